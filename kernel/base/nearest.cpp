@@ -1,0 +1,47 @@
+#include "spotblue/base/nearest.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <cstddef>
+#include <limits>
+#include <numeric>
+#include <vector>
+
+namespace spotblue {
+namespace {
+
+char lower(char letter) {
+  return static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+}
+
+std::size_t edits(std::string_view a, std::string_view b) {
+  std::vector<std::size_t> row(b.size() + 1);
+  std::iota(row.begin(), row.end(), std::size_t{0});
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    std::size_t diagonal = row[0];
+    row[0] = i;
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const std::size_t change = diagonal + (lower(a[i - 1]) == lower(b[j - 1]) ? 0 : 1);
+      diagonal = row[j];
+      row[j] = std::min({row[j] + 1, row[j - 1] + 1, change});
+    }
+  }
+  return row.back();
+}
+
+}  // namespace
+
+std::string nearest_word(std::string_view word, std::span<const std::string> known) {
+  std::string best;
+  std::size_t fewest = std::numeric_limits<std::size_t>::max();
+  for (const std::string& candidate : known) {
+    const std::size_t distance = edits(word, candidate);
+    if (distance < fewest) {
+      fewest = distance;
+      best = candidate;
+    }
+  }
+  return best;
+}
+
+}  // namespace spotblue

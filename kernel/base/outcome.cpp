@@ -1,0 +1,61 @@
+#include "spotblue/base/outcome.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+void check(Limits limits, const char* name) {
+  if (!std::isfinite(limits.lower.in_mm()) || !std::isfinite(limits.upper.in_mm()) ||
+      limits.lower > limits.upper) {
+    throw Error(ErrorCode::bad_input, {"", name}, "limits must be finite with lower <= upper",
+                "swap or correct the two limits");
+  }
+}
+
+}  // namespace
+
+std::string_view outcome_name(Outcome outcome) {
+  switch (outcome) {
+    case Outcome::conforming:
+      return "conforming";
+    case Outcome::nonconforming:
+      return "nonconforming";
+    case Outcome::undecided:
+      break;
+  }
+  return "undecided";
+}
+
+Outcome judge(Length value, Length uncertainty, Limits limits) {
+  if (!std::isfinite(value.in_mm()) || !(uncertainty.in_mm() >= 0.0) ||
+      !std::isfinite(uncertainty.in_mm())) {
+    throw Error(ErrorCode::bad_input, {"", "value, uncertainty"},
+                "need a finite value and an uncertainty of 0 or more",
+                "correct the measured value");
+  }
+  return judge(Limits{value - uncertainty, value + uncertainty}, limits);
+}
+
+Outcome judge(Limits possible, Limits limits) {
+  check(possible, "possible");
+  check(limits, "limits");
+  if (possible.lower >= limits.lower && possible.upper <= limits.upper) {
+    return Outcome::conforming;
+  }
+  if (possible.upper < limits.lower || possible.lower > limits.upper) {
+    return Outcome::nonconforming;
+  }
+  return Outcome::undecided;
+}
+
+Length margin(Limits possible, Limits limits) {
+  check(possible, "possible");
+  check(limits, "limits");
+  return std::min(possible.lower - limits.lower, limits.upper - possible.upper);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,47 @@
+#pragma once
+/// @file
+/// The one exception type of the library: every mistake a caller can make, every file that cannot
+/// be read and every failure of the CAD kernel arrives as an Error that names file, place and cure.
+
+#include <stdexcept>
+#include <string>
+
+namespace spotblue {
+
+/// What kind of trouble an Error reports.
+enum class ErrorCode {
+  bad_input,        ///< A value, name or file content breaks a stated rule.
+  file_access,      ///< A file is missing, unreadable or cannot be written.
+  unreadable,       ///< A file was opened but no true model can be had from it.
+  incomplete,       ///< A file reads, yet less arrives than its text declares.
+  not_in_standard,  ///< The standard defines no such class, size or symbol.
+  kernel_failure,   ///< The CAD kernel failed at an operation it should be able to do.
+};
+
+/// An error with the file, the place in it and the cure; any of the three may be empty.
+///
+/// what() is one line: "file, place: rule and value; cure".
+class Error : public std::runtime_error {
+ public:
+  struct Where {
+    std::string file;   ///< Path as the caller gave it.
+    std::string place;  ///< Line, key, entity or argument.
+  };
+
+  Error(ErrorCode code, Where where, const std::string& what, std::string cure);
+
+  [[nodiscard]] ErrorCode code() const noexcept { return code_; }
+  [[nodiscard]] const std::string& file() const noexcept { return where_.file; }
+  [[nodiscard]] const std::string& place() const noexcept { return where_.place; }
+  [[nodiscard]] const std::string& cure() const noexcept { return cure_; }
+  /// The rule that was broken and the value that broke it, without file, place and cure.
+  [[nodiscard]] const std::string& rule() const noexcept { return rule_; }
+
+ private:
+  ErrorCode code_;
+  Where where_;
+  std::string rule_;
+  std::string cure_;
+};
+
+}  // namespace spotblue

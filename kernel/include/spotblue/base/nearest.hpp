@@ -1,0 +1,15 @@
+#pragma once
+/// @file
+/// The known word nearest to one that was mistyped, for error messages.
+
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace spotblue {
+
+/// The entry of `known` with the fewest single-letter edits (insert, drop, change) from `word`,
+/// letter case aside; the first of several equally near; empty when `known` is empty.
+[[nodiscard]] std::string nearest_word(std::string_view word, std::span<const std::string> known);
+
+}  // namespace spotblue

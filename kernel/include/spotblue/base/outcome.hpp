@@ -1,0 +1,36 @@
+#pragma once
+/// @file
+/// The three outcomes when a value with an uncertainty meets limits, by ISO 14253-1.
+
+#include <string_view>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// ISO 14253-1:2017, 5: proof of conformity, proof of nonconformity, or neither.
+enum class Outcome { conforming, nonconforming, undecided };
+
+[[nodiscard]] std::string_view outcome_name(Outcome outcome);
+
+/// Judges a measured length against limits, both included.
+///
+/// @param value        the measured length.
+/// @param uncertainty  expanded uncertainty U (k = 2), >= 0.
+/// @param limits       lower <= upper.
+/// @return conforming when [value - U, value + U] lies within the limits; nonconforming when it
+/// lies
+///         wholly outside; undecided otherwise. With U = 0 never undecided.
+/// @throws Error bad_input when U is negative, anything is not finite, or the limits are reversed.
+///
+/// Source: ISO 14253-1 (decision rules; acceptance and rejection zone reduced by U on each side).
+[[nodiscard]] Outcome judge(Length value, Length uncertainty, Limits limits);
+
+/// Judges a whole range of possible values: conforming when all of them lie within the limits,
+/// nonconforming when none does, undecided when some do.
+[[nodiscard]] Outcome judge(Limits possible, Limits limits);
+
+/// Distance of the range's worst end from the limit it is nearest to, positive inside.
+[[nodiscard]] Length margin(Limits possible, Limits limits);
+
+}  // namespace spotblue

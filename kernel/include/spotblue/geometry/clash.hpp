@@ -1,0 +1,46 @@
+#pragma once
+/// @file
+/// Overlap of two solids that no seat, thread or allowance accounts for.
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/seats.hpp"
+
+namespace spotblue {
+
+/// Two occurrences that share material.
+struct Clash {
+  std::size_t a = 0, b = 0;  ///< occurrences, a < b
+  double volume = 0.0;       ///< mm3
+  double depth = 0.0;        ///< mm: how far one would have to move to come clear, about
+  Point at;                  ///< a point inside the overlap, assembly frame
+  bool exact = true;         ///< volume from a closed form or a checked boolean
+  std::string cause;         ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
+};
+
+/// How the clash search decided, for the notes and the benchmark.
+struct ClashEffort {
+  std::size_t pairs = 0;           ///< near pairs looked at
+  std::size_t distinct_pairs = 0;  ///< by (product, product, relative placement)
+  std::size_t kernel_pairs = 0;    ///< that needed the kernel's exact boolean
+};
+
+struct ClashReport {
+  std::vector<Clash> clashes;
+  std::vector<Note> notes;
+  ClashEffort effort;
+};
+
+/// Finds every clash among seats.near_pairs.
+///
+/// A seat that fouls (clearance >= 0 and least_gap < 0) and an axial seat with a negative gap are
+/// clashes too. Press fits, threads and tapers within the seat limits are not.
+/// @throws Error kernel_failure never: a pair the kernel cannot decide is a note and a Clash with
+///         exact = false and cause "undecided: ...".
+[[nodiscard]] ClashReport find_clashes(const Model& model, const Seats& seats,
+                                       const SeatSettings& settings, const ReadLimits& limits);
+
+}  // namespace spotblue

@@ -1,0 +1,44 @@
+#pragma once
+/// @file
+/// Everything that can be seen on a STEP file without a job file.
+
+#include <filesystem>
+
+#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/read.hpp"
+#include "spotblue/geometry/seats.hpp"
+
+namespace spotblue {
+
+struct LookSettings {
+  SeatSettings seats;
+  ReadLimits limits;
+  Completeness completeness = Completeness::all_or_error;
+};
+
+/// Wall time of each stage, s.
+struct LookSeconds {
+  double read = 0.0;      ///< scan, child process, kernel parse and transfer
+  double features = 0.0;  ///< feature extraction in the child and hand-over
+  double seats = 0.0;
+  double clash = 0.0;
+  double total = 0.0;
+};
+
+struct Look {
+  Model model;
+  Seats seats;
+  ClashReport clash;
+  LookSettings settings;
+  LookSeconds seconds;
+};
+
+/// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
+/// @throws Error as read_step.
+[[nodiscard]] Look look(const std::filesystem::path& file, const LookSettings& settings);
+
+/// "Wheel: bore 44": the feature's name behind its product's id.
+[[nodiscard]] std::string feature_id(const Model& model, const FeatureRef& feature);
+
+}  // namespace spotblue

@@ -1,0 +1,143 @@
+#pragma once
+/// @file
+/// What is known of a STEP file once it has been read: products analysed once each, their features
+/// of size and bounding faces as plain values, and where each product occurs.
+
+#include <cstddef>
+#include <memory>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "spotblue/geometry/region.hpp"
+#include "spotblue/geometry/vector.hpp"
+
+namespace spotblue {
+
+/// On which side of the surface the material is: internal = hole (air inside), external = shaft.
+enum class Side { internal, external };
+
+/// What kind of surface a feature was read from in the file.
+enum class SurfaceSource { cylinder, cone, plane, bspline, revolution, extrusion };
+
+/// A stretch of angles about an axis, rad, counter-clockwise seen against `along`, 0 < sweep <= 2
+/// pi.
+struct Arc {
+  double from = 0.0;
+  double sweep = 0.0;
+};
+
+/// One piece of a surface of revolution: a stretch along the axis and the angles it covers.
+struct Patch {
+  double from = 0.0;  ///< station on the feature's axis, mm
+  double to = 0.0;    ///< > from
+  std::vector<Arc> arcs;
+};
+
+/// A cylinder of one product; all faces on the same surface and side are one feature.
+struct Cylinder {
+  std::string name;  ///< "bore 44", "outside 30 @ 12"; the feature's id is "<product>: <name>"
+  Side side = Side::internal;
+  Line axis;              ///< product frame; `along` has its largest component positive
+  Direction zero;         ///< unit, square to axis.along: where angles start
+  double diameter = 0.0;  ///< mm
+  std::vector<Patch> patches;
+  /// Stretches along the axis that have any surface, merged, ascending; stations on axis, mm.
+  std::vector<std::pair<double, double>> intervals;
+  double coverage = 0.0;  ///< angles covered by all patches together, rad, up to 2 pi
+  SurfaceSource source = SurfaceSource::cylinder;
+};
+
+/// A cone of one product.
+struct Cone {
+  std::string name;  ///< "taper bore 20/24"
+  Side side = Side::internal;
+  Line axis;  ///< product frame; radius grows along axis.along
+  Direction zero;
+  double radius = 0.0;      ///< at axis.at, mm (may be 0: apex)
+  double half_angle = 0.0;  ///< rad, > 0, between axis and generator
+  std::vector<Patch> patches;
+  std::vector<std::pair<double, double>> intervals;
+  double coverage = 0.0;
+  SurfaceSource source = SurfaceSource::cone;
+};
+
+/// A plane face of one product (faces on one plane with one normal are one feature).
+struct Plane {
+  std::string name;  ///< "face 60 @ 8"
+  Point at;          ///< product frame
+  Direction normal;  ///< unit, out of the material
+  Direction u;       ///< unit, in the plane; v = normal x u
+  Region outline;    ///< in (u, v) from `at`
+  SurfaceSource source = SurfaceSource::plane;
+};
+
+/// Two opposite parallel planes with a size: a slot or keyseat (internal), a key, tongue or flat
+/// (external).
+struct Width {
+  std::string name;  ///< "slot 8", "width 8"
+  Side side = Side::internal;
+  std::size_t first = 0, second = 0;  ///< indexes into Product::planes
+  double width = 0.0;                 ///< mm
+};
+
+/// Any other face, kept as what bounds it.
+struct OtherFace {
+  Box box;  ///< product frame, conservative
+  /// Set for tori and spheres and other surfaces of revolution: the face lies in this ring.
+  bool revolved = false;
+  Line axis;
+  double inner = 0.0, outer = 0.0;  ///< radii from the axis, mm
+  double from = 0.0, to = 0.0;      ///< stations on the axis, mm
+};
+
+/// A part, analysed once however often it occurs.
+struct Product {
+  std::string id;    ///< unique in the model: the name, or "name (2)" where names repeat
+  std::string name;  ///< as the file says; "Part 3" when the file gives none
+  int solids = 0;
+  int faces = 0;
+  double volume = 0.0;  ///< mm3, of all its solids
+  bool closed = true;   ///< every shell of every solid closed
+  Box box;              ///< product frame, conservative
+  std::vector<Cylinder> cylinders;
+  std::vector<Cone> cones;
+  std::vector<Plane> planes;
+  std::vector<Width> widths;
+  std::vector<OtherFace> others;
+};
+
+/// A product placed in the assembly.
+struct Occurrence {
+  std::string id;    ///< the path, or "path (2)" where paths repeat
+  std::string path;  ///< "Press/Back shaft/Wheel": names from the root down
+  std::size_t product = 0;
+  Frame frame;  ///< product frame to assembly frame
+  bool mirrored = false;
+  Box box;  ///< assembly frame
+};
+
+struct FileInfo {
+  std::string name;      ///< as the caller gave it
+  std::string sha256;    ///< of the bytes, lower-case hex
+  std::string protocol;  ///< "AP203", "AP214", "AP242"
+  std::string unit;      ///< length unit the file is written in: "mm", "inch", "metre", ...
+};
+
+/// A remark a reader of the result must know.
+struct Note {
+  std::string about;
+  std::string text;
+};
+
+class ShapeStore;  ///< the solids themselves, loaded only when a boolean needs them
+
+struct Model {
+  FileInfo file;
+  std::vector<Product> products;
+  std::vector<Occurrence> occurrences;
+  std::vector<Note> notes;
+  std::shared_ptr<const ShapeStore> shapes;  ///< null for models made of plain values
+};
+
+}  // namespace spotblue

@@ -1,0 +1,115 @@
+#pragma once
+/// @file
+/// Where parts bear on each other: radial, axial, taper and width seats, screws in tapped holes and
+/// the centre lines they share, measured from the surfaces' own parameters.
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+enum class FeatureKind { cylinder, cone, plane, width };
+
+/// A feature of one occurrence: index into the product's list of that kind.
+struct FeatureRef {
+  std::size_t occurrence = 0;
+  FeatureKind kind = FeatureKind::cylinder;
+  std::size_t index = 0;
+  bool operator==(const FeatureRef&) const = default;
+};
+
+/// A hole and a shaft that bear, run or press on each other. Lengths in mm, angles in rad.
+struct RadialSeat {
+  FeatureRef hole, shaft;
+  double hole_diameter = 0.0, shaft_diameter = 0.0;
+  double clearance = 0.0;  ///< diametral, hole - shaft; negative is interference
+  double offset = 0.0;     ///< distance of the axes at the middle of the engaged length
+  double tilt = 0.0;       ///< angle between the axes
+  /// Least radial gap over the engaged length: hole radius less the greatest distance of the
+  /// shaft's surface from the hole's axis. Negative: the pair fouls, or is pressed.
+  double least_gap = 0.0;
+  double engaged = 0.0;         ///< sum of shared, unblocked stretches along the hole's axis
+  double coverage = 0.0;        ///< angles where hole and shaft both have surface
+  Line axis;                    ///< hole's axis, assembly frame, at = middle of the engaged length
+  double from = 0.0, to = 0.0;  ///< ends of the engaged stretches on `axis`
+  std::size_t centre_line = 0;
+};
+
+inline constexpr std::size_t kNoCentreLine = static_cast<std::size_t>(-1);
+
+/// Two faces that look at each other.
+struct AxialSeat {
+  FeatureRef a, b;
+  double gap = 0.0;  ///< along a's normal; negative where the parts overlap
+  double inner =
+      0.0;  ///< diameter about the centre line of the seat's nearest point; 0 without one
+  double outer = 0.0;  ///< diameter of its farthest point; 0 without a centre line
+  double area = 0.0;   ///< mm2, net of holes, grooves and whatever lies between
+  Line axis;           ///< a's normal, assembly frame, through a point of a's face
+  std::size_t centre_line = kNoCentreLine;
+};
+
+/// A cone in a cone.
+struct TaperSeat {
+  FeatureRef hole, shaft;
+  double hole_half_angle = 0.0, shaft_half_angle = 0.0;  ///< rad
+  double gap = 0.0;  ///< square to the hole's surface at the middle of the shared stretch
+  double offset = 0.0, tilt = 0.0;
+  double engaged = 0.0;   ///< along the axis
+  double diameter = 0.0;  ///< of the hole at the middle of the shared stretch
+  Line axis;
+  std::size_t centre_line = 0;
+};
+
+/// A key in a keyseat, a tongue in a slot.
+struct WidthSeat {
+  FeatureRef slot, key;
+  double slot_width = 0.0, key_width = 0.0;
+  double clearance = 0.0;  ///< slot - key
+  double offset = 0.0;     ///< of the middle planes
+  double tilt = 0.0;
+  double area = 0.0;  ///< mm2, of the smaller of the two contacts
+};
+
+/// A screw in a tapped hole, both modelled as plain cylinders.
+struct Thread {
+  FeatureRef hole, screw;
+  std::string size;  ///< "M10", "M10x1", "3/8-16 UNC"
+  double hole_diameter = 0.0, screw_diameter = 0.0;
+  double engaged = 0.0;
+  double offset = 0.0, tilt = 0.0;
+  Line axis;
+  double from = 0.0, to = 0.0;
+  std::size_t centre_line = 0;
+};
+
+/// The common axis of coaxial features of several parts.
+struct CentreLine {
+  std::string id;  ///< "centre line 1", ...
+  Line line;       ///< assembly frame
+  std::vector<std::size_t> occurrences;
+};
+
+struct Seats {
+  std::vector<CentreLine> centre_lines;
+  std::vector<RadialSeat> radial;
+  std::vector<AxialSeat> axial;
+  std::vector<TaperSeat> taper;
+  std::vector<WidthSeat> width;
+  std::vector<Thread> threads;
+  /// Pairs of occurrences whose boxes come near: what the clash search has to look at. first <
+  /// second.
+  std::vector<std::pair<std::size_t, std::size_t>> near_pairs;
+};
+
+/// Finds every seat of the model.
+///
+/// Cost grows with distinct pairs (product, product, relative placement), not with occurrences.
+/// Thread-safe. Touches no CAD kernel state.
+[[nodiscard]] Seats find_seats(const Model& model, const SeatSettings& settings);
+
+}  // namespace spotblue

@@ -1,0 +1,36 @@
+#pragma once
+/// @file
+/// The numbers that say what is a seat; defaults are design section 8.
+
+namespace spotblue {
+
+/// What is near-coaxial, adjacent and facing. Lengths in mm, angles in degrees.
+struct SeatSettings {
+  double coaxial_offset_mm = 0.5;             ///< axes may differ by this ...
+  double coaxial_offset_per_diameter = 0.02;  ///< ... or this part of the diameter, the greater
+  double coaxial_tilt_deg = 1.0;
+  double radial_gap_mm = 1.0;  ///< greatest radial gap of a seat ...
+  double radial_gap_per_diameter = 0.02;
+  double radial_overlap_mm = 0.02;  ///< greatest radial overlap of a press fit ...
+  double radial_overlap_per_diameter = 0.005;
+  double facing_tilt_deg = 1.0;
+  double axial_gap_least_mm = -1.0;
+  double axial_gap_most_mm = 2.0;
+  /// Lengths nearer than this are the same length: the kernel's own Precision::Confusion times ten.
+  double same_length_mm = 1e-6;
+  bool operator==(const SeatSettings&) const = default;
+};
+
+/// Bounds on the contained read of a file from outside.
+struct ReadLimits {
+  double seconds = 120.0;          ///< of wall time for one file
+  double memory_mb = 6000.0;       ///< of address space beyond what the program has at the start
+  double file_mb = 1000.0;         ///< a larger file is refused unread
+  int nesting_depth = 500;         ///< of assemblies and of brackets
+  double occurrences = 2'000'000;  ///< more than this after unfolding the assembly is refused
+  int token_kb = 16;               ///< the kernel refuses longer ones after a long time
+};
+
+enum class Completeness { all_or_error, accept_partial };
+
+}  // namespace spotblue
