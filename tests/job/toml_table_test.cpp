@@ -1,0 +1,101 @@
+#include "job/toml_table.hpp"
+
+#include <gmock/gmock.h>
+
+namespace spotblue {
+namespace {
+
+using ::testing::HasSubstr;
+
+TomlTable sample(std::string_view text) { return TomlTable::read_text(text, "sample.toml"); }
+
+template <typename Action>
+Error error_of(Action action) {
+  try {
+    action();
+  } catch (const Error& problem) {
+    return problem;
+  }
+  ADD_FAILURE() << "no Error was thrown";
+  return {ErrorCode::bad_input, {}, "", ""};
+}
+
+TEST(TomlTable, AMissingFileIsNamed) {
+  const Error problem = error_of([] { (void)TomlTable::read_file("/nowhere/none.toml"); });
+  EXPECT_EQ(problem.code(), ErrorCode::file_access);
+  EXPECT_EQ(problem.file(), "/nowhere/none.toml");
+}
+
+TEST(TomlTable, AFolderIsNotTakenForAnEmptyFile) {
+  const Error problem = error_of([] { (void)TomlTable::read_file("/tmp"); });
+  EXPECT_EQ(problem.file(), "/tmp");
+}
+
+TEST(TomlTable, TextThatIsNoTomlIsRefusedWithItsLine) {
+  const Error problem = error_of([] { (void)sample("a = 1\nb = [1\n\n"); });
+  EXPECT_EQ(problem.file(), "sample.toml");
+  EXPECT_THAT(problem.place(), HasSubstr("line "));
+}
+
+TEST(TomlTable, LengthsAreNumbersOrFractionsInTheGivenUnit) {
+  const TomlTable table = sample("a = 2\nb = \"1 5/16\"\nc = \"12 mm\"\nd = [1.5, \"1/2\"]");
+  EXPECT_DOUBLE_EQ(table.length("a", LengthUnit::inch).in_mm(), 50.8);
+  EXPECT_DOUBLE_EQ(table.length("b", LengthUnit::inch).in_mm(), 33.3375);
+  EXPECT_DOUBLE_EQ(table.length("c", LengthUnit::inch).in_mm(), 12.0);
+  EXPECT_EQ(table.lengths("d", LengthUnit::mm),
+            (std::vector<Length>{Length::mm(1.5), Length::mm(0.5)}));
+}
+
+TEST(TomlTable, ABadLengthNamesLineAndKey) {
+  const TomlTable table = sample("a = 1\nb = \"wide\"\n");
+  const Error problem = error_of([&] { (void)table.length("b", LengthUnit::mm); });
+  EXPECT_EQ(problem.place(), "line 2, b");
+  EXPECT_THAT(problem.rule(), HasSubstr("wide"));
+  EXPECT_FALSE(problem.cure().empty());
+}
+
+TEST(TomlTable, ANumberInQuotesIsNotANumber) {
+  const TomlTable table = sample("teeth = \"24\"\n");
+  EXPECT_THAT(error_of([&] { (void)table.number("teeth"); }).rule(), HasSubstr("a text"));
+}
+
+TEST(TomlTable, NotANumberIsRefused) {
+  const TomlTable table = sample("a = nan\nb = inf\n");
+  EXPECT_THAT(error_of([&] { (void)table.number("a"); }).rule(), HasSubstr("finite"));
+  EXPECT_THAT(error_of([&] { (void)table.length("b", LengthUnit::mm); }).rule(),
+              HasSubstr("finite"));
+}
+
+TEST(TomlTable, AMissingKeyIsNamedWithItsTable) {
+  const TomlTable table = sample("\n[[part]]\nname = \"x\"\n");
+  const TomlTable part = table.tables("part").at(0);
+  EXPECT_EQ(error_of([&] { (void)part.number("diameter"); }).place(), "line 2, part 1, diameter");
+}
+
+TEST(TomlTable, AnUnknownKeyIsRefusedWithTheNearestKnown) {
+  const TomlTable table = sample("diameter = 1\nlenght = 2\n");
+  (void)table.number("diameter");
+  (void)table.find_number("length");
+  const Error problem = error_of([&] { table.refuse_unknown(); });
+  EXPECT_EQ(problem.place(), "line 2, lenght");
+  EXPECT_EQ(problem.cure(), "did you mean \"length\"?");
+}
+
+TEST(TomlTable, AskedKeysAreNotRefused) {
+  const TomlTable table = sample("a = 1\nb = true\n");
+  EXPECT_EQ(table.find_flag("b"), true);
+  EXPECT_TRUE(table.has("a"));
+  EXPECT_NO_THROW(table.refuse_unknown());
+}
+
+TEST(TomlTable, NamedTablesComeInFileOrder) {
+  const TomlTable table = sample("[Wheel]\na = 1\n[Bracket]\na = 2\n[Axle]\na = 3\n");
+  std::vector<std::string> names;
+  for (const auto& [name, entry] : table.named_tables()) {
+    names.push_back(name);
+  }
+  EXPECT_EQ(names, (std::vector<std::string>{"Wheel", "Bracket", "Axle"}));
+}
+
+}  // namespace
+}  // namespace spotblue
