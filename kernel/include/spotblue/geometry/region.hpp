@@ -3,6 +3,7 @@
 /// Plane regions bounded by straight lines and circular arcs, with exact areas and intersections.
 /// Used for the outlines of plane faces and for what two of them share.
 
+#include <cstddef>
 #include <vector>
 
 namespace spotblue {
@@ -29,20 +30,46 @@ struct Region {
   bool exact = true;
 };
 
-/// Area by Green's theorem, exact for lines and arcs; mm2. Negative for a region turned inside out.
-[[nodiscard]] double area(const Region& region);
-/// Whether the point lies inside; points within 1e-9 mm of the boundary may go either way.
-[[nodiscard]] bool contains(const Region& region, Point2 p);
-/// What both regions cover. Edges that run on one another are recognised within 1e-7 mm.
-[[nodiscard]] Region intersect(const Region& a, const Region& b);
-/// What `a` covers and `b` does not.
-[[nodiscard]] Region subtract(const Region& a, const Region& b);
-/// Least and greatest distance of the region's points from `from`, mm; {0, x} when it lies inside.
+/// Least and greatest distance of a region's points from some point, mm.
 struct Reach {
   double least = 0.0, greatest = 0.0;
 };
+
+/// The box around a region, sides along u and v, mm.
+struct Extent2 {
+  Point2 low, high;
+};
+
+/// Takes one plane's coordinates to another's: u' = origin.u + uu u + uv v, v' = origin.v + vu u +
+/// vv v. The matrix must be orthogonal; a determinant of -1 looks at the plane from behind.
+struct PlaneMap {
+  Point2 origin;
+  double uu = 1.0, uv = 0.0, vu = 0.0, vv = 1.0;
+};
+
+/// Whether the region has no edge at all.
+[[nodiscard]] bool is_empty(const Region& region);
+/// Area by Green's theorem, exact for lines and arcs; mm2. Negative for a region turned inside out.
+[[nodiscard]] double area(const Region& region);
+/// The box around the region, exact for lines and arcs; {{0, 0}, {0, 0}} for an empty region.
+[[nodiscard]] Extent2 extent(const Region& region);
+/// Whether the point lies inside; points within 1e-9 mm of the boundary may go either way.
+[[nodiscard]] bool contains(const Region& region, Point2 p);
+/// {0, x} when `from` lies inside; {0, 0} for an empty region.
 [[nodiscard]] Reach reach(const Region& region, Point2 from);
-/// The full disc (counter-clockwise circle).
+/// At most `count` points well inside the region and spread over it, always the same ones; none for
+/// an empty region.
+[[nodiscard]] std::vector<Point2> inner_points(const Region& region, std::size_t count);
+
+/// What both regions cover. Edges that run on one another are recognised within 1e-7 mm: what is
+/// shared by less than that in width is nothing. A seam inside a region (two edges of opposite
+/// sense on one another, as where two faces of one plane meet) counts as no boundary.
+[[nodiscard]] Region intersect(const Region& a, const Region& b);
+/// What `a` covers and `b` does not; tolerance and seams as for intersect().
+[[nodiscard]] Region subtract(const Region& a, const Region& b);
+/// The region in another plane's coordinates, material still to the left of its edges.
+[[nodiscard]] Region mapped(const Region& region, const PlaneMap& map);
+/// The full disc (counter-clockwise circle); radius > 0, mm.
 [[nodiscard]] Region disc(Point2 centre, double radius);
 
 }  // namespace spotblue
