@@ -1,0 +1,34 @@
+#pragma once
+/// @file
+/// A hole and a shaft made to limits, and what the two sets of limits make of each other.
+
+#include <string_view>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// ISO 286-1:2010, 3.3: what two sets of limits promise.
+enum class FitKind {
+  clearance,     ///< Every hole is at least as large as every shaft.
+  transition,    ///< Some pairs have a gap, some an overlap.
+  interference,  ///< Every hole is at most as large as every shaft.
+};
+
+/// "clearance", "transition" or "interference".
+[[nodiscard]] std::string_view fit_kind_name(FitKind kind);
+
+/// Kind of a fit by its least and greatest clearance; negative clearance is interference. A fit
+/// whose greatest clearance is zero is an interference fit, by ISO 286-1:2010, 3.3.2.
+[[nodiscard]] FitKind fit_kind(Length least_clearance, Length greatest_clearance);
+
+/// Limits of size of a hole and its shaft, and the clearances they allow, on the diameter.
+struct Fit {
+  Limits hole;
+  Limits shaft;
+  Length least_clearance;     ///< hole.lower - shaft.upper; negative is interference.
+  Length greatest_clearance;  ///< hole.upper - shaft.lower; negative is interference.
+  FitKind kind = FitKind::clearance;
+};
+
+}  // namespace spotblue

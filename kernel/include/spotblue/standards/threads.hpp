@@ -1,0 +1,57 @@
+#pragma once
+/// @file
+/// Screw threads, as far as needed to know a screw in a tapped hole when both are modelled as plain
+/// cylinders: metric M1 to M64 and the unified coarse and fine series No. 0 to 2 in.
+///
+/// Sources: sizes and pitches ISO 261:1998 and ISO 262:1998 (first and second choice with the usual
+/// fine pitches, and the fine pitches of bearing lock nuts) and ASME B1.1, from memory; minor
+/// diameter by the basic profile, ISO 68-1; tap drills ISO 2306 for metric threads, common practice
+/// for unified ones, from memory.
+/// Checked by: tests/standards/threads_test.cpp against printed thread tables.
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// Basic sizes of one thread.
+struct Thread {
+  std::string designation;  ///< "M10", "M10x1", "3/8-16 UNC", "No. 10-32 UNF".
+  Length major_diameter;    ///< Basic major diameter d = D.
+  Length pitch;
+  Length minor_diameter;  ///< Basic minor diameter of the nut thread, D1 = D - 1.0825318 P.
+  Length tap_drill;       ///< Usual drill before tapping.
+};
+
+/// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
+[[nodiscard]] std::vector<Thread> threads();
+
+/// A thread by its designation as threads() writes it, letter case aside.
+/// @return nothing when the tables have no such thread.
+[[nodiscard]] std::optional<Thread> find_thread(std::string_view designation);
+
+/// The screw thread whose screw and tapped hole have these two plain diameters.
+///
+/// Models show a thread as a cylinder of about its major diameter in a hole of about its minor
+/// diameter or tap drill. The tolerances are our choice, P being the pitch:
+/// - screw from 0.08 mm + 0.13 P under the major diameter (wider than tolerance class 6g of ISO
+///   965-1 in every size) to 0.05 mm over it;
+/// - hole from 0.08 mm + 0.15 P under the minor diameter to as much over the tap drill (wider than
+///   class 6H);
+/// - screw over hole by 0.4 P or more, so that no press fit is ever taken for a thread: the test
+///   shows it for H7/x6 at every size.
+/// Of several threads that would do, the one whose minor diameter or tap drill is nearest to the
+/// hole, a tenth of the screw's distance from the major diameter added; where that is alike too, as
+/// with two pitches that take one drill, the coarser.
+///
+/// @param hole_diameter   diameter of the internal cylinder.
+/// @param screw_diameter  diameter of the external cylinder.
+/// @return designation such as "M10", or nothing: also for sizes that are not positive numbers.
+/// Cost: one pass over some 200 rows, no allocation unless a thread is found.
+[[nodiscard]] std::optional<std::string> thread_of(Length hole_diameter, Length screw_diameter);
+
+}  // namespace spotblue

@@ -1,0 +1,24 @@
+#include "spotblue/standards/fit.hpp"
+
+namespace spotblue {
+
+std::string_view fit_kind_name(FitKind kind) {
+  switch (kind) {
+    case FitKind::clearance:
+      return "clearance";
+    case FitKind::transition:
+      return "transition";
+    case FitKind::interference:
+      break;
+  }
+  return "interference";
+}
+
+FitKind fit_kind(Length least_clearance, Length greatest_clearance) {
+  if (greatest_clearance <= Length()) {
+    return FitKind::interference;
+  }
+  return least_clearance >= Length() ? FitKind::clearance : FitKind::transition;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,154 @@
+#include "spotblue/standards/threads.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <optional>
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "spotblue/standards/iso286.hpp"
+#include "support/csv.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::CsvRow;
+using test::number;
+using test::read_reference;
+
+Thread known(const std::string& designation) {
+  const auto thread = find_thread(designation);
+  EXPECT_TRUE(thread.has_value()) << designation;
+  return thread.value_or(Thread{});
+}
+
+TEST(Threads, MinorDiametersArePrintedOnes) {
+  int checked = 0;
+  for (const CsvRow& row : read_reference("threads_minor_diameter.csv")) {
+    const Length minor = known(row.at("designation")).minor_diameter;
+    const double got = row.at("unit") == "in" ? minor.in_inch() : minor.in_mm();
+    EXPECT_NEAR(got, number(row, "minor_diameter"), number(row, "rounding"))
+        << row.at("designation") << " " << row.at("source");
+    ++checked;
+  }
+  EXPECT_GE(checked, 100);
+}
+
+TEST(Threads, TapDrillsArePrintedOnes) {
+  for (const CsvRow& row : read_reference("threads_tap_drill.csv")) {
+    EXPECT_NEAR(known(row.at("designation")).tap_drill.in_mm(), number(row, "tap_drill_mm"), 1e-9)
+        << row.at("designation") << " " << row.at("source");
+  }
+}
+
+TEST(Threads, TapDrillLiesBetweenMinorAndPitchDiameter) {
+  for (const Thread& thread : threads()) {
+    // A drill is a standard size: up to 0.06 mm or 3 % of the pitch under the basic minor diameter.
+    const Length pitch_diameter = thread.major_diameter - thread.pitch * 0.649519;
+    EXPECT_GE(thread.tap_drill.in_mm() + 0.06 + 0.03 * thread.pitch.in_mm(),
+              thread.minor_diameter.in_mm())
+        << thread.designation;
+    EXPECT_LT(thread.tap_drill, pitch_diameter) << thread.designation;
+  }
+}
+
+TEST(Threads, EachDesignationIsFoundOnceInAnyCase) {
+  const std::vector<Thread> all = threads();
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    EXPECT_EQ(known(all[i].designation).major_diameter, all[i].major_diameter);
+    for (std::size_t j = 0; j < i; ++j) {
+      EXPECT_NE(all[i].designation, all[j].designation);
+    }
+  }
+  EXPECT_TRUE(find_thread("m10X1").has_value());
+  EXPECT_FALSE(find_thread("M10x1.1").has_value());
+}
+
+TEST(ThreadOf, EveryThreadIsKnownByMajorDiameterAndTapDrill) {
+  for (const Thread& thread : threads()) {
+    const auto got = thread_of(thread.tap_drill, thread.major_diameter);
+    ASSERT_TRUE(got.has_value()) << thread.designation;
+    // Two pitches may take one drill; then the coarser is said.
+    const Thread found = known(*got);
+    EXPECT_EQ(found.major_diameter, thread.major_diameter) << thread.designation;
+    EXPECT_EQ(found.tap_drill, thread.tap_drill) << thread.designation;
+    EXPECT_GE(found.pitch, thread.pitch) << thread.designation;
+  }
+}
+
+TEST(ThreadOf, EveryThreadIsKnownByMajorAndMinorDiameter) {
+  for (const Thread& thread : threads()) {
+    EXPECT_EQ(thread_of(thread.minor_diameter, thread.major_diameter), thread.designation);
+  }
+}
+
+TEST(ThreadOf, ScrewAtEitherLimitOf6gIsStillAScrew) {
+  for (const CsvRow& row : read_reference("threads_6g_major.csv")) {
+    const Thread thread = known(row.at("designation"));
+    for (const std::string column : {"major_max_mm", "major_min_mm"}) {
+      EXPECT_TRUE(thread_of(thread.tap_drill, Length::mm(number(row, column))).has_value())
+          << row.at("designation") << " " << column;
+    }
+  }
+}
+
+TEST(ThreadOf, HoleAtEitherLimitOf6HIsTheSameThread) {
+  for (const CsvRow& row : read_reference("threads_6h_minor.csv")) {
+    const Thread thread = known(row.at("designation"));
+    for (const std::string column : {"minor_min_mm", "minor_max_mm"}) {
+      EXPECT_TRUE(thread_of(Length::mm(number(row, column)), thread.major_diameter).has_value())
+          << row.at("designation") << " " << column;
+    }
+  }
+}
+
+struct Pair {
+  const char* name;
+  double hole_mm;
+  double screw_mm;
+  const char* thread;  // nullptr: none
+};
+void PrintTo(const Pair& row, std::ostream* out) { *out << row.hole_mm << "/" << row.screw_mm; }
+
+class ThreadOfPair : public testing::TestWithParam<Pair> {};
+
+TEST_P(ThreadOfPair, IsWhatAFitterWouldSay) {
+  const auto got = thread_of(Length::mm(GetParam().hole_mm), Length::mm(GetParam().screw_mm));
+  EXPECT_EQ(got, GetParam().thread == nullptr ? std::nullopt
+                                              : std::optional<std::string>(GetParam().thread));
+}
+
+constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
+
+INSTANTIATE_TEST_SUITE_P(
+    Pairs, ThreadOfPair,
+    testing::Values(
+        Pair{"Coarse", 8.5, 10.0, "M10"}, Pair{"Fine", 9.0, 10.0, "M10x1"},
+        Pair{"FineOfThree", 8.8, 10.0, "M10x1.25"}, Pair{"ScrewBelowNominal", 6.8, 7.9, "M8"},
+        Pair{"InchBesideM8", 6.53, 7.9375, "5/16-18 UNC"},
+        Pair{"QuarterInch", 5.105, 6.35, "1/4-20 UNC"}, Pair{"LockNut", 23.5, 25.0, "M25x1.5"},
+        Pair{"SameSize", 10.0, 10.0, nullptr}, Pair{"Running", 10.02, 10.0, nullptr},
+        Pair{"ClearanceHole", 11.0, 10.0, nullptr}, Pair{"PressFit", 10.0, 10.05, nullptr},
+        Pair{"HeavyShrinkFit", 100.0, 100.3, nullptr}, Pair{"DeepOverlap", 6.0, 10.0, nullptr},
+        Pair{"Zero", 0.0, 0.0, nullptr}, Pair{"Negative", -8.5, -10.0, nullptr},
+        Pair{"NaN", kNaN, 10.0, nullptr}, Pair{"NaNScrew", 8.5, kNaN, nullptr}),
+    [](const auto& row) { return row.param.name; });
+
+// The heaviest fit a press is used for is about H7/x6; the least overlap taken for a thread is
+// beyond it at every size and pitch.
+TEST(ThreadOf, NoPressFitIsTakenForAThread) {
+  for (const Thread& thread : threads()) {
+    const Length heaviest = -fit(thread.major_diameter, "H7/x6").least_clearance;
+    for (const double share : {0.5, 0.8, 1.0}) {
+      EXPECT_EQ(thread_of(thread.major_diameter - heaviest * share, thread.major_diameter),
+                std::nullopt)
+          << thread.designation;
+    }
+  }
+}
+
+}  // namespace
+}  // namespace spotblue
