@@ -1,5 +1,5 @@
 #pragma once
-// Features of one product's shape.
+// A product's features, box and volume from its shape, as read and unrepaired.
 
 #include <TopoDS_Shape.hxx>
 
@@ -7,7 +7,7 @@
 
 namespace spotblue {
 
-// Fills box, faces, solids, volume, closed and all features of a product whose id and name are set.
+// Fills everything of `product` but id and name. Faces outside any solid are left out.
 void analyse_shape(const TopoDS_Shape& shape, Product& product);
 
 }  // namespace spotblue

@@ -1,0 +1,139 @@
+#include "geometry/face_surface.hpp"
+
+#include <BRepAdaptor_Surface.hxx>
+#include <BRep_Tool.hxx>
+#include <cmath>
+#include <gp_Cone.hxx>
+#include <gp_Cylinder.hxx>
+#include <gp_Pln.hxx>
+#include <gp_Sphere.hxx>
+#include <gp_Torus.hxx>
+#include <optional>
+
+#include "geometry/occt_values.hpp"
+#include "geometry/surface_fit.hpp"
+
+namespace spotblue {
+namespace {
+
+// A left-handed placement turns the surface's normal over (kernel-notes, section 2).
+bool outward_is_material_free(const TopoDS_Face& face, const gp_Ax3& position) {
+  return (face.Orientation() != TopAbs_REVERSED) == static_cast<bool>(position.Direct());
+}
+
+Side side_of(const TopoDS_Face& face, const gp_Ax3& position) {
+  return outward_is_material_free(face, position) ? Side::external : Side::internal;
+}
+
+FaceSurface from_plane(const TopoDS_Face& face, const gp_Pln& plane) {
+  FaceSurface result;
+  result.kind = FaceSurface::Kind::plane;
+  const Direction normal = from_occt(plane.Axis().Direction());
+  result.axis = {from_occt(plane.Location()),
+                 outward_is_material_free(face, plane.Position()) ? normal : -normal};
+  return result;
+}
+
+FaceSurface from_cone(const TopoDS_Face& face, const gp_Cone& cone) {
+  FaceSurface result;
+  result.kind = FaceSurface::Kind::cone;
+  result.source = SurfaceSource::cone;
+  const Direction along = from_occt(cone.Axis().Direction());
+  result.axis = {from_occt(cone.Location()), cone.SemiAngle() > 0.0 ? along : -along};
+  result.radius = cone.RefRadius();
+  result.half_angle = std::abs(cone.SemiAngle());
+  result.side = side_of(face, cone.Position());
+  return result;
+}
+
+// The outward side of a recognised surface of revolution, from the normal at one of its points.
+Side side_at(const TopoDS_Face& face, const SurfaceSample& sample, const Line& axis) {
+  const Point radial = sample.at - at_station(axis, station(axis, sample.at));
+  const bool outward = dot(sample.normal, radial) > 0.0;
+  return outward == (face.Orientation() != TopAbs_REVERSED) ? Side::external : Side::internal;
+}
+
+std::optional<FaceSurface> from_fit(const TopoDS_Face& face, const BRepAdaptor_Surface& surface,
+                                    SurfaceSource source) {
+  const std::vector<SurfaceSample> samples = sample_surface(surface);
+  if (samples.empty()) {
+    return std::nullopt;
+  }
+  FaceSurface result;
+  result.source = source;
+  if (const auto plane = fit_plane(samples)) {
+    result.kind = FaceSurface::Kind::plane;
+    result.axis = *plane;
+    if ((dot(plane->along, samples.front().normal) > 0.0) !=
+        (face.Orientation() != TopAbs_REVERSED)) {
+      result.axis.along = -result.axis.along;
+    }
+    return result;
+  }
+  if (const auto cylinder = fit_cylinder(samples)) {
+    result.kind = FaceSurface::Kind::cylinder;
+    result.axis = cylinder->axis;
+    result.radius = cylinder->radius;
+    result.side = side_at(face, samples.front(), result.axis);
+    return result;
+  }
+  if (const auto cone = fit_cone(samples)) {
+    result.kind = FaceSurface::Kind::cone;
+    result.axis = cone->axis;
+    result.radius = cone->radius;
+    result.half_angle = cone->half_angle;
+    result.side = side_at(face, samples.front(), result.axis);
+    return result;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+FaceSurface face_surface(const TopoDS_Face& face) {
+  FaceSurface result;
+  if (BRep_Tool::Surface(face).IsNull()) {
+    return result;
+  }
+  const BRepAdaptor_Surface surface(face, Standard_False);
+  switch (surface.GetType()) {
+    case GeomAbs_Plane:
+      return from_plane(face, surface.Plane());
+    case GeomAbs_Cylinder: {
+      const gp_Cylinder cylinder = surface.Cylinder();
+      result.kind = FaceSurface::Kind::cylinder;
+      result.source = SurfaceSource::cylinder;
+      result.axis = {from_occt(cylinder.Location()), from_occt(cylinder.Axis().Direction())};
+      result.radius = cylinder.Radius();
+      result.side = side_of(face, cylinder.Position());
+      return result;
+    }
+    case GeomAbs_Cone:
+      return from_cone(face, surface.Cone());
+    case GeomAbs_Torus: {
+      const gp_Torus torus = surface.Torus();
+      result.kind = FaceSurface::Kind::torus;
+      result.axis = {from_occt(torus.Location()), from_occt(torus.Axis().Direction())};
+      result.radius = torus.MajorRadius();
+      result.minor_radius = torus.MinorRadius();
+      result.side = side_of(face, torus.Position());
+      return result;
+    }
+    case GeomAbs_Sphere: {
+      const gp_Sphere sphere = surface.Sphere();
+      result.kind = FaceSurface::Kind::sphere;
+      result.axis = {from_occt(sphere.Location()), from_occt(sphere.Position().Axis().Direction())};
+      result.radius = sphere.Radius();
+      result.side = side_of(face, sphere.Position());
+      return result;
+    }
+    case GeomAbs_SurfaceOfRevolution:
+      return from_fit(face, surface, SurfaceSource::revolution).value_or(result);
+    case GeomAbs_SurfaceOfExtrusion:
+      return from_fit(face, surface, SurfaceSource::extrusion).value_or(result);
+    default:
+      return from_fit(face, surface, SurfaceSource::bspline).value_or(result);
+  }
+}
+
+}  // namespace spotblue

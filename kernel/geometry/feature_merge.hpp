@@ -1,0 +1,18 @@
+#pragma once
+// Faces on one and the same surface become one feature, however the file has split them.
+
+#include <span>
+
+#include "geometry/edge_curve.hpp"
+#include "geometry/face_surface.hpp"
+#include "spotblue/geometry/model.hpp"
+
+namespace spotblue {
+
+// Adds a face to the product's features: to the one on the same surface and side, or as a new one.
+void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges);
+
+// Merges patches and stretches, centres each axis on its feature, drops seams inside outlines.
+void finish_features(Product& product);
+
+}  // namespace spotblue

@@ -1,0 +1,54 @@
+#include "spotblue/geometry/look.hpp"
+
+#include <chrono>
+
+#include "geometry/read_timed.hpp"
+
+namespace spotblue {
+namespace {
+
+double seconds_since(std::chrono::steady_clock::time_point start) {
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+}  // namespace
+
+Look look(const std::filesystem::path& file, const LookSettings& settings) {
+  const auto start = std::chrono::steady_clock::now();
+  Look result;
+  result.settings = settings;
+  TimedModel timed = read_step_timed(file, settings.limits, settings.completeness);
+  result.model = std::move(timed.model);
+  result.seconds.read = timed.read_seconds;
+  result.seconds.features = timed.features_seconds;
+  const auto seats_start = std::chrono::steady_clock::now();
+  result.seats = find_seats(result.model, settings.seats);
+  result.seconds.seats = seconds_since(seats_start);
+  const auto clash_start = std::chrono::steady_clock::now();
+  result.clash = find_clashes(result.model, result.seats, settings.seats, settings.limits);
+  result.seconds.clash = seconds_since(clash_start);
+  result.seconds.total = seconds_since(start);
+  return result;
+}
+
+std::string feature_id(const Model& model, const FeatureRef& feature) {
+  const Product& product = model.products[model.occurrences[feature.occurrence].product];
+  std::string name;
+  switch (feature.kind) {
+    case FeatureKind::cylinder:
+      name = product.cylinders[feature.index].name;
+      break;
+    case FeatureKind::cone:
+      name = product.cones[feature.index].name;
+      break;
+    case FeatureKind::plane:
+      name = product.planes[feature.index].name;
+      break;
+    case FeatureKind::width:
+      name = product.widths[feature.index].name;
+      break;
+  }
+  return product.id + ": " + name;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,98 @@
+#include "geometry/seat_candidates.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "geometry/coaxial.hpp"
+#include "geometry/plane_candidates.hpp"
+#include "geometry/taper_candidates.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+
+void add_radial(PairCandidates& result, const Product& first, const Product& second,
+                const Frame& frame, const SeatSettings& settings) {
+  for (std::size_t i = 0; i < first.cylinders.size(); ++i) {
+    for (std::size_t j = 0; j < second.cylinders.size(); ++j) {
+      const Cylinder& a = first.cylinders[i];
+      const Cylinder& b = second.cylinders[j];
+      if (a.side == b.side) {
+        continue;
+      }
+      const bool hole_first = a.side == Side::internal;
+      auto c = hole_first ? radial_candidate(a, Frame{}, b, frame, settings)
+                          : radial_candidate(b, frame, a, Frame{}, settings);
+      if (c) {
+        c->hole_of = hole_first ? Which::first : Which::second;
+        c->hole = hole_first ? i : j;
+        c->shaft = hole_first ? j : i;
+        result.radial.push_back(std::move(*c));
+      }
+    }
+  }
+}
+
+void add_tapers(PairCandidates& result, const Product& first, const Product& second,
+                const Frame& frame, const SeatSettings& settings) {
+  for (std::size_t i = 0; i < first.cones.size(); ++i) {
+    for (std::size_t j = 0; j < second.cones.size(); ++j) {
+      if (first.cones[i].side == second.cones[j].side) {
+        continue;
+      }
+      const bool hole_first = first.cones[i].side == Side::internal;
+      auto c = hole_first
+                   ? taper_candidate(first.cones[i], Frame{}, second.cones[j], frame, settings)
+                   : taper_candidate(second.cones[j], frame, first.cones[i], Frame{}, settings);
+      if (c) {
+        c->hole_of = hole_first ? Which::first : Which::second;
+        c->hole = hole_first ? i : j;
+        c->shaft = hole_first ? j : i;
+        result.tapers.push_back(*c);
+      }
+    }
+  }
+}
+
+void add_common_axes(PairCandidates& result, const Product& first, const Product& second,
+                     const Frame& frame, const SeatSettings& settings) {
+  // Rounded corners of two plates may well line up; they are no turned features.
+  const auto turned = [](const Cylinder& c) { return c.coverage > 150.0 * kDegree; };
+  for (std::size_t j = 0; j < second.cylinders.size(); ++j) {
+    if (!turned(second.cylinders[j])) {
+      continue;
+    }
+    const Line other = place_line(frame, second.cylinders[j].axis);
+    for (std::size_t i = 0; i < first.cylinders.size(); ++i) {
+      if (!turned(first.cylinders[i])) {
+        continue;
+      }
+      const Line& axis = first.cylinders[i].axis;
+      const double near =
+          std::max(settings.coaxial_offset_mm,
+                   settings.coaxial_offset_per_diameter *
+                       std::min(first.cylinders[i].diameter, second.cylinders[j].diameter));
+      if (distance(axis, other.at) <= near &&
+          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
+        result.common_axes.push_back({i, j, axis});
+      }
+    }
+  }
+}
+
+}  // namespace
+
+PairCandidates pair_candidates(const Product& first, const Product& second,
+                               const Frame& second_in_first, const SeatSettings& settings) {
+  PairCandidates result;
+  add_radial(result, first, second, second_in_first, settings);
+  add_tapers(result, first, second, second_in_first, settings);
+  add_common_axes(result, first, second, second_in_first, settings);
+  result.planes = plane_candidates(first, second, second_in_first, result.common_axes, settings);
+  result.widths = take_widths(first, second, second_in_first, result.planes);
+  return result;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,83 @@
+#pragma once
+// What two products placed in one way could bear on each other with, before anyone asks what lies
+// between them. Everything in the first product's frame.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geometry/arcs.hpp"
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+enum class Which { first, second };
+
+// A cylinder of each, near-coaxial and sharing a length.
+struct RadialCandidate {
+  Which hole_of = Which::first;     // which product has the hole
+  std::size_t hole = 0, shaft = 0;  // indexes into the products' cylinders
+  double hole_diameter = 0.0, shaft_diameter = 0.0;
+  double tilt = 0.0;
+  Stretches stretches;    // shared, on `axis`
+  std::vector<Arc> arcs;  // shared, counted from `zero` towards `quarter`
+  Line axis;              // the hole's
+  Line shaft_axis;
+  Direction zero, quarter;
+  std::string thread;  // size, where it is a screw in a tapped hole
+};
+
+struct PlaneCandidate {
+  std::size_t first = 0, second = 0;  // indexes into the products' planes
+  double gap = 0.0;
+  Region shared;             // in the first plane's (u, v)
+  std::optional<Line> axis;  // common axis that the planes are square to
+};
+
+struct TaperCandidate {
+  Which hole_of = Which::first;
+  std::size_t hole = 0, shaft = 0;  // indexes into the products' cones
+  double gap = 0.0, offset = 0.0, tilt = 0.0, engaged = 0.0, diameter = 0.0;
+  Line axis;
+};
+
+struct WidthCandidate {
+  Which slot_of = Which::first;
+  std::size_t slot = 0, key = 0;  // indexes into the products' widths
+  double clearance = 0.0, offset = 0.0, tilt = 0.0, area = 0.0;
+};
+
+// A cylinder of each on one line, whatever their sizes and sides.
+struct CommonAxis {
+  std::size_t first = 0, second = 0;  // indexes into the products' cylinders
+  Line axis;                          // the first's
+};
+
+struct PairCandidates {
+  std::vector<RadialCandidate> radial;
+  std::vector<PlaneCandidate> planes;
+  std::vector<TaperCandidate> tapers;
+  std::vector<WidthCandidate> widths;
+  std::vector<CommonAxis> common_axes;
+};
+
+[[nodiscard]] PairCandidates pair_candidates(const Product& first, const Product& second,
+                                             const Frame& second_in_first,
+                                             const SeatSettings& settings);
+
+// How the axes lie over a stretch of the hole's axis: distance at its middle, and the hole's radius
+// less the greatest distance of the shaft's surface from the hole's axis.
+struct Alignment {
+  double offset = 0.0, least_gap = 0.0;
+};
+[[nodiscard]] Alignment alignment(const RadialCandidate& candidate, double from, double to);
+
+// One hole against one shaft, both in one frame; the unit of cost of the whole search.
+[[nodiscard]] std::optional<RadialCandidate> radial_candidate(const Cylinder& hole,
+                                                              const Frame& hole_frame,
+                                                              const Cylinder& shaft,
+                                                              const Frame& shaft_frame,
+                                                              const SeatSettings& settings);
+
+}  // namespace spotblue

@@ -1,0 +1,322 @@
+#include "spotblue/geometry/seats.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <unordered_map>
+
+#include "geometry/centre_lines.hpp"
+#include "geometry/occurrence_pairs.hpp"
+#include "geometry/plane_map.hpp"
+#include "geometry/seat_blocking.hpp"
+#include "geometry/seat_candidates.hpp"
+
+namespace spotblue {
+namespace {
+
+// What is left of one kind of pair among one kind of neighbourhood, in the first product's frame.
+struct OpenRadialSeat {
+  const RadialCandidate* candidate;
+  OpenRadial open;
+};
+struct OpenAxialSeat {
+  const PlaneCandidate* candidate;
+  double area;
+  std::optional<Reach> reach;  // from the axis, where there is one
+};
+struct PairSeats {
+  std::vector<OpenRadialSeat> radial;
+  std::vector<OpenAxialSeat> axial;
+};
+
+using Adjacency = std::vector<std::vector<std::pair<std::size_t, std::size_t>>>;
+
+// For each occurrence its near occurrences with the index of the pair, ascending.
+Adjacency adjacency(const Model& model,
+                    const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+  Adjacency near(model.occurrences.size());
+  for (std::size_t p = 0; p < pairs.size(); ++p) {
+    near[pairs[p].first].emplace_back(pairs[p].second, p);
+    near[pairs[p].second].emplace_back(pairs[p].first, p);
+  }
+  for (auto& list : near) {
+    std::sort(list.begin(), list.end());
+  }
+  return near;
+}
+
+struct SharedNeighbour {
+  std::size_t occurrence;
+  std::size_t pair_with_first;
+};
+
+std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_t a,
+                                               std::size_t b) {
+  std::vector<SharedNeighbour> shared;
+  auto i = near[a].begin();
+  auto j = near[b].begin();
+  while (i != near[a].end() && j != near[b].end()) {
+    if (i->first < j->first) {
+      ++i;
+    } else if (j->first < i->first) {
+      ++j;
+    } else {
+      shared.push_back({i->first, i->second});
+      ++i;
+      ++j;
+    }
+  }
+  return shared;
+}
+
+PairSeats open_seats(const PairCandidates& candidates, const Product& first,
+                     const std::vector<Neighbour>& neighbours, const SeatSettings& settings) {
+  PairSeats seats;
+  for (const RadialCandidate& c : candidates.radial) {
+    OpenRadial open = open_part(c, neighbours, settings);
+    if (total_length(open.stretches) > settings.same_length_mm) {
+      seats.radial.push_back({&c, std::move(open)});
+    }
+  }
+  for (const PlaneCandidate& c : candidates.planes) {
+    const Plane& plane = first.planes[c.first];
+    const Region open = open_part(c, plane, neighbours, settings);
+    const double open_area = open.edges.empty() ? 0.0 : area(open);
+    if (open_area > 1e-3) {
+      std::optional<Reach> distances;
+      if (c.axis) {
+        const double s = station(*c.axis, plane.at);
+        distances = reach(open, in_plane(plane, at_station(*c.axis, s)));
+      }
+      seats.axial.push_back({&c, open_area, distances});
+    }
+  }
+  return seats;
+}
+
+// Collects seats pair by pair and keeps what is needed to name their centre lines afterwards.
+class Collector {
+ public:
+  Collector(const Model& model, Seats& seats) : model_(model), seats_(seats) {}
+
+  void add_pair(std::size_t a, std::size_t b, const PairCandidates& candidates,
+                const PairSeats& open) {
+    first_ = a;
+    second_ = b;
+    frame_ = model_.occurrences[a].frame;
+    for (const OpenRadialSeat& seat : open.radial) {
+      add_radial(*seat.candidate, seat.open);
+    }
+    for (const TaperCandidate& c : candidates.tapers) {
+      add_taper(c);
+    }
+    const std::size_t tied = ties_.size();
+    for (const CommonAxis& axis : candidates.common_axes) {
+      ties_.push_back({ref(Which::first, FeatureKind::cylinder, axis.first),
+                       ref(Which::second, FeatureKind::cylinder, axis.second),
+                       place_line(frame_, axis.axis), 0.0});
+    }
+    for (const OpenAxialSeat& seat : open.axial) {
+      add_axial(seat, candidates.common_axes, tied);
+    }
+    for (const WidthCandidate& c : candidates.widths) {
+      add_width(c);
+    }
+  }
+
+  void finish() {
+    CentreLines lines = centre_lines(model_, ties_);
+    for (std::size_t i = 0; i < radial_tie_.size(); ++i) {
+      seats_.radial[i].centre_line = lines.line_of[radial_tie_[i]];
+    }
+    for (std::size_t i = 0; i < thread_tie_.size(); ++i) {
+      seats_.threads[i].centre_line = lines.line_of[thread_tie_[i]];
+    }
+    for (std::size_t i = 0; i < taper_tie_.size(); ++i) {
+      seats_.taper[i].centre_line = lines.line_of[taper_tie_[i]];
+    }
+    for (std::size_t i = 0; i < axial_tie_.size(); ++i) {
+      if (axial_tie_[i] != kNoCentreLine) {
+        seats_.axial[i].centre_line = lines.line_of[axial_tie_[i]];
+      }
+    }
+    seats_.centre_lines = std::move(lines.lines);
+  }
+
+ private:
+  FeatureRef ref(Which which, FeatureKind kind, std::size_t index) const {
+    return {which == Which::first ? first_ : second_, kind, index};
+  }
+  static Which other(Which which) { return which == Which::first ? Which::second : Which::first; }
+
+  std::size_t tie(const FeatureRef& a, const FeatureRef& b, const Line& axis, double weight) {
+    ties_.push_back({a, b, axis, weight});
+    return ties_.size() - 1;
+  }
+
+  void add_radial(const RadialCandidate& c, const OpenRadial& open) {
+    const FeatureRef hole = ref(c.hole_of, FeatureKind::cylinder, c.hole);
+    const FeatureRef shaft = ref(other(c.hole_of), FeatureKind::cylinder, c.shaft);
+    const double from = open.stretches.front().first;
+    const double to = open.stretches.back().second;
+    const double middle = 0.5 * (from + to);
+    const Alignment aligned = alignment(c, from, to);
+    const Line axis = place_line(frame_, {at_station(c.axis, middle), c.axis.along});
+    const double engaged = total_length(open.stretches);
+    const std::size_t tied = tie(hole, shaft, axis, engaged);
+    if (!c.thread.empty()) {
+      seats_.threads.push_back({hole, shaft, c.thread, c.hole_diameter, c.shaft_diameter, engaged,
+                                aligned.offset, c.tilt, axis, from - middle, to - middle, 0});
+      thread_tie_.push_back(tied);
+      return;
+    }
+    RadialSeat seat;
+    seat.hole = hole;
+    seat.shaft = shaft;
+    seat.hole_diameter = c.hole_diameter;
+    seat.shaft_diameter = c.shaft_diameter;
+    seat.clearance = c.hole_diameter - c.shaft_diameter;
+    seat.offset = aligned.offset;
+    seat.tilt = c.tilt;
+    seat.least_gap = aligned.least_gap;
+    seat.engaged = engaged;
+    seat.coverage = coverage(open.arcs);
+    seat.axis = axis;
+    seat.from = from - middle;
+    seat.to = to - middle;
+    seats_.radial.push_back(seat);
+    radial_tie_.push_back(tied);
+  }
+
+  void add_taper(const TaperCandidate& c) {
+    TaperSeat seat;
+    seat.hole = ref(c.hole_of, FeatureKind::cone, c.hole);
+    seat.shaft = ref(other(c.hole_of), FeatureKind::cone, c.shaft);
+    seat.hole_half_angle = cone(seat.hole).half_angle;
+    seat.shaft_half_angle = cone(seat.shaft).half_angle;
+    seat.gap = c.gap;
+    seat.offset = c.offset;
+    seat.tilt = c.tilt;
+    seat.engaged = c.engaged;
+    seat.diameter = c.diameter;
+    seat.axis = place_line(frame_, c.axis);
+    taper_tie_.push_back(tie(seat.hole, seat.shaft, seat.axis, c.engaged));
+    seats_.taper.push_back(seat);
+  }
+
+  void add_axial(const OpenAxialSeat& open, const std::vector<CommonAxis>& axes,
+                 std::size_t first_tie) {
+    const PlaneCandidate& c = *open.candidate;
+    AxialSeat seat;
+    seat.a = ref(Which::first, FeatureKind::plane, c.first);
+    seat.b = ref(Which::second, FeatureKind::plane, c.second);
+    seat.gap = c.gap;
+    seat.area = open.area;
+    const Plane& plane = model_.products[model_.occurrences[first_].product].planes[c.first];
+    seat.axis = place_line(frame_, {plane.at, plane.normal});
+    std::size_t tied = kNoCentreLine;
+    if (c.axis) {
+      seat.inner = 2.0 * open.reach->least;
+      seat.outer = 2.0 * open.reach->greatest;
+      for (std::size_t i = 0; i < axes.size() && tied == kNoCentreLine; ++i) {
+        if (axes[i].axis.at == c.axis->at && axes[i].axis.along == c.axis->along) {
+          tied = first_tie + i;
+        }
+      }
+    }
+    seats_.axial.push_back(seat);
+    axial_tie_.push_back(tied);
+  }
+
+  void add_width(const WidthCandidate& c) {
+    WidthSeat seat;
+    seat.slot = ref(c.slot_of, FeatureKind::width, c.slot);
+    seat.key = ref(other(c.slot_of), FeatureKind::width, c.key);
+    seat.slot_width = width(seat.slot).width;
+    seat.key_width = width(seat.key).width;
+    seat.clearance = c.clearance;
+    seat.offset = c.offset;
+    seat.tilt = c.tilt;
+    seat.area = c.area;
+    seats_.width.push_back(seat);
+  }
+
+  const Cone& cone(const FeatureRef& r) const {
+    return model_.products[model_.occurrences[r.occurrence].product].cones[r.index];
+  }
+  const Width& width(const FeatureRef& r) const {
+    return model_.products[model_.occurrences[r.occurrence].product].widths[r.index];
+  }
+
+  const Model& model_;
+  Seats& seats_;
+  std::size_t first_ = 0, second_ = 0;
+  Frame frame_;
+  std::vector<AxisTie> ties_;
+  std::vector<std::size_t> radial_tie_, thread_tie_, taper_tie_, axial_tie_;
+};
+
+struct SignatureHash {
+  std::size_t operator()(const std::vector<std::size_t>& parts) const {
+    std::size_t h = 1469598103934665603ULL;
+    for (const std::size_t part : parts) {
+      h = (h ^ part) * 0x9E3779B97F4A7C15ULL;
+      h ^= h >> 29;
+    }
+    return h;
+  }
+};
+
+}  // namespace
+
+Seats find_seats(const Model& model, const SeatSettings& settings) {
+  Seats seats;
+  const double reach_mm = std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0});
+  seats.near_pairs = near_pairs(model, reach_mm);
+  const PairKinds kinds = pair_kinds(model, seats.near_pairs);
+  std::vector<PairCandidates> candidates;
+  candidates.reserve(kinds.first_pair.size());
+  for (const std::size_t p : kinds.first_pair) {
+    const Occurrence& a = model.occurrences[seats.near_pairs[p].first];
+    const Occurrence& b = model.occurrences[seats.near_pairs[p].second];
+    candidates.push_back(pair_candidates(model.products[a.product], model.products[b.product],
+                                         relative_frame(a, b), settings));
+  }
+  const Adjacency near = adjacency(model, seats.near_pairs);
+  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
+  Collector collector(model, seats);
+  for (std::size_t p = 0; p < seats.near_pairs.size(); ++p) {
+    const auto [a, b] = seats.near_pairs[p];
+    const PairCandidates& c = candidates[kinds.kind_of[p]];
+    if (c.radial.empty() && c.planes.empty() && c.tapers.empty() && c.widths.empty() &&
+        c.common_axes.empty()) {
+      continue;
+    }
+    // Alike pairs among alike neighbours come out alike: told by the kinds of pairs they make.
+    const std::vector<SharedNeighbour> shared = shared_neighbours(near, a, b);
+    std::vector<std::size_t> signature{kinds.kind_of[p]};
+    for (const SharedNeighbour& n : shared) {
+      signature.push_back(2 * kinds.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
+    }
+    std::sort(signature.begin() + 1, signature.end());
+    auto found = known.find(signature);
+    if (found == known.end()) {
+      std::vector<Neighbour> neighbours;
+      for (const SharedNeighbour& n : shared) {
+        const Occurrence& third = model.occurrences[n.occurrence];
+        neighbours.push_back(
+            {&model.products[third.product], relative_frame(model.occurrences[a], third)});
+      }
+      found = known
+                  .emplace(std::move(signature),
+                           open_seats(c, model.products[model.occurrences[a].product], neighbours,
+                                      settings))
+                  .first;
+    }
+    collector.add_pair(a, b, c, found->second);
+  }
+  collector.finish();
+  return seats;
+}
+
+}  // namespace spotblue

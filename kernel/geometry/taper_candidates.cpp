@@ -1,0 +1,53 @@
+#include "geometry/taper_candidates.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "geometry/coaxial.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+
+double radius_at(const Cone& cone, double s) { return cone.radius + s * std::tan(cone.half_angle); }
+
+}  // namespace
+
+std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hole_frame,
+                                              const Cone& shaft, const Frame& shaft_frame,
+                                              const SeatSettings& settings) {
+  const Line axis = place_line(hole_frame, hole.axis);
+  const Line other = place_line(shaft_frame, shaft.axis);
+  if (dot(axis.along, other.along) <= 0.0 ||
+      !parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree) ||
+      std::abs(hole.half_angle - shaft.half_angle) > settings.coaxial_tilt_deg * kDegree) {
+    return std::nullopt;
+  }
+  const AxisTransfer transfer(hole, hole_frame, shaft, shaft_frame);
+  const Stretches shared = common_stretches(hole.intervals, transfer.stretches(shaft.intervals));
+  if (total_length(shared) < settings.same_length_mm) {
+    return std::nullopt;
+  }
+  TaperCandidate c;
+  const double middle = 0.5 * (shared.front().first + shared.back().second);
+  const double forward = dot(other.along, axis.along);
+  const double on_shaft = (middle - station(axis, other.at)) / forward;
+  c.diameter = 2.0 * radius_at(hole, middle);
+  c.offset = norm(at_station(other, on_shaft) - at_station(axis, middle));
+  c.gap = (radius_at(hole, middle) - radius_at(shaft, on_shaft)) * std::cos(hole.half_angle);
+  c.tilt = angle_between_lines(axis.along, other.along);
+  c.engaged = total_length(shared);
+  c.axis = {at_station(axis, middle), axis.along};
+  if (c.offset >
+          std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * c.diameter) ||
+      c.gap > std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * c.diameter) ||
+      -c.gap >
+          std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * c.diameter)) {
+    return std::nullopt;
+  }
+  return c;
+}
+
+}  // namespace spotblue
