@@ -82,6 +82,7 @@ void add_plane(Product& product, const FaceSurface& surface, std::span<const Edg
       });
   if (found != product.planes.end()) {
     add_outline(*found, edges);
+    drop_seams(found->outline);
     return;
   }
   Plane plane;
@@ -301,9 +302,6 @@ void finish_features(Product& product) {
     }
   }
   std::erase_if(product.cones, [](const Cone& c) { return c.intervals.empty(); });
-  for (Plane& plane : product.planes) {
-    drop_seams(plane.outline);
-  }
   for (const OtherFace& face : product.others) {
     extend(product.box, face.box);
   }

@@ -12,7 +12,7 @@ namespace spotblue {
 // Adds a face to the product's features: to the one on the same surface and side, or as a new one.
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges);
 
-// Merges patches and stretches, centres each axis on its feature, drops seams inside outlines.
+// Merges patches and stretches and centres each axis on its feature.
 void finish_features(Product& product);
 
 }  // namespace spotblue
