@@ -1,0 +1,159 @@
+#include <fmt/format.h>
+
+#include <APIHeaderSection_MakeHeader.hxx>
+#include <STEPCAFControl_Controller.hxx>
+#include <STEPCAFControl_Writer.hxx>
+#include <StepData_StepModel.hxx>
+#include <TCollection_HAsciiString.hxx>
+#include <TDataStd_Name.hxx>
+#include <TDocStd_Document.hxx>
+#include <TopLoc_Location.hxx>
+#include <XCAFApp_Application.hxx>
+#include <XCAFDoc_DocumentTool.hxx>
+#include <XCAFDoc_ShapeTool.hxx>
+#include <XSControl_WorkSession.hxx>
+#include <gp_Trsf.hxx>
+#include <map>
+#include <system_error>
+
+#include "geometry/guard.hpp"
+#include "geometry/kernel_quiet.hpp"
+#include "geometry/mockup_solid.hpp"
+#include "spotblue/base/version.hpp"
+
+namespace spotblue {
+namespace {
+
+// A document of the kernel's, closed when this goes.
+class Document {
+ public:
+  Document() { XCAFApp_Application::GetApplication()->NewDocument("MDTV-XCAF", document_); }
+  ~Document() { XCAFApp_Application::GetApplication()->Close(document_); }
+  Document(const Document&) = delete;
+  Document& operator=(const Document&) = delete;
+
+  [[nodiscard]] const Handle(TDocStd_Document) & get() const { return document_; }
+  [[nodiscard]] Handle(XCAFDoc_ShapeTool) shapes() const {
+    return XCAFDoc_DocumentTool::ShapeTool(document_->Main());
+  }
+
+ private:
+  Handle(TDocStd_Document) document_;
+};
+
+void name_label(const TDF_Label& label, const std::string& name) {
+  TDataStd_Name::Set(label, TCollection_ExtendedString(name.c_str(), true));
+}
+
+TopLoc_Location location_of(const Frame& frame) {
+  const auto& r = frame.rows;
+  gp_Trsf placed;
+  placed.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3], r[2][0],
+                   r[2][1], r[2][2], r[2][3]);
+  return TopLoc_Location(placed);
+}
+
+std::vector<TDF_Label> add_products(const Mockup& mockup, const Document& document) {
+  std::vector<TDF_Label> products;
+  for (const MockupPart& part : mockup.parts) {
+    const TopoDS_Shape solid = make_solid(place_of(mockup, part), part);
+    const TDF_Label label = document.shapes()->AddShape(solid, false);
+    name_label(label, part.name);
+    products.push_back(label);
+  }
+  return products;
+}
+
+void add_assembly(const Mockup& mockup, const std::vector<PlacedPart>& placed,
+                  const Document& document) {
+  const std::vector<TDF_Label> products = add_products(mockup, document);
+  if (mockup.placements.empty()) {
+    return;
+  }
+  const Handle(XCAFDoc_ShapeTool) shapes = document.shapes();
+  const TDF_Label top = shapes->NewShape();
+  name_label(top, mockup.title.empty() ? "Assembly" : mockup.title);
+  std::map<std::string, TDF_Label> groups;
+  for (const PlacedPart& instance : placed) {
+    TDF_Label parent = top;
+    if (!instance.group.empty()) {
+      const auto [entry, is_new] = groups.try_emplace(instance.group);
+      if (is_new) {
+        entry->second = shapes->NewShape();
+        name_label(entry->second, instance.group);
+        name_label(shapes->AddComponent(top, entry->second, TopLoc_Location()), instance.group);
+      }
+      parent = entry->second;
+    }
+    name_label(shapes->AddComponent(parent, products[instance.part], location_of(instance.frame)),
+               instance.name);
+  }
+  shapes->UpdateAssemblies();
+}
+
+const char* schema_of(StepProtocol protocol) {
+  switch (protocol) {
+    case StepProtocol::ap203:
+      return "AP203";
+    case StepProtocol::ap242:
+      return "AP242DIS";
+    case StepProtocol::ap214:
+      break;
+  }
+  return "AP214IS";
+}
+
+void write_header(const Mockup& mockup, const Handle(StepData_StepModel) & model) {
+  APIHeaderSection_MakeHeader header(model);
+  const auto text = [](const std::string& words) {
+    return new TCollection_HAsciiString(words.c_str());
+  };
+  header.SetName(text(mockup.title));
+  header.SetDescriptionValue(1, text(mockup.about.empty() ? "mock-up" : mockup.about));
+  header.SetOriginatingSystem(text(std::string("spotblue ") + kVersion));
+  header.SetAuthorValue(1, text(""));
+  header.SetOrganizationValue(1, text(""));
+}
+
+void write_document(const Mockup& mockup, const Document& document, KernelQuiet& quiet,
+                    const std::filesystem::path& out) {
+  STEPCAFControl_Controller::Init();
+  quiet.set("write.step.schema", schema_of(mockup.protocol));
+  quiet.set("write.step.unit", mockup.unit == LengthUnit::mm ? "MM" : "INCH");
+  quiet.set("write.surfacecurve.mode", "0");
+  STEPCAFControl_Writer writer;
+  writer.SetNameMode(true);
+  if (!writer.Transfer(document.get(), STEPControl_AsIs)) {
+    throw Error(ErrorCode::kernel_failure, {mockup.file, ""},
+                "the CAD kernel cannot turn the mock-up into STEP", "simplify the mock-up");
+  }
+  write_header(mockup, Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
+  std::filesystem::path partial = out;
+  partial += ".partial";
+  const bool written = writer.Write(partial.c_str()) == IFSelect_RetDone;
+  std::error_code problem;
+  if (written) {
+    std::filesystem::rename(partial, out, problem);
+  }
+  if (!written || problem) {
+    std::error_code ignored;
+    std::filesystem::remove(partial, ignored);
+    throw Error(ErrorCode::file_access, {out.string(), ""}, "the file cannot be written",
+                "check that its folder exists, may be written and has room");
+  }
+}
+
+}  // namespace
+
+void write_mockup(const Mockup& mockup, const std::filesystem::path& out) {
+  check_parts(mockup);
+  const std::vector<PlacedPart> placed = place_parts(mockup);
+  guarded("writing " + out.string(), [&] {
+    KernelQuiet quiet;
+    const Document document;
+    add_assembly(mockup, placed, document);
+    write_document(mockup, document, quiet, out);
+  });
+}
+
+}  // namespace spotblue
