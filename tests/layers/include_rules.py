@@ -1,0 +1,81 @@
+"""The rules of who may include whom, read off the #include lines of the sources."""
+
+import re
+from pathlib import Path
+
+LAYERS = ["base", "standards", "mechanics", "geometry", "job", "check", "report"]
+INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]*([<"])([^>"]+)[>"]', re.MULTILINE)
+PUBLIC = Path("kernel/include/spotblue")
+
+
+def includes(text):
+    """(name, quoted) of each #include line."""
+    return [(name, bracket == '"') for bracket, name in INCLUDE.findall(text)]
+
+
+def layer_of(name):
+    """Layer an included name belongs to, public or private header; None for anything else."""
+    parts = name.removeprefix("spotblue/").split("/")
+    return parts[0] if len(parts) > 1 and parts[0] in LAYERS else None
+
+
+def place_of(path):
+    """(layer, public) of a kernel source, given relative to the top."""
+    public = path.is_relative_to(PUBLIC)
+    layer = path.parts[3 if public else 1]
+    return layer, public
+
+
+def is_standard(name, quoted):
+    return not quoted and re.fullmatch(r"[a-z_0-9]+", name) is not None
+
+
+def kernel_problems(path, text):
+    layer, public = place_of(path)
+    found = []
+    for name, quoted in includes(text):
+        other = layer_of(name)
+        if other and LAYERS.index(other) > LAYERS.index(layer):
+            found.append(f"{path}: {layer} comes before {other}, yet includes {name}")
+        if name.endswith(".hxx") and (public or layer != "geometry"):
+            found.append(f"{path}: {name} is Open CASCADE's and belongs in kernel/geometry's sources")
+        elif public and not is_standard(name, quoted) and not name.startswith("spotblue/"):
+            found.append(f"{path}: a public header includes only std and spotblue/, not {name}")
+    return found
+
+
+def outside_problems(path, text):
+    """Bindings stand on the public headers alone."""
+    found = []
+    for name, quoted in includes(text):
+        if name.endswith(".hxx"):
+            found.append(f"{path}: {name} is Open CASCADE's and belongs in kernel/geometry's sources")
+        if quoted and layer_of(name) and not name.startswith("spotblue/"):
+            found.append(f"{path}: {name} is private to the kernel")
+    return found
+
+
+def unlisted_headers(top):
+    """Public headers that no CMakeLists.txt installs."""
+    found = []
+    for header in sorted((top / PUBLIC).rglob("*.hpp")):
+        layer = header.relative_to(top / PUBLIC).parts[0]
+        listing = top / "kernel" / layer / "CMakeLists.txt"
+        if header.name not in listing.read_text().split("HEADERS", 1)[-1]:
+            found.append(f"{header.relative_to(top)}: not in {listing.relative_to(top)}")
+    return found
+
+
+def sources(top, folder):
+    for path in sorted((top / folder).rglob("*")):
+        if path.suffix in (".hpp", ".cpp"):
+            yield path.relative_to(top), path.read_text()
+
+
+def problems(top):
+    found = []
+    for path, text in sources(top, "kernel"):
+        found += kernel_problems(path, text)
+    for path, text in sources(top, "bindings"):
+        found += outside_problems(path, text)
+    return found + unlisted_headers(top)
