@@ -1,0 +1,12 @@
+#pragma once
+/// @file
+/// Which CAD kernel the library was built on.
+
+#include <string>
+
+namespace spotblue {
+
+/// Version of Open CASCADE as its headers state it: "7.6.3".
+[[nodiscard]] std::string kernel_version();
+
+}  // namespace spotblue

@@ -1,0 +1,68 @@
+#include "spotblue/report/json.hpp"
+
+#include "report/json_parts.hpp"
+#include "spotblue/base/version.hpp"
+#include "spotblue/geometry/kernel_version.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr int kSchema = 1;
+
+void write_notes(JsonWriter& out, const Look& look) {
+  out.key("notes");
+  out.open_array(JsonWriter::Layout::line_each);
+  for (const std::vector<Note>* notes : {&look.model.notes, &look.clash.notes}) {
+    for (const Note& note : *notes) {
+      out.open_object();
+      field(out, "about", note.about);
+      field(out, "text", note.text);
+      out.close_object();
+    }
+  }
+  out.close_array();
+}
+
+void write_seconds(JsonWriter& out, const LookSeconds& seconds) {
+  out.key("seconds");
+  out.open_object();
+  field(out, "read", seconds.read);
+  field(out, "features", seconds.features);
+  field(out, "seats", seconds.seats);
+  field(out, "clash", seconds.clash);
+  field(out, "total", seconds.total);
+  out.close_object();
+}
+
+void write_look(JsonWriter& out, const Look& look) {
+  const ModelNames names(look.model, json_quoted);
+  out.key("schema");
+  out.whole(kSchema);
+  field(out, "spotblue", std::string_view(kVersion));
+  field(out, "kernel", kernel_version());
+  write_file(out, look.model.file);
+  write_settings(out, look.settings);
+  write_products(out, look.model, names);
+  write_occurrences(out, look.model, names);
+  write_centre_lines(out, look.seats, names);
+  write_radial_seats(out, look.seats, names);
+  write_axial_seats(out, look.seats, names);
+  write_taper_seats(out, look.seats, names);
+  write_width_seats(out, look.seats, names);
+  write_threads(out, look.seats, names);
+  write_clashes(out, look.clash, names);
+  write_notes(out, look);
+  write_seconds(out, look.seconds);
+}
+
+}  // namespace
+
+std::string look_json(const Look& look) {
+  JsonWriter out;
+  out.open_object(JsonWriter::Layout::line_each);
+  write_look(out, look);
+  out.close_object();
+  return out.take() + "\n";
+}
+
+}  // namespace spotblue

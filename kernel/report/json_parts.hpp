@@ -1,0 +1,40 @@
+#pragma once
+/// @file
+/// The pieces a JSON result is made of; each writes one key and its value into an open object.
+
+#include "report/json_writer.hpp"
+#include "report/model_names.hpp"
+#include "spotblue/geometry/look.hpp"
+
+namespace spotblue {
+
+/// "key": 1.5
+inline void field(JsonWriter& out, std::string_view key, double value) {
+  out.key(key);
+  out.number(value);
+}
+/// "key": "text", or nothing at all for an empty text.
+inline void field(JsonWriter& out, std::string_view key, std::string_view text) {
+  if (!text.empty()) {
+    out.key(key);
+    out.text(text);
+  }
+}
+/// rad in, degrees out.
+void angle_field(JsonWriter& out, std::string_view key, double rad);
+void point_field(JsonWriter& out, std::string_view key, const Point& point);
+
+void write_file(JsonWriter& out, const FileInfo& file);
+void write_settings(JsonWriter& out, const LookSettings& settings);
+void write_products(JsonWriter& out, const Model& model, const ModelNames& names);
+void write_occurrences(JsonWriter& out, const Model& model, const ModelNames& names);
+
+void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_radial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_axial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names);
+void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names);
+
+}  // namespace spotblue

@@ -1,0 +1,142 @@
+#include "report/json_parts.hpp"
+
+namespace spotblue {
+namespace {
+
+void quoted_field(JsonWriter& out, std::string_view key, std::string_view quoted) {
+  out.key(key);
+  out.quoted(quoted);
+}
+
+void place_field(JsonWriter& out, std::string_view key, std::size_t occurrence,
+                 const ModelNames& names) {
+  out.key(key);
+  out.open_object();
+  quoted_field(out, "occurrence", names.occurrence(occurrence));
+  quoted_field(out, "product", names.product_of(occurrence));
+  out.close_object();
+}
+
+void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
+                   const ModelNames& names) {
+  out.key(key);
+  out.open_object();
+  quoted_field(out, "occurrence", names.occurrence(ref.occurrence));
+  quoted_field(out, "product", names.product_of(ref.occurrence));
+  quoted_field(out, "feature", names.feature(ref));
+  out.close_object();
+}
+
+// An array under `key` with one object a line; `fill` writes the fields of each item.
+template <typename Item, typename Fill>
+void write_list(JsonWriter& out, std::string_view key, const std::vector<Item>& items,
+                const Fill& fill) {
+  out.key(key);
+  out.open_array(JsonWriter::Layout::line_each);
+  for (const Item& item : items) {
+    out.open_object();
+    fill(item);
+    out.close_object();
+  }
+  out.close_array();
+}
+
+}  // namespace
+
+void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "centre_lines", seats.centre_lines, [&](const CentreLine& line) {
+    field(out, "id", line.id);
+    point_field(out, "at", line.line.at);
+    point_field(out, "along", line.line.along);
+    out.key("occurrences");
+    out.open_array();
+    for (const std::size_t occurrence : line.occurrences) {
+      out.quoted(names.occurrence(occurrence));
+    }
+    out.close_array();
+  });
+}
+
+void write_radial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "radial_seats", seats.radial, [&](const RadialSeat& seat) {
+    feature_field(out, "hole", seat.hole, names);
+    feature_field(out, "shaft", seat.shaft, names);
+    field(out, "hole_mm", seat.hole_diameter);
+    field(out, "shaft_mm", seat.shaft_diameter);
+    field(out, "clearance_mm", seat.clearance);
+    field(out, "offset_mm", seat.offset);
+    angle_field(out, "tilt_deg", seat.tilt);
+    field(out, "least_gap_mm", seat.least_gap);
+    field(out, "engaged_mm", seat.engaged);
+    angle_field(out, "coverage_deg", seat.coverage);
+  });
+}
+
+void write_axial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "axial_seats", seats.axial, [&](const AxialSeat& seat) {
+    feature_field(out, "a", seat.a, names);
+    feature_field(out, "b", seat.b, names);
+    field(out, "gap_mm", seat.gap);
+    const bool on_centre_line = seat.centre_line != kNoCentreLine;
+    if (on_centre_line) {
+      field(out, "inner_mm", seat.inner);
+      field(out, "outer_mm", seat.outer);
+    }
+    field(out, "area_mm2", seat.area);
+    if (on_centre_line) {
+      field(out, "centre_line", seats.centre_lines[seat.centre_line].id);
+    }
+  });
+}
+
+void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "taper_seats", seats.taper, [&](const TaperSeat& seat) {
+    feature_field(out, "hole", seat.hole, names);
+    feature_field(out, "shaft", seat.shaft, names);
+    angle_field(out, "hole_half_angle_deg", seat.hole_half_angle);
+    angle_field(out, "shaft_half_angle_deg", seat.shaft_half_angle);
+    field(out, "gap_mm", seat.gap);
+    field(out, "offset_mm", seat.offset);
+    angle_field(out, "tilt_deg", seat.tilt);
+    field(out, "engaged_mm", seat.engaged);
+    field(out, "diameter_mm", seat.diameter);
+  });
+}
+
+void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "width_seats", seats.width, [&](const WidthSeat& seat) {
+    feature_field(out, "slot", seat.slot, names);
+    feature_field(out, "key", seat.key, names);
+    field(out, "slot_mm", seat.slot_width);
+    field(out, "key_mm", seat.key_width);
+    field(out, "clearance_mm", seat.clearance);
+    field(out, "offset_mm", seat.offset);
+    angle_field(out, "tilt_deg", seat.tilt);
+    field(out, "area_mm2", seat.area);
+  });
+}
+
+void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names) {
+  write_list(out, "threads", seats.threads, [&](const Thread& thread) {
+    feature_field(out, "hole", thread.hole, names);
+    feature_field(out, "screw", thread.screw, names);
+    field(out, "size", thread.size);
+    field(out, "hole_mm", thread.hole_diameter);
+    field(out, "screw_mm", thread.screw_diameter);
+    field(out, "engaged_mm", thread.engaged);
+  });
+}
+
+void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names) {
+  write_list(out, "clashes", report.clashes, [&](const Clash& clash) {
+    place_field(out, "a", clash.a, names);
+    place_field(out, "b", clash.b, names);
+    field(out, "volume_mm3", clash.volume);
+    field(out, "depth_mm", clash.depth);
+    point_field(out, "at", clash.at);
+    out.key("exact");
+    out.truth(clash.exact);
+  });
+}
+
+}  // namespace spotblue

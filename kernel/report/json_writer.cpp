@@ -1,0 +1,91 @@
+#include "report/json_writer.hpp"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+
+std::string json_quoted(std::string_view text) {
+  return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+}
+
+void JsonWriter::next_in_level() {
+  if (levels_.empty()) {
+    return;
+  }
+  Level& level = levels_.back();
+  if (!level.empty) {
+    out_ += level.layout == Layout::one_line ? ", " : ",";
+  }
+  level.empty = false;
+  if (level.layout == Layout::line_each) {
+    out_ += '\n';
+    out_.append(levels_.size(), ' ');
+  }
+}
+
+void JsonWriter::before_value() {
+  if (after_key_) {
+    after_key_ = false;
+    return;
+  }
+  next_in_level();
+}
+
+void JsonWriter::key(std::string_view name) {
+  next_in_level();
+  out_ += '"';
+  out_ += name;
+  out_ += "\": ";
+  last_key_ = name;
+  after_key_ = true;
+}
+
+void JsonWriter::open(char bracket, Layout layout) {
+  before_value();
+  out_ += bracket;
+  levels_.push_back({layout, true});
+}
+
+void JsonWriter::close(char bracket) {
+  const Level level = levels_.back();
+  levels_.pop_back();
+  if (level.layout == Layout::line_each && !level.empty) {
+    out_ += '\n';
+    out_.append(levels_.size(), ' ');
+  }
+  out_ += bracket;
+}
+
+void JsonWriter::number(double value) {
+  if (!std::isfinite(value)) {
+    throw Error(ErrorCode::kernel_failure, {"", last_key_}, "the value is not a finite number",
+                "report the model that gives it");
+  }
+  before_value();
+  std::array<char, 32> digits{};
+  const auto end =
+      std::to_chars(digits.data(), digits.data() + digits.size(), value == 0.0 ? 0.0 : value).ptr;
+  out_.append(digits.data(), end);
+}
+
+void JsonWriter::whole(std::int64_t value) {
+  before_value();
+  out_ += std::to_string(value);
+}
+
+void JsonWriter::truth(bool value) {
+  before_value();
+  out_ += value ? "true" : "false";
+}
+
+void JsonWriter::quoted(std::string_view value) {
+  before_value();
+  out_ += value;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,46 @@
+#pragma once
+/// @file
+/// Every feature id of a model, made once however often it is written.
+
+#include <array>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "spotblue/geometry/seats.hpp"
+
+namespace spotblue {
+
+/// How an id is written: quoted for JSON, in inches for a text.
+using Spelling = std::function<std::string(std::string_view)>;
+
+/// Ids as they are spelt, looked up by where they stand in the model.
+class ModelNames {
+ public:
+  ModelNames(const Model& model, const Spelling& spelling);
+
+  [[nodiscard]] const std::string& product(std::size_t index) const { return products_[index]; }
+  [[nodiscard]] const std::string& occurrence(std::size_t index) const {
+    return occurrences_[index];
+  }
+  /// The id of the product that occurs there.
+  [[nodiscard]] const std::string& product_of(std::size_t occurrence) const {
+    return products_[product_index_[occurrence]];
+  }
+  [[nodiscard]] const std::string& feature(std::size_t product, FeatureKind kind,
+                                           std::size_t index) const {
+    return features_[product][static_cast<std::size_t>(kind)][index];
+  }
+  [[nodiscard]] const std::string& feature(const FeatureRef& ref) const {
+    return feature(product_index_[ref.occurrence], ref.kind, ref.index);
+  }
+
+ private:
+  std::vector<std::string> products_;
+  std::vector<std::string> occurrences_;
+  std::vector<std::size_t> product_index_;
+  std::vector<std::array<std::vector<std::string>, 4>> features_;
+};
+
+}  // namespace spotblue

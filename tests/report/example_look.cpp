@@ -1,0 +1,193 @@
+#include "report/example_look.hpp"
+
+#include <fmt/format.h>
+
+#include <numbers>
+
+namespace spotblue::test {
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+constexpr FeatureKind kCylinder = FeatureKind::cylinder;
+
+Cylinder cylinder(const std::string& name, Side side, double diameter) {
+  return {.name = name,
+          .side = side,
+          .axis = {{0, 0, 0}, {0, 0, 1}},
+          .zero = {1, 0, 0},
+          .diameter = diameter,
+          .patches = {},
+          .intervals = {{0.0, 12.5}, {20.0, 30.1}},
+          .coverage = 2.0 * std::numbers::pi,
+          .source = SurfaceSource::cylinder};
+}
+
+Plane square_face(const std::string& name, Direction normal, Direction u) {
+  const Point2 a{0, 0};
+  const Point2 b{10, 0};
+  const Point2 c{10, 10};
+  const Point2 d{0, 10};
+  Region outline;
+  outline.edges = {{a, b, 0, {}, 0}, {b, c, 0, {}, 0}, {c, d, 0, {}, 0}, {d, a, 0, {}, 0}};
+  return {.name = name,
+          .at = {0, 0, 30},
+          .normal = normal,
+          .u = u,
+          .outline = outline,
+          .source = SurfaceSource::plane};
+}
+
+Product wheel() {
+  Product product;
+  product.id = "Wheel";
+  product.name = "Wheel";
+  product.solids = 1;
+  product.volume = 123456.789;
+  product.cylinders = {cylinder("bore 44", Side::internal, 44.0),
+                       cylinder("bore 8.5", Side::internal, 8.5)};
+  product.cones = {{.name = "taper bore 20/24",
+                    .side = Side::internal,
+                    .axis = {{0, 0, 5}, {0, 0, 1}},
+                    .zero = {1, 0, 0},
+                    .radius = 10.0,
+                    .half_angle = 45.0 * kDegree,
+                    .patches = {},
+                    .intervals = {{0.0, 2.0}},
+                    .coverage = 2.0 * std::numbers::pi,
+                    .source = SurfaceSource::revolution}};
+  product.planes = {square_face("face 60 @ 30", {0, 0, 1}, {1, 0, 0}),
+                    square_face("face 10x10 #1", {1, 0, 0}, {0, 1, 0}),
+                    square_face("face 10x10 #2", {-1, 0, 0}, {0, 1, 0})};
+  product.widths = {
+      {.name = "slot 8", .side = Side::internal, .first = 1, .second = 2, .width = 8}};
+  return product;
+}
+
+Product stud() {
+  Product product;
+  product.id = "Stud \"worn\"";
+  product.name = product.id;
+  product.solids = 2;
+  product.volume = 1.0 / 3.0;
+  product.closed = false;
+  product.cylinders = {cylinder("outside 44.035", Side::external, 44.035),
+                       cylinder("outside 10", Side::external, 10.0)};
+  product.cones = wheel().cones;
+  product.cones[0].name = "taper 20/24";
+  product.cones[0].side = Side::external;
+  product.planes = wheel().planes;
+  product.widths = {
+      {.name = "width 7.95", .side = Side::external, .first = 1, .second = 2, .width = 7.95}};
+  return product;
+}
+
+RadialSeat press(std::size_t hole, std::size_t shaft, std::size_t centre_line) {
+  return {.hole = {hole, kCylinder, 0},
+          .shaft = {shaft, kCylinder, 0},
+          .hole_diameter = 44.0,
+          .shaft_diameter = 44.035,
+          .clearance = 44.0 - 44.035,
+          .offset = 0.0125,
+          .tilt = 0.25 * kDegree,
+          .least_gap = -0.03,
+          .engaged = 22.6,
+          .coverage = 2.0 * std::numbers::pi,
+          .axis = {{0, 0, 0}, {0, 0, 1}},
+          .from = 0.0,
+          .to = 22.6,
+          .centre_line = centre_line};
+}
+
+Seats example_seats() {
+  Seats seats;
+  seats.centre_lines = {{"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {0, 1}}};
+  seats.radial = {press(0, 1, 0)};
+  AxialSeat shoulder;
+  shoulder.a = {0, FeatureKind::plane, 0};
+  shoulder.b = {1, FeatureKind::plane, 0};
+  shoulder.gap = 0.125;
+  shoulder.inner = 44.0;
+  shoulder.outer = 60.0;
+  shoulder.area = 1306.9;
+  shoulder.centre_line = 0;
+  AxialSeat side;
+  side.a = {0, FeatureKind::plane, 1};
+  side.b = {1, FeatureKind::plane, 2};
+  side.gap = -0.02;
+  side.area = 100.0;
+  seats.axial = {shoulder, side};
+  TaperSeat taper;
+  taper.hole = {0, FeatureKind::cone, 0};
+  taper.shaft = {1, FeatureKind::cone, 0};
+  taper.hole_half_angle = 45.0 * kDegree;
+  taper.shaft_half_angle = 44.5 * kDegree;
+  taper.gap = 0.01;
+  taper.engaged = 2.0;
+  taper.diameter = 22.0;
+  seats.taper = {taper};
+  WidthSeat key;
+  key.slot = {0, FeatureKind::width, 0};
+  key.key = {1, FeatureKind::width, 0};
+  key.slot_width = 8.0;
+  key.key_width = 7.95;
+  key.clearance = 8.0 - 7.95;
+  key.area = 90.0;
+  seats.width = {key};
+  Thread screw;
+  screw.hole = {0, kCylinder, 1};
+  screw.screw = {1, kCylinder, 1};
+  screw.size = "M10";
+  screw.hole_diameter = 8.5;
+  screw.screw_diameter = 10.0;
+  screw.engaged = 15.0;
+  seats.threads = {screw};
+  return seats;
+}
+
+}  // namespace
+
+Look example_look() {
+  Look look;
+  look.model.file = {"wheel.step", std::string(64, 'a'), "AP242", "mm"};
+  look.model.products = {wheel(), stud()};
+  Frame mirrored;
+  mirrored.rows = {{{-1, 0, 0, 0.1}, {0, 1, 0, -0.0}, {0, 0, 1, 1e-17}}};
+  look.model.occurrences = {{"Press/Wheel", "Press/Wheel", 0, {}, false, {}},
+                            {"Press/Stud", "Press/Stud", 1, {}, false, {}},
+                            {"Press/Wheel (2)", "Press/Wheel", 0, mirrored, true, {}}};
+  look.model.notes = {{"wheel.step", "invented for a test"}};
+  look.seats = example_seats();
+  look.clash.clashes = {{.a = 1,
+                         .b = 2,
+                         .volume = 12.25,
+                         .depth = 0.5,
+                         .at = {1, 2, 3},
+                         .exact = false,
+                         .cause = "solids overlap"}};
+  look.clash.notes = {{"Press/Stud", "a note of the clash search"}};
+  look.seconds = {.read = 0.5, .features = 0.25, .seats = 0.125, .clash = 0.0625, .total = 1.0};
+  return look;
+}
+
+Look repeated_look(std::size_t stations) {
+  Look look = example_look();
+  look.model.occurrences.clear();
+  look.seats = {};
+  look.clash = {};
+  for (std::size_t i = 0; i < stations; ++i) {
+    const double shift = 100.0 * static_cast<double>(i) / 3.0;
+    Frame frame;
+    frame.rows[0][3] = shift;
+    for (const std::size_t product : {0U, 1U}) {
+      const std::string path =
+          fmt::format("Line/Station {}/{}", i + 1, look.model.products[product].id);
+      look.model.occurrences.push_back({path, path, product, frame, false, {}});
+    }
+    look.seats.centre_lines.push_back(
+        {fmt::format("centre line {}", i + 1), {{shift, 0, 0}, {0, 0, 1}}, {2 * i, 2 * i + 1}});
+    look.seats.radial.push_back(press(2 * i, 2 * i + 1, i));
+  }
+  return look;
+}
+
+}  // namespace spotblue::test

@@ -1,0 +1,81 @@
+#include "report/json_writer.hpp"
+
+#include <gtest/gtest.h>
+
+#include <bit>
+#include <cmath>
+#include <cstdint>
+#include <limits>
+#include <nlohmann/json.hpp>
+#include <random>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue::test {
+namespace {
+
+std::string number(double value) {
+  JsonWriter out;
+  out.open_array();
+  out.number(value);
+  out.close_array();
+  return out.take();
+}
+
+TEST(JsonWriter, AnyFiniteDoubleReadsBackToTheSameBits) {
+  std::mt19937_64 random(20261125);
+  for (int i = 0; i < 100'000; ++i) {
+    const double value = std::bit_cast<double>(random());
+    if (!std::isfinite(value)) {
+      continue;
+    }
+    const double back = nlohmann::json::parse(number(value))[0].get<double>();
+    ASSERT_EQ(std::bit_cast<std::uint64_t>(back), std::bit_cast<std::uint64_t>(value)) << value;
+  }
+}
+
+TEST(JsonWriter, NegativeZeroIsWrittenAsZero) { EXPECT_EQ(number(-0.0), "[0]"); }
+
+TEST(JsonWriter, NumberThatIsNotFiniteIsRefusedWithItsKey) {
+  for (const double value : {std::nan(""), std::numeric_limits<double>::infinity()}) {
+    JsonWriter out;
+    out.open_object();
+    out.key("depth_mm");
+    try {
+      out.number(value);
+      ADD_FAILURE() << "not refused";
+    } catch (const Error& error) {
+      EXPECT_EQ(error.code(), ErrorCode::kernel_failure);
+      EXPECT_EQ(error.place(), "depth_mm");
+    }
+  }
+}
+
+TEST(JsonWriter, QuotesControlLettersAndForeignLettersReadBack) {
+  const std::string text = "a\"b\\c\n\t\x01 \xC3\xBC \xE6\xAD\xAF";
+  EXPECT_EQ(nlohmann::json::parse(json_quoted(text)).get<std::string>(), text);
+}
+
+TEST(JsonWriter, ByteThatIsNoUtf8BecomesTheReplacementLetter) {
+  EXPECT_EQ(nlohmann::json::parse(json_quoted("f\xFCr")).get<std::string>(), "f\xEF\xBF\xBDr");
+}
+
+TEST(JsonWriter, EmptyAndNestedLevelsAreWellFormed) {
+  JsonWriter out;
+  out.open_object(JsonWriter::Layout::line_each);
+  out.key("none");
+  out.open_array(JsonWriter::Layout::line_each);
+  out.close_array();
+  out.key("some");
+  out.open_array(JsonWriter::Layout::line_each);
+  out.whole(-3);
+  out.truth(true);
+  out.text("x");
+  out.close_array();
+  out.close_object();
+  EXPECT_EQ(nlohmann::json::parse(out.take()),
+            nlohmann::json::parse(R"({"none": [], "some": [-3, true, "x"]})"));
+}
+
+}  // namespace
+}  // namespace spotblue::test

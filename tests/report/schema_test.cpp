@@ -1,0 +1,78 @@
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <nlohmann/json.hpp>
+
+#include "report/example_look.hpp"
+#include "spotblue/report/json.hpp"
+
+namespace spotblue::test {
+namespace {
+
+using nlohmann::json;
+
+// Judge: Debian's python3-jsonschema, an implementation nobody here wrote.
+bool is_valid(const std::string& text) {
+  const std::filesystem::path file = std::filesystem::temp_directory_path() /
+                                     ("spotblue-schema-" + std::to_string(::getpid()) + ".json");
+  std::ofstream(file) << text;
+  const std::string command =
+      std::string(SPOTBLUE_VALIDATE) + " " + SPOTBLUE_REFERENCE "/schema-1.json " + file.string();
+  const int status = std::system(command.c_str());
+  std::filesystem::remove(file);
+  if (status != 0 && WEXITSTATUS(status) != 3) {
+    ADD_FAILURE() << "the validator itself failed: " << command;
+  }
+  return status == 0;
+}
+
+TEST(Schema, ExampleLookIsValid) { EXPECT_TRUE(is_valid(look_json(example_look()))); }
+
+TEST(Schema, LookOfNothingIsValid) {
+  Look look;
+  look.model.file.name = "nothing.step";
+  EXPECT_TRUE(is_valid(look_json(look)));
+}
+
+struct Spoiling {
+  const char* name;
+  const char* pointer;
+  json value;  // discarded: the key is removed
+};
+
+void PrintTo(const Spoiling& spoiling, std::ostream* out) { *out << spoiling.name; }
+
+class SpoiltLook : public ::testing::TestWithParam<Spoiling> {};
+
+TEST_P(SpoiltLook, IsInvalid) {
+  json look = json::parse(look_json(example_look()));
+  const json::json_pointer pointer(GetParam().pointer);
+  if (GetParam().value.is_discarded()) {
+    look[pointer.parent_pointer()].erase(pointer.back());
+  } else {
+    look[pointer] = GetParam().value;
+  }
+  EXPECT_FALSE(is_valid(look.dump()));
+}
+
+const json kRemoved(json::value_t::discarded);
+
+INSTANTIATE_TEST_SUITE_P(
+    Schema, SpoiltLook,
+    ::testing::Values(Spoiling{"unknown_key", "/extra", 1},
+                      Spoiling{"null_value", "/radial_seats/0/clearance_mm", nullptr},
+                      Spoiling{"missing_list", "/threads", kRemoved},
+                      Spoiling{"missing_number", "/radial_seats/0/least_gap_mm", kRemoved},
+                      Spoiling{"kind_of_no_feature", "/products/0/features/0/kind", "gap"},
+                      Spoiling{"short_frame", "/occurrences/0/frame/2", json::array({0, 0, 1})},
+                      Spoiling{"centre_line_without_diameters", "/axial_seats/0/inner_mm",
+                               kRemoved},
+                      Spoiling{"other_schema", "/schema", 2},
+                      Spoiling{"findings_without_job", "/findings", json::array()}),
+    [](const auto& param) { return std::string(param.param.name); });
+
+}  // namespace
+}  // namespace spotblue::test
