@@ -11,8 +11,8 @@ namespace spotblue {
 
 /// Text of a job file that read_job and check accept as it stands.
 ///
-/// Every part is listed, and every seat; the fits that the modelled sizes would satisfy stand beside
-/// each as comments, to be chosen from. Nothing is declared, so every seat stays undecided.
+/// Every part is listed, and every seat; the fits that the modelled sizes would satisfy stand
+/// beside each as comments, to be chosen from. Nothing is declared, so every seat stays undecided.
 /// @param model_path  written as given; relative to where the job file will lie.
 [[nodiscard]] std::string draft_job(const Look& look, const std::string& model_path,
                                     LengthUnit unit);
