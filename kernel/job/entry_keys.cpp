@@ -86,6 +86,13 @@ std::pair<std::string, std::string> read_pair(const TomlTable& entry, std::strin
   return {both[0], both[1]};
 }
 
+std::string pair_text(std::string a, std::string b) {
+  if (b < a) {
+    std::swap(a, b);
+  }
+  return a + "\" with \"" + b;
+}
+
 std::string_view only_one_of(const TomlTable& entry, std::span<const std::string_view> keys) {
   std::vector<std::string_view> given;
   for (const std::string_view key : keys) {
@@ -96,7 +103,7 @@ std::string_view only_one_of(const TomlTable& entry, std::span<const std::string
   if (given.size() != 1) {
     throw entry.error(given.empty() ? "" : given.back(),
                       given.empty()
-                          ? std::string("it does not say what is wanted")
+                          ? std::string("it lacks what it is about")
                           : fmt::format("{} contradict each other", fmt::join(given, " and ")),
                       fmt::format("give exactly one of {}", fmt::join(keys, ", ")));
   }

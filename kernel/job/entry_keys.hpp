@@ -34,6 +34,8 @@ class FirstUse {
 /// Exactly two different texts.
 [[nodiscard]] std::pair<std::string, std::string> read_pair(const TomlTable& entry,
                                                             std::string_view key);
+/// The pair in one order, so that the other order is the same entry: `A" with "B`.
+[[nodiscard]] std::string pair_text(std::string a, std::string b);
 /// Exactly one of `keys` must be there; gives it.
 [[nodiscard]] std::string_view only_one_of(const TomlTable& entry,
                                            std::span<const std::string_view> keys);

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "job/job_entries.hpp"
 #include "job/toml_table.hpp"
 
@@ -43,7 +45,9 @@ Job read_job(const std::filesystem::path& file) {
   job.parts = read_parts(top, job.unit);
   job.fits = read_fits(top, job.unit);
   job.sizes = read_sizes(top, job.unit);
-  job.measured = read_measured(top, job.unit);
+  Measured measured = read_measured(top, job.unit);
+  job.measured = std::move(measured.sizes);
+  job.measured_gaps = std::move(measured.gaps);
   job.axial = read_axial_wants(top, job.unit);
   job.tapers = read_tapers(top, job.unit);
   job.allowed = read_allowed(top, job.unit);

@@ -146,25 +146,4 @@ std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit) {
   return sizes;
 }
 
-std::vector<MeasuredSize> read_measured(const TomlTable& top, LengthUnit unit) {
-  constexpr std::array words{FeatureWord::bore, FeatureWord::outside, FeatureWord::slot,
-                             FeatureWord::width};
-  std::vector<MeasuredSize> measured;
-  FirstUse names;
-  for (const TomlTable& entry : top.tables("measured")) {
-    MeasuredSize size;
-    size.line = entry.line();
-    size.feature = entry.text("feature");
-    (void)read_feature(entry, "feature", unit, words);
-    size.value = read_size(entry, "size", unit);
-    if (entry.has("uncertainty")) {
-      size.uncertainty = read_tolerance(entry, "uncertainty", unit);
-    }
-    entry.refuse_unknown();
-    names.note(entry, "feature", size.feature);
-    measured.push_back(size);
-  }
-  return measured;
-}
-
 }  // namespace spotblue

@@ -12,14 +12,6 @@ namespace {
 
 const std::array<std::string, 3> kKinds{"gap", "end play", "touch"};
 
-// The pair in one order, so that the other order is the same want.
-std::string pair_text(std::string a, std::string b) {
-  if (b < a) {
-    std::swap(a, b);
-  }
-  return a + "\" with \"" + b;
-}
-
 AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
   AxialWant want;
   want.line = entry.line();

@@ -67,6 +67,8 @@ TEST(JobFile, ReadsMeasuredSizesWithAndWithoutUncertainty) {
   EXPECT_EQ(job.measured.at(0).uncertainty, Length::mm(0.004));
   EXPECT_NEAR(job.measured.at(1).value.in_mm(), 63.0 / 64.0 * 25.4, 1e-12);
   EXPECT_FALSE(job.measured.at(1).uncertainty.has_value());
+  ASSERT_EQ(job.measured_gaps.size(), 1U);
+  EXPECT_EQ(job.measured_gaps[0].value, Length::mm(0.12));
 }
 
 TEST(JobFile, ReadsWantsOfEachKind) {

@@ -68,7 +68,7 @@ const Mistake kMistakes[] = {
     {"HoleClassOnly", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7\"\n",
      "line 7, fits 1, class", "\"H7\" is no fit", "H7/s6"},
     {"NoRule", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\n", "line 4, fits 1",
-     "does not say what is wanted", "exactly one of class"},
+     "lacks what it is about", "exactly one of class"},
     {"TwoRules",
      "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7/h6\"\n"
      "clearance = [0, 1]\n",
@@ -99,6 +99,8 @@ const Mistake kMistakes[] = {
      "more than 0, got -5", ""},
     {"NegativeUncertainty", "[[measured]]\nfeature = \"A: bore 5\"\nsize = 5\nuncertainty = -0.1\n",
      "line 7", "0 or more, got -0.1", "leave out the minus"},
+    {"MeasuredWithoutSubject", "[[measured]]\nsize = 5\n", "line 4, measured 1",
+     "lacks what it is about", "exactly one of feature, between"},
     {"WantOfOne", "[[wants]]\nbetween = [\"A\"]\ngap = [0, 1]\n", "line 5, wants 1, between",
      "need two names, got 1", "between = "},
     {"WantWithItself", "[[wants]]\nbetween = [\"A\", \"A\"]\ngap = [0, 1]\n", "line 5",

@@ -90,6 +90,14 @@ struct MeasuredSize {
   int line = 0;
 };
 
+/// A gap between two faces taken with a feeler or an indicator; it replaces the model's.
+struct MeasuredGap {
+  std::string a, b;  ///< feature names of two faces
+  Length value;
+  std::optional<Length> uncertainty;
+  int line = 0;
+};
+
 enum class AxialWantKind { gap, end_play, touch };
 
 /// The gap wanted between two faces, or at every axial seat between two parts.
@@ -143,6 +151,7 @@ struct Job {
   std::vector<FitWant> fits;
   std::vector<SizeWant> sizes;
   std::vector<MeasuredSize> measured;
+  std::vector<MeasuredGap> measured_gaps;
   std::vector<AxialWant> axial;
   std::vector<TaperWant> tapers;
   std::vector<AllowedOverlap> allowed;
