@@ -81,6 +81,11 @@ const toml::node* TomlTable::find(std::string_view key) const {
 
 bool TomlTable::has(std::string_view key) const { return find(key) != nullptr; }
 
+bool TomlTable::is_text(std::string_view key) const {
+  const toml::node* node = find(key);
+  return node != nullptr && node->is_string();
+}
+
 std::string TomlTable::inside(const std::string& name) const { return joined(place_, name); }
 
 Error TomlTable::error(std::string_view key, const std::string& rule, std::string cure) const {

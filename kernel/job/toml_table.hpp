@@ -33,8 +33,11 @@ class TomlTable {
   [[nodiscard]] const std::string& place() const { return place_; }
   void set_place(std::string place) { place_ = std::move(place); }
   [[nodiscard]] const std::string& file() const { return file_; }
+  /// Line where this table begins, 1-based.
+  [[nodiscard]] int line() const { return static_cast<int>(table_->source().begin.line); }
 
   [[nodiscard]] bool has(std::string_view key) const;
+  [[nodiscard]] bool is_text(std::string_view key) const;
 
   // find_: absent is fine. Without find_: absent is an error. A wrong type is always an error.
   [[nodiscard]] std::optional<std::string> find_text(std::string_view key) const;

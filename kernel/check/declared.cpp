@@ -1,0 +1,206 @@
+#include "check/declared.hpp"
+
+#include <fmt/format.h>
+
+#include <string_view>
+#include <utility>
+
+#include "spotblue/job/feature_name.hpp"
+
+namespace spotblue {
+namespace {
+
+[[noreturn]] void refuse_second(const Job& job, std::string_view list, int first, int second) {
+  throw Error(ErrorCode::bad_input, entry_place(job, list, second),
+              fmt::format("it speaks of the same as the entry in line {}", first),
+              "keep one of the two entries");
+}
+
+// One occurrence's entry wins over its product's; two of the same reach contradict each other.
+template <typename Want, typename Key>
+class Narrowest {
+ public:
+  Narrowest(const Job& job, std::string_view list) : job_(job), list_(list) {}
+
+  void add(const Key& key, Meant meant, const Want& want) {
+    const auto [place, fresh] = chosen_.try_emplace(key, std::pair{meant, &want});
+    if (fresh) {
+      return;
+    }
+    auto& [earlier_meant, earlier] = place->second;
+    if (earlier_meant == meant && earlier->line != want.line) {
+      refuse_second(job_, list_, earlier->line, want.line);
+    }
+    if (meant == Meant::occurrence) {
+      place->second = {meant, &want};
+    }
+  }
+
+  [[nodiscard]] std::map<Key, const Want*> all() const {
+    std::map<Key, const Want*> wants;
+    for (const auto& [key, chosen] : chosen_) {
+      wants.emplace(key, chosen.second);
+    }
+    return wants;
+  }
+
+ private:
+  const Job& job_;
+  std::string_view list_;
+  std::map<Key, std::pair<Meant, const Want*>> chosen_;
+};
+
+std::vector<const JobPart*> declare_parts(const Job& job, const Names& names, std::size_t count) {
+  Narrowest<JobPart, std::size_t> chosen(job, "parts");
+  for (const JobPart& part : job.parts) {
+    const NamedPart named = names.part(part.part, {"parts", "part", part.line});
+    for (const std::size_t occurrence : named.occurrences) {
+      chosen.add(occurrence, named.meant, part);
+    }
+  }
+  std::vector<const JobPart*> parts(count, nullptr);
+  for (const auto& [occurrence, part] : chosen.all()) {
+    parts.at(occurrence) = part;
+  }
+  return parts;
+}
+
+template <typename Want>
+std::map<Subject, const Want*> declare_features(const Job& job, const Names& names,
+                                                std::string_view list,
+                                                const std::vector<Want>& wants) {
+  Narrowest<Want, Subject> chosen(job, list);
+  for (const Want& want : wants) {
+    const NamedFeature named = names.feature(want.feature, {list, "feature", want.line});
+    for (const FeatureRef& feature : named.refs) {
+      chosen.add(subject_of(feature), named.meant, want);
+    }
+  }
+  return chosen.all();
+}
+
+Subjects part_or_face(const Names& names, const std::string& name, const Entry& entry) {
+  // A name with a feature's form that is no part is looked up as a feature, for the better error.
+  if (!names.is_part(name) && parse_feature_name(name, LengthUnit::mm)) {
+    return subjects_of(names.feature(name, entry));
+  }
+  return subjects_of(names.part(name, entry));
+}
+
+template <typename Want>
+const Want* only(const Job& job, std::string_view list, const std::vector<Want>& wants,
+                 const std::vector<std::size_t>& found) {
+  if (found.size() > 1) {
+    refuse_second(job, list, wants[found[0]].line, wants[found[1]].line);
+  }
+  return found.empty() ? nullptr : &wants[found.front()];
+}
+
+template <typename Want>
+PairBook hole_and_shaft_book(const Names& names, std::string_view list,
+                             const std::vector<Want>& wants) {
+  PairBook book(Order::matters);
+  for (const Want& want : wants) {
+    book.add(subjects_of(names.feature(want.hole, {list, "hole", want.line})),
+             subjects_of(names.feature(want.shaft, {list, "shaft", want.line})));
+  }
+  return book;
+}
+
+template <typename Want>
+PairBook face_book(const Names& names, std::string_view list, const std::vector<Want>& wants) {
+  PairBook book(Order::either);
+  for (const Want& want : wants) {
+    const Entry entry{list, "between", want.line};
+    book.add(part_or_face(names, want.a, entry), part_or_face(names, want.b, entry));
+  }
+  return book;
+}
+
+PairBook part_book(const Names& names, const std::vector<AllowedOverlap>& allowed) {
+  PairBook book(Order::either);
+  for (const AllowedOverlap& overlap : allowed) {
+    const Entry entry{"allow", "parts", overlap.line};
+    book.add(subjects_of(names.part(overlap.a, entry)), subjects_of(names.part(overlap.b, entry)));
+  }
+  return book;
+}
+
+// What the book says of every seat's two features, in the order of the seats.
+template <typename Want, typename Seat, typename Ref>
+std::vector<const Want*> each(const Job& job, std::string_view list, const PairBook& book,
+                              const std::vector<Want>& wants, const std::vector<Seat>& seats,
+                              Ref Seat::*first, Ref Seat::*second) {
+  std::vector<const Want*> found;
+  found.reserve(seats.size());
+  for (const Seat& seat : seats) {
+    found.push_back(only(job, list, wants, book.find(seat.*first, seat.*second)));
+  }
+  return found;
+}
+
+void declare_fits(Declared& declared) {
+  const Job& job = *declared.job;
+  const Seats& seats = declared.look->seats;
+  const PairBook book = hole_and_shaft_book(declared.names, "fits", job.fits);
+  declared.radial_fits =
+      each(job, "fits", book, job.fits, seats.radial, &RadialSeat::hole, &RadialSeat::shaft);
+  declared.thread_fits =
+      each(job, "fits", book, job.fits, seats.threads, &Thread::hole, &Thread::screw);
+  declared.width_fits =
+      each(job, "fits", book, job.fits, seats.width, &WidthSeat::slot, &WidthSeat::key);
+  const PairBook tapers = hole_and_shaft_book(declared.names, "tapers", job.tapers);
+  declared.taper_wants =
+      each(job, "tapers", tapers, job.tapers, seats.taper, &TaperSeat::hole, &TaperSeat::shaft);
+}
+
+void declare_axial(Declared& declared) {
+  const Job& job = *declared.job;
+  const Seats& seats = declared.look->seats;
+  const PairBook wants = face_book(declared.names, "wants", job.axial);
+  declared.axial_wants =
+      each(job, "wants", wants, job.axial, seats.axial, &AxialSeat::a, &AxialSeat::b);
+  const PairBook gaps = face_book(declared.names, "measured", job.measured_gaps);
+  declared.axial_gaps =
+      each(job, "measured", gaps, job.measured_gaps, seats.axial, &AxialSeat::a, &AxialSeat::b);
+}
+
+void declare_allowed(Declared& declared) {
+  const Job& job = *declared.job;
+  const PairBook book = part_book(declared.names, job.allowed);
+  declared.clash_allowed = each(job, "allow", book, job.allowed, declared.look->clash.clashes,
+                                &Clash::a, &Clash::b);
+  for (const AxialSeat& seat : declared.look->seats.axial) {
+    declared.axial_allowed.push_back(
+        only(job, "allow", job.allowed, book.find(seat.a.occurrence, seat.b.occurrence)));
+  }
+}
+
+}  // namespace
+
+Error::Where entry_place(const Job& job, std::string_view list, int line) {
+  return {job.file, line > 0 ? fmt::format("line {}, {}", line, list) : std::string(list)};
+}
+
+Declared declare(const Job& job, const Look& look) {
+  Declared declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+  declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
+  declared.measured = declare_features(job, declared.names, "measured", job.measured);
+  declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);
+  declare_fits(declared);
+  declare_axial(declared);
+  declare_allowed(declared);
+  return declared;
+}
+
+PartState state_of(const Declared& declared, std::size_t occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  return part == nullptr ? PartState::as_found : part->state;
+}
+
+SizesMeant sizes_of(const Declared& declared, std::size_t occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  return part == nullptr ? SizesMeant::actual : part->sizes;
+}
+
+}  // namespace spotblue

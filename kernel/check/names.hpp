@@ -1,0 +1,72 @@
+#pragma once
+// From a name in the job file to the part or feature of the model that it means.
+
+#include <cstddef>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "spotblue/base/error.hpp"
+#include "spotblue/geometry/seats.hpp"
+#include "spotblue/job/job.hpp"
+
+namespace spotblue {
+
+/// Whether a name means a product wherever it occurs, or one occurrence; the narrower one wins.
+enum class Meant { product, occurrence };
+
+struct NamedPart {
+  Meant meant = Meant::product;
+  std::vector<std::size_t> occurrences;  ///< ascending
+};
+
+struct NamedFeature {
+  Meant meant = Meant::product;
+  std::vector<FeatureRef> refs;  ///< one an occurrence, ascending
+};
+
+/// Where a name stands in the job file.
+struct Entry {
+  std::string_view list;  ///< "fits"
+  std::string_view key;   ///< "hole"
+  int line = 0;
+};
+
+struct ProductFeature {
+  FeatureKind kind = FeatureKind::cylinder;
+  std::size_t index = 0;
+  const std::string* name = nullptr;
+};
+[[nodiscard]] std::vector<ProductFeature> features_of(const Product& product);
+[[nodiscard]] const std::string& feature_name(const Model& model, const FeatureRef& feature);
+
+/// Every part and feature name of one model, as a job's file may write them.
+class Names {
+ public:
+  Names(const Job& job, const Model& model);
+
+  /// @throws Error bad_input naming file, entry and the nearest part.
+  [[nodiscard]] NamedPart part(const std::string& name, const Entry& entry) const;
+  /// An exact id, or the only feature of the part of that kind with the size within 0.005 mm.
+  /// @throws Error bad_input naming file, entry and the nearest feature, or all that match.
+  [[nodiscard]] NamedFeature feature(const std::string& name, const Entry& entry) const;
+  [[nodiscard]] bool is_part(const std::string& name) const;
+
+  /// For findings: the shortest id that means this occurrence or this feature of it alone.
+  [[nodiscard]] const std::string& id_of(std::size_t occurrence) const;
+  [[nodiscard]] std::string id_of(const FeatureRef& feature) const;
+
+ private:
+  [[nodiscard]] const NamedPart* find_part(const std::string& name) const;
+  [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
+                                                    const std::string& name) const;
+  [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;
+  [[nodiscard]] Error error(const Entry& entry, const std::string& rule, std::string cure) const;
+
+  const Job* job_;
+  const Model* model_;
+  std::map<std::string, NamedPart> parts_;
+};
+
+}  // namespace spotblue

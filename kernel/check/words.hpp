@@ -1,0 +1,32 @@
+#pragma once
+// How findings say lengths and the usual cautions.
+
+#include <string>
+#include <string_view>
+
+#include "spotblue/base/length.hpp"
+#include "spotblue/base/unit.hpp"
+#include "spotblue/check/finding.hpp"
+
+namespace spotblue {
+
+/// "0.012 mm"; enough decimals for a micrometre.
+[[nodiscard]] std::string length_text(Length length, LengthUnit unit);
+/// "44.043 to 44.059 mm".
+[[nodiscard]] std::string range_text(Limits range, LengthUnit unit);
+/// " (job file, line 12)"; empty for jobs made in code.
+[[nodiscard]] std::string from_line(int line);
+/// "<key>_min_mm" and "<key>_max_mm" appended.
+void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits range);
+[[nodiscard]] Quantity millimetres(std::string key, Length length);
+[[nodiscard]] Quantity degrees(std::string key, double radians);
+
+/// The usual caution of pressing, heating and chilling.
+inline constexpr std::string_view kPressCaution =
+    "Pressing, heating or chilling parts can crack them, throw splinters and burn: guard the press, "
+    "wear eye and hand protection, air the room when chilling, and follow your local rules and "
+    "licensed practice; they come before this advice.";
+
+inline constexpr std::string_view kIso14253 = "ISO 14253-1";
+
+}  // namespace spotblue

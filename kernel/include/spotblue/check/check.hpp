@@ -1,0 +1,35 @@
+#pragma once
+/// @file
+/// Judging a job: what was found on the model against what the job wants.
+
+#include <vector>
+
+#include "spotblue/check/finding.hpp"
+#include "spotblue/geometry/look.hpp"
+#include "spotblue/job/job.hpp"
+
+namespace spotblue {
+
+struct CheckResult {
+  Look look;
+  Job job;
+  std::vector<Finding> findings;
+};
+
+/// Looks at the job's model and judges it.
+/// @throws Error as look (the model) and judge_job (the job against the model).
+[[nodiscard]] CheckResult check(const Job& job);
+
+/// Judges what was found on the model; the same job and look give the same findings in the same
+/// order: radial, thread, width, taper, axial, clash, size, then wants that matched nothing.
+///
+/// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
+/// of the job ends in one. Outcomes by ISO 14253-1; a range that is wide because a part is still to
+/// be made, not because it was measured, does not conform until its limits do.
+///
+/// @throws Error bad_input naming job file and line when a name matches no part or feature of the
+///         model (the nearest that exists is named) or more than one; not_in_standard for a class
+///         the standard does not have at that size.
+[[nodiscard]] std::vector<Finding> judge_job(const Job& job, const Look& look);
+
+}  // namespace spotblue

@@ -1,0 +1,32 @@
+#pragma once
+/// @file
+/// The name of a feature as a person writes it, taken apart: "Wheel: bore 44 @ 12".
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "spotblue/base/length.hpp"
+#include "spotblue/base/unit.hpp"
+
+namespace spotblue {
+
+/// What a feature's name begins with.
+enum class FeatureWord { bore, outside, taper_bore, taper, face, slot, width };
+
+[[nodiscard]] std::string_view feature_word_name(FeatureWord word);
+
+struct FeatureName {
+  std::string part;  ///< before the last ": "
+  FeatureWord word = FeatureWord::bore;
+  std::vector<Length> sizes;       ///< one, or two for tapers ("20/24") and faces ("80x45")
+  std::optional<Length> position;  ///< after " @ "
+  std::optional<int> ordinal;      ///< after " #", 1-based
+};
+
+/// Takes a name apart; bare numbers are in `unit`, others bring their own ("bore 1 3/4 in").
+/// Nothing when the text is no feature name.
+[[nodiscard]] std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit unit);
+
+}  // namespace spotblue

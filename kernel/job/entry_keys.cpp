@@ -1,0 +1,124 @@
+#include "job/entry_keys.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "spotblue/base/nearest.hpp"
+
+namespace spotblue {
+
+void FirstUse::note(const TomlTable& entry, std::string_view key, const std::string& text) {
+  for (const auto& [earlier, line] : seen_) {
+    if (earlier == text) {
+      throw entry.error(key, fmt::format("\"{}\" is already given in line {}", text, line),
+                        "keep one of the two entries");
+    }
+  }
+  seen_.emplace_back(text, entry.line());
+}
+
+Limits read_limits(const TomlTable& entry, std::string_view key, LengthUnit unit) {
+  const std::vector<Length> both = entry.lengths(key, unit);
+  if (both.size() != 2) {
+    throw entry.error(key, fmt::format("need two lengths, got {}", both.size()),
+                      fmt::format("write {} = [least, greatest]", key));
+  }
+  if (both[0] > both[1]) {
+    throw entry.error(key,
+                      fmt::format("the limits are reversed: {} is more than {}",
+                                  format_size(both[0], unit), format_size(both[1], unit)),
+                      "write the lesser one first");
+  }
+  return {both[0], both[1]};
+}
+
+Length read_size(const TomlTable& entry, std::string_view key, LengthUnit unit) {
+  const Length size = entry.length(key, unit);
+  if (size <= Length()) {
+    throw entry.error(key, fmt::format("need more than 0, got {}", format_size(size, unit)),
+                      "write the size as measured");
+  }
+  return size;
+}
+
+std::optional<Length> find_size(const TomlTable& entry, std::string_view key, LengthUnit unit) {
+  return entry.has(key) ? std::optional(read_size(entry, key, unit)) : std::nullopt;
+}
+
+Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit unit) {
+  const Length size = entry.length(key, unit);
+  if (size < Length()) {
+    throw entry.error(key, fmt::format("need 0 or more, got {}", format_size(size, unit)),
+                      "leave out the minus; it counts either way");
+  }
+  return size;
+}
+
+FeatureName read_feature(const TomlTable& entry, std::string_view key, LengthUnit unit,
+                         std::span<const FeatureWord> words) {
+  const std::string text = entry.text(key);
+  std::vector<std::string_view> named;
+  for (const FeatureWord word : words) {
+    named.push_back(feature_word_name(word));
+  }
+  const auto name = parse_feature_name(text, unit);
+  if (!name) {
+    throw entry.error(key, fmt::format("\"{}\" is no feature name", text),
+                      fmt::format("write it as `spotblue look` prints it: part, colon, blank, {} "
+                                  "and size, like \"Wheel: {} 44\"",
+                                  fmt::join(named, " or "), named.front()));
+  }
+  if (std::find(words.begin(), words.end(), name->word) == words.end()) {
+    throw entry.error(key, fmt::format("\"{}\" is a {}", text, feature_word_name(name->word)),
+                      fmt::format("name a feature that is a {} here", fmt::join(named, " or ")));
+  }
+  return *name;
+}
+
+std::pair<std::string, std::string> read_pair(const TomlTable& entry, std::string_view key) {
+  const std::vector<std::string> both = entry.texts(key);
+  if (both.size() != 2 || both[0].empty() || both[1].empty()) {
+    throw entry.error(key, fmt::format("need two names, got {}", both.size()),
+                      fmt::format("write {} = [\"one\", \"other\"]", key));
+  }
+  return {both[0], both[1]};
+}
+
+std::string pair_text(std::string a, std::string b) {
+  if (b < a) {
+    std::swap(a, b);
+  }
+  return a + "\" with \"" + b;
+}
+
+std::string_view only_one_of(const TomlTable& entry, std::span<const std::string_view> keys) {
+  std::vector<std::string_view> given;
+  for (const std::string_view key : keys) {
+    if (entry.has(key)) {
+      given.push_back(key);
+    }
+  }
+  if (given.size() != 1) {
+    throw entry.error(given.empty() ? "" : given.back(),
+                      given.empty()
+                          ? std::string("it lacks what it is about")
+                          : fmt::format("{} contradict each other", fmt::join(given, " and ")),
+                      fmt::format("give exactly one of {}", fmt::join(keys, ", ")));
+  }
+  return given.front();
+}
+
+std::size_t read_choice(const TomlTable& entry, std::string_view key, const std::string& text,
+                        std::span<const std::string> known) {
+  const auto found = std::find(known.begin(), known.end(), text);
+  if (found == known.end()) {
+    throw entry.error(key,
+                      fmt::format("\"{}\" is none of \"{}\"", text, fmt::join(known, "\", \"")),
+                      fmt::format("did you mean \"{}\"?", nearest_word(text, known)));
+  }
+  return static_cast<std::size_t>(found - known.begin());
+}
+
+}  // namespace spotblue

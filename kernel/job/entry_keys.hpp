@@ -1,0 +1,46 @@
+#pragma once
+// Small readings that several lists of the job file share.
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "job/toml_table.hpp"
+#include "spotblue/job/feature_name.hpp"
+
+namespace spotblue {
+
+/// Refuses an entry whose `text` stands already in `seen`, naming the earlier line.
+class FirstUse {
+ public:
+  void note(const TomlTable& entry, std::string_view key, const std::string& text);
+
+ private:
+  std::vector<std::pair<std::string, int>> seen_;
+};
+
+/// Two lengths, the lesser first.
+[[nodiscard]] Limits read_limits(const TomlTable& entry, std::string_view key, LengthUnit unit);
+/// A length > 0.
+[[nodiscard]] Length read_size(const TomlTable& entry, std::string_view key, LengthUnit unit);
+[[nodiscard]] std::optional<Length> find_size(const TomlTable& entry, std::string_view key,
+                                              LengthUnit unit);
+/// A length >= 0.
+[[nodiscard]] Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit unit);
+/// A feature's name, whose word must be one of `words`.
+[[nodiscard]] FeatureName read_feature(const TomlTable& entry, std::string_view key,
+                                       LengthUnit unit, std::span<const FeatureWord> words);
+/// Exactly two different texts.
+[[nodiscard]] std::pair<std::string, std::string> read_pair(const TomlTable& entry,
+                                                            std::string_view key);
+/// The pair in one order, so that the other order is the same entry: `A" with "B`.
+[[nodiscard]] std::string pair_text(std::string a, std::string b);
+/// Exactly one of `keys` must be there; gives it.
+[[nodiscard]] std::string_view only_one_of(const TomlTable& entry,
+                                           std::span<const std::string_view> keys);
+/// The position of the text among `known`; the nearest is named when it is none of them.
+[[nodiscard]] std::size_t read_choice(const TomlTable& entry, std::string_view key,
+                                      const std::string& text, std::span<const std::string> known);
+
+}  // namespace spotblue

@@ -1,0 +1,149 @@
+#include <fmt/format.h>
+
+#include <array>
+#include <cctype>
+
+#include "job/entry_keys.hpp"
+#include "job/job_entries.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::array<std::string_view, 5> kRules{
+    "class", "clearance", "interference", "clearance_per_diameter", "interference_per_diameter"};
+// More than this for each unit of diameter is a length written by mistake, not an allowance.
+constexpr double kMostPerDiameter = 0.02;
+
+ClassFit read_class(const TomlTable& entry, LengthUnit unit) {
+  ClassFit fit;
+  fit.text = entry.text("class");
+  fit.nominal = find_size(entry, "nominal", unit);
+  if (fit.text.find('/') != std::string::npos) {
+    fit.system = FitSystem::iso_286;
+    return fit;
+  }
+  for (const std::string_view letters : {"RC", "LC", "LT", "LN", "FN"}) {
+    if (fit.text.starts_with(letters) && fit.text.size() > 2 &&
+        std::isdigit(static_cast<unsigned char>(fit.text[2])) != 0) {
+      fit.system = FitSystem::ansi_b4_1;
+      return fit;
+    }
+  }
+  throw entry.error("class", fmt::format("\"{}\" is no fit", fit.text),
+                    "write an ISO 286 fit with both classes like \"H7/s6\", or one of ANSI B4.1 "
+                    "like \"FN2\"");
+}
+
+// "0.001 in/in" or "1/1000": a length per length, whatever the unit.
+double ratio_of_text(const TomlTable& entry, std::string_view key) {
+  std::string text = entry.text(key);
+  for (const std::string_view per : {"in/in", "inch/inch", "mm/mm"}) {
+    if (text.ends_with(per)) {
+      text.erase(text.size() - per.size());
+      break;
+    }
+  }
+  try {
+    if (text.find_first_of("cimnh\"") == std::string::npos) {
+      return parse_length(text, LengthUnit::mm).in_mm();
+    }
+  } catch (const Error&) {  // said below, in words that fit a ratio
+  }
+  throw entry.error(key, fmt::format("\"{}\" is no length per length", entry.text(key)),
+                    "write it like \"0.001 in/in\" or 0.001");
+}
+
+double read_ratio(const TomlTable& entry, std::string_view key) {
+  const double ratio = entry.is_text(key) ? ratio_of_text(entry, key) : entry.number(key);
+  if (!(ratio >= 0.0) || !(ratio <= kMostPerDiameter)) {
+    throw entry.error(key, fmt::format("need 0 to {}, got {}", kMostPerDiameter, ratio),
+                      "write the allowance for one unit of diameter, like 0.001");
+  }
+  return ratio;
+}
+
+PerDiameter read_per_diameter(const TomlTable& entry, std::string_view key, LengthUnit unit) {
+  PerDiameter rule;
+  const double ratio = read_ratio(entry, key);
+  rule.clearance = key == "interference_per_diameter" && ratio > 0.0 ? -ratio : ratio;
+  rule.tolerance = read_tolerance(entry, "tolerance", unit);
+  rule.nominal = find_size(entry, "nominal", unit);
+  return rule;
+}
+
+FitRule read_rule(const TomlTable& entry, LengthUnit unit) {
+  const std::string_view key = only_one_of(entry, kRules);
+  if (key == "class") {
+    return read_class(entry, unit);
+  }
+  if (key == "clearance") {
+    const Limits limits = read_limits(entry, key, unit);
+    return ClearanceLimits{limits.lower, limits.upper};
+  }
+  if (key == "interference") {
+    const Limits limits = read_limits(entry, key, unit);
+    return ClearanceLimits{-limits.upper, -limits.lower};
+  }
+  return read_per_diameter(entry, key, unit);
+}
+
+FitWant read_fit(const TomlTable& entry, LengthUnit unit) {
+  constexpr std::array holes{FeatureWord::bore, FeatureWord::slot};
+  constexpr std::array shafts{FeatureWord::outside, FeatureWord::width};
+  FitWant want;
+  want.line = entry.line();
+  want.hole = entry.text("hole");
+  want.shaft = entry.text("shaft");
+  const FeatureWord hole = read_feature(entry, "hole", unit, holes).word;
+  const FeatureWord shaft = read_feature(entry, "shaft", unit, shafts).word;
+  if ((hole == FeatureWord::bore) != (shaft == FeatureWord::outside)) {
+    throw entry.error(
+        "shaft",
+        fmt::format("a {} does not fit a {}", feature_word_name(shaft), feature_word_name(hole)),
+        "pair a bore with an outside, and a slot with a width");
+  }
+  want.rule = read_rule(entry, unit);
+  entry.refuse_unknown();
+  return want;
+}
+
+}  // namespace
+
+std::vector<FitWant> read_fits(const TomlTable& top, LengthUnit unit) {
+  std::vector<FitWant> fits;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("fits")) {
+    fits.push_back(read_fit(entry, unit));
+    pairs.note(entry, "hole", fits.back().hole + "\" with \"" + fits.back().shaft);
+  }
+  return fits;
+}
+
+std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit) {
+  constexpr std::array words{FeatureWord::bore, FeatureWord::outside, FeatureWord::slot,
+                             FeatureWord::width};
+  constexpr std::array<std::string_view, 2> rules{"class", "limits"};
+  std::vector<SizeWant> sizes;
+  FirstUse names;
+  for (const TomlTable& entry : top.tables("sizes")) {
+    SizeWant want;
+    want.line = entry.line();
+    want.feature = entry.text("feature");
+    (void)read_feature(entry, "feature", unit, words);
+    if (only_one_of(entry, rules) == "class") {
+      want.rule = entry.text("class");
+      want.nominal = find_size(entry, "nominal", unit);
+    } else {
+      want.rule = read_limits(entry, "limits", unit);
+      if (std::get<Limits>(want.rule).lower <= Length()) {
+        throw entry.error("limits", "a size is more than 0", "write the two limits of the size");
+      }
+    }
+    entry.refuse_unknown();
+    names.note(entry, "feature", want.feature);
+    sizes.push_back(want);
+  }
+  return sizes;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,63 @@
+#include <array>
+#include <string_view>
+#include <tuple>
+
+#include "job/entry_keys.hpp"
+#include "job/job_entries.hpp"
+
+namespace spotblue {
+namespace {
+
+MeasuredSize read_measured_size(const TomlTable& entry, LengthUnit unit) {
+  constexpr std::array words{FeatureWord::bore, FeatureWord::outside, FeatureWord::slot,
+                             FeatureWord::width};
+  MeasuredSize size;
+  size.line = entry.line();
+  size.feature = entry.text("feature");
+  (void)read_feature(entry, "feature", unit, words);
+  size.value = read_size(entry, "size", unit);
+  return size;
+}
+
+MeasuredGap read_measured_gap(const TomlTable& entry, LengthUnit unit) {
+  MeasuredGap gap;
+  gap.line = entry.line();
+  std::tie(gap.a, gap.b) = read_pair(entry, "between");
+  for (const std::string& name : {gap.a, gap.b}) {
+    const auto feature = parse_feature_name(name, unit);
+    if (!feature || feature->word != FeatureWord::face) {
+      throw entry.error("between", "\"" + name + "\" is no face",
+                        "name the two faces the gap was measured between, like \"Wheel: face 60\"");
+    }
+  }
+  gap.value = entry.length("gap", unit);
+  return gap;
+}
+
+std::optional<Length> find_uncertainty(const TomlTable& entry, LengthUnit unit) {
+  return entry.has("uncertainty") ? std::optional(read_tolerance(entry, "uncertainty", unit))
+                                  : std::nullopt;
+}
+
+}  // namespace
+
+Measured read_measured(const TomlTable& top, LengthUnit unit) {
+  constexpr std::array<std::string_view, 2> kinds{"feature", "between"};
+  Measured measured;
+  FirstUse names;
+  for (const TomlTable& entry : top.tables("measured")) {
+    if (only_one_of(entry, kinds) == "feature") {
+      measured.sizes.push_back(read_measured_size(entry, unit));
+      measured.sizes.back().uncertainty = find_uncertainty(entry, unit);
+      names.note(entry, "feature", measured.sizes.back().feature);
+    } else {
+      measured.gaps.push_back(read_measured_gap(entry, unit));
+      measured.gaps.back().uncertainty = find_uncertainty(entry, unit);
+      names.note(entry, "between", pair_text(measured.gaps.back().a, measured.gaps.back().b));
+    }
+    entry.refuse_unknown();
+  }
+  return measured;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,106 @@
+#include <fmt/format.h>
+
+#include <array>
+
+#include "job/entry_keys.hpp"
+#include "job/job_entries.hpp"
+
+namespace spotblue {
+namespace {
+
+const std::array<std::string, 2> kStates{"as found", "to make"};
+const std::array<std::string, 2> kSizes{"basic", "actual"};
+const std::array<std::string, 4> kForms{"bar", "tube", "slug", "plate"};
+
+Stock read_stock(const TomlTable& entry, LengthUnit unit) {
+  Stock stock;
+  stock.form = static_cast<StockForm>(read_choice(entry, "form", entry.text("form"), kForms));
+  // Only the keys of the form are asked for, so that a diameter of a plate is an unknown key.
+  if (stock.form == StockForm::plate) {
+    stock.thickness = read_size(entry, "thickness", unit);
+    stock.width = find_size(entry, "width", unit);
+  } else {
+    stock.diameter = read_size(entry, "diameter", unit);
+  }
+  if (stock.form == StockForm::tube) {
+    stock.inner_diameter = read_size(entry, "inner_diameter", unit);
+    if (*stock.inner_diameter >= *stock.diameter) {
+      throw entry.error("inner_diameter", "a tube's bore is smaller than its outside",
+                        "swap or correct diameter and inner_diameter");
+    }
+  }
+  stock.length = find_size(entry, "length", unit);
+  entry.refuse_unknown();
+  return stock;
+}
+
+JobPart read_part(const TomlTable& entry, LengthUnit unit) {
+  JobPart part;
+  part.line = entry.line();
+  part.part = entry.text("part");
+  part.material = entry.find_text("material").value_or("");
+  if (const auto state = entry.find_text("state")) {
+    part.state = static_cast<PartState>(read_choice(entry, "state", *state, kStates));
+  }
+  part.sizes = part.state == PartState::to_make ? SizesMeant::basic : SizesMeant::actual;
+  if (const auto sizes = entry.find_text("sizes")) {
+    part.sizes = static_cast<SizesMeant>(read_choice(entry, "sizes", *sizes, kSizes));
+  }
+  part.irreplaceable = entry.find_flag("irreplaceable").value_or(false);
+  if (part.irreplaceable && part.state == PartState::to_make) {
+    throw entry.error("irreplaceable", "a part still to make is not irreplaceable",
+                      "drop one of irreplaceable and state = \"to make\"");
+  }
+  if (const auto stock = entry.find_table("stock")) {
+    part.stock = read_stock(*stock, unit);
+  }
+  entry.refuse_unknown();
+  return part;
+}
+
+double read_positive(const TomlTable& entry, std::string_view key, double below) {
+  const double value = entry.number(key);
+  if (!(value > 0.0) || !(value < below)) {
+    throw entry.error(key, fmt::format("need more than 0 and less than {}, got {}", below, value),
+                      "check the number and the unit in the key's name");
+  }
+  return value;
+}
+
+OwnMaterial read_material(const TomlTable& entry) {
+  OwnMaterial material;
+  material.line = entry.line();
+  material.name = entry.text("name");
+  material.youngs_modulus_gpa = read_positive(entry, "youngs_modulus_gpa", 1500.0);
+  material.poisson_ratio = read_positive(entry, "poisson_ratio", 0.5);
+  material.expansion_um_per_m_k = read_positive(entry, "expansion_um_per_m_k", 500.0);
+  if (entry.has("yield_mpa")) {
+    material.yield_mpa = read_positive(entry, "yield_mpa", 10'000.0);
+  }
+  entry.refuse_unknown();
+  return material;
+}
+
+}  // namespace
+
+std::vector<JobPart> read_parts(const TomlTable& top, LengthUnit unit) {
+  std::vector<JobPart> parts;
+  FirstUse names;
+  for (const TomlTable& entry : top.tables("parts")) {
+    parts.push_back(read_part(entry, unit));
+    names.note(entry, "part", parts.back().part);
+  }
+  return parts;
+}
+
+std::vector<OwnMaterial> read_materials(const TomlTable& top) {
+  std::vector<OwnMaterial> materials;
+  FirstUse names;
+  for (const TomlTable& entry : top.tables("materials")) {
+    materials.push_back(read_material(entry));
+    names.note(entry, "name", materials.back().name);
+  }
+  return materials;
+}
+
+}  // namespace spotblue

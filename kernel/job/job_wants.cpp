@@ -1,0 +1,106 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <tuple>
+
+#include "job/entry_keys.hpp"
+#include "job/job_entries.hpp"
+
+namespace spotblue {
+namespace {
+
+const std::array<std::string, 3> kKinds{"gap", "end play", "touch"};
+
+AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
+  AxialWant want;
+  want.line = entry.line();
+  if (const auto kind = entry.find_text("kind")) {
+    want.kind = static_cast<AxialWantKind>(read_choice(entry, "kind", *kind, kKinds));
+  }
+  std::tie(want.a, want.b) = read_pair(entry, "between");
+  if (want.a == want.b) {
+    throw entry.error("between", fmt::format("\"{}\" stands on both sides", want.a),
+                      "name the two faces or parts that look at each other");
+  }
+  for (const std::string& name : {want.a, want.b}) {
+    const auto feature = parse_feature_name(name, unit);
+    if (feature && feature->word != FeatureWord::face) {
+      throw entry.error("between", fmt::format("\"{}\" is no face", name),
+                        "name two faces (\"Wheel: face 60\") or two parts");
+    }
+  }
+  if (want.kind == AxialWantKind::touch) {
+    want.greatest = read_tolerance(entry, "within", unit);
+    want.least = -want.greatest;
+  } else {
+    const Limits gap = read_limits(entry, "gap", unit);
+    if (gap.lower < Length()) {
+      throw entry.error("gap", "a gap is not less than 0",
+                        "an overlap that is meant goes into [[allow]] with its reason");
+    }
+    want.least = gap.lower;
+    want.greatest = gap.upper;
+  }
+  entry.refuse_unknown();
+  return want;
+}
+
+}  // namespace
+
+std::vector<AxialWant> read_axial_wants(const TomlTable& top, LengthUnit unit) {
+  std::vector<AxialWant> wants;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("wants")) {
+    wants.push_back(read_axial_want(entry, unit));
+    pairs.note(entry, "between", pair_text(wants.back().a, wants.back().b));
+  }
+  return wants;
+}
+
+std::vector<TaperWant> read_tapers(const TomlTable& top, LengthUnit unit) {
+  constexpr std::array holes{FeatureWord::taper_bore};
+  constexpr std::array shafts{FeatureWord::taper};
+  std::vector<TaperWant> tapers;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("tapers")) {
+    TaperWant want;
+    want.line = entry.line();
+    want.hole = entry.text("hole");
+    want.shaft = entry.text("shaft");
+    (void)read_feature(entry, "hole", unit, holes);
+    (void)read_feature(entry, "shaft", unit, shafts);
+    want.angle_within_deg = entry.number("half_angle_within_deg");
+    if (want.angle_within_deg < 0.0 || want.angle_within_deg > 90.0) {
+      throw entry.error("half_angle_within_deg",
+                        fmt::format("need 0 to 90, got {}", want.angle_within_deg),
+                        "write the greatest difference of the two half angles in degrees");
+    }
+    if (entry.has("gap")) {
+      const Limits gap = read_limits(entry, "gap", unit);
+      want.gap = ClearanceLimits{gap.lower, gap.upper};
+    }
+    entry.refuse_unknown();
+    pairs.note(entry, "hole", want.hole + "\" with \"" + want.shaft);
+    tapers.push_back(want);
+  }
+  return tapers;
+}
+
+std::vector<AllowedOverlap> read_allowed(const TomlTable& top, LengthUnit unit) {
+  std::vector<AllowedOverlap> allowed;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("allow")) {
+    AllowedOverlap overlap;
+    overlap.line = entry.line();
+    std::tie(overlap.a, overlap.b) = read_pair(entry, "parts");
+    overlap.reason = entry.text("reason");
+    overlap.depth = read_size(entry, "depth", unit);
+    entry.refuse_unknown();
+    pairs.note(entry, "parts", pair_text(overlap.a, overlap.b));
+    allowed.push_back(overlap);
+  }
+  return allowed;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,144 @@
+// Every mistake a person can write into a job file is refused with its line, the rule and a cure.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <ostream>
+
+#include "job/job_text.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::StartsWith;
+
+struct Mistake {
+  const char* name;
+  const char* text;   // after a good head of three lines
+  const char* place;  // how the place begins
+  const char* rule;   // part of the rule
+  const char* cure;   // part of the cure
+};
+
+void PrintTo(const Mistake& mistake, std::ostream* out) { *out << mistake.name; }
+
+class JobMistake : public ::testing::TestWithParam<Mistake> {};
+
+TEST_P(JobMistake, IsRefusedWithLineKeyAndCure) {
+  const std::string head = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
+  try {
+    (void)test::job_of(head + GetParam().text);
+    FAIL() << "no error";
+  } catch (const Error& problem) {
+    EXPECT_EQ(problem.code(), ErrorCode::bad_input);
+    EXPECT_THAT(problem.file(), HasSubstr("job.toml"));
+    EXPECT_THAT(problem.place(), StartsWith(GetParam().place));
+    EXPECT_THAT(problem.rule(), HasSubstr(GetParam().rule));
+    EXPECT_THAT(problem.cure(), HasSubstr(GetParam().cure));
+  }
+}
+
+const Mistake kMistakes[] = {
+    {"UnknownTopKey", "titel = \"x\"\n", "line 4, titel", "unknown key", "title"},
+    {"UnknownPartKey", "[[parts]]\npart = \"A\"\nmatrial = \"iron\"\n", "line 6, parts 1, matrial",
+     "unknown key", "material"},
+    {"UnknownSetting", "[settings]\nradial_gap = 1\n", "line 5, settings, radial_gap",
+     "unknown key", "radial_gap_mm"},
+    {"NotToml", "[[parts]\n", "line 4", "not TOML", ""},
+    {"PartTwice", "[[parts]]\npart = \"A\"\n[[parts]]\npart = \"A\"\n", "line 7, parts 2, part",
+     "\"A\" is already given in line 4", "keep one"},
+    {"UnknownState", "[[parts]]\npart = \"A\"\nstate = \"to mak\"\n", "line 6, parts 1, state",
+     "none of \"as found\", \"to make\"", "did you mean \"to make\""},
+    {"IrreplaceableToMake", "[[parts]]\npart = \"A\"\nstate = \"to make\"\nirreplaceable = true\n",
+     "line 7", "not irreplaceable", "drop one"},
+    {"PlateWithDiameter",
+     "[[parts]]\npart = \"A\"\nstock = {form = \"plate\", thickness = 3, diameter = 4}\n",
+     "line 6, parts 1, stock, diameter", "unknown key", ""},
+    {"TubeInsideOut",
+     "[[parts]]\npart = \"A\"\nstock = {form = \"tube\", diameter = 3, inner_diameter = 4}\n",
+     "line 6, parts 1, stock, inner_diameter", "bore is smaller", "swap"},
+    {"TwoHoles", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: bore 5\"\nclass = \"H7/h6\"\n",
+     "line 6, fits 1, shaft", "\"B: bore 5\" is a bore", "outside or width"},
+    {"BoreWithWidth", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: width 5\"\nclass = \"H7/h6\"\n",
+     "line 6, fits 1, shaft", "a width does not fit a bore", "pair a bore with an outside"},
+    {"NoFeatureName", "[[fits]]\nhole = \"A\"\nshaft = \"B: outside 5\"\nclass = \"H7/h6\"\n",
+     "line 5, fits 1, hole", "\"A\" is no feature name", "Wheel: bore 44"},
+    {"HoleClassOnly", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7\"\n",
+     "line 7, fits 1, class", "\"H7\" is no fit", "H7/s6"},
+    {"NoRule", "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\n", "line 4, fits 1",
+     "lacks what it is about", "exactly one of class"},
+    {"TwoRules",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7/h6\"\n"
+     "clearance = [0, 1]\n",
+     "line 8, fits 1, clearance", "class and clearance contradict", "exactly one"},
+    {"ReversedClearance",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclearance = [0.2, 0.1]\n",
+     "line 7, fits 1, clearance", "reversed: 0.2 is more than 0.1", "lesser one first"},
+    {"PerDiameterIsALength",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\n"
+     "interference_per_diameter = \"0.001 in\"\ntolerance = 0.01\n",
+     "line 7", "no length per length", "0.001 in/in"},
+    {"PerDiameterTooMuch",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\n"
+     "interference_per_diameter = 0.04\ntolerance = 0.01\n",
+     "line 7", "need 0 to 0.02, got 0.04", "one unit of diameter"},
+    {"PerDiameterWithoutTolerance",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclearance_per_diameter = 0.001\n",
+     "line 4, fits 1, tolerance", "missing", "tolerance ="},
+    {"FitTwice",
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7/h6\"\n"
+     "[[fits]]\nhole = \"A: bore 5\"\nshaft = \"B: outside 5\"\nclass = \"H7/g6\"\n",
+     "line 9, fits 2, hole", "already given in line 4", "keep one"},
+    {"SizeOfAFace", "[[sizes]]\nfeature = \"A: face 5\"\nclass = \"H7\"\n", "line 5", "is a face",
+     "bore or outside"},
+    {"MeasuredNotALength", "[[measured]]\nfeature = \"A: bore 5\"\nsize = \"big\"\n", "line 6",
+     "\"big\" is not a length", "1 5/16"},
+    {"MeasuredNegative", "[[measured]]\nfeature = \"A: bore 5\"\nsize = -5\n", "line 6",
+     "more than 0, got -5", ""},
+    {"NegativeUncertainty", "[[measured]]\nfeature = \"A: bore 5\"\nsize = 5\nuncertainty = -0.1\n",
+     "line 7", "0 or more, got -0.1", "leave out the minus"},
+    {"MeasuredWithoutSubject", "[[measured]]\nsize = 5\n", "line 4, measured 1",
+     "lacks what it is about", "exactly one of feature, between"},
+    {"WantOfOne", "[[wants]]\nbetween = [\"A\"]\ngap = [0, 1]\n", "line 5, wants 1, between",
+     "need two names, got 1", "between = "},
+    {"WantWithItself", "[[wants]]\nbetween = [\"A\", \"A\"]\ngap = [0, 1]\n", "line 5",
+     "on both sides", "look at each other"},
+    {"WantOfABore", "[[wants]]\nbetween = [\"A: bore 5\", \"B\"]\ngap = [0, 1]\n", "line 5",
+     "is no face", "two faces"},
+    {"WantOverlap", "[[wants]]\nbetween = [\"A\", \"B\"]\ngap = [-1, 1]\n", "line 6",
+     "not less than 0", "[[allow]]"},
+    {"WantTwiceInTheOtherOrder",
+     "[[wants]]\nbetween = [\"A\", \"B\"]\ngap = [0, 1]\n"
+     "[[wants]]\nbetween = [\"B\", \"A\"]\ngap = [0, 1]\n",
+     "line 8", "already given in line 4", "keep one"},
+    {"TouchWithGap", "[[wants]]\nkind = \"touch\"\nbetween = [\"A\", \"B\"]\ngap = [0, 1]\n",
+     "line 4, wants 1, within", "missing", "within ="},
+    {"AllowWithoutReason", "[[allow]]\nparts = [\"A\", \"B\"]\ndepth = 1\n",
+     "line 4, allow 1, reason", "missing", "reason ="},
+    {"PoissonOutOfRange",
+     "[[materials]]\nname = \"x\"\nyoungs_modulus_gpa = 200\npoisson_ratio = 0.7\n"
+     "expansion_um_per_m_k = 11\n",
+     "line 7", "less than 0.5, got 0.7", "unit in the key"},
+};
+
+INSTANTIATE_TEST_SUITE_P(Job, JobMistake, ::testing::ValuesIn(kMistakes),
+                         [](const auto& entry) { return std::string(entry.param.name); });
+
+TEST(JobFile, RefusesAnotherSchema) {
+  try {
+    (void)test::job_of("schema = 2\n");
+    FAIL() << "no error";
+  } catch (const Error& problem) {
+    EXPECT_EQ(problem.place(), "line 1, schema");
+    EXPECT_THAT(problem.rule(), HasSubstr("schema 2 is not known"));
+  }
+}
+
+TEST(JobFile, RefusesAnUnknownUnit) {
+  EXPECT_THROW((void)test::job_of("schema = 1\nmodel = \"m\"\nunit = \"cm\"\n"), Error);
+}
+
+}  // namespace
+}  // namespace spotblue
