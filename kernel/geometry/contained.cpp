@@ -1,0 +1,278 @@
+#include "geometry/contained.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <poll.h>
+#include <sys/prctl.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <Standard_Failure.hxx>
+#include <Standard_OutOfMemory.hxx>
+#include <Standard_Type.hxx>
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <chrono>
+#include <cmath>
+#include <csignal>
+#include <cstdlib>
+#include <cstring>
+#include <exception>
+#include <fstream>
+#include <new>
+#include <optional>
+#include <string_view>
+#include <system_error>
+#include <utility>
+#include <vector>
+
+#include "base/logger.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+#ifdef __SANITIZE_ADDRESS__
+constexpr bool kAddressSpaceLimited = false;
+#else
+constexpr bool kAddressSpaceLimited = true;
+#endif
+
+// First byte of what the child sends.
+constexpr char kReturned = 'r';
+constexpr char kThrew = 't';
+constexpr char kNoMemory = 'm';
+
+std::string one_line(std::string text) {
+  std::replace_if(
+      text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
+  text.resize(std::min<std::size_t>(text.size(), 500));
+  return text;
+}
+
+// A figure of /proc/<process>/statm in bytes: 0 is address space, 1 is resident memory.
+double statm_bytes(pid_t process, int figure) {
+  std::ifstream in(fmt::format("/proc/{}/statm", process));
+  double pages = 0.0;
+  for (int i = 0; i <= figure; ++i) {
+    in >> pages;
+  }
+  return in ? pages * static_cast<double>(sysconf(_SC_PAGESIZE)) : 0.0;
+}
+
+void limit(__rlimit_resource resource, double value) {
+  rlimit now{};
+  getrlimit(resource, &now);
+  const auto wanted = value < 9e18 ? static_cast<rlim_t>(std::max(0.0, value)) : RLIM_INFINITY;
+  now.rlim_cur = std::min(wanted, now.rlim_max);
+  now.rlim_max = now.rlim_cur;
+  setrlimit(resource, &now);
+}
+
+void apply_limits(const ReadLimits& limits, double base_bytes) {
+  limit(RLIMIT_CORE, 0.0);
+  limit(RLIMIT_CPU, std::ceil(limits.seconds) + 1.0);
+  if (kAddressSpaceLimited) {
+    limit(RLIMIT_AS, base_bytes + limits.memory_mb * 1e6);
+  }
+}
+
+void reset_signals() {
+  for (int number = 1; number < NSIG; ++number) {
+    std::signal(number, SIG_DFL);  // refused for SIGKILL and SIGSTOP, which is fine
+  }
+  sigset_t none;
+  sigemptyset(&none);
+  sigprocmask(SIG_SETMASK, &none, nullptr);
+}
+
+// The child's only open file afterwards is the pipe, as number 3; 0 to 2 lead nowhere.
+constexpr int kPipe = 3;
+
+void close_all_but(int pipe_end) {
+  dup2(pipe_end, kPipe);
+  const int nowhere = open("/dev/null", O_RDWR);
+  for (int standard = 0; standard < kPipe; ++standard) {
+    dup2(nowhere, standard);
+  }
+  close_range(kPipe + 1, ~0U, 0);
+}
+
+bool send(std::string_view bytes) {
+  while (!bytes.empty()) {
+    const ssize_t sent = write(kPipe, bytes.data(), bytes.size());
+    if (sent < 0 && errno != EINTR) {
+      return false;
+    }
+    bytes.remove_prefix(static_cast<std::size_t>(std::max<ssize_t>(sent, 0)));
+  }
+  return true;
+}
+
+bool send(char tag, std::string_view bytes) {
+  return send(std::string_view(&tag, 1)) && send(bytes);
+}
+
+bool run_and_send(const std::function<std::string()>& work) {
+  try {
+    return send(kReturned, work());
+  } catch (const Standard_OutOfMemory&) {
+    return send(kNoMemory, {});
+  } catch (const Standard_Failure& failure) {
+    return send(kThrew,
+                fmt::format("{}: {}", failure.DynamicType()->Name(), failure.GetMessageString()));
+  } catch (const std::bad_alloc&) {
+    return send(kNoMemory, {});
+  } catch (const std::exception& error) {
+    return send(kThrew, error.what());
+  } catch (...) {
+    return send(kThrew, "an exception of no known type");
+  }
+}
+
+[[noreturn]] void be_child(const std::function<std::string()>& work, const ReadLimits& limits,
+                           double base_bytes, int pipe_end, pid_t parent) {
+  prctl(PR_SET_PDEATHSIG, SIGKILL);
+  if (getppid() != parent) {
+    _exit(1);
+  }
+  reset_signals();
+  close_all_but(pipe_end);
+  logger().set_level(spdlog::level::off);  // its sink belongs to the parent
+  apply_limits(limits, base_bytes);
+  _exit(run_and_send(work) ? 0 : 1);
+}
+
+class Pipe {
+ public:
+  Pipe() {
+    if (pipe2(ends_.data(), O_CLOEXEC) != 0) {
+      throw Error(ErrorCode::kernel_failure, {}, fmt::format("no pipe: {}", std::strerror(errno)),
+                  "close files or programs and try again");
+    }
+  }
+  ~Pipe() {
+    close_end(0);
+    close_end(1);
+  }
+  Pipe(const Pipe&) = delete;
+  Pipe& operator=(const Pipe&) = delete;
+  Pipe(Pipe&&) = delete;
+  Pipe& operator=(Pipe&&) = delete;
+  [[nodiscard]] int end(std::size_t which) const { return ends_[which]; }
+  void close_end(std::size_t which) {
+    if (ends_[which] >= 0) {
+      close(std::exchange(ends_[which], -1));
+    }
+  }
+
+ private:
+  std::array<int, 2> ends_{-1, -1};
+};
+
+enum class Stopped { at_end, out_of_time, out_of_memory };
+
+// Collects what the child sends until it closes the pipe or breaks a limit.
+Stopped collect(int from, pid_t child, const ReadLimits& limits, std::string& bytes) {
+  const auto deadline =
+      Clock::now() + std::chrono::duration_cast<Clock::duration>(
+                         std::chrono::duration<double>(std::min(limits.seconds, 1e8)));
+  std::vector<char> buffer(1U << 18U);
+  while (true) {
+    const auto left =
+        std::chrono::duration_cast<std::chrono::milliseconds>(deadline - Clock::now()).count();
+    if (left <= 0) {
+      return Stopped::out_of_time;
+    }
+    if (!kAddressSpaceLimited && statm_bytes(child, 1) > limits.memory_mb * 1e6) {
+      return Stopped::out_of_memory;
+    }
+    pollfd waiting{from, POLLIN, 0};
+    const int ready = poll(&waiting, 1, static_cast<int>(std::min<long>(left, 100)));
+    if (ready <= 0) {
+      continue;
+    }
+    const ssize_t got = read(from, buffer.data(), buffer.size());
+    if (got == 0) {
+      return Stopped::at_end;
+    }
+    if (got > 0) {
+      bytes.append(buffer.data(), static_cast<std::size_t>(got));
+    }
+  }
+}
+
+int reap(pid_t child) {
+  int status = 0;
+  while (waitpid(child, &status, 0) < 0 && errno == EINTR) {
+  }
+  return status;
+}
+
+Contained told(std::string message, int status) {
+  if (WIFSIGNALED(status)) {
+    const int number = WTERMSIG(status);
+    if (number == SIGXCPU) {
+      return {Contained::End::out_of_time, {}, "CPU time used up"};
+    }
+    const char* name = sigdescr_np(number);
+    return {Contained::End::crashed, {}, name != nullptr ? name : fmt::format("signal {}", number)};
+  }
+  if (WEXITSTATUS(status) != 0 || message.empty()) {
+    return {Contained::End::crashed, {}, fmt::format("exit status {}", WEXITSTATUS(status))};
+  }
+  const char tag = message.front();
+  message.erase(0, 1);
+  switch (tag) {
+    case kReturned:
+      return {Contained::End::finished, std::move(message), {}};
+    case kNoMemory:
+      return {Contained::End::out_of_memory, {}, "no more memory to be had"};
+    default:
+      return {Contained::End::failed, {}, one_line(std::move(message))};
+  }
+}
+
+}  // namespace
+
+Contained run_contained(const std::function<std::string()>& work, const ReadLimits& limits) {
+  const double base_bytes = statm_bytes(getpid(), 0);
+  Pipe pipe;
+  const pid_t parent = getpid();
+  const pid_t child = fork();
+  if (child < 0) {
+    throw Error(ErrorCode::kernel_failure, {},
+                fmt::format("no child process: {}", std::strerror(errno)),
+                "close programs and try again");
+  }
+  if (child == 0) {
+    be_child(work, limits, base_bytes, pipe.end(1), parent);
+  }
+  pipe.close_end(1);
+  std::string message;
+  Stopped stopped = Stopped::at_end;
+  try {
+    stopped = collect(pipe.end(0), child, limits, message);
+  } catch (...) {
+    kill(child, SIGKILL);
+    reap(child);
+    throw;
+  }
+  if (stopped != Stopped::at_end) {
+    kill(child, SIGKILL);
+  }
+  const int status = reap(child);
+  if (stopped == Stopped::out_of_time) {
+    return {Contained::End::out_of_time, {}, fmt::format("stopped after {:g} s", limits.seconds)};
+  }
+  if (stopped == Stopped::out_of_memory) {
+    return {Contained::End::out_of_memory, {}, fmt::format("passed {:g} MB", limits.memory_mb)};
+  }
+  return told(std::move(message), status);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,31 @@
+#pragma once
+// Work that may crash, hang or eat all memory, done in a child process with limits.
+
+#include <functional>
+#include <string>
+
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+struct Contained {
+  enum class End { finished, failed, crashed, out_of_time, out_of_memory };
+  End end = End::crashed;
+  std::string bytes;   // what work() returned, when finished
+  std::string detail;  // exception text or signal, one line
+};
+
+// Runs `work` in a forked child and hands back what it returned, of any size.
+//
+// The child gets limits.memory_mb of address space beyond what the program has now (under
+// AddressSanitizer, which reserves address space by the terabyte, the resident memory is watched
+// instead), limits.seconds of wall time and of CPU time, no core dump, default signals, no open
+// files but the pipe, and no stdout or stderr; it leaves without running any destructor or exit
+// handler, and dies with the calling thread. An exception ends in End::failed with its type and
+// message, std::bad_alloc in End::out_of_memory.
+//
+// Throws Error kernel_failure when the system lets no process be made. Safe from any thread.
+[[nodiscard]] Contained run_contained(const std::function<std::string()>& work,
+                                      const ReadLimits& limits);
+
+}  // namespace spotblue

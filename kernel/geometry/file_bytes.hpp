@@ -1,0 +1,17 @@
+#pragma once
+// A file's bytes, read once.
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+namespace spotblue {
+
+// Throws Error file_access (missing, no file, unreadable) or unreadable (empty, larger than
+// `most_mb`).
+[[nodiscard]] std::string read_bytes(const std::filesystem::path& file, double most_mb);
+
+// Lower-case hexadecimal.
+[[nodiscard]] std::string sha256(std::string_view bytes);
+
+}  // namespace spotblue

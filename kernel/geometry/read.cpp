@@ -1,0 +1,79 @@
+#include "spotblue/geometry/read.hpp"
+
+#include <fmt/format.h>
+
+#include <chrono>
+#include <memory>
+#include <string>
+#include <utility>
+
+#include "geometry/contained.hpp"
+#include "geometry/file_bytes.hpp"
+#include "geometry/model_archive.hpp"
+#include "geometry/read_timed.hpp"
+#include "geometry/shape_store.hpp"
+#include "geometry/step_transfer.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+Error unreadable(const std::string& file, const std::string& what, const std::string& cure) {
+  return {ErrorCode::unreadable, {file, ""}, what, cure};
+}
+
+Error ended_badly(const std::string& file, const Contained& run, const ReadLimits& limits) {
+  switch (run.end) {
+    case Contained::End::out_of_time:
+      return unreadable(file, fmt::format("reading took longer than {:g} s", limits.seconds),
+                        "raise the limit on time or simplify the file");
+    case Contained::End::out_of_memory:
+      return unreadable(file, fmt::format("reading took more than {:g} MB", limits.memory_mb),
+                        "raise the limit on memory or simplify the file");
+    case Contained::End::crashed:
+      return unreadable(file, fmt::format("the kernel crashed on it ({})", run.detail),
+                        "the file is damaged: export it again");
+    default:
+      return unreadable(file, fmt::format("the kernel can not read it ({})", run.detail),
+                        "the file is damaged: export it again");
+  }
+}
+
+Arrival transfer_contained(const std::string& file, const std::string& text,
+                           const std::filesystem::path& folder, const ReadLimits& limits) {
+  const Contained run =
+      run_contained([&] { return to_bytes(transfer_step(text, folder)); }, limits);
+  if (run.end != Contained::End::finished) {
+    throw ended_badly(file, run, limits);
+  }
+  return arrival_from_bytes(run.bytes);
+}
+
+}  // namespace
+
+TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& limits,
+                           Completeness /*completeness*/) {
+  using Clock = std::chrono::steady_clock;
+  const auto start = Clock::now();
+  const std::string name = file.string();
+  const std::string text = read_bytes(file, limits.file_mb);
+  const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
+  Arrival arrival = transfer_contained(name, text, store->folder(), limits);
+  if (arrival.model.products.empty()) {
+    throw unreadable(name, "the file holds no solid", "export the parts as solids");
+  }
+  TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
+  timed.model.file.name = name;
+  timed.model.file.sha256 = sha256(text);
+  timed.model.shapes = store;
+  timed.read_seconds =
+      std::chrono::duration<double>(Clock::now() - start).count() - timed.features_seconds;
+  return timed;
+}
+
+Model read_step(const std::filesystem::path& file, const ReadLimits& limits,
+                Completeness completeness) {
+  return read_step_timed(file, limits, completeness).model;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,21 @@
+#pragma once
+// read_step with the time it took.
+
+#include <filesystem>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+struct TimedModel {
+  Model model;
+  double read_seconds = 0.0;      // scan, child process, kernel parse and transfer, hand-over
+  double features_seconds = 0.0;  // feature extraction in the child
+};
+
+// As read_step.
+[[nodiscard]] TimedModel read_step_timed(const std::filesystem::path& file,
+                                         const ReadLimits& limits, Completeness completeness);
+
+}  // namespace spotblue

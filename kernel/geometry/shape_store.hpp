@@ -1,0 +1,41 @@
+#pragma once
+// The solids of a model on disk, in the kernel's own binary form, loaded only when wanted.
+
+#include <TopoDS_Shape.hxx>
+#include <cstddef>
+#include <filesystem>
+
+namespace spotblue {
+
+// A new empty folder of our own under the system's temp folder.
+// Throws Error file_access when none can be made.
+[[nodiscard]] std::filesystem::path make_shape_folder();
+
+// Owns the folder and removes it when it goes; loading is const and safe from any thread.
+class ShapeStore {
+ public:
+  explicit ShapeStore(std::filesystem::path folder);
+  ~ShapeStore();
+  ShapeStore(const ShapeStore&) = delete;
+  ShapeStore& operator=(const ShapeStore&) = delete;
+  ShapeStore(ShapeStore&&) = delete;
+  ShapeStore& operator=(ShapeStore&&) = delete;
+
+  [[nodiscard]] const std::filesystem::path& folder() const { return folder_; }
+
+  // The product's shape as read, unhealed. The kernel's algorithms fail in silence on it.
+  // Throws Error kernel_failure when it can not be loaded.
+  [[nodiscard]] TopoDS_Shape load(std::size_t product) const;
+
+  // The product's shape mended as the kernel's algorithms need it.
+  [[nodiscard]] TopoDS_Shape load_healed(std::size_t product) const;
+
+ private:
+  std::filesystem::path folder_;
+};
+
+// Writes one product's shape, without triangulation, where a ShapeStore of that folder finds it.
+void store_shape(const std::filesystem::path& folder, std::size_t product,
+                 const TopoDS_Shape& shape);
+
+}  // namespace spotblue

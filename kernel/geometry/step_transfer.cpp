@@ -1,0 +1,87 @@
+#include "geometry/step_transfer.hpp"
+
+#include <StepShape_SolidModel.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopoDS_Shape.hxx>
+#include <TopoDS_TShape.hxx>
+#include <chrono>
+#include <utility>
+
+#include "geometry/product_features.hpp"
+#include "geometry/shape_store.hpp"
+#include "geometry/step_kernel.hpp"
+#include "geometry/step_name.hpp"
+#include "geometry/step_tree.hpp"
+
+namespace spotblue {
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+double since(Clock::time_point start) {
+  return std::chrono::duration<double>(Clock::now() - start).count();
+}
+
+int count(const TopoDS_Shape& shape, TopAbs_ShapeEnum kind) {
+  int found = 0;
+  for (TopExp_Explorer each(shape, kind); each.More(); each.Next()) {
+    ++found;
+  }
+  return found;
+}
+
+std::vector<ArrivedSolid> arrived_solids(const StepKernel& kernel, const Tree& tree) {
+  std::vector<ArrivedSolid> solids;
+  const auto& entities = kernel.entities();
+  for (int i = 1; i <= entities->NbEntities(); ++i) {
+    const Handle(Standard_Transient) entity = entities->Value(i);
+    if (entity->IsKind(STANDARD_TYPE(StepShape_SolidModel))) {
+      const TopoDS_Shape shape = kernel.shape_of(entity);
+      solids.push_back({kernel.number_of(entity), shape.IsNull() ? 0 : count(shape, TopAbs_FACE),
+                        !shape.IsNull() && tree.solids.contains(shape.TShape().get())});
+    }
+  }
+  return solids;
+}
+
+void add_products(const Tree& tree, const std::filesystem::path& folder, Arrival& arrival) {
+  UniqueNames names;
+  for (const TreePart& part : tree.parts) {
+    Product product;
+    product.name = part.name;
+    product.id = names.take(part.name);
+    const auto start = Clock::now();
+    analyse_shape(part.shape, product);
+    arrival.features_seconds += since(start);
+    store_shape(folder, arrival.model.products.size(), part.shape);
+    arrival.products.push_back({part.entity, count(part.shape, TopAbs_SOLID)});
+    arrival.model.products.push_back(std::move(product));
+  }
+}
+
+void add_occurrences(Tree& tree, Model& model) {
+  UniqueNames names;
+  model.occurrences = std::move(tree.occurrences);
+  for (Occurrence& occurrence : model.occurrences) {
+    occurrence.id = names.take(occurrence.path);
+    occurrence.box = place_box(occurrence.frame, model.products[occurrence.product].box);
+  }
+}
+
+}  // namespace
+
+Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
+  const auto start = Clock::now();
+  const StepKernel kernel(text);
+  Tree tree = read_tree(kernel);
+  Arrival arrival;
+  arrival.solids = arrived_solids(kernel, tree);
+  add_products(tree, folder, arrival);
+  add_occurrences(tree, arrival.model);
+  arrival.model.notes = std::move(tree.notes);
+  arrival.unplaced = std::move(tree.unplaced);
+  arrival.read_seconds = since(start) - arrival.features_seconds;
+  return arrival;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,42 @@
+#pragma once
+// What the child process does: the kernel's STEP parse and transfer, and the walk over the result.
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+
+namespace spotblue {
+
+// A solid entity of the file and the faces its shape has; 0 faces when no shape arrived.
+struct ArrivedSolid {
+  int entity = 0;  // 12 for #12
+  int faces = 0;
+  bool placed = false;  // whether it is found in a product of the model
+};
+
+// A product definition that carries solids of its own.
+struct ArrivedProduct {
+  int entity = 0;
+  int solids = 0;
+};
+
+// What came out of the file, to be compared with what its text declares.
+struct Arrival {
+  Model model;                           // without file info and shapes
+  std::vector<ArrivedProduct> products;  // one for each of the model's, in its order
+  std::vector<ArrivedSolid> solids;
+  std::vector<int> unplaced;  // usage entities whose component has solids but came without a shape
+  double read_seconds = 0.0;
+  double features_seconds = 0.0;
+};
+
+// Parses the text with the kernel, without healing, and stores every product's shape in `folder`.
+//
+// Changes the process's kernel settings for good: only for a contained child.
+// Throws Error unreadable when the kernel refuses the text; kernel exceptions pass through.
+[[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder);
+
+}  // namespace spotblue

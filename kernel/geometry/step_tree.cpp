@@ -1,0 +1,245 @@
+#include "geometry/step_tree.hpp"
+
+#include <fmt/format.h>
+
+#include <BRepBuilderAPI_Transform.hxx>
+#include <BRep_Builder.hxx>
+#include <StepBasic_Product.hxx>
+#include <StepBasic_ProductDefinition.hxx>
+#include <StepBasic_ProductDefinitionFormation.hxx>
+#include <StepRepr_NextAssemblyUsageOccurrence.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopTools_MapOfShape.hxx>
+#include <TopoDS_Compound.hxx>
+#include <TopoDS_Iterator.hxx>
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string_view>
+#include <unordered_map>
+#include <utility>
+
+#include "geometry/step_name.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+using Definition = Handle(StepBasic_ProductDefinition);
+using Usage = Handle(StepRepr_NextAssemblyUsageOccurrence);
+
+// A scale nearer to 1 than this is rounding of the file's digits.
+constexpr double kTrueScale = 1e-9;
+
+struct Component {
+  std::size_t node = 0;
+  std::string name;
+  Frame frame;
+};
+
+// A product definition: a part, an assembly, or (with solids and components) both.
+struct Node {
+  Definition definition;
+  TopoDS_Shape shape;
+  std::string name;  // empty when the file gives none
+  std::vector<Component> components;
+  TopTools_MapOfShape placed;  // the components' shapes, as they lie in the assembly's compound
+  bool is_component = false;
+  std::optional<std::size_t> part;  // once it has been made
+  bool looked_at = false;
+};
+
+std::string text_of(const Handle(TCollection_HAsciiString) & text) {
+  return text.IsNull() ? std::string() : clean_name(text->ToCString());
+}
+
+std::string name_of(const Definition& definition) {
+  if (definition->Formation().IsNull() || definition->Formation()->OfProduct().IsNull()) {
+    return {};
+  }
+  const Handle(StepBasic_Product) product = definition->Formation()->OfProduct();
+  const std::string name = text_of(product->Name());
+  return name.empty() ? text_of(product->Id()) : name;
+}
+
+bool is_rigid(const gp_Trsf& placement) {
+  return std::abs(std::abs(placement.ScaleFactor()) - 1.0) <= kTrueScale;
+}
+
+Frame frame_of(const gp_Trsf& placement) {
+  Frame frame;
+  for (int row = 0; row < 3; ++row) {
+    for (int column = 0; column < 4; ++column) {
+      frame.rows[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)] =
+          placement.Value(row + 1, column + 1);
+    }
+  }
+  return frame;
+}
+
+class TreeReader {
+ public:
+  explicit TreeReader(const StepKernel& kernel) : kernel_(kernel) {}
+
+  Tree read() {
+    find_definitions();
+    find_usages();
+    for (std::size_t node = 0; node < nodes_.size(); ++node) {
+      if (!nodes_[node].is_component) {
+        place(node, name_or_number(node), Frame{});
+      }
+    }
+    return std::move(tree_);
+  }
+
+ private:
+  void find_definitions() {
+    const auto& entities = kernel_.entities();
+    for (int i = 1; i <= entities->NbEntities(); ++i) {
+      const Definition definition = Definition::DownCast(entities->Value(i));
+      if (!definition.IsNull()) {
+        node_of_.emplace(definition.get(), nodes_.size());
+        nodes_.push_back(
+            {definition, kernel_.shape_of(definition), name_of(definition), {}, {}, false, {}, {}});
+      }
+    }
+  }
+
+  void find_usages() {
+    const auto& entities = kernel_.entities();
+    for (int i = 1; i <= entities->NbEntities(); ++i) {
+      const Usage usage = Usage::DownCast(entities->Value(i));
+      if (!usage.IsNull()) {
+        add_usage(usage);
+      }
+    }
+  }
+
+  void add_usage(const Usage& usage) {
+    const auto parent = node_of_.find(usage->RelatingProductDefinition().get());
+    const auto child = node_of_.find(usage->RelatedProductDefinition().get());
+    if (parent == node_of_.end() || child == node_of_.end()) {
+      tree_.unplaced.push_back(kernel_.number_of(usage));
+      return;
+    }
+    Node& component = nodes_[child->second];
+    component.is_component = true;
+    if (component.shape.IsNull()) {
+      return;  // nothing to place; its solids, if it declares any, are missed by name
+    }
+    const TopoDS_Shape placed = kernel_.shape_of(usage);
+    if (placed.IsNull()) {
+      tree_.unplaced.push_back(kernel_.number_of(usage));
+      return;
+    }
+    const gp_Trsf placement =
+        placed.Location().Transformation() * component.shape.Location().Transformation().Inverted();
+    const std::string name =
+        component_name(text_of(usage->Name()), component.name, name_or_number(child->second));
+    if (!is_rigid(placement)) {
+      throw Error(ErrorCode::unreadable,
+                  {"", fmt::format("component '{}' (#{})", name, kernel_.number_of(usage))},
+                  fmt::format("is placed with a scale of {:g}, so that its sizes would be wrong",
+                              std::abs(placement.ScaleFactor())),
+                  "export every part in its true size");
+    }
+    nodes_[parent->second].placed.Add(placed);
+    nodes_[parent->second].components.push_back({child->second, name, frame_of(placement)});
+  }
+
+  std::string name_or_number(std::size_t node) const {
+    return nodes_[node].name.empty() ? fmt::format("Part {}", node + 1) : nodes_[node].name;
+  }
+
+  void place(std::size_t index, const std::string& path, const Frame& frame) {
+    make_part(index);
+    const Node& node = nodes_[index];
+    if (node.part) {
+      tree_.occurrences.push_back({{}, path, *node.part, frame, is_mirror(frame), {}});
+    }
+    for (const Component& component : node.components) {
+      place(component.node, path + "/" + component.name, compose(frame, component.frame));
+    }
+  }
+
+  void make_part(std::size_t index) {
+    Node& node = nodes_[index];
+    if (node.looked_at) {
+      return;
+    }
+    node.looked_at = true;
+    std::vector<TopoDS_Shape> solids;
+    int loose_faces = 0;
+    for (const TopoDS_Shape& own : own_shapes(node)) {
+      for (TopExp_Explorer each(own, TopAbs_SOLID); each.More(); each.Next()) {
+        tree_.solids.insert(each.Current().TShape().get());
+        solids.push_back(true_size(each.Current()));
+      }
+      for (TopExp_Explorer each(own, TopAbs_FACE, TopAbs_SOLID); each.More(); each.Next()) {
+        ++loose_faces;
+      }
+    }
+    const std::string name = name_or_number(index);
+    if (loose_faces > 0) {
+      tree_.notes.push_back({name, fmt::format("{} {} that bound no solid {} left out", loose_faces,
+                                               loose_faces == 1 ? "face" : "faces",
+                                               loose_faces == 1 ? "is" : "are")});
+    }
+    if (!solids.empty()) {
+      node.part = tree_.parts.size();
+      tree_.parts.push_back({kernel_.number_of(node.definition), name, together(solids)});
+    }
+  }
+
+  // What the product itself is made of, without its components.
+  static std::vector<TopoDS_Shape> own_shapes(const Node& node) {
+    if (node.shape.IsNull()) {
+      return {};
+    }
+    if (node.components.empty()) {
+      return {node.shape};
+    }
+    std::vector<TopoDS_Shape> own;
+    for (TopoDS_Iterator each(node.shape); each.More(); each.Next()) {
+      if (!node.placed.Contains(each.Value())) {
+        own.push_back(each.Value());
+      }
+    }
+    return own;
+  }
+
+  // Scaled and mirrored copies within a product get surfaces of their own: the kernel's
+  // algorithms, and ours, take a surface's radius from the surface and not from its placement.
+  static TopoDS_Shape true_size(const TopoDS_Shape& solid) {
+    const gp_Trsf placement = solid.Location().Transformation();
+    if (is_rigid(placement) && !placement.IsNegative()) {
+      return solid;
+    }
+    return BRepBuilderAPI_Transform(solid.Located(TopLoc_Location()), placement, Standard_True)
+        .Shape();
+  }
+
+  static TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids) {
+    if (solids.size() == 1) {
+      return solids.front();
+    }
+    TopoDS_Compound compound;
+    const BRep_Builder builder;
+    builder.MakeCompound(compound);
+    for (const TopoDS_Shape& solid : solids) {
+      builder.Add(compound, solid);
+    }
+    return compound;
+  }
+
+  const StepKernel& kernel_;
+  std::vector<Node> nodes_;
+  std::unordered_map<const Standard_Transient*, std::size_t> node_of_;
+  Tree tree_;
+};
+
+}  // namespace
+
+Tree read_tree(const StepKernel& kernel) { return TreeReader(kernel).read(); }
+
+}  // namespace spotblue
