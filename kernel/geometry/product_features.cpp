@@ -1,9 +1,10 @@
 #include "geometry/product_features.hpp"
 
 #include <BRepAdaptor_Surface.hxx>
-#include <BRepGProp.hxx>
+#include <BRepGProp_Domain.hxx>
+#include <BRepGProp_Face.hxx>
+#include <BRepGProp_Vinert.hxx>
 #include <BRep_Tool.hxx>
-#include <GProp_GProps.hxx>
 #include <Geom_BSplineSurface.hxx>
 #include <ShapeFix_Shape.hxx>
 #include <TopExp_Explorer.hxx>
@@ -59,8 +60,7 @@ double generic_flux(const TopoDS_Face& face, Point origin) {
   for (TopExp_Explorer it(face, TopAbs_EDGE); it.More() && complete; it.Next()) {
     double first = 0.0;
     double last = 0.0;
-    complete =
-        !BRep_Tool::CurveOnSurface(TopoDS::Edge(it.Current()), face, first, last).IsNull();
+    complete = !BRep_Tool::CurveOnSurface(TopoDS::Edge(it.Current()), face, first, last).IsNull();
   }
   TopoDS_Shape measured = face;
   if (!complete) {
@@ -68,10 +68,16 @@ double generic_flux(const TopoDS_Face& face, Point origin) {
     fix.Perform();
     measured = fix.Shape();
   }
-  GProp_GProps properties(to_pnt(origin));
-  BRepGProp::VolumeProperties(measured, properties);
-  // The kernel's mass is a third of the flux through the faces it is given.
-  return 3.0 * properties.Mass();
+  double flux = 0.0;
+  for (TopExp_Explorer it(measured, TopAbs_FACE); it.More(); it.Next()) {
+    BRepGProp_Face integrand(TopoDS::Face(it.Current()));
+    BRepGProp_Domain domain(TopoDS::Face(it.Current()));
+    BRepGProp_Vinert volume;
+    volume.SetLocation(to_pnt(origin));
+    volume.Perform(integrand, domain);
+    flux += 3.0 * volume.Mass();
+  }
+  return flux;
 }
 
 double add_solid(const TopoDS_Shape& solid, Point origin, Product& product) {
