@@ -19,6 +19,6 @@ step(${CMAKE_COMMAND} -S ${SOURCE} -B ${WORK}/build -G ${GENERATOR}
   -DCMAKE_CXX_FLAGS=${flags})
 step(${CMAKE_COMMAND} --build ${WORK}/build)
 step(${WORK}/build/consumer)
-if(NOT step_output STREQUAL "${VERSION}: a bore of 44.000 mm\n")
+if(NOT step_output STREQUAL "${VERSION}: 44 H7 ends at 44.025 mm\n")
   message(FATAL_ERROR "the consumer printed '${step_output}'")
 endif()

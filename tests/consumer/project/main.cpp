@@ -1,12 +1,16 @@
 #include <iostream>
-#include <spotblue/base/unit.hpp>
+#include <spotblue/base/error.hpp>
 #include <spotblue/base/version.hpp>
-#include <spotblue/geometry/region.hpp>
+#include <spotblue/geometry/read.hpp>
+#include <spotblue/standards/iso286.hpp>
 
 int main() {
   using namespace spotblue;
-  const bool sound = area(disc({0.0, 0.0}, 22.0)) > 1520.0;
-  std::cout << kVersion << ": a bore of "
-            << format_length(parse_length("44", LengthUnit::mm), LengthUnit::mm, 3) << " mm\n";
-  return sound ? 0 : 1;
+  std::cout << kVersion << ": 44 H7 ends at " << limits(44_mm, "H7").upper.in_mm() << " mm\n";
+  try {
+    static_cast<void>(read_step("missing.step", {}, Completeness::all_or_error));
+  } catch (const Error& error) {
+    return error.code() == ErrorCode::file_access ? 0 : 1;
+  }
+  return 1;
 }
