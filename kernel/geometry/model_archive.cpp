@@ -89,13 +89,17 @@ void serialize(Archive& to, ArrivedSolid& v) {
   to(v.entity, v.faces, v.placed);
 }
 template <class Archive>
+void serialize(Archive& to, ArrivedFace& v) {
+  to(v.entity, v.bounds, v.declared_bounds);
+}
+template <class Archive>
 void serialize(Archive& to, ArrivedProduct& v) {
   to(v.entity, v.solids);
 }
 template <class Archive>
 void serialize(Archive& to, Arrival& v) {
-  to(v.model.products, v.model.occurrences, v.model.notes, v.products, v.solids, v.unplaced,
-     v.read_seconds, v.features_seconds);
+  to(v.model.products, v.model.occurrences, v.model.notes, v.products, v.solids, v.lame_faces,
+     v.unplaced, v.read_seconds, v.features_seconds);
 }
 
 namespace {

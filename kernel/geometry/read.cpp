@@ -6,12 +6,17 @@
 #include <memory>
 #include <string>
 #include <utility>
+#include <vector>
 
+#include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/file_bytes.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/read_timed.hpp"
 #include "geometry/shape_store.hpp"
+#include "geometry/step_declared.hpp"
+#include "geometry/step_placement.hpp"
+#include "geometry/step_text.hpp"
 #include "geometry/step_transfer.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -49,21 +54,48 @@ Arrival transfer_contained(const std::string& file, const std::string& text,
   return arrival_from_bytes(run.bytes);
 }
 
+// Throws Error incomplete, or notes what is missing.
+void check_complete(Arrival& arrival, const Declared& declared, const std::string& file,
+                    Completeness completeness) {
+  const std::vector<Note> missing = missing_from(arrival, declared);
+  const bool nothing = arrival.model.products.empty();
+  if (!missing.empty() && (nothing || completeness == Completeness::all_or_error)) {
+    throw Error(
+        ErrorCode::incomplete, {file, ""}, summary_of(missing),
+        nothing ? "export the file again" : "export the file again, or accept a partial model");
+  }
+  if (nothing) {
+    throw unreadable(file, "no solid of the file belongs to a product", "export the file again");
+  }
+  arrival.model.notes.insert(arrival.model.notes.end(), missing.begin(), missing.end());
+}
+
 }  // namespace
 
 TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& limits,
-                           Completeness /*completeness*/) {
+                           Completeness completeness) {
   using Clock = std::chrono::steady_clock;
   const auto start = Clock::now();
   const std::string name = file.string();
   const std::string text = read_bytes(file, limits.file_mb);
+  const StepText entities(text, name, limits);
+  const Declared declared = read_declared(entities, name, limits);
+  if (declared.solids.empty()) {
+    throw unreadable(name, fmt::format("the file holds no solid, {}", declared.instead),
+                     "export the parts as solids");
+  }
+  const std::vector<Note> placements = check_placements(entities, name);
   const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
   Arrival arrival = transfer_contained(name, text, store->folder(), limits);
-  if (arrival.model.products.empty()) {
-    throw unreadable(name, "the file holds no solid", "export the parts as solids");
-  }
+  check_complete(arrival, declared, name, completeness);
+  arrival.model.notes.insert(arrival.model.notes.end(), placements.begin(), placements.end());
   TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
   timed.model.file.name = name;
+  timed.model.file.protocol = declared.protocol;
+  timed.model.file.unit = declared.unit;
+  if (declared.unit.empty()) {
+    timed.model.notes.push_back({"length unit", "the file names none: mm are taken for granted"});
+  }
   timed.model.file.sha256 = sha256(text);
   timed.model.shapes = store;
   timed.read_seconds =

@@ -1,10 +1,12 @@
 #pragma once
 // The kernel's STEP reader set up for measuring: healing off, mm, no messages.
 
+#include <Interface_Graph.hxx>
 #include <STEPControl_Reader.hxx>
 #include <StepData_StepModel.hxx>
 #include <TopoDS_Shape.hxx>
 #include <Transfer_TransientProcess.hxx>
+#include <XSControl_WorkSession.hxx>
 #include <string_view>
 
 namespace spotblue {
@@ -18,6 +20,8 @@ class StepKernel {
   [[nodiscard]] const Handle(StepData_StepModel) & entities() const { return entities_; }
   // The shape made of an entity; null when none was.
   [[nodiscard]] TopoDS_Shape shape_of(const Handle(Standard_Transient) & entity) const;
+  // Which entities refer to which.
+  [[nodiscard]] const Interface_Graph& graph() const { return reader_.WS()->Graph(); }
   // 12 for #12.
   [[nodiscard]] int number_of(const Handle(Standard_Transient) & entity) const;
 

@@ -17,6 +17,13 @@ struct ArrivedSolid {
   bool placed = false;  // whether it is found in a product of the model
 };
 
+// A face entity whose shape has fewer bounds than it declares: a hole in it was lost.
+struct ArrivedFace {
+  int entity = 0;
+  int bounds = 0;
+  int declared_bounds = 0;
+};
+
 // A product definition that carries solids of its own.
 struct ArrivedProduct {
   int entity = 0;
@@ -28,6 +35,7 @@ struct Arrival {
   Model model;                           // without file info and shapes
   std::vector<ArrivedProduct> products;  // one for each of the model's, in its order
   std::vector<ArrivedSolid> solids;
+  std::vector<ArrivedFace> lame_faces;
   std::vector<int> unplaced;  // usage entities whose component has solids but came without a shape
   double read_seconds = 0.0;
   double features_seconds = 0.0;
@@ -35,7 +43,8 @@ struct Arrival {
 
 // Parses the text with the kernel, without healing, and stores every product's shape in `folder`.
 //
-// Changes the process's kernel settings for good: only for a contained child.
+// Changes the process's kernel settings and keeps the parsed file for good: only for a contained
+// child, once.
 // Throws Error unreadable when the kernel refuses the text; kernel exceptions pass through.
 [[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder);
 

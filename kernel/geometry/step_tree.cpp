@@ -4,12 +4,15 @@
 
 #include <BRepBuilderAPI_Transform.hxx>
 #include <BRep_Builder.hxx>
+#include <NCollection_DataMap.hxx>
 #include <StepBasic_Product.hxx>
 #include <StepBasic_ProductDefinition.hxx>
 #include <StepBasic_ProductDefinitionFormation.hxx>
+#include <StepRepr_MappedItem.hxx>
 #include <StepRepr_NextAssemblyUsageOccurrence.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopTools_MapOfShape.hxx>
+#include <TopTools_ShapeMapHasher.hxx>
 #include <TopoDS_Compound.hxx>
 #include <TopoDS_Iterator.hxx>
 #include <algorithm>
@@ -20,6 +23,7 @@
 #include <utility>
 
 #include "geometry/step_name.hpp"
+#include "geometry/step_operator.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -27,9 +31,6 @@ namespace {
 
 using Definition = Handle(StepBasic_ProductDefinition);
 using Usage = Handle(StepRepr_NextAssemblyUsageOccurrence);
-
-// A scale nearer to 1 than this is rounding of the file's digits.
-constexpr double kTrueScale = 1e-9;
 
 struct Component {
   std::size_t node = 0;
@@ -62,10 +63,6 @@ std::string name_of(const Definition& definition) {
   return name.empty() ? text_of(product->Id()) : name;
 }
 
-bool is_rigid(const gp_Trsf& placement) {
-  return std::abs(std::abs(placement.ScaleFactor()) - 1.0) <= kTrueScale;
-}
-
 Frame frame_of(const gp_Trsf& placement) {
   Frame frame;
   for (int row = 0; row < 3; ++row) {
@@ -84,6 +81,7 @@ class TreeReader {
   Tree read() {
     find_definitions();
     find_usages();
+    find_crooked_copies();
     for (std::size_t node = 0; node < nodes_.size(); ++node) {
       if (!nodes_[node].is_component) {
         place(node, name_or_number(node), Frame{});
@@ -147,6 +145,18 @@ class TreeReader {
     nodes_[parent->second].components.push_back({child->second, name, frame_of(placement)});
   }
 
+  void find_crooked_copies() {
+    const auto& entities = kernel_.entities();
+    for (int i = 1; i <= entities->NbEntities(); ++i) {
+      const auto item = Handle(StepRepr_MappedItem)::DownCast(entities->Value(i));
+      const TopoDS_Shape shape = kernel_.shape_of(item);
+      if (const auto placement =
+              shape.IsNull() ? std::nullopt : crooked_placement(item, kernel_.graph())) {
+        crooked_.Bind(shape, *placement);
+      }
+    }
+  }
+
   std::string name_or_number(std::size_t node) const {
     return nodes_[node].name.empty() ? fmt::format("Part {}", node + 1) : nodes_[node].name;
   }
@@ -171,10 +181,7 @@ class TreeReader {
     std::vector<TopoDS_Shape> solids;
     int loose_faces = 0;
     for (const TopoDS_Shape& own : own_shapes(node)) {
-      for (TopExp_Explorer each(own, TopAbs_SOLID); each.More(); each.Next()) {
-        tree_.solids.insert(each.Current().TShape().get());
-        solids.push_back(true_size(each.Current()));
-      }
+      gather_solids(own, solids);
       for (TopExp_Explorer each(own, TopAbs_FACE, TopAbs_SOLID); each.More(); each.Next()) {
         ++loose_faces;
       }
@@ -208,15 +215,27 @@ class TreeReader {
     return own;
   }
 
+  void gather_solids(const TopoDS_Shape& own, std::vector<TopoDS_Shape>& solids) {
+    if (crooked_.IsBound(own)) {
+      std::vector<TopoDS_Shape> source;
+      gather_solids(own.Located(TopLoc_Location()), source);
+      for (const TopoDS_Shape& solid : source) {
+        solids.push_back(moved(solid, crooked_.Find(own)));
+      }
+    } else if (own.ShapeType() == TopAbs_SOLID) {
+      tree_.solids.insert(own.TShape().get());
+      solids.push_back(own);
+    } else {
+      for (TopoDS_Iterator each(own); each.More(); each.Next()) {
+        gather_solids(each.Value(), solids);
+      }
+    }
+  }
+
   // Scaled and mirrored copies within a product get surfaces of their own: the kernel's
   // algorithms, and ours, take a surface's radius from the surface and not from its placement.
-  static TopoDS_Shape true_size(const TopoDS_Shape& solid) {
-    const gp_Trsf placement = solid.Location().Transformation();
-    if (is_rigid(placement) && !placement.IsNegative()) {
-      return solid;
-    }
-    return BRepBuilderAPI_Transform(solid.Located(TopLoc_Location()), placement, Standard_True)
-        .Shape();
+  static TopoDS_Shape moved(const TopoDS_Shape& solid, const gp_Trsf& placement) {
+    return BRepBuilderAPI_Transform(solid, placement, Standard_True).Shape();
   }
 
   static TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids) {
@@ -234,6 +253,8 @@ class TreeReader {
 
   const StepKernel& kernel_;
   std::vector<Node> nodes_;
+  // The kernel's shapes of copies that it placed wrong, and where they belong.
+  NCollection_DataMap<TopoDS_Shape, gp_Trsf, TopTools_ShapeMapHasher> crooked_;
   std::unordered_map<const Standard_Transient*, std::size_t> node_of_;
   Tree tree_;
 };

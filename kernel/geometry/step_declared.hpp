@@ -1,0 +1,43 @@
+#pragma once
+// What a STEP file's text declares: protocol, unit, the solids of each part and how often each
+// part occurs. Counted from the text alone, to be held against what the kernel makes of it.
+
+#include <string>
+#include <vector>
+
+#include "geometry/step_text.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+struct DeclaredSolid {
+  int entity = 0;  // 12 for #12
+  int faces = 0;   // of its shells; 0 where the text does not list them
+  std::string kind;
+};
+
+// A product definition that has solids of its own.
+struct DeclaredPart {
+  int entity = 0;
+  std::string name;          // of its product
+  double solids = 0.0;       // copies by mapped items included
+  double occurrences = 0.0;  // after unfolding the assemblies
+  bool has_components = false;
+  std::vector<int> solid_entities;
+};
+
+struct Declared {
+  std::string protocol;  // "AP203", "AP214", "AP242", else the schema's name
+  std::string unit;  // of the parts: "mm", "inch", ...; "inch, mm" where they differ; may be empty
+  std::vector<DeclaredPart> parts;
+  std::vector<DeclaredSolid> solids;
+  std::string instead;  // of solids, where there are none: "tessellated shapes only", ...
+};
+
+// Linear in the number of entities.
+// Throws Error unreadable for assemblies that contain themselves, are nested deeper than
+// limits.nesting_depth or unfold to more than limits.occurrences.
+[[nodiscard]] Declared read_declared(const StepText& text, const std::string& file,
+                                     const ReadLimits& limits);
+
+}  // namespace spotblue
