@@ -66,9 +66,10 @@ TomlTable TomlTable::read_text(std::string_view text, const std::string& file) {
     const toml::table* table = root.get();
     return {std::move(root), table, file, ""};
   } catch (const toml::parse_error& problem) {
-    throw Error(ErrorCode::bad_input, {file, at_line(problem.source())},
-                "not TOML: " + std::string(problem.description()),
-                "correct the line; texts need quotes, lists need [ ], tables need [name]");
+    throw Error(
+        ErrorCode::bad_input, {file, at_line(problem.source())},
+        "not TOML: " + std::string(problem.description()),
+        "correct the line; texts need quotes, and a { ... } must end on the line it began on");
   }
 }
 
@@ -95,8 +96,19 @@ Error TomlTable::error(std::string_view key, const std::string& rule, std::strin
       ErrorCode::bad_input, {file_, joined(line, inside(std::string(key)))}, rule, std::move(cure)};
 }
 
+// A key that nobody asked for and that begins alike is most likely this one, mistyped.
 Error TomlTable::missing(std::string_view key) const {
-  return error(key, fmt::format("\"{}\" is missing", key), fmt::format("add {} = ...", key));
+  std::vector<std::string> alike;
+  for (const auto& [other, node] : *table_) {
+    const bool asked = std::find(asked_.begin(), asked_.end(), other.str()) != asked_.end();
+    if (!asked && other.str().substr(0, 1) == key.substr(0, 1)) {
+      alike.emplace_back(other.str());
+    }
+  }
+  const std::string nearest = nearest_word(key, alike);
+  return error(key, fmt::format("\"{}\" is missing", key),
+               nearest.empty() ? fmt::format("add {} = ...", key)
+                               : fmt::format("add {} = ..., or correct \"{}\"", key, nearest));
 }
 
 std::optional<std::string> TomlTable::find_text(std::string_view key) const {
@@ -104,7 +116,7 @@ std::optional<std::string> TomlTable::find_text(std::string_view key) const {
   if (node == nullptr) {
     return std::nullopt;
   }
-  const auto value = node->value_exact<std::string>();
+  auto value = node->value_exact<std::string>();
   if (!value) {
     throw error(key, fmt::format("need a text, got {}", kind_of(*node)), "put it in quotes");
   }

@@ -72,6 +72,12 @@ TEST(TomlTable, AMissingKeyIsNamedWithItsTable) {
   EXPECT_EQ(error_of([&] { (void)part.number("diameter"); }).place(), "line 2, part 1, diameter");
 }
 
+TEST(TomlTable, AMissingKeyPointsAtTheOneThatWasMistyped) {
+  const TomlTable table = sample("diametre = 12\n");
+  EXPECT_EQ(error_of([&] { (void)table.number("diameter"); }).cure(),
+            "add diameter = ..., or correct \"diametre\"");
+}
+
 TEST(TomlTable, AnUnknownKeyIsRefusedWithTheNearestKnown) {
   const TomlTable table = sample("diameter = 1\nlenght = 2\n");
   (void)table.number("diameter");

@@ -1,0 +1,22 @@
+#pragma once
+/// @file
+/// Reading a mock-up written by hand as TOML.
+
+#include <filesystem>
+
+#include "spotblue/geometry/mockup.hpp"
+
+namespace spotblue {
+
+/// Reads and checks a mock-up file.
+///
+/// The file gives `title`, `unit` ("mm" or "inch"), [[part]] with name and kind, [[line]] and
+/// [[place]]. Lengths are numbers in that unit or texts like "1 5/16" or "12 mm"; angles are
+/// degrees. DEVELOPERS.md lists every key.
+///
+/// @throws Error file_access when the file cannot be opened; bad_input with file, line, part and
+///         step for unknown keys (with the nearest known), wrong types, and everything check_parts
+///         and place_parts refuse.
+[[nodiscard]] Mockup read_mockup(const std::filesystem::path& file);
+
+}  // namespace spotblue

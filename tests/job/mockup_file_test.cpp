@@ -1,0 +1,201 @@
+#include "spotblue/job/mockup_file.hpp"
+
+#include <gmock/gmock.h>
+#include <unistd.h>
+
+#include <fstream>
+#include <numbers>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+using ::testing::HasSubstr;
+
+Mockup read_text(const std::string& text) {
+  const auto file = std::filesystem::temp_directory_path() /
+                    ("spotblue-" + std::to_string(::getpid()) + ".mockup.toml");
+  std::ofstream(file) << text;
+  struct Remove {
+    std::filesystem::path file;
+    ~Remove() { std::filesystem::remove(file); }
+  } const remove{file};
+  return read_mockup(file);
+}
+
+Error error_of(const std::string& text) {
+  try {
+    (void)read_text(text);
+  } catch (const Error& problem) {
+    return problem;
+  }
+  ADD_FAILURE() << "no Error was thrown";
+  return {ErrorCode::bad_input, {}, "", ""};
+}
+
+constexpr const char* kPair = R"(title = "Pair"
+unit = "inch"
+[[part]]
+name = "Stud"
+kind = "turned"
+outside = [
+  { diameter = "1 1/2", length = "5/16", chamfer_start = "1/32" },
+  { name = "journal", diameter = 0.7495, length = 2 },
+]
+[[part]]
+name = "Washer"
+kind = "ring"
+outside = 1.25
+inside = "25/32"
+thickness = "1/8"
+[[place]]
+part = "Stud"
+at = 0
+[[place]]
+part = "Washer"
+against = "Stud"
+against_face = "outside 1 end"
+)";
+
+TEST(MockupFile, FractionsAndDecimalsBecomeMillimetres) {
+  const Mockup mockup = read_text(kPair);
+  const auto& stud = std::get<TurnedPart>(mockup.parts.at(0).shape);
+  EXPECT_DOUBLE_EQ(stud.outside.at(0).diameter, 38.1);
+  EXPECT_DOUBLE_EQ(stud.outside.at(0).length, 5.0 / 16 * 25.4);
+  EXPECT_EQ(stud.outside.at(0).at_start.kind, BreakKind::chamfer);
+  EXPECT_DOUBLE_EQ(stud.outside.at(1).start, 5.0 / 16 * 25.4);
+  EXPECT_DOUBLE_EQ(stud.outside.at(1).diameter, 0.7495 * 25.4);
+  EXPECT_EQ(mockup.unit, LengthUnit::inch);
+}
+
+TEST(MockupFile, PlacementsSitShoulderToShoulder) {
+  const auto placed = place_parts(read_text(kPair));
+  EXPECT_NEAR(place_point(placed.at(1).frame, {}).z, 5.0 / 16 * 25.4, 1e-12);
+}
+
+TEST(MockupFile, AGearBlankStandsOneModuleAboveThePitchCircle) {
+  const Mockup mockup = read_text(
+      "title = 'g'\n[[part]]\nname = 'A'\nkind = 'turned'\n"
+      "outside = [{teeth = 48, module = 2.5, length = 20}]\n[[place]]\npart = 'A'\nat = 0\n");
+  EXPECT_DOUBLE_EQ(std::get<TurnedPart>(mockup.parts[0].shape).outside[0].diameter, 125.0);
+  const Mockup inch = read_text(
+      "title = 'g'\nunit = 'inch'\n[[part]]\nname = 'A'\nkind = 'turned'\n"
+      "outside = [{teeth = 30, diametral_pitch = 8, length = 1}]\n");
+  EXPECT_DOUBLE_EQ(std::get<TurnedPart>(inch.parts[0].shape).outside[0].diameter, 4.0 * 25.4);
+}
+
+TEST(MockupFile, EveryKindOfStepIsRead) {
+  const Mockup mockup = read_text(R"(title = "All"
+about = "invented"
+protocol = "AP242"
+[[part]]
+name = "Shaft"
+kind = "turned"
+outside = [{ diameter = 40, length = 60 }]
+inside = [{ diameter = 20, through = true }]
+outside_grooves = [{ at = 50, width = 2, diameter = 38 }]
+inside_grooves = [{ at = 30, width = 2, diameter = 22 }]
+keyseats = [{ at = 5, length = 20, width = 6, depth = 3.5, angle = 90 }]
+keyways = [{ width = 5, depth = 2.3 }]
+flats = [{ at = 55, length = 5, across = 36 }]
+cross_holes = [{ at = 35, diameter = 4, through = true }]
+bores = [{ circle = 30, count = 3, diameter = 4, depth = 10 }]
+[[part]]
+name = "Plate"
+kind = "plate"
+size = [80, 60, 10]
+added = [{ corner = [0, 0, 10], size = [10, 60, 20] }]
+bosses = [{ at = [40, 30], diameter = 30, height = 5 }]
+bores = [{ name = "seat", at = [40, 30], diameter = 20, through = true, counterbore_diameter = 26, counterbore_depth = 4 }]
+[[part]]
+name = "Key"
+kind = "key"
+width = 6
+height = 6
+length = 20
+[[line]]
+name = "main"
+at = [1, 2, 3]
+along = [0, 0, 1]
+[[place]]
+part = "Plate"
+line = "main"
+on = "seat"
+at = 0
+[[place]]
+part = "Shaft"
+line = "main"
+group = "Running"
+reversed = true
+turn = 90
+at = -1
+[[place]]
+part = "Key"
+keyseat_of = "Shaft"
+)");
+  const auto& shaft = std::get<TurnedPart>(mockup.parts[0].shape);
+  EXPECT_EQ(mockup.protocol, StepProtocol::ap242);
+  EXPECT_DOUBLE_EQ(shaft.inside[0].length, 60.0);
+  EXPECT_EQ(shaft.outside_grooves.size() + shaft.inside_grooves.size() + shaft.flats.size(), 3U);
+  EXPECT_DOUBLE_EQ(shaft.keyseats[0].angle, std::numbers::pi / 2);
+  EXPECT_EQ(shaft.bores[0].count, 3);
+  EXPECT_EQ(mockup.placements[1].facing, Facing::turned_round);
+  const auto placed = place_parts(mockup);
+  // The seat, not the plate's corner, is on the line.
+  EXPECT_NEAR(place_point(placed[0].frame, {40, 30, 0}).x, 1.0, 1e-12);
+  EXPECT_NEAR(place_point(placed[0].frame, {40, 30, 0}).y, 2.0, 1e-12);
+}
+
+struct Mistake {
+  const char* name;
+  const char* from;  ///< in the pair above ...
+  const char* to;    ///< ... becomes this
+  const char* place;
+  const char* says;
+};
+void PrintTo(const Mistake& mistake, std::ostream* out) { *out << mistake.name; }
+
+class MockupFileMistake : public testing::TestWithParam<Mistake> {};
+
+TEST_P(MockupFileMistake, IsNamedWithLineAndStep) {
+  std::string text = kPair;
+  const auto at = text.find(GetParam().from);
+  ASSERT_NE(at, std::string::npos);
+  text.replace(at, std::string_view(GetParam().from).size(), GetParam().to);
+  const Error problem = error_of(text);
+  EXPECT_EQ(problem.place(), GetParam().place);
+  EXPECT_THAT(problem.rule() + "; " + problem.cure(), HasSubstr(GetParam().says));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Pair, MockupFileMistake,
+    testing::Values(
+        Mistake{"UnknownStepKey", "name = \"journal\"", "nmae = \"journal\"",
+                "line 8, part \"Stud\", outside 2, nmae", "did you mean \"name\"?"},
+        Mistake{"UnknownPartKey", "thickness = \"1/8\"", "thickness = \"1/8\"\ngapp = 1",
+                "line 16, part \"Washer\", gapp", "did you mean \"gap\"?"},
+        Mistake{"MistypedDiameter", "diameter = 0.7495", "diametre = 0.7495",
+                "line 8, part \"Stud\", outside 2, diameter", "correct \"diametre\""},
+        Mistake{"NoLength", "\"5/16\"", "\"five\"", "line 7, part \"Stud\", outside 1, length",
+                "not a length"},
+        Mistake{"ZeroLength", "length = 2", "length = 0", "line 8, part \"Stud\", outside 2",
+                "more than 0"},
+        Mistake{"ChamferLargerThanStep", "\"1/32\"", "\"3/4\"", "line 7, part \"Stud\", outside 1",
+                "chamfer"},
+        Mistake{"RingInsideOut", "inside = \"25/32\"", "inside = 2", "line 10, part \"Washer\"",
+                "not smaller"},
+        Mistake{"UnknownPart", "part = \"Washer\"", "part = \"Wascher\"",
+                "line 19, place \"Wascher\"", "did you mean \"Washer\"?"},
+        Mistake{"UnknownFace", "\"outside 1 end\"", "\"outsid 1 end\"", "line 19, place \"Washer\"",
+                "did you mean \"outside 1 end\"?"},
+        Mistake{"NoPosition", "at = 0", "turn = 0", "line 16, place \"Stud\"", "no position"},
+        Mistake{"UnknownKind", "\"ring\"", "\"disc\"", "line 12, part \"Washer\", kind", "no kind"},
+        Mistake{"UnknownUnit", "\"inch\"", "\"cubit\"", "line 2, unit", "not a unit"}));
+
+TEST(MockupFile, AnEmptyMockupIsRefused) {
+  EXPECT_THAT(error_of("title = 'x'\n").rule(), HasSubstr("no part"));
+}
+
+}  // namespace
+}  // namespace spotblue
