@@ -1,0 +1,152 @@
+#include "geometry/accounted.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace spotblue::proof {
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+/// Lead-in chamfers and fillets carry an interference a little past the cylinders' shared length.
+constexpr double kRunOut = 2.0;
+constexpr double kRunOutPerOverlap = 10.0;
+
+struct Scene {
+  const Model& model;
+  const Seats& seats;
+  const SeatSettings& settings;
+  const Frame& to_a;
+
+  [[nodiscard]] const Product& product(const FeatureRef& f) const {
+    return model.products[model.occurrences[f.occurrence].product];
+  }
+  [[nodiscard]] Line placed(const FeatureRef& f, const Line& line) const {
+    return place_line(to_a, place_line(model.occurrences[f.occurrence].frame, line));
+  }
+  [[nodiscard]] double most_overlap(double diameter) const {
+    return std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * diameter);
+  }
+};
+
+/// A cylinder in a smaller hole: from the hole's surface out to the farthest of the shaft's.
+Ring ring_of(const Scene& scene, const FeatureRef& hole, const FeatureRef& shaft, double from,
+             double to, const Line& axis) {
+  const Cylinder& bore = scene.product(hole).cylinders[hole.index];
+  const Cylinder& journal = scene.product(shaft).cylinders[shaft.index];
+  const double run_out =
+      kRunOut + kRunOutPerOverlap * std::max(0.0, 0.5 * (journal.diameter - bore.diameter));
+  Ring ring{.axis = place_line(scene.to_a, axis), .from = from - run_out, .to = to + run_out};
+  const Line other = scene.placed(shaft, journal.axis);
+  const double tilt = angle_between_lines(ring.axis.along, other.along);
+  const double loose = 2.0 * journal.diameter * tilt * tilt;
+  const auto reach = [&](double s) {
+    return 0.5 * journal.diameter + loose + distance(other, at_station(ring.axis, s));
+  };
+  ring.inner_from = ring.inner_to = 0.5 * bore.diameter;
+  ring.outer_from = reach(ring.from);
+  ring.outer_to = reach(ring.to);
+  return ring;
+}
+
+double cone_radius(const Cone& cone, double at) {
+  return std::max(0.0, cone.radius + at * std::tan(cone.half_angle));
+}
+
+/// A cone in a cone, over all of the hole's stretch.
+void add_taper(Accounted& accounted, const Scene& scene, const TaperSeat& seat) {
+  const Cone& hole = scene.product(seat.hole).cones[seat.hole.index];
+  const Cone& shaft = scene.product(seat.shaft).cones[seat.shaft.index];
+  Ring ring{.axis = scene.placed(seat.hole, hole.axis)};
+  accounted.axes.push_back(ring.axis);
+  if (hole.intervals.empty()) {
+    return;
+  }
+  ring.from = hole.intervals.front().first;
+  ring.to = hole.intervals.back().second;
+  const Line other = scene.placed(seat.shaft, shaft.axis);
+  const auto reach = [&](double s) {
+    const Point p = at_station(ring.axis, s);
+    return cone_radius(shaft, station(other, p)) + distance(other, p);
+  };
+  ring.inner_from = cone_radius(hole, ring.from);
+  ring.inner_to = cone_radius(hole, ring.to);
+  ring.outer_from = reach(ring.from);
+  ring.outer_to = reach(ring.to);
+  const double overlap = std::max(ring.outer_from - ring.inner_from, ring.outer_to - ring.inner_to);
+  if (overlap > 0.0 && overlap <= scene.most_overlap(seat.diameter)) {
+    ring.outer_from = std::max(ring.outer_from, ring.inner_from);
+    ring.outer_to = std::max(ring.outer_to, ring.inner_to);
+    accounted.rings.push_back(ring);
+  }
+}
+
+/// Where a key is wider than its keyseat: what lies between each wall and the side that faces it.
+void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) {
+  if (seat.clearance >= 0.0) {
+    return;
+  }
+  const Product& slot = scene.product(seat.slot);
+  const Product& key = scene.product(seat.key);
+  const Width& between = slot.widths[seat.slot.index];
+  const Width& across = key.widths[seat.key.index];
+  for (const std::size_t side : {across.first, across.second}) {
+    const Plane& face = key.planes[side];
+    const Line out = scene.placed(seat.key, {face.at, face.normal});
+    for (const std::size_t wall : {between.first, between.second}) {
+      const Plane& plane = slot.planes[wall];
+      const Line in = scene.placed(seat.slot, {plane.at, plane.normal});
+      const double depth = -station(out, in.at);
+      if (dot(out.along, in.along) < -std::cos(kDegree) * 0.9 && depth > 0.0 &&
+          depth <= scene.most_overlap(seat.slot_width)) {
+        accounted.bands.push_back({out.at, out.along, -depth, 0.0});
+      }
+    }
+  }
+}
+
+}  // namespace
+
+bool fouls(const RadialSeat& seat, const SeatSettings& settings) {
+  return seat.clearance >= -settings.same_length_mm && seat.least_gap < -settings.same_length_mm;
+}
+
+bool overlaps(const AxialSeat& seat, const SeatSettings& settings) {
+  return seat.gap < -settings.same_length_mm;
+}
+
+Accounted account_for(const Model& model, const Seats& seats, const PairSeats& pair,
+                      const SeatSettings& settings, const Frame& to_a) {
+  const Scene scene{model, seats, settings, to_a};
+  Accounted accounted;
+  for (const std::size_t i : pair.radial) {
+    const RadialSeat& seat = seats.radial[i];
+    accounted.axes.push_back(place_line(to_a, seat.axis));
+    if (seat.clearance < 0.0 || fouls(seat, settings)) {
+      accounted.rings.push_back(
+          ring_of(scene, seat.hole, seat.shaft, seat.from, seat.to, seat.axis));
+    }
+  }
+  for (const std::size_t i : pair.threads) {
+    const Thread& thread = seats.threads[i];
+    accounted.axes.push_back(place_line(to_a, thread.axis));
+    accounted.rings.push_back(
+        ring_of(scene, thread.hole, thread.screw, thread.from, thread.to, thread.axis));
+  }
+  for (const std::size_t i : pair.taper) {
+    add_taper(accounted, scene, seats.taper[i]);
+  }
+  for (const std::size_t i : pair.width) {
+    add_width(accounted, scene, seats.width[i]);
+  }
+  for (const std::size_t i : pair.axial) {
+    const AxialSeat& seat = seats.axial[i];
+    if (overlaps(seat, settings)) {
+      const Line axis = place_line(to_a, seat.axis);
+      accounted.bands.push_back({axis.at, axis.along, seat.gap, 0.0});
+    }
+  }
+  return accounted;
+}
+
+}  // namespace spotblue::proof

@@ -1,0 +1,182 @@
+#include "geometry/exact_overlap.hpp"
+
+#include <fmt/format.h>
+#include <sys/mman.h>
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cstring>
+#include <map>
+#include <memory>
+#include <numeric>
+
+#include "geometry/contained.hpp"
+#include "geometry/guard.hpp"
+#include "geometry/shape_store.hpp"
+#include "geometry/solid_overlap.hpp"
+
+namespace spotblue::proof {
+namespace {
+
+/// An answer as the child leaves it in memory it shares with us: it outlives a crash.
+struct Slot {
+  bool begun = false, done = false;
+  Overlap::State state = Overlap::State::undecided;
+  double volume = 0.0, depth = 0.0;
+  Point at;
+  std::array<char, 200> why{};
+};
+
+/// Slots in memory that a forked child shares.
+class SharedSlots {
+ public:
+  explicit SharedSlots(std::size_t count) : bytes_(std::max<std::size_t>(1, count) * sizeof(Slot)) {
+    memory_ = mmap(nullptr, bytes_, PROT_READ | PROT_WRITE, MAP_SHARED | MAP_ANONYMOUS, -1, 0);
+    if (memory_ == MAP_FAILED) {
+      throw Error(ErrorCode::kernel_failure, {"", ""}, "no memory for the clash search",
+                  "close other programs");
+    }
+    std::uninitialized_value_construct_n(static_cast<Slot*>(memory_), count);
+  }
+  ~SharedSlots() { munmap(memory_, bytes_); }
+  SharedSlots(const SharedSlots&) = delete;
+  SharedSlots& operator=(const SharedSlots&) = delete;
+  SharedSlots(SharedSlots&&) = delete;
+  SharedSlots& operator=(SharedSlots&&) = delete;
+
+  Slot& operator[](std::size_t i) { return static_cast<Slot*>(memory_)[i]; }
+
+ private:
+  std::size_t bytes_;
+  void* memory_;
+};
+
+void keep_text(Slot& slot, const std::string& why) {
+  const std::size_t length = std::min(why.size(), slot.why.size() - 1);
+  std::copy_n(why.begin(), length, slot.why.begin());
+  slot.why[length] = '\0';
+}
+
+/// Shapes loaded once each in a child.
+class Shelf {
+ public:
+  explicit Shelf(const ShapeStore& store) : store_(store) {}
+  const TopoDS_Shape& of(std::size_t product) {
+    const auto known = shapes_.find(product);
+    return known != shapes_.end()
+               ? known->second
+               : shapes_.emplace(product, store_.load_healed(product)).first->second;
+  }
+
+ private:
+  const ShapeStore& store_;
+  std::map<std::size_t, TopoDS_Shape> shapes_;
+};
+
+void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
+  slot.begun = true;
+  try {
+    const Overlap overlap = guarded("comparing two solids", [&] {
+      const TopoDS_Shape b = placed_shape(shelf.of(pair.product_b), pair.b_to_a);
+      return solid_overlap(shelf.of(pair.product_a), b, pair);
+    });
+    slot.state = overlap.state;
+    slot.volume = overlap.volume;
+    slot.depth = overlap.depth;
+    slot.at = overlap.at;
+    keep_text(slot, overlap.why);
+  } catch (const Error& error) {
+    keep_text(slot, error.rule());
+  }
+  slot.done = true;
+}
+
+std::string ending(const Contained& contained) {
+  switch (contained.end) {
+    case Contained::End::out_of_time:
+      return "the kernel ran out of time on it";
+    case Contained::End::out_of_memory:
+      return "the kernel ran out of memory on it";
+    case Contained::End::crashed:
+      return fmt::format("the kernel crashed on it ({})", contained.detail);
+    default:
+      return fmt::format("the kernel failed on it ({})", contained.detail);
+  }
+}
+
+/// One child works through the list until half its time is gone, so that no pair has less than
+/// the other half.
+Contained run_round(const ShapeStore& shapes, std::span<const OpenPair> pairs,
+                    const std::vector<std::size_t>& waiting, SharedSlots& slots,
+                    const ReadLimits& limits) {
+  return run_contained(
+      [&] {
+        using Clock = std::chrono::steady_clock;
+        const auto start = Clock::now();
+        Shelf shelf(shapes);
+        for (const std::size_t i : waiting) {
+          decide(shelf, pairs[i], slots[i]);
+          if (std::chrono::duration<double>(Clock::now() - start).count() > 0.5 * limits.seconds) {
+            break;
+          }
+        }
+        return std::string();
+      },
+      limits);
+}
+
+/// Settles the pair a child died on, or all when it died before the first.
+void settle(const std::vector<std::size_t>& waiting, SharedSlots& slots, const std::string& why) {
+  const auto hit = std::ranges::find_if(
+      waiting, [&](std::size_t i) { return slots[i].begun && !slots[i].done; });
+  for (const std::size_t i : waiting) {
+    if (hit != waiting.end() ? i == *hit : !slots[i].done) {
+      keep_text(slots[i], why);
+      slots[i].done = true;
+    }
+  }
+}
+
+void decide_all(const ShapeStore& shapes, std::span<const OpenPair> pairs, SharedSlots& slots,
+                const ReadLimits& limits) {
+  std::vector<std::size_t> waiting(pairs.size());
+  std::iota(waiting.begin(), waiting.end(), std::size_t{0});
+  while (!waiting.empty()) {
+    const std::size_t before = waiting.size();
+    const Contained contained = run_round(shapes, pairs, waiting, slots, limits);
+    if (contained.end != Contained::End::finished) {
+      settle(waiting, slots, ending(contained));
+    }
+    std::erase_if(waiting, [&](std::size_t i) { return slots[i].done; });
+    if (waiting.size() == before) {
+      settle(waiting, slots, "the kernel did not begin on it");
+      return;
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const OpenPair> pairs,
+                                    const ReadLimits& limits) {
+  Overlap undecided;
+  undecided.why = "the model holds no solids to compare";
+  std::vector<Overlap> overlaps(pairs.size(), undecided);
+  if (shapes == nullptr || pairs.empty()) {
+    return overlaps;
+  }
+  try {
+    SharedSlots slots(pairs.size());
+    decide_all(*shapes, pairs, slots, limits);
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+      const Slot& slot = slots[i];
+      overlaps[i] = {slot.state, slot.volume, slot.depth, slot.at, slot.why.data()};
+    }
+  } catch (const Error& error) {
+    std::ranges::for_each(overlaps, [&](Overlap& overlap) { overlap.why = error.rule(); });
+  }
+  return overlaps;
+}
+
+}  // namespace spotblue::proof

@@ -1,0 +1,20 @@
+#pragma once
+/// @file
+/// Clashes that a measured seat already describes, in closed form: a shaft off the axis of its hole
+/// and plane faces that overlap.
+
+#include "geometry/accounted.hpp"
+#include "spotblue/geometry/clash.hpp"
+
+namespace spotblue::proof {
+
+/// Area of a disc of radius `shaft` whose centre is `offset` off that of a hole of radius `hole`,
+/// outside the hole; mm2.
+[[nodiscard]] double crescent_area(double hole, double shaft, double offset);
+
+/// The clash of a seat that fouls; assembly frame, a and b left at 0.
+[[nodiscard]] Clash radial_foul(const Model& model, const RadialSeat& seat);
+/// The clash of two faces that overlap.
+[[nodiscard]] Clash axial_foul(const Model& model, const Seats& seats, const AxialSeat& seat);
+
+}  // namespace spotblue::proof

@@ -1,0 +1,44 @@
+#pragma once
+/// @file
+/// Parts seen as what they occupy in the half plane of an axis: radius r over station z.
+///
+/// Every face maps to an image there. A circle (r, z) about the axis that meets no face lies wholly
+/// in material or wholly in air, so between the images each cell is one or the other; which one is
+/// told by the side of a surface turned about the axis that bounds the cell, or by a point of the
+/// cell outside the part's box. Whatever is not proved air counts as occupied.
+
+#include <span>
+#include <vector>
+
+#include "face_bounds.hpp"
+
+namespace spotblue::proof {
+
+/// The image of a face: between radii that change evenly from `z.low` to `z.high`.
+struct Image {
+  Span z;
+  double low_first = 0.0, low_last = 0.0;    ///< least radius at z.low and z.high
+  double high_first = 0.0, high_last = 0.0;  ///< greatest radius there
+  bool wall = false;           ///< turned about the axis: at every z there is surface at some angle
+  Side side = Side::internal;  ///< of a wall
+};
+
+/// A stretch of radii, at the lower and the upper end of a slab.
+struct Sector {
+  double low_first = 0.0, low_last = 0.0;
+  double high_first = 0.0, high_last = 0.0;
+};
+
+/// The images of all faces of the part about a line given in the part's own frame.
+[[nodiscard]] std::vector<Image> images_about(const FaceBounds& part, const Line& axis);
+
+/// What the part occupies in the slab `z`, ascending; conservative. Images that reach only part of
+/// the slab count over all of it.
+[[nodiscard]] std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
+                                           std::span<const Image> images, Span z);
+
+/// Stations where images begin and end, inside `window`, ascending and apart; no more than `most`.
+[[nodiscard]] std::vector<double> stations(std::span<const Image> a, std::span<const Image> b,
+                                           Span window, std::size_t most);
+
+}  // namespace spotblue::proof

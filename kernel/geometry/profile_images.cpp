@@ -1,0 +1,241 @@
+#include <algorithm>
+#include <optional>
+
+#include "profile.hpp"
+
+namespace spotblue::proof {
+namespace {
+
+/// A surface counts as turned about the axis up to this tilt and this part of its radius off it.
+constexpr double kWallTilt = 0.03;
+constexpr double kWallOffset = 0.25;
+constexpr double kParallel = 1e-7;
+
+/// The axis with two directions square to it.
+struct View {
+  Point at;
+  Direction along, first, second;
+};
+
+View view_along(const Line& axis, Direction toward) {
+  const Point square = toward - dot(toward, axis.along) * axis.along;
+  const Direction first = norm(square) > kParallel ? unit(square) : any_square(axis.along);
+  return {axis.at, axis.along, first, cross(axis.along, first)};
+}
+
+Span moved(Span span, double by) { return {span.low + by, span.high + by}; }
+
+double nearest_to_zero(Span span) { return std::max({0.0, span.low, -span.high}); }
+double farthest_from_zero(Span span) { return std::max(std::abs(span.low), std::abs(span.high)); }
+
+Image block(Span z, double low, double high) { return {z, low, low, high, high}; }
+
+/// A block round anything with an extent: the rectangle it fills seen along the axis.
+Image block_of(const auto& face, const View& view) {
+  const auto span = [&](Direction d) { return moved(extent(face, d), -dot(d, view.at)); };
+  const Span first = span(view.first);
+  const Span second = span(view.second);
+  return block(span(view.along), std::hypot(nearest_to_zero(first), nearest_to_zero(second)),
+               std::hypot(farthest_from_zero(first), farthest_from_zero(second)));
+}
+
+/// A cylinder or cone beside the axis and parallel to it: exact over its arcs.
+Image parallel_block(const Turned& t, const View& view) {
+  const Point off = t.axis.at - view.at;
+  const Point away = off - dot(off, view.along) * view.along;
+  const double distance = norm(away);
+  const Span toward = distance > 0.0
+                          ? wave(dot(away, t.x) / distance, dot(away, t.y) / distance, t.arcs)
+                          : Span{-1.0, 1.0};
+  Image image = block_of(t, view);
+  double low = std::numeric_limits<double>::infinity();
+  double high = 0.0;
+  const Span radii{std::min(t.radius_from, t.radius_to), std::max(t.radius_from, t.radius_to)};
+  for (const double c : {toward.low, toward.high}) {
+    // r2 = d2 + R2 + 2 d R c is convex in R: its least may lie between the two radii.
+    const double best = std::clamp(-distance * c, radii.low, radii.high);
+    for (const double radius : {radii.low, best, radii.high}) {
+      const double square = distance * distance + radius * radius + 2.0 * distance * radius * c;
+      low = std::min(low, std::sqrt(std::max(0.0, square)));
+      high = std::max(high, std::sqrt(std::max(0.0, square)));
+    }
+  }
+  return block(image.z, low, high);
+}
+
+/// Greatest distances of a stretch's ends from the axis.
+struct Offsets {
+  double from, to;
+};
+
+/// A turned stretch laid along the axis; radii and looseness change evenly between its ends (the
+/// distance between two lines is convex, so that it stays below the chord).
+struct Lay {
+  Span z;
+  double first, last;              ///< radii
+  double loose_first, loose_last;  ///< how far the surface may be from them
+  Side side;
+
+  [[nodiscard]] Image image(double from, double to, bool wall) const {
+    const double length = std::max(z.high - z.low, 1e-12);
+    const auto at = [&](double low, double high, double s) {
+      return low + (high - low) * (s - z.low) / length;
+    };
+    const double loose_from = std::max({0.0, at(loose_first, loose_last, from)});
+    const double loose_to = std::max({0.0, at(loose_first, loose_last, to)});
+    const double radius_from = at(first, last, from);
+    const double radius_to = at(first, last, to);
+    return {{from, to},
+            std::max(0.0, radius_from - loose_from),
+            std::max(0.0, radius_to - loose_to),
+            radius_from + loose_from,
+            radius_to + loose_to,
+            wall,
+            side};
+  }
+};
+
+void add_walls(std::vector<Image>& images, const Turned& t, const Line& axis, Offsets offsets,
+               double tilt) {
+  const bool forward = dot(t.axis.along, axis.along) > 0.0;
+  Lay lay{{station(axis, at_station(t.axis, forward ? t.from : t.to)),
+           station(axis, at_station(t.axis, forward ? t.to : t.from))},
+          forward ? t.radius_from : t.radius_to,
+          forward ? t.radius_to : t.radius_from,
+          forward ? offsets.from : offsets.to,
+          forward ? offsets.to : offsets.from,
+          t.side};
+  const double length = std::max(lay.z.high - lay.z.low, 1e-12);
+  const double slope = std::abs(lay.last - lay.first) / length;
+  const double widest = std::max(lay.first, lay.last);
+  // Tilt shears the ends along the axis; the section is an ellipse, and on a cone, or where the
+  // offset changes, the shear moves the radius too.
+  const double shear = widest * tilt;
+  const double loose = (slope + tilt) * shear + widest * tilt * tilt + slope * length * tilt * tilt;
+  lay.loose_first += loose;
+  lay.loose_last += loose;
+  if (shear < 0.1 * kSame) {
+    images.push_back(lay.image(lay.z.low, lay.z.high, true));
+    return;
+  }
+  if (lay.z.high - shear > lay.z.low + shear) {
+    images.push_back(lay.image(lay.z.low + shear, lay.z.high - shear, true));
+  }
+  images.push_back(lay.image(lay.z.low - shear, lay.z.low + shear, false));
+  images.push_back(lay.image(lay.z.high - shear, lay.z.high + shear, false));
+}
+
+/// Distances of the stretch's ends from the axis, if it passes for turned about it.
+std::optional<Offsets> wall_offsets(const Turned& t, const Line& axis, double tilt) {
+  const Offsets offsets{distance(axis, at_station(t.axis, t.from)),
+                        distance(axis, at_station(t.axis, t.to))};
+  const double most = kWallOffset * std::max(t.radius_from, t.radius_to);
+  if (tilt > kWallTilt || offsets.from > most || offsets.to > most) {
+    return {};
+  }
+  return offsets;
+}
+
+struct Faces {
+  std::vector<Image> images;
+  std::vector<const Box*> boxes;
+  std::vector<const Turned*> crossing;  ///< cylinders across the axis, else null
+};
+
+bool meets(Span a, Span b) { return a.low <= b.high + kSame && b.low <= a.high + kSame; }
+
+/// Draws in the image of a cylinder that runs across the axis to what its neighbours reach.
+///
+/// The face has edges only where another face of the closed shell is. Where no other face goes
+/// (beyond the greatest radius any neighbour reaches, or within the least), the face would have to
+/// hold whole pieces of its unbounded cylinder; outward those are endless, inward they run through
+/// the point nearest the axis. A face that has no such pieces does not reach there at all.
+Image trimmed(const Faces& faces, std::size_t which, const Line& axis) {
+  Image image = faces.images[which];
+  const Turned& t = *faces.crossing[which];
+  double least = std::numeric_limits<double>::infinity();
+  double most = -least;
+  for (std::size_t i = 0; i < faces.images.size(); ++i) {
+    const Image& other = faces.images[i];
+    if (i == which || faces.boxes[i] == faces.boxes[which] || !meets(other.z, image.z) ||
+        !overlap(*faces.boxes[i], grown(*faces.boxes[which], kSame))) {
+      continue;
+    }
+    least = std::min({least, other.low_first, other.low_last});
+    most = std::max({most, other.high_first, other.high_last});
+  }
+  if (most < 0.0) {
+    return image;
+  }
+  image.high_first = image.high_last = std::min(image.high_first, most);
+  // Stations of the points nearest the axis, over all generators of the cylinder.
+  const double cosine = dot(t.axis.along, axis.along);
+  const double sine2 = 1.0 - cosine * cosine;
+  const Point off = axis.at - t.axis.at;
+  const double middle = (dot(off, t.axis.along) - cosine * dot(off, axis.along)) / sine2;
+  const double spread = t.radius_from * std::abs(cosine) / std::sqrt(sine2) + kSame;
+  if (t.from > middle + spread || t.to < middle - spread) {
+    image.low_first = image.low_last = std::max(image.low_first, least);
+  }
+  return image;
+}
+
+void add_turned(Faces& faces, const Turned& t, const Line& axis) {
+  const double tilt = norm(cross(t.axis.along, axis.along));
+  const auto before = faces.images.size();
+  if (const auto offsets = wall_offsets(t, axis, tilt)) {
+    add_walls(faces.images, t, axis, *offsets, tilt);
+  } else if (tilt < kParallel * 1e-3) {
+    faces.images.push_back(parallel_block(t, view_along(axis, t.axis.at - axis.at)));
+  } else {
+    faces.images.push_back(block_of(t, view_along(axis, t.axis.along)));
+  }
+  const bool crossing = tilt > 0.1 && t.radius_from == t.radius_to && !faces.images[before].wall;
+  faces.boxes.resize(faces.images.size(), &t.box);
+  faces.crossing.resize(faces.images.size(), crossing ? &t : nullptr);
+}
+
+Image other_image(const OtherFace& face, const Line& axis) {
+  if (face.revolved) {
+    const double tilt = norm(cross(face.axis.along, axis.along));
+    const double ends = std::max(distance(axis, at_station(face.axis, face.from)),
+                                 distance(axis, at_station(face.axis, face.to)));
+    if (tilt < kWallTilt && ends < kWallOffset * face.outer) {
+      const double from = station(axis, at_station(face.axis, face.from));
+      const double to = station(axis, at_station(face.axis, face.to));
+      const double shear = face.outer * tilt;
+      return block({std::min(from, to) - shear, std::max(from, to) + shear},
+                   std::max(0.0, face.inner - ends - face.outer * tilt * tilt),
+                   face.outer * (1.0 + tilt * tilt) + ends);
+    }
+  }
+  return block_of(face.box, view_along(axis, 0.5 * (face.box.low + face.box.high) - axis.at));
+}
+
+}  // namespace
+
+std::vector<Image> images_about(const FaceBounds& part, const Line& axis) {
+  Faces faces;
+  const std::size_t count = part.stretches.size() + part.flats.size() + part.others.size();
+  faces.images.reserve(count);
+  for (const Turned& t : part.stretches) {
+    add_turned(faces, t, axis);
+  }
+  for (const Flat& flat : part.flats) {
+    faces.images.push_back(block_of(flat, view_along(axis, flat.normal)));
+    faces.boxes.push_back(&flat.box);
+  }
+  for (const OtherFace& other : part.others) {
+    faces.images.push_back(other_image(other, axis));
+    faces.boxes.push_back(&other.box);
+  }
+  std::vector<Image> images = faces.images;
+  for (std::size_t i = 0; i < faces.crossing.size(); ++i) {
+    if (faces.crossing[i] != nullptr) {
+      images[i] = trimmed(faces, i, axis);
+    }
+  }
+  return images;
+}
+
+}  // namespace spotblue::proof

@@ -1,0 +1,140 @@
+#include "geometry/solid_overlap.hpp"
+
+#include <BRepAlgoAPI_Common.hxx>
+#include <BRepAlgoAPI_Cut.hxx>
+#include <BRepBndLib.hxx>
+#include <BRepBuilderAPI_Transform.hxx>
+#include <Bnd_Box.hxx>
+#include <TopLoc_Location.hxx>
+#include <TopTools_ListOfShape.hxx>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <gp_Trsf.hxx>
+
+namespace spotblue::proof {
+namespace {
+
+/// Boundary points tried against the other solid when a boolean comes back empty.
+constexpr std::size_t kProbes = 400;
+/// A probe this deep inside contradicts an empty boolean.
+constexpr double kProbeDepth = 1e-5;
+/// Looser and looser gluing of what nearly coincides.
+constexpr std::array<double, 4> kFuzzy{0.0, 1e-6, 1e-5, 1e-4};
+constexpr double kNoVolume = 1e-9;
+
+TopTools_ListOfShape list_of(const TopoDS_Shape& shape) {
+  TopTools_ListOfShape list;
+  list.Append(shape);
+  return list;
+}
+
+template <typename Operation>
+std::optional<TopoDS_Shape> boolean(const TopTools_ListOfShape& arguments,
+                                    const TopTools_ListOfShape& tools, double fuzzy) {
+  Operation operation;
+  operation.SetArguments(arguments);
+  operation.SetTools(tools);
+  operation.SetNonDestructive(true);
+  operation.SetRunParallel(false);
+  operation.SetFuzzyValue(fuzzy);
+  operation.Build();
+  if (!operation.IsDone() || operation.HasErrors() || operation.Shape().IsNull()) {
+    return {};
+  }
+  return operation.Shape();
+}
+
+bool probe_inside(const TopoDS_Shape& probed, const TopoDS_Shape& solid) {
+  return std::ranges::any_of(face_points(probed, kProbes), [&](const FacePoint& p) {
+    return is_inside(solid, p.at, kProbeDepth);
+  });
+}
+
+Overlap undecided(std::string why) {
+  Overlap overlap;
+  overlap.why = std::move(why);
+  return overlap;
+}
+
+/// The common part, believed only when its volume can be and an empty one has no probe against it.
+std::optional<TopoDS_Shape> common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
+                                        std::string& why) {
+  const double most = std::min(volume_of(a), volume_of(b)) * (1.0 + 1e-6) + kNoVolume;
+  std::optional<bool> touched;
+  for (const double fuzzy : kFuzzy) {
+    const auto shared = boolean<BRepAlgoAPI_Common>(list_of(a), list_of(b), fuzzy);
+    if (!shared) {
+      why = "the kernel's boolean failed";
+      continue;
+    }
+    const double volume = volume_of(*shared);
+    if (volume < -kNoVolume || volume > most) {
+      why = "the kernel's boolean gave a volume that can not be";
+      continue;
+    }
+    if (volume <= kNoVolume) {
+      if (!touched) {
+        touched = probe_inside(a, b) || probe_inside(b, a);
+      }
+      if (*touched) {
+        why = "the kernel's boolean gave nothing though one part's surface lies inside the other";
+        continue;
+      }
+    }
+    return shared;
+  }
+  return {};
+}
+
+double reach_of(const TopoDS_Shape& shape) {
+  Bnd_Box box;
+  BRepBndLib::Add(shape, box);
+  if (box.IsVoid()) {
+    return 0.0;
+  }
+  return std::sqrt(box.SquareExtent()) + box.CornerMax().Distance(gp_Pnt()) +
+         box.CornerMin().Distance(gp_Pnt());
+}
+
+}  // namespace
+
+TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame) {
+  const auto& r = frame.rows;
+  gp_Trsf by;
+  by.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3], r[2][0],
+               r[2][1], r[2][2], r[2][3]);
+  if (is_mirror(frame)) {
+    return BRepBuilderAPI_Transform(shape, by, Standard_True).Shape();
+  }
+  by.SetScaleFactor(1.0);
+  return shape.Moved(TopLoc_Location(by));
+}
+
+Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPair& pair) {
+  std::string why;
+  const auto shared = common_part(a, b, why);
+  if (!shared) {
+    return undecided(why);
+  }
+  Overlap clear;
+  clear.state = Overlap::State::clear;
+  if (volume_of(*shared) <= kNoVolume) {
+    return clear;
+  }
+  TopoDS_Shape rest = *shared;
+  const auto allowed = accounted_solids(pair.accounted, reach_of(rest));
+  for (const TopoDS_Shape& tool : allowed) {
+    const auto cut = boolean<BRepAlgoAPI_Cut>(list_of(rest), list_of(tool), 0.0);
+    if (!cut) {
+      return undecided("what its seats account for could not be cut away");
+    }
+    rest = *cut;
+    if (volume_of(rest) <= kNoVolume) {
+      return clear;
+    }
+  }
+  return measured_overlap(rest, pair);
+}
+
+}  // namespace spotblue::proof

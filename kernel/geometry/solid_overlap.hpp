@@ -1,0 +1,42 @@
+#pragma once
+/// @file
+/// The kernel's boolean of two solids, its answer checked, cut and measured. Runs in a contained
+/// child only: the kernel may crash on what a file holds.
+
+#include <TopoDS_Shape.hxx>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geometry/exact_overlap.hpp"
+
+namespace spotblue::proof {
+
+/// What both solids share beyond what the pair accounts for. `b` is already in a's frame.
+[[nodiscard]] Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b,
+                                    const OpenPair& pair);
+
+/// The shape placed by the frame; mirrors are copied.
+[[nodiscard]] TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame);
+
+/// The solids of a shape, one by one.
+[[nodiscard]] std::vector<TopoDS_Shape> solids_of(const TopoDS_Shape& shape);
+/// mm3, of a solid or several.
+[[nodiscard]] double volume_of(const TopoDS_Shape& shape);
+/// Whether the point lies in one of the solids, farther than `tolerance` from its faces.
+[[nodiscard]] bool is_inside(const TopoDS_Shape& shape, Point p, double tolerance);
+/// A few points of every face, no more than `most` in all, each with the outward normal.
+struct FacePoint {
+  Point at;
+  Direction out;
+};
+[[nodiscard]] std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most);
+
+/// What the rings and bands hold, slightly grown, as solids; `reach` covers the shapes.
+[[nodiscard]] std::vector<TopoDS_Shape> accounted_solids(const Accounted& accounted, double reach);
+
+/// Volume, depth and a point inside of a non-empty solid.
+[[nodiscard]] Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair);
+
+}  // namespace spotblue::proof
