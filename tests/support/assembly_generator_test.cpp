@@ -1,0 +1,110 @@
+// The generator's truth against the kernel's generic algorithms: every pair of parts shares exactly
+// the volume that the listed press fits, threads, tapers, keys and clashes account for.
+
+#include "support/assembly_generator.hpp"
+
+#include <gmock/gmock.h>
+
+#include <BRepAlgoAPI_Common.hxx>
+#include <BRepBndLib.hxx>
+#include <BRepCheck_Analyzer.hxx>
+#include <BRepExtrema_DistShapeShape.hxx>
+#include <BRepGProp.hxx>
+#include <Bnd_Box.hxx>
+#include <GProp_GProps.hxx>
+
+namespace spotblue::test {
+namespace {
+
+double volume(const TopoDS_Shape& shape) {
+  GProp_GProps properties;
+  BRepGProp::VolumeProperties(shape, properties);
+  return properties.Mass();
+}
+
+TopoDS_Shape placed(const TrueOccurrence& occurrence) {
+  return moved(occurrence.shape, occurrence.at);
+}
+
+Bnd_Box box(const TopoDS_Shape& shape) {
+  Bnd_Box bounds;
+  BRepBndLib::Add(shape, bounds);
+  return bounds;
+}
+
+struct Overlap {
+  double volume = 0.0;
+  double slack = 1e-3;  // what presses and threads add in chamfers, which the truth leaves out
+};
+
+// What the two share by the truth, or nothing where it knows no closed form.
+std::optional<Overlap> expected_overlap(const Truth& truth, std::size_t a, std::size_t b) {
+  const auto is = [&](std::size_t x, std::size_t y) {
+    return (x == a && y == b) || (x == b && y == a);
+  };
+  Overlap sum;
+  for (const TrueRadial& seat : truth.radial) {
+    if (is(seat.hole, seat.shaft) && seat.hole_diameter < seat.shaft_diameter) {
+      const double ring = ring_area(seat.hole_diameter, seat.shaft_diameter);
+      sum.volume += ring * seat.engaged * seat.coverage / kFullTurn;
+      sum.slack += ring * (seat.shaft_diameter - seat.hole_diameter);
+    }
+  }
+  for (const TrueThread& thread : truth.threads) {
+    if (is(thread.hole, thread.screw)) {
+      const double ring = ring_area(thread.hole_diameter, thread.screw_diameter);
+      sum.volume += ring * thread.engaged;
+      sum.slack += ring * (thread.screw_diameter - thread.hole_diameter) / 2;
+    }
+  }
+  for (const TrueWidth& seat : truth.width) {
+    if (is(seat.slot, seat.key) && seat.key_width > seat.slot_width) {
+      sum.volume += (seat.key_width - seat.slot_width) * seat.area;
+    }
+  }
+  for (const TrueTaper& seat : truth.taper) {
+    if (is(seat.hole, seat.shaft) && seat.gap < 0.0) {
+      return std::nullopt;
+    }
+  }
+  for (const TrueClash& clash : truth.clashes) {
+    if (is(clash.a, clash.b)) {
+      if (!clash.volume) {
+        return std::nullopt;
+      }
+      sum.volume += *clash.volume;
+    }
+  }
+  return sum;
+}
+
+class Generated : public testing::TestWithParam<std::uint64_t> {};
+
+TEST_P(Generated, PartsAreSoundSolidsThatShareWhatTheTruthSays) {
+  Wrapping wrapping = wrapping_of(GetParam());
+  wrapping.faces = FaceStyle::split;
+  const Assembly assembly = generate_assembly(GetParam(), wrapping);
+  SCOPED_TRACE(assembly.description());
+  std::vector<TopoDS_Shape> shapes;
+  for (const TrueOccurrence& occurrence : assembly.occurrences) {
+    shapes.push_back(placed(occurrence));
+    EXPECT_TRUE(BRepCheck_Analyzer(shapes.back()).IsValid()) << occurrence.product;
+    EXPECT_GT(volume(shapes.back()), 0.0) << occurrence.product;
+  }
+  for (std::size_t a = 0; a < shapes.size(); ++a) {
+    for (std::size_t b = a + 1; b < shapes.size(); ++b) {
+      const std::optional<Overlap> expected = expected_overlap(assembly.truth, a, b);
+      if (!expected || box(shapes[a]).IsOut(box(shapes[b]))) {
+        continue;
+      }
+      const double found = volume(BRepAlgoAPI_Common(shapes[a], shapes[b]).Shape());
+      EXPECT_NEAR(found, expected->volume, expected->slack + 2e-3 * expected->volume)
+          << assembly.occurrences[a].product << " and " << assembly.occurrences[b].product;
+    }
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeds, Generated, testing::Range<std::uint64_t>(1, 25));
+
+}  // namespace
+}  // namespace spotblue::test

@@ -1,0 +1,342 @@
+// Stations of faces against one another: flanged stacks, shoulders, plates, rings in grooves.
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "support/station.hpp"
+
+namespace spotblue::test {
+namespace {
+
+TrueRadial centred(std::size_t hole, std::size_t shaft, double big, double small, double engaged) {
+  TrueRadial seat{hole, shaft, big, small, engaged};
+  seat.least_gap = (big - small) / 2;
+  return seat;
+}
+
+// Adds an axial seat and, where the faces have sunk into one another, the clash it is.
+void add_faces(Station& station, std::size_t a, std::size_t b, double gap, double area,
+               bool on_centre_line = true) {
+  station.truth.axial.push_back({a, b, gap, area, on_centre_line});
+  if (gap < 0.0) {
+    station.truth.clashes.push_back({a, b, area * -gap, -gap});
+  }
+}
+
+double face_gap(Chance& chance) {
+  return chance.in(0.35) ? 0.0 : chance.in(0.5) ? chance.size(0.004, 0.3) : chance.size(0.3, 1.9);
+}
+
+// Area of a strip of width w that starts at the centre, within radius r.
+double strip(double w, double r) {
+  return w / 2 * std::sqrt(r * r - w * w / 4) + r * r * std::asin(w / (2 * r));
+}
+
+struct Spot {
+  double x = 0.0, y = 0.0;
+};
+using Outline = std::vector<Spot>;
+
+double outline_area(const Outline& outline) {
+  double twice = 0.0;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Spot& a = outline[i];
+    const Spot& b = outline[(i + 1) % outline.size()];
+    twice += a.x * b.y - b.x * a.y;
+  }
+  return twice / 2;
+}
+
+// What of a convex outline lies within |x| <= half_x, |y| <= half_y.
+Outline clipped(Outline outline, double half_x, double half_y) {
+  const std::array<std::array<double, 3>, 4> sides{
+      {{1, 0, half_x}, {-1, 0, half_x}, {0, 1, half_y}, {0, -1, half_y}}};
+  for (const auto& [nx, ny, most] : sides) {
+    Outline kept;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+      const Spot& a = outline[i];
+      const Spot& b = outline[(i + 1) % outline.size()];
+      const double out_a = nx * a.x + ny * a.y - most;
+      const double out_b = nx * b.x + ny * b.y - most;
+      if (out_a <= 0.0) {
+        kept.push_back(a);
+      }
+      if ((out_a < 0.0) != (out_b < 0.0)) {
+        const double t = out_a / (out_a - out_b);
+        kept.push_back({a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)});
+      }
+    }
+    outline = kept;
+  }
+  return outline;
+}
+
+struct FlangedSizes {
+  double length = 0, hole = 0, chamfer = 0, bush = 0, bore = 0, shaft = 0, flange = 0, thick = 0;
+  double bush_low = 0, bush_fillet = 0, washer_in = 0, washer_out = 0, washer_thick = 0;
+  double shoulder = 0, shaft_fillet = 0;
+  double gap_flange = 0, gap_washer = 0, gap_shoulder = 0;
+};
+
+FlangedSizes flanged_sizes(Chance& chance) {
+  FlangedSizes s;
+  s.length = chance.size(14.0, 30.0);
+  s.hole = chance.size(18.0, 40.0);
+  s.gap_flange = face_gap(chance);
+  s.gap_washer = face_gap(chance);
+  s.gap_shoulder = face_gap(chance);
+  const bool thin = chance.in(0.35);
+  const double foul = chance.between(0.0, 1.0);
+  const double depth = -chance.size(0.01, 0.5);
+  double clearance = std::min(0.2, some_clearance(chance, s.hole));
+  if (!thin && foul < 0.3) {
+    (foul < 0.1 ? s.gap_flange : foul < 0.2 ? s.gap_washer : s.gap_shoulder) = depth;
+    clearance = foul < 0.1 ? std::abs(clearance) : clearance;
+  }
+  s.chamfer = chance.in(0.5) && s.gap_flange >= 0.0 ? chance.size(0.5, 1.5) : 0.0;
+  s.bush_fillet = s.chamfer > 0.0 && chance.in(0.6) ? s.chamfer * 0.5 : 0.0;
+  s.bush = s.hole - clearance;
+  s.bore = s.bush - 2.0 * chance.size(2.0, 4.0);
+  s.shaft = s.bore - chance.size(0.005, 0.12);
+  s.flange = s.hole + chance.size(12.0, 18.0);
+  s.thick = chance.size(3.0, 6.0);
+  s.bush_low = chance.in(0.3)   ? 0.0
+               : chance.in(0.5) ? chance.size(2.0, 4.0)
+                                : -chance.size(1.0, 4.0);
+  s.washer_in = s.shaft + (chance.in(0.7) ? chance.size(0.4, 1.8) : chance.size(2.4, 3.0));
+  s.washer_out = s.washer_in + chance.size(6.0, 9.0);
+  s.washer_thick = thin ? chance.size(0.3, 0.9) : chance.size(3.0, 5.0);
+  s.shoulder = s.washer_in + chance.size(4.0, 10.0);
+  if (chance.in(0.4) && s.gap_shoulder >= 0.0 && s.washer_thick > 1.0) {
+    s.shaft_fillet = 0.6 * (s.washer_in - s.shaft) / 2;
+  }
+  return s;
+}
+
+// Past a thin washer the flange and the shoulder see each other.
+void add_past_washer(Station& station, const FlangedSizes& s, std::size_t bush, std::size_t shaft) {
+  const double gap = s.gap_washer + s.washer_thick + s.gap_shoulder;
+  const double area = ring_area(std::max(s.bore, s.shaft + 2 * s.shaft_fillet), s.washer_in) +
+                      ring_area(s.washer_out, std::min(s.flange, s.shoulder));
+  if (gap <= 2.0 && area > 0.0) {
+    station.truth.axial.push_back({bush, shaft, gap, area, true});
+  }
+}
+
+}  // namespace
+
+Station flanged(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"flanged", {}, {}, {}};
+  const FlangedSizes s = flanged_sizes(chance);
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const Finish d = shop.finish();
+  const double half = s.flange / 2 + chance.size(4.0, 8.0);
+  const auto housing = station.add(
+      "Housing",
+      s.chamfer > 0.0 ? turned(chamfered_ring(s.hole, 2 * half, 0.0, s.length, s.chamfer), a)
+                      : block({-half, half, -half, half, 0.0, s.length}, {{0, 0, s.hole}}, a),
+      a);
+  const double under = s.length + s.gap_flange;
+  const double top = under + s.thick;
+  const double washer = top + s.gap_washer;
+  const double step = washer + s.washer_thick + s.gap_shoulder;
+  const auto bush = station.add("Flanged bush",
+                                turned({{s.bore / 2, s.bush_low},
+                                        {s.bush / 2, s.bush_low},
+                                        {s.bush / 2, under, s.bush_fillet},
+                                        {s.flange / 2, under},
+                                        {s.flange / 2, top},
+                                        {s.bore / 2, top}},
+                                       b),
+                                b);
+  const auto shaft = station.add("Stepped shaft",
+                                 turned({{0.0, -20.0},
+                                         {s.shaft / 2, -20.0},
+                                         {s.shaft / 2, step, s.shaft_fillet},
+                                         {s.shoulder / 2, step},
+                                         {s.shoulder / 2, step + 8.0},
+                                         {0.0, step + 8.0}},
+                                        c),
+                                 c);
+  const auto disc =
+      station.add("Washer", turned(bar(s.washer_in, s.washer_out, 0.0, s.washer_thick), d), d,
+                  shift(0, 0, washer));
+  auto& radial = station.truth.radial;
+  radial.push_back(
+      centred(housing, bush, s.hole, s.bush,
+              shared(s.chamfer, s.length - s.chamfer, s.bush_low, under - s.bush_fillet)));
+  const double plain_end = step - s.shaft_fillet;
+  radial.push_back(
+      centred(bush, shaft, s.bore, s.shaft, shared(s.bush_low, top, -20.0, plain_end)));
+  if (s.washer_in - s.shaft < 2.0) {
+    radial.push_back(centred(disc, shaft, s.washer_in, s.shaft,
+                             shared(washer, washer + s.washer_thick, -20.0, plain_end)));
+  }
+  add_faces(station, housing, bush, s.gap_flange,
+            ring_area(std::max(s.hole + 2 * s.chamfer, s.bush + 2 * s.bush_fillet), s.flange));
+  add_faces(station, bush, disc, s.gap_washer,
+            ring_area(std::max(s.washer_in, s.bore), std::min(s.washer_out, s.flange)));
+  add_faces(station, disc, shaft, s.gap_shoulder,
+            ring_area(std::max(s.washer_in, s.shaft + 2 * s.shaft_fillet),
+                      std::min(s.washer_out, s.shoulder)));
+  add_past_washer(station, s, bush, shaft);
+  return station;
+}
+
+Station shoulder(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"shoulder", {}, {}, {}};
+  const double length = chance.size(10.0, 30.0);
+  const double bore = chance.size(16.0, 40.0);
+  const double clearance = some_clearance(chance, bore);
+  const bool foul = chance.in(0.35) && clearance >= 0.0;
+  const double gap = foul ? -chance.size(0.005, 0.95) : face_gap(chance);
+  const double outer = bore + chance.size(14.0, 24.0);
+  const double step = bore + chance.size(6.0, 26.0);
+  const double groove = foul || chance.in(0.5) ? 0.0 : chance.size(1.0, 3.0);
+  const std::size_t grooves = groove > 0.0 ? 1 + chance.below(4) : 0;
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  TopoDS_Shape ring = turned(bar(bore, outer, 0.0, length), before_cutting(a));
+  for (std::size_t i = 0; i < grooves; ++i) {
+    const TopoDS_Shape mill =
+        moved(turned(bar(0.0, groove, 0.0, outer), {}),
+              shift(0, 0, length) * turn(0, 0, 1, 0.3 + kFullTurn / 4 * static_cast<double>(i)) *
+                  turn(0, 1, 0, std::numbers::pi / 2));
+    ring = cut(ring, mill);
+  }
+  const auto hub = station.add("Thrust ring", rewritten(ring, a), a);
+  const double shaft = bore - clearance;
+  const double top = length + gap;
+  const auto stud = station.add("Shouldered stud",
+                                turned({{0.0, -12.0},
+                                        {shaft / 2, -12.0},
+                                        {shaft / 2, top},
+                                        {step / 2, top},
+                                        {step / 2, top + 9.0},
+                                        {0.0, top + 9.0}},
+                                       b),
+                                b);
+  station.truth.radial.push_back(centred(hub, stud, bore, shaft, shared(0.0, length, -12.0, top)));
+  const double inner = std::max(bore, shaft);
+  const double reach = std::min(outer, step);
+  double area = ring_area(inner, reach);
+  if (grooves > 0) {
+    area -= static_cast<double>(grooves) * (strip(groove, reach / 2) - strip(groove, inner / 2));
+  }
+  add_faces(station, hub, stud, gap, area);
+  return station;
+}
+
+Station plates(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"plates", {}, {}, {}};
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const double half_x = chance.size(22.0, 34.0);
+  const double half_y = chance.size(18.0, 28.0);
+  const double over_x = chance.size(16.0, 30.0);
+  const double over_y = chance.size(16.0, 26.0);
+  const double angle = chance.in(0.5) ? 0.0 : chance.between(0.0, 6.0);
+  const double dx = chance.size(-3.0, 3.0);
+  const double dy = chance.size(-3.0, 3.0);
+  const double hole_a = chance.size(3.0, 5.0);
+  const double hole_b = chance.size(3.0, 5.0);
+  const bool shimmed = chance.in(0.35);
+  const double shim = chance.size(0.2, 0.7);
+  const double below = face_gap(chance) * 0.3;
+  const double above = face_gap(chance) * 0.3;
+  const double gap = shimmed          ? below + shim + above
+                     : chance.in(0.3) ? -chance.size(0.005, 0.95)
+                                      : face_gap(chance);
+  const auto lower = station.add(
+      "Bed plate", block({-half_x, half_x, -half_y, half_y, -8.0, 0.0}, {{-5.0, 4.0, hole_a}}, a),
+      a);
+  // The upper plate's own frame: its hole is drilled so that it comes to (-5, -4).
+  const double cos = std::cos(angle);
+  const double sin = std::sin(angle);
+  const double hx = -5.0 - dx;
+  const double hy = -4.0 - dy;
+  const auto upper = station.add("Top plate",
+                                 block({-over_x, over_x, -over_y, over_y, 0.0, 7.0},
+                                       {{cos * hx + sin * hy, -sin * hx + cos * hy, hole_b}}, b),
+                                 b, shift(dx, dy, gap) * turn(0, 0, 1, angle));
+  Outline corners;
+  for (const auto& [x, y] : {Spot{-over_x, -over_y}, Spot{over_x, -over_y}, Spot{over_x, over_y},
+                             Spot{-over_x, over_y}}) {
+    corners.push_back({dx + cos * x - sin * y, dy + sin * x + cos * y});
+  }
+  double area = outline_area(clipped(corners, half_x, half_y)) - ring_area(0.0, hole_a) -
+                ring_area(0.0, hole_b);
+  if (shimmed) {
+    const Finish c = shop.finish();
+    const auto leaf =
+        station.add("Shim", block({1.0, 8.0, -4.0, 4.0, 0.0, shim}, {}, c), c, shift(0, 0, below));
+    area -= 56.0;
+    add_faces(station, lower, leaf, below, 56.0, false);
+    add_faces(station, leaf, upper, above, 56.0, false);
+  }
+  add_faces(station, lower, upper, gap, area, false);
+  return station;
+}
+
+Station ring_in_groove(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"ring in groove", {}, {}, {}};
+  const double length = chance.size(10.0, 25.0);
+  const double shaft = chance.size(14.0, 40.0);
+  const double bore = shaft + chance.size(0.01, 0.3);
+  const double outer = bore + chance.size(14.0, 20.0);
+  const double floor = shaft - 2.0 * chance.size(1.2, 2.0);
+  const double ring_in = floor + chance.size(0.1, 0.8);
+  const double ring_out = shaft + chance.size(5.0, 9.0);
+  const double ring = chance.size(1.2, 2.5);
+  const double slack = chance.size(0.04, 0.3);
+  const double play = slack * chance.between(0.0, 1.0);
+  const double hub_gap = chance.size(0.05, 1.2);
+  const double low = length + hub_gap;
+  const double high = low + ring + slack;
+  const double from = chance.in(0.5) ? chance.between(0.6, 1.2) : 0.0;  // gap in the ring, rad
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const auto hub = station.add("Hub", turned(bar(bore, outer, 0.0, length), a), a);
+  const auto bar_ = station.add("Grooved shaft",
+                                turned({{0.0, -10.0},
+                                        {shaft / 2, -10.0},
+                                        {shaft / 2, low},
+                                        {floor / 2, low},
+                                        {floor / 2, high},
+                                        {shaft / 2, high},
+                                        {shaft / 2, high + 6.0},
+                                        {0.0, high + 6.0}},
+                                       b),
+                                b);
+  TopoDS_Shape band = turned(bar(ring_in, ring_out, 0.0, ring), before_cutting(c));
+  if (from > 0.0) {
+    // A wedge with its point on the centre line: the same angle is missing at every diameter.
+    const double reach = 4.0 * ring_out;
+    const TopoDS_Shape one =
+        moved(block({0.0, reach, -reach, 0.0, -1.0, ring + 1.0}, {}, {}), turn(0, 0, 1, from / 2));
+    const TopoDS_Shape two =
+        moved(block({0.0, reach, 0.0, reach, -1.0, ring + 1.0}, {}, {}), turn(0, 0, 1, -from / 2));
+    band = cut(band, common(one, two));
+  }
+  const auto clip = station.add("Retaining ring", rewritten(band, c), c,
+                                shift(0, 0, low + play) * turn(0, 0, 1, 0.7));
+  const double part = (kFullTurn - from) / kFullTurn;
+  station.truth.radial.push_back(centred(hub, bar_, bore, shaft, length));
+  TrueRadial seat = centred(clip, bar_, ring_in, floor, ring);
+  seat.coverage = kFullTurn * part;
+  station.truth.radial.push_back(seat);
+  add_faces(station, hub, clip, hub_gap + play, part * ring_area(bore, ring_out));
+  station.truth.width.push_back({bar_, clip, ring + slack, ring, std::abs(play - slack / 2),
+                                 part * ring_area(ring_in, shaft)});
+  return station;
+}
+
+}  // namespace spotblue::test

@@ -1,0 +1,245 @@
+// Stations of joints: keys in keyseats, screws in tapped holes, tongues in forks.
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "support/station.hpp"
+
+namespace spotblue::test {
+namespace {
+
+TrueRadial centred(std::size_t hole, std::size_t shaft, double big, double small, double engaged) {
+  TrueRadial seat{hole, shaft, big, small, engaged};
+  seat.least_gap = (big - small) / 2;
+  return seat;
+}
+
+// Key sections by shaft diameter; sizes as DIN 6885-1 has them, from memory. Only plausible form
+// matters here: the truth follows from whatever is drawn.
+struct KeySection {
+  double up_to = 0.0, width = 0.0, height = 0.0, in_shaft = 0.0;
+};
+constexpr std::array<KeySection, 6> kKeys{{{17, 5, 5, 3.0},
+                                           {22, 6, 6, 3.5},
+                                           {30, 8, 7, 4.0},
+                                           {38, 10, 8, 5.0},
+                                           {44, 12, 8, 5.0},
+                                           {51, 14, 9, 5.5}}};
+
+// A keyseat's cutter: straight between two ends, rounded by half its width beyond them.
+TopoDS_Shape keyseat(double width, double floor, double top, double from, double to) {
+  TopoDS_Shape tool = block({-width / 2, width / 2, floor, top, from, to}, {}, {});
+  for (const double end : {from, to}) {
+    const TopoDS_Shape round = turned(bar(0.0, width, 0.0, top - floor), {});
+    tool = fuse(tool, moved(round, shift(0, floor, end) * turn(1, 0, 0, -std::numbers::pi / 2)));
+  }
+  return tool;
+}
+
+// Tapped holes: coarse pitch and tap drill by nominal size. ISO 261 pitches and common practice
+// drills, from memory.
+struct Tapped {
+  double size = 0.0, pitch = 0.0, drill = 0.0, clearance = 0.0, flats = 0.0;
+};
+constexpr std::array<Tapped, 9> kTapped{{{3, 0.5, 2.5, 3.4, 5.5},
+                                         {4, 0.7, 3.3, 4.5, 7},
+                                         {5, 0.8, 4.2, 5.5, 8},
+                                         {6, 1.0, 5.0, 6.6, 10},
+                                         {8, 1.25, 6.8, 9.0, 13},
+                                         {10, 1.5, 8.5, 11.0, 16},
+                                         {12, 1.75, 10.2, 13.5, 18},
+                                         {16, 2.0, 14.0, 17.5, 24},
+                                         {20, 2.5, 17.5, 21.0, 30}}};
+
+struct ScrewJoint {
+  Tapped thread;
+  double hole = 0.0, pitch_half = 0.0, cover = 0.0, gap = 0.0, head_gap = 0.0, depth = 0.0;
+  double head = 0.0, tip = 0.0;
+  bool socket = false;
+};
+
+TopoDS_Shape drilled_base(const ScrewJoint& j, const std::vector<Drilled>& spots, double half,
+                          bool pointed, const Finish& finish) {
+  const double deep = j.depth + 4.0;
+  TopoDS_Shape base = block({-half, half, -half, half, -deep - 12.0, 0.0}, {}, {});
+  const double r = j.hole / 2;
+  const double point = pointed ? r / std::tan(59.0 * std::numbers::pi / 180.0) : 0.0;
+  const Section drill = pointed ? Section{{0.0, -deep - point}, {r, -deep}, {r, 5.0}, {0.0, 5.0}}
+                                : Section{{0.0, -deep}, {r, -deep}, {r, 5.0}, {0.0, 5.0}};
+  for (const Drilled& spot : spots) {
+    base = cut(base,
+               moved(turned(drill, {finish.seam, Surfaces::analytic}), shift(spot.x, spot.y, 0)));
+  }
+  return rewritten(base, finish);
+}
+
+TopoDS_Shape screw(const ScrewJoint& j, const Finish& finish) {
+  const double r = j.thread.size / 2;
+  const double under = j.gap + j.cover + j.head_gap;
+  const double low = -j.depth;
+  const double high = under + 0.7 * j.thread.size;
+  const Section with_head{{0.0, low},          {r - j.tip, low},   {r, low + j.tip}, {r, under},
+                          {j.head / 2, under}, {j.head / 2, high}, {0.0, high}};
+  if (j.socket) {
+    return turned(with_head, finish);
+  }
+  const Section shank{{0.0, low}, {r - j.tip, low}, {r, low + j.tip}, {r, high}, {0.0, high}};
+  return rewritten(
+      fuse(turned(shank, before_cutting(finish)), hexagon(j.thread.flats, under, high)), finish);
+}
+
+}  // namespace
+
+Station keyed(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"keyed", {}, {}, {}};
+  const double shaft = chance.size(14.0, 50.0);
+  const double draw = some_clearance(chance, shaft);
+  const double bore = shaft + std::clamp(draw, -0.03, 0.3);
+  const KeySection section = *std::find_if(kKeys.begin(), kKeys.end(),
+                                           [&](const KeySection& k) { return shaft <= k.up_to; });
+  const double width = section.width;
+  const double length = chance.size(2.5 * width + 14.0, 2.5 * width + 26.0);
+  const double outer = bore + chance.size(16.0, 30.0) + section.height;
+  const double tight = chance.between(0.0, 1.0);
+  const double in_shaft = width + (tight < 0.25  ? -0.008
+                                   : tight < 0.5 ? 0.0
+                                                 : chance.size(0.005, 0.06));
+  const double in_hub = width + chance.size(0.01, 0.1);
+  const double aside = std::max(0.0, in_shaft - width) / 2 * chance.between(0.0, 0.9);
+  const double floor = shaft / 2 - section.in_shaft;
+  const double under = chance.in(0.5) ? 0.0 : chance.size(0.02, 0.2);
+  const double over = chance.size(0.1, 0.5);
+  const double top = floor + under + section.height;
+  const bool along = chance.in(0.5);
+  const double from = along ? -3.0 : std::max(width / 2 + 2.0, 0.25 * length);
+  const double to = length - from;
+  const double key_from = along ? 2.0 : from + 0.5;
+  const double key_to = length - key_from;
+  const double key = key_to - key_from;
+
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const TopoDS_Shape broach =
+      block({-in_hub / 2, in_hub / 2, 0.0, top + over, -1.0, length + 1.0}, {}, {});
+  const auto hub = station.add(
+      "Keyed hub",
+      rewritten(cut(turned(bar(bore, outer, 0.0, length), before_cutting(a)), broach), a), a);
+  const double past = std::max(10.0, width / 2 + 6.0);
+  const auto bar_ =
+      station.add("Keyed shaft",
+                  rewritten(cut(turned(bar(0.0, shaft, -past, length + past), before_cutting(b)),
+                                keyseat(in_shaft, floor, shaft, from, to)),
+                            b),
+                  b);
+  const auto feather =
+      station.add("Key", block({-width / 2, width / 2, 0.0, section.height, 0.0, key}, {}, c), c,
+                  shift(aside, floor + under, key_from));
+
+  TrueRadial seat = centred(hub, bar_, bore, shaft, length);
+  const double lost_hub = 2.0 * std::asin(in_hub / bore);
+  const double lost_shaft = 2.0 * std::asin(in_shaft / shaft);
+  seat.coverage = kFullTurn - (along ? std::max(lost_hub, lost_shaft) : lost_hub);
+  station.truth.radial.push_back(seat);
+  const double shaft_edge = std::sqrt(shaft * shaft - in_shaft * in_shaft) / 2;
+  const double hub_edge = std::sqrt(bore * bore - in_hub * in_hub) / 2;
+  station.truth.width.push_back(
+      {bar_, feather, in_shaft, width, aside, key * (shaft_edge - floor - under)});
+  station.truth.width.push_back({hub, feather, in_hub, width, aside, key * (top - hub_edge)});
+  station.truth.axial.push_back({bar_, feather, under, key * std::min(width, in_shaft), false});
+  station.truth.axial.push_back({feather, hub, over, key * width, false});
+  return station;
+}
+
+Station screwed(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"screwed", {}, {}, {}};
+  ScrewJoint j;
+  j.thread = kTapped[chance.below(kTapped.size())];
+  const double minor = j.thread.size - 1.0825 * j.thread.pitch;  // ISO 724, from memory
+  j.hole = chance.in(0.6) ? j.thread.drill : std::round(minor * 1000.0) / 1000.0;
+  j.cover = chance.size(4.0, 12.0);
+  j.gap = chance.in(0.5) ? 0.0 : chance.size(0.05, 1.8);
+  j.head_gap = chance.in(0.7) ? 0.0 : chance.size(0.05, 1.0);
+  j.depth = chance.size(0.8, 2.0) * j.thread.size;
+  j.socket = chance.in(0.5);
+  j.head = 1.5 * j.thread.size;
+  j.tip = chance.in(0.5) ? 0.0 : 0.12 * j.thread.size;
+  const double apart = j.thread.size * 1.8;
+  const double half = apart + 1.8 * j.thread.size;
+  std::vector<Drilled> spots{{apart, apart, j.hole}, {-apart, -apart, j.hole}};
+  if (chance.in(0.4)) {
+    spots.push_back({-apart, apart, j.hole});
+    spots.push_back({apart, -apart, j.hole});
+  }
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const auto base = station.add("Base", drilled_base(j, spots, half, chance.in(0.5), a), a);
+  std::vector<Drilled> clear = spots;
+  for (Drilled& hole : clear) {
+    hole.diameter = j.thread.clearance;
+  }
+  const auto cover = station.add("Cover", block({-half, half, -half, half, 0.0, j.cover}, clear, b),
+                                 b, shift(0, 0, j.gap));
+  const TopoDS_Shape one = screw(j, c);
+  std::size_t first = 0;
+  const double head_area = j.socket ? ring_area(j.thread.clearance, j.head)
+                                    : std::sqrt(3.0) / 2.0 * j.thread.flats * j.thread.flats -
+                                          ring_area(0.0, j.thread.clearance);
+  for (std::size_t i = 0; i < spots.size(); ++i) {
+    const gp_Trsf at = shift(spots[i].x, spots[i].y, 0);
+    const auto here = i == 0 ? station.add("Screw", one, c, at) : station.add_again(first, at);
+    first = i == 0 ? here : first;
+    const int nominal = static_cast<int>(j.thread.size);
+    station.truth.threads.push_back({base, here, std::string("M").append(std::to_string(nominal)),
+                                     j.hole, j.thread.size, j.depth - j.tip});
+    station.truth.radial.push_back(
+        centred(cover, here, j.thread.clearance, j.thread.size, j.cover));
+    station.truth.axial.push_back({cover, here, j.head_gap, head_area, true});
+  }
+  const double faces =
+      4.0 * half * half - static_cast<double>(spots.size()) * ring_area(0.0, j.thread.clearance);
+  TrueAxial seat{base, cover, j.gap, faces, true};
+  station.truth.axial.push_back(seat);
+  return station;
+}
+
+Station fork(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"fork", {}, {}, {}};
+  const double cheek = chance.size(5.0, 10.0);
+  const double slot = chance.size(12.0, 24.0);
+  const double slack = chance.size(0.05, 0.4);
+  const double tongue = slot - slack;
+  const double aside = slack / 2 * chance.between(-0.9, 0.9);
+  const double pin = chance.size(6.0, 14.0);
+  const double in_fork = pin + chance.size(0.005, 0.2);
+  const double in_link = pin + chance.size(0.005, 0.2);
+  const double half = pin + chance.size(6.0, 10.0);
+  const double link_half = half - chance.size(1.0, 3.0);
+  const double all = 2 * cheek + slot;
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const double base = half + 12.0;
+  const TopoDS_Shape solid =
+      block({-half, half, -base, half, 0.0, all}, {{0, 0, in_fork}}, before_cutting(a));
+  const TopoDS_Shape mill =
+      block({-half - 1, half + 1, -base + 8.0, half + 1, cheek, cheek + slot}, {}, {});
+  const auto cheeks = station.add("Fork", rewritten(cut(solid, mill), a), a);
+  const double from = cheek + slack / 2 + aside;
+  const auto link = station.add(
+      "Link", block({-link_half, link_half, -half, 2 * half, 0.0, tongue}, {{0, 0, in_link}}, b), b,
+      shift(0, 0, from));
+  const auto bolt = station.add("Pin", turned(bar(0.0, pin, -6.0, all + 6.0), c), c);
+  station.truth.radial.push_back(centred(cheeks, bolt, in_fork, pin, 2 * cheek));
+  station.truth.radial.push_back(centred(link, bolt, in_link, pin, tongue));
+  const double area = 2 * link_half * 2 * half - ring_area(0.0, std::max(in_fork, in_link));
+  station.truth.width.push_back({cheeks, link, slot, tongue, std::abs(aside), area});
+  return station;
+}
+
+}  // namespace spotblue::test

@@ -1,0 +1,35 @@
+#pragma once
+/// @file
+/// Writing a tree of placed parts as a STEP assembly through the kernel's document writer.
+
+#include <TopoDS_Shape.hxx>
+#include <cstddef>
+#include <filesystem>
+#include <gp_Trsf.hxx>
+#include <string>
+#include <vector>
+
+namespace spotblue::test {
+
+/// A part (with a shape) or an assembly (with components), written once however often it is placed.
+struct Node {
+  struct Component {
+    std::size_t node = 0;
+    gp_Trsf at;
+  };
+  std::string name;
+  TopoDS_Shape shape;  ///< null for an assembly
+  std::vector<Component> components;
+};
+
+enum class Schema { ap203, ap214, ap242 };
+enum class FileUnit { mm, inch, metre };
+
+/// Writes nodes.back() as the root. A node must come after the nodes it places.
+void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
+                const std::filesystem::path& file);
+
+/// Keeps the kernel from printing on the test's stdout.
+void silence_kernel();
+
+}  // namespace spotblue::test
