@@ -34,7 +34,7 @@ Error shape_lost(const std::filesystem::path& file, const std::string& why) {
 std::filesystem::path make_shape_folder() {
   std::error_code trouble;
   const std::filesystem::path temp = std::filesystem::temp_directory_path(trouble);
-  std::string name = (temp / "spotblue-XXXXXX").string();
+  std::string name = (temp / fmt::format("spotblue-{}-XXXXXX", getpid())).string();
   if (trouble || mkdtemp(name.data()) == nullptr) {
     throw Error(ErrorCode::file_access, {temp.string(), ""},
                 fmt::format("no folder for the shapes can be made: {}",
