@@ -1,0 +1,80 @@
+#pragma once
+/// @file
+/// Parallel keys and their keyseats by shaft diameter, metric (ISO 773 / DIN 6885-1) and inch
+/// (ASME B17.1).
+///
+/// Sources: ISO/R 773:1969 and DIN 6885-1:1968 as printed in catalogues (keys KEYCAT, KEYDET of
+/// tests/reference/SOURCES.md); ASME B17.1-1967 sizes from SHOPREF, tolerances from memory.
+/// Checked by: tests/standards/keys_test.cpp, every row of tests/reference/keys_*.csv.
+
+#include <optional>
+#include <span>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// Section of a metric parallel key and depths of its keyseats for a range of shaft diameters.
+struct ParallelKey {
+  Length shaft_over;       ///< Shaft diameters over this ...
+  Length shaft_up_to;      ///< ... up to and including this; the first row takes both ends.
+  Length width;            ///< b
+  Length height;           ///< h
+  Length shaft_depth;      ///< t1, from the top of the shaft.
+  Length hub_depth;        ///< t2, from the bore.
+  Length depth_tolerance;  ///< Both depths +this / -0.
+};
+
+/// How a metric key sits in its keyseats, ISO 773: free for a sliding hub, tight for shock and
+/// reversing.
+enum class KeyFit { free, normal, tight };
+
+/// Limits of the widths of a key and its keyseats.
+struct KeyWidths {
+  Limits key;
+  Limits shaft_keyseat;
+  Limits hub_keyseat;
+};
+
+/// All metric rows, for shafts of 6 up to 500 mm.
+[[nodiscard]] std::span<const ParallelKey> parallel_keys();
+
+/// The metric key for a shaft.
+/// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
+///               under 6 or over 500 mm.
+[[nodiscard]] ParallelKey parallel_key(Length shaft_diameter);
+
+/// Width limits by ISO 773: key h9; keyseat of the shaft H9 (free), N9 (normal), P9 (tight); of the
+/// hub D10 (free), JS9 (normal), P9 (tight).
+[[nodiscard]] KeyWidths key_widths(const ParallelKey& key, KeyFit fit);
+
+/// Section of an inch parallel key for a range of shaft diameters, ASME B17.1 table 1.
+struct InchKey {
+  Length shaft_over;   ///< Shaft diameters over this ...
+  Length shaft_up_to;  ///< ... up to and including this; the first row takes both ends.
+  Length width;
+  Length square_height;
+  std::optional<Length> rectangular_height;  ///< Absent for the smallest shafts.
+};
+
+/// The two classes of ASME B17.1: 1 takes bar stock and is free at the sides, 2 takes key stock and
+/// may be tight there.
+enum class InchKeyFit { class_1, class_2 };
+
+/// All inch rows, for shafts of 5/16 up to 7 1/2 in.
+[[nodiscard]] std::span<const InchKey> inch_keys();
+
+/// The inch key for a shaft.
+/// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
+///               under 5/16 or over 7 1/2 in.
+[[nodiscard]] InchKey inch_key(Length shaft_diameter);
+
+/// Nominal depth of the keyseat in shaft and in hub, at the side of the key: half its height.
+/// Tolerances (from memory): shaft +0 / -0.015 in, hub +0.010 / -0 in.
+[[nodiscard]] Length inch_keyseat_depth(Length key_height);
+
+/// Width limits by ASME B17.1 table 4; both keyseats alike. From memory.
+/// @throws Error bad_input when the width is not a positive number; not_in_standard over 2 1/2 in.
+[[nodiscard]] KeyWidths inch_key_widths(Length width, InchKeyFit fit);
+
+}  // namespace spotblue

@@ -1,0 +1,43 @@
+#pragma once
+/// @file
+/// Elastic, thermal and strength values of the usual shaft, hub and bush materials at room
+/// temperature.
+///
+/// Values are typical or specified minimum values as the source says: they serve to compare and to
+/// warn, not to prove strength. Old castings and unmarked bar may be far below them; where someone
+/// could be hurt, use a certificate or a test piece. Source keys as in tests/reference/SOURCES.md.
+/// Checked by: tests/standards/materials_test.cpp, every row of tests/reference/materials.csv.
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace spotblue {
+
+/// One material in one condition.
+struct Material {
+  std::string_view name;
+  std::string_view condition;
+  double youngs_modulus_gpa = 0.0;
+  double poisson_ratio = 0.0;
+  double expansion_per_mk = 0.0;               ///< Linear expansion, micrometres per metre kelvin.
+  std::optional<double> yield_mpa;             ///< Absent for grey iron, which does not yield.
+  std::string_view yield_basis;                ///< What "yield" means here.
+  std::optional<double> tensile_strength_mpa;  ///< Given where there is no yield.
+  double density_kg_m3 = 0.0;
+  std::string_view source;  ///< Where the values are from; says "memory" for what was not seen.
+};
+
+/// Every material of the table.
+[[nodiscard]] std::span<const Material> materials();
+
+/// A material by its full name or one of its short names ("mild steel", "grey iron", "leaded
+/// bronze", "C93200"), letter case aside. A short name stands for one usual grade, of the irons and
+/// plain steels the weaker: show the name found.
+/// @return nothing (nullptr) when there is none; the material lives as long as the program.
+[[nodiscard]] const Material* find_material(std::string_view name);
+
+/// Full names and short names, for error messages and help.
+[[nodiscard]] std::span<const std::string_view> material_names();
+
+}  // namespace spotblue

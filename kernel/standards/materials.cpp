@@ -1,0 +1,174 @@
+#include "spotblue/standards/materials.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cstddef>
+
+namespace spotblue {
+namespace {
+
+// clang-format off
+// Name, condition, E GPa, Poisson, expansion um/(m K), yield MPa, its basis, tensile strength MPa,
+// density kg/m3, source. Where printed values disagree, tests/reference/materials.csv says so.
+constexpr std::array<Material, 21> kMaterials = {{
+    {"carbon steel A36", "hot rolled",
+     200, 0.29, 11.7, 250, "0.2 percent offset", std::nullopt, 7850,
+     "PHIL-D1b (E,yield); ECB (nu 0.29, 6.5e-6/F); UGD1 (alpha 11.7, 7860)"},
+    {"carbon steel 1020", "cold rolled",
+     207, 0.29, 11.7, 427, "0.2 percent offset", std::nullopt, 7850,
+     "PHIL-D1b (E,yield); nu alpha memory"},
+    {"carbon steel 1040", "hot rolled",
+     207, 0.29, 11.3, 414, "0.2 percent offset", std::nullopt, 7850,
+     "PHIL-D1b (E,yield); nu alpha memory"},
+    {"alloy steel 4140", "oil quenched, tempered 1100 F",
+     207, 0.29, 12.3, 903, "0.2 percent offset", std::nullopt, 7850,
+     "PHIL-D1b (E,yield); nu alpha memory"},
+    {"alloy steel 4340", "heat treated",
+     214, 0.29, 12.3, 910, "0.2 percent offset", std::nullopt, 7850,
+     "PHIL-D1b (E,yield); nu alpha memory"},
+    {"grey cast iron A48 class 20", "as cast",
+     84, 0.22, 10.8, std::nullopt, "none", 138, 7200,
+     "PHIL-D1b (E,nu,UTS,71 kN/m3); alpha memory"},
+    {"grey cast iron A48 class 30", "as cast",
+     100, 0.26, 10.8, std::nullopt, "none", 207, 7150,
+     "memory"},
+    {"ductile iron A536 80-55-06", "as cast",
+     168, 0.32, 11.2, 379, "0.2 percent offset", std::nullopt, 7240,
+     "PHIL-D1b (E,nu,yield,UTS 552); alpha memory"},
+    {"ductile iron A536 65-45-12", "annealed",
+     168, 0.29, 11.2, 310, "0.2 percent offset", std::nullopt, 7100,
+     "memory"},
+    {"bearing bronze C93200 (SAE 660)", "continuous cast M07",
+     100, 0.34, 18, 138, "0.5 percent extension under load", std::nullopt, 8910,
+     "SPEC932 (14500 ksi, 10.0e-6/F, 20 ksi, SG 8.91); AZOM932 (nu 0.34)"},
+    {"aluminium bronze C95400", "continuous cast M07",
+     110, 0.316, 16.2, 221, "0.5 percent extension under load", std::nullopt, 7450,
+     "BBI954 (32 ksi, 7.45, 16.2e-6/K); PHIL-D1b and TB954 (E 110, nu 0.316)"},
+    {"aluminium bronze C95400 TQ50", "heat treated",
+     110, 0.316, 16.2, 310, "0.2 percent offset", std::nullopt, 7450,
+     "PHIL-D1b (yield 310, UTS 621); TB954"},
+    {"brass C36000 free cutting", "half hard",
+     97, 0.31, 20.5, 310, "0.5 percent extension under load", std::nullopt, 8490,
+     "memory"},
+    {"brass C26000", "hard",
+     110, 0.33, 20, 434, "not stated", std::nullopt, 8530,
+     "ECB (16e6 psi, 0.33, 11.1e-6/F, 63 ksi); density memory"},
+    {"red brass C23000", "wrought",
+     115, 0.307, 18.7, 124, "0.2 percent offset", std::nullopt, 8750,
+     "PHIL-D1b (E,nu,yield,86 kN/m3); alpha memory"},
+    {"aluminium 6061-T6", "wrought",
+     69, 0.33, 23.6, 276, "0.2 percent offset", std::nullopt, 2710,
+     "PHIL-D1b (E,nu,yield); density App-C"},
+    {"acetal copolymer (POM-C)", "moulded or rod",
+     2.8, 0.37, 110, 65, "tensile yield", std::nullopt, 1410,
+     "memory"},
+    {"nylon 6/6", "dry",
+     1.4, 0.4, 144, 45, "tensile yield", std::nullopt, 1105,
+     "PHIL-D1b (E, yield, 1105); alpha nu memory"},
+    {"carbon steel 1045", "cold drawn",
+     205, 0.29, 11.7, 530, "0.2 percent offset", std::nullopt, 7850,
+     "A179-1045 (all)"},
+    {"stainless steel 304", "annealed",
+     193, 0.29, 17.3, 215, "0.2 percent offset", std::nullopt, 8000,
+     "ST304 (all)"},
+    {"wrought iron", "old bar or forging",
+     190, 0.28, 11.5, 180, "tensile yield", std::nullopt, 7700,
+     "memory"},
+}};
+
+struct ShortName {
+  std::string_view name;
+  std::size_t material;  // place in kMaterials
+};
+
+constexpr std::array<ShortName, 46> kShortNames = {{
+    {"steel", 0},  // carbon steel A36
+    {"mild steel", 0},  // carbon steel A36
+    {"structural steel", 0},  // carbon steel A36
+    {"cold rolled steel", 1},  // carbon steel 1020
+    {"cold drawn steel", 1},  // carbon steel 1020
+    {"machine steel", 2},  // carbon steel 1040
+    {"1020", 1},  // carbon steel 1020
+    {"1040", 2},  // carbon steel 1040
+    {"1045", 18},  // carbon steel 1045
+    {"C45", 18},  // carbon steel 1045
+    {"alloy steel", 3},  // alloy steel 4140
+    {"4140", 3},  // alloy steel 4140
+    {"4340", 4},  // alloy steel 4340
+    {"stainless steel", 19},  // stainless steel 304
+    {"304", 19},  // stainless steel 304
+    {"iron", 5},  // grey cast iron A48 class 20
+    {"cast iron", 5},  // grey cast iron A48 class 20
+    {"grey iron", 5},  // grey cast iron A48 class 20
+    {"gray iron", 5},  // grey cast iron A48 class 20
+    {"grey cast iron", 5},  // grey cast iron A48 class 20
+    {"gray cast iron", 5},  // grey cast iron A48 class 20
+    {"ductile iron", 8},  // ductile iron A536 65-45-12
+    {"nodular iron", 8},  // ductile iron A536 65-45-12
+    {"SG iron", 8},  // ductile iron A536 65-45-12
+    {"bronze", 9},  // bearing bronze C93200 (SAE 660)
+    {"bearing bronze", 9},  // bearing bronze C93200 (SAE 660)
+    {"leaded bronze", 9},  // bearing bronze C93200 (SAE 660)
+    {"leaded tin bronze", 9},  // bearing bronze C93200 (SAE 660)
+    {"SAE 660", 9},  // bearing bronze C93200 (SAE 660)
+    {"C93200", 9},  // bearing bronze C93200 (SAE 660)
+    {"aluminium bronze", 10},  // aluminium bronze C95400
+    {"aluminum bronze", 10},  // aluminium bronze C95400
+    {"C95400", 10},  // aluminium bronze C95400
+    {"brass", 12},  // brass C36000 free cutting
+    {"free cutting brass", 12},  // brass C36000 free cutting
+    {"C36000", 12},  // brass C36000 free cutting
+    {"cartridge brass", 13},  // brass C26000
+    {"C26000", 13},  // brass C26000
+    {"red brass", 14},  // red brass C23000
+    {"C23000", 14},  // red brass C23000
+    {"aluminium", 15},  // aluminium 6061-T6
+    {"aluminum", 15},  // aluminium 6061-T6
+    {"6061-T6", 15},  // aluminium 6061-T6
+    {"acetal", 16},  // acetal copolymer (POM-C)
+    {"POM", 16},  // acetal copolymer (POM-C)
+    {"nylon", 17},  // nylon 6/6
+}};
+// clang-format on
+
+constexpr std::array<std::string_view, kMaterials.size() + kShortNames.size()> all_names() {
+  std::array<std::string_view, kMaterials.size() + kShortNames.size()> names;
+  for (std::size_t i = 0; i < kMaterials.size(); ++i) {
+    names[i] = kMaterials[i].name;
+  }
+  for (std::size_t i = 0; i < kShortNames.size(); ++i) {
+    names[kMaterials.size() + i] = kShortNames[i].name;
+  }
+  return names;
+}
+
+constexpr auto kNames = all_names();
+
+bool same_word(std::string_view a, std::string_view b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
+    return std::tolower(x) == std::tolower(y);
+  });
+}
+
+}  // namespace
+
+std::span<const Material> materials() { return kMaterials; }
+
+const Material* find_material(std::string_view name) {
+  for (const Material& material : kMaterials) {
+    if (same_word(material.name, name)) {
+      return &material;
+    }
+  }
+  for (const ShortName& entry : kShortNames) {
+    if (same_word(entry.name, name)) {
+      return &kMaterials[entry.material];
+    }
+  }
+  return nullptr;
+}
+
+std::span<const std::string_view> material_names() { return kNames; }
+
+}  // namespace spotblue
