@@ -55,7 +55,7 @@ std::string designation(const tables::Metric& row) {
 std::string designation(const tables::Unified& row) { return std::string(row.designation); }
 
 template <class Row>
-Thread thread(const Row& row) {
+ScrewThread thread(const Row& row) {
   const Sizes_mm size = sizes(row);
   return {designation(row), Length::mm(size.major), Length::mm(size.pitch),
           Length::mm(size.minor()), Length::mm(size.tap_drill)};
@@ -86,8 +86,8 @@ std::string lower_case(std::string_view text) {
 
 }  // namespace
 
-std::vector<Thread> threads() {
-  std::vector<Thread> all;
+std::vector<ScrewThread> threads() {
+  std::vector<ScrewThread> all;
   all.reserve(tables::kMetric.size() + tables::kUnified.size());
   for (const tables::Metric& row : tables::kMetric) {
     all.push_back(thread(row));
@@ -95,15 +95,15 @@ std::vector<Thread> threads() {
   for (const tables::Unified& row : tables::kUnified) {
     all.push_back(thread(row));
   }
-  std::stable_sort(all.begin(), all.end(), [](const Thread& a, const Thread& b) {
+  std::stable_sort(all.begin(), all.end(), [](const ScrewThread& a, const ScrewThread& b) {
     return a.major_diameter < b.major_diameter;
   });
   return all;
 }
 
-std::optional<Thread> find_thread(std::string_view name) {
+std::optional<ScrewThread> find_thread(std::string_view name) {
   const std::string wanted = lower_case(name);
-  for (Thread& candidate : threads()) {
+  for (ScrewThread& candidate : threads()) {
     if (lower_case(candidate.designation) == wanted) {
       return std::move(candidate);
     }

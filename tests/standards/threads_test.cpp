@@ -19,7 +19,7 @@ using test::CsvRow;
 using test::number;
 using test::read_reference;
 
-Thread known(const std::string& designation) {
+ScrewThread known(const std::string& designation) {
   const auto thread = find_thread(designation);
   EXPECT_TRUE(thread.has_value()) << designation;
   return thread.value_or(Thread{});
@@ -45,7 +45,7 @@ TEST(Threads, TapDrillsArePrintedOnes) {
 }
 
 TEST(Threads, TapDrillLiesBetweenMinorAndPitchDiameter) {
-  for (const Thread& thread : threads()) {
+  for (const ScrewThread& thread : threads()) {
     // A drill is a standard size: up to 0.06 mm or 3 % of the pitch under the basic minor diameter.
     const Length pitch_diameter = thread.major_diameter - thread.pitch * 0.649519;
     EXPECT_GE(thread.tap_drill.in_mm() + 0.06 + 0.03 * thread.pitch.in_mm(),
@@ -56,7 +56,7 @@ TEST(Threads, TapDrillLiesBetweenMinorAndPitchDiameter) {
 }
 
 TEST(Threads, EachDesignationIsFoundOnceInAnyCase) {
-  const std::vector<Thread> all = threads();
+  const std::vector<ScrewThread> all = threads();
   for (std::size_t i = 0; i < all.size(); ++i) {
     EXPECT_EQ(known(all[i].designation).major_diameter, all[i].major_diameter);
     for (std::size_t j = 0; j < i; ++j) {
@@ -68,11 +68,11 @@ TEST(Threads, EachDesignationIsFoundOnceInAnyCase) {
 }
 
 TEST(ThreadOf, EveryThreadIsKnownByMajorDiameterAndTapDrill) {
-  for (const Thread& thread : threads()) {
+  for (const ScrewThread& thread : threads()) {
     const auto got = thread_of(thread.tap_drill, thread.major_diameter);
     ASSERT_TRUE(got.has_value()) << thread.designation;
     // Two pitches may take one drill; then the coarser is said.
-    const Thread found = known(*got);
+    const ScrewThread found = known(*got);
     EXPECT_EQ(found.major_diameter, thread.major_diameter) << thread.designation;
     EXPECT_EQ(found.tap_drill, thread.tap_drill) << thread.designation;
     EXPECT_GE(found.pitch, thread.pitch) << thread.designation;
@@ -80,14 +80,14 @@ TEST(ThreadOf, EveryThreadIsKnownByMajorDiameterAndTapDrill) {
 }
 
 TEST(ThreadOf, EveryThreadIsKnownByMajorAndMinorDiameter) {
-  for (const Thread& thread : threads()) {
+  for (const ScrewThread& thread : threads()) {
     EXPECT_EQ(thread_of(thread.minor_diameter, thread.major_diameter), thread.designation);
   }
 }
 
 TEST(ThreadOf, ScrewAtEitherLimitOf6gIsStillAScrew) {
   for (const CsvRow& row : read_reference("threads_6g_major.csv")) {
-    const Thread thread = known(row.at("designation"));
+    const ScrewThread thread = known(row.at("designation"));
     for (const std::string column : {"major_max_mm", "major_min_mm"}) {
       EXPECT_TRUE(thread_of(thread.tap_drill, Length::mm(number(row, column))).has_value())
           << row.at("designation") << " " << column;
@@ -97,7 +97,7 @@ TEST(ThreadOf, ScrewAtEitherLimitOf6gIsStillAScrew) {
 
 TEST(ThreadOf, HoleAtEitherLimitOf6HIsTheSameThread) {
   for (const CsvRow& row : read_reference("threads_6h_minor.csv")) {
-    const Thread thread = known(row.at("designation"));
+    const ScrewThread thread = known(row.at("designation"));
     for (const std::string column : {"minor_min_mm", "minor_max_mm"}) {
       EXPECT_TRUE(thread_of(Length::mm(number(row, column)), thread.major_diameter).has_value())
           << row.at("designation") << " " << column;
@@ -140,7 +140,7 @@ INSTANTIATE_TEST_SUITE_P(
 // The heaviest fit a press is used for is about H7/x6; the least overlap taken for a thread is
 // beyond it at every size and pitch.
 TEST(ThreadOf, NoPressFitIsTakenForAThread) {
-  for (const Thread& thread : threads()) {
+  for (const ScrewThread& thread : threads()) {
     const Length heaviest = -fit(thread.major_diameter, "H7/x6").least_clearance;
     for (const double share : {0.5, 0.8, 1.0}) {
       EXPECT_EQ(thread_of(thread.major_diameter - heaviest * share, thread.major_diameter),

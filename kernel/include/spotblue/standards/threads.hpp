@@ -19,7 +19,7 @@
 namespace spotblue {
 
 /// Basic sizes of one thread.
-struct Thread {
+struct ScrewThread {
   std::string designation;  ///< "M10", "M10x1", "3/8-16 UNC", "No. 10-32 UNF".
   Length major_diameter;    ///< Basic major diameter d = D.
   Length pitch;
@@ -28,11 +28,11 @@ struct Thread {
 };
 
 /// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
-[[nodiscard]] std::vector<Thread> threads();
+[[nodiscard]] std::vector<ScrewThread> threads();
 
 /// A thread by its designation as threads() writes it, letter case aside.
 /// @return nothing when the tables have no such thread.
-[[nodiscard]] std::optional<Thread> find_thread(std::string_view designation);
+[[nodiscard]] std::optional<ScrewThread> find_thread(std::string_view designation);
 
 /// The screw thread whose screw and tapped hole have these two plain diameters.
 ///
