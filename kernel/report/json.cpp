@@ -65,4 +65,14 @@ std::string look_json(const Look& look) {
   return out.take() + "\n";
 }
 
+std::string check_json(const CheckResult& result) {
+  JsonWriter out;
+  out.open_object(JsonWriter::Layout::line_each);
+  write_look(out, result.look);
+  write_job(out, result.job);
+  write_findings(out, result.findings);
+  out.close_object();
+  return out.take() + "\n";
+}
+
 }  // namespace spotblue

@@ -80,6 +80,7 @@ void write_cone(JsonWriter& out, const Cone& cone, const std::string& id) {
 
 void write_plane(JsonWriter& out, const Plane& plane, const std::string& id) {
   open_feature(out, id, "plane");
+  field(out, "area_mm2", area(plane.outline));
   axis_field(out, plane.at, plane.normal);
   field(out, "recognised_from", source_name(plane.source));
   out.close_object();

@@ -4,7 +4,9 @@
 
 #include "report/json_writer.hpp"
 #include "report/model_names.hpp"
+#include "spotblue/check/finding.hpp"
 #include "spotblue/geometry/look.hpp"
+#include "spotblue/job/job.hpp"
 
 namespace spotblue {
 
@@ -36,5 +38,9 @@ void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& na
 void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
 void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names);
 void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names);
+
+void write_job(JsonWriter& out, const Job& job);
+/// The findings and how many there are of each outcome.
+void write_findings(JsonWriter& out, const std::vector<Finding>& findings);
 
 }  // namespace spotblue

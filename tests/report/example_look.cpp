@@ -190,4 +190,39 @@ Look repeated_look(std::size_t stations) {
   return look;
 }
 
+CheckResult example_check() {
+  CheckResult result;
+  result.look = example_look();
+  result.job.file = "wheel-job.toml";
+  result.job.model = "wheel.step";
+  result.job.title = "Wheel on its stud (invented)";
+  result.job.parts = {{.part = "Wheel", .material = "grey iron", .stock = std::nullopt}};
+  Finding press;
+  press.id = "radial-1";
+  press.kind = "radial fit";
+  press.about = {"Wheel: bore 44", "Stud: outside 44.035"};
+  press.outcome = Outcome::nonconforming;
+  press.wanted = {{"fit", "H7/s6"}, {"clearance_min_mm", -0.059}, {"clearance_max_mm", -0.018}};
+  press.found = {{"clearance_min_mm", -0.061}, {"clearance_max_mm", -0.009}, {"tilt_deg", 0.25}};
+  press.margin = {{"clearance_mm", -0.009}};
+  press.basis = "ISO 286-1:2010, 44 H7/s6; ISO 14253-1";
+  press.advice = "open Wheel: bore 44 or reduce Stud: outside 44.035";
+  press.caution = "guard the press";
+  Finding screw;
+  screw.id = "thread-1";
+  screw.kind = "thread";
+  screw.about = {"Wheel: bore 8.5", "Stud: outside 10"};
+  screw.outcome = Outcome::conforming;
+  screw.found = {{"size", "M10"}};
+  Finding face;
+  face.id = "axial-1";
+  face.kind = "axial gap";
+  face.about = {"Wheel: face 60 @ 30", "Stud: face 60 @ 30"};
+  face.outcome = Outcome::undecided;
+  face.found = {{"gap_mm", 0.125}, {"area_mm2", 645.16}};
+  face.advice = "say what gap is wanted";
+  result.findings = {press, screw, face};
+  return result;
+}
+
 }  // namespace spotblue::test

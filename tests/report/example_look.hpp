@@ -3,6 +3,7 @@
 /// Hand-made values for the report tests: a stud pressed in a wheel, with a key, a taper, a screw
 /// and a clash. The sizes are invented; nothing here was measured by the code under test.
 
+#include "spotblue/check/check.hpp"
 #include "spotblue/geometry/look.hpp"
 
 namespace spotblue::test {
@@ -12,5 +13,8 @@ namespace spotblue::test {
 
 /// The example's wheel and stud repeated at `stations` places, each with a centre line and a seat.
 [[nodiscard]] Look repeated_look(std::size_t stations);
+
+/// The example judged: one finding of each outcome, made by hand.
+[[nodiscard]] CheckResult example_check();
 
 }  // namespace spotblue::test

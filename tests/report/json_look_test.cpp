@@ -67,6 +67,14 @@ TEST(LookJson, ConeGivesBothEndDiametersAndHalfAngleInDegrees) {
   EXPECT_EQ(cone["recognised_from"], "revolution");
 }
 
+// By hand: the example's faces are squares of 10 mm.
+TEST(LookJson, PlaneGivesItsAreaAndOutwardNormal) {
+  const json face = written(example_look())["products"][0]["features"][5];
+  EXPECT_EQ(face["id"], "Wheel: face 10x10 #2");
+  EXPECT_DOUBLE_EQ(face["area_mm2"].get<double>(), 100.0);
+  EXPECT_EQ(face["axis"]["along"], (json{-1, 0, 0}));
+}
+
 TEST(LookJson, EveryKindOfFeatureIsNamedByItsSide) {
   std::vector<std::string> kinds;
   const json look = written(example_look());

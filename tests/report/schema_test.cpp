@@ -31,6 +31,14 @@ bool is_valid(const std::string& text) {
 
 TEST(Schema, ExampleLookIsValid) { EXPECT_TRUE(is_valid(look_json(example_look()))); }
 
+TEST(Schema, ExampleCheckIsValid) { EXPECT_TRUE(is_valid(check_json(example_check()))); }
+
+TEST(Schema, NumberWithoutItsUnitInTheKeyIsInvalid) {
+  CheckResult result = example_check();
+  result.findings[0].found.push_back({"clearance", -0.01});
+  EXPECT_FALSE(is_valid(check_json(result)));
+}
+
 TEST(Schema, LookOfNothingIsValid) {
   Look look;
   look.model.file.name = "nothing.step";

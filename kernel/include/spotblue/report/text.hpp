@@ -1,0 +1,32 @@
+#pragma once
+/// @file
+/// Results as text for a terminal, in the words of the trade.
+
+#include <string>
+
+#include "spotblue/base/unit.hpp"
+#include "spotblue/check/check.hpp"
+#include "spotblue/geometry/look.hpp"
+
+namespace spotblue {
+
+/// Whether escape sequences for colour may stand in the text; words say the same without them.
+enum class Colour { never, terminal };
+
+struct TextStyle {
+  LengthUnit unit = LengthUnit::mm;  ///< of every length, area and volume, in feature names too
+  Colour colour = Colour::never;
+};
+
+/// Parts, then each centre line with what bears on it, keys, clashes, notes and a summary.
+///
+/// Lengths to 0.0001 mm or 0.00001 in, angles in degrees. Seats and centre lines that read alike
+/// stand there once, with their number. Control letters in names are shown as '?'. UTF-8.
+[[nodiscard]] std::string look_text(const Look& look, const TextStyle& style);
+
+/// Every finding, the nonconforming first, then the undecided, then the conforming, with a summary
+/// as the last line. Findings that read alike but for their place stand there once, with the ids of
+/// the next few; a caution stands in full where it is first due.
+[[nodiscard]] std::string check_text(const CheckResult& result, const TextStyle& style);
+
+}  // namespace spotblue

@@ -1,0 +1,145 @@
+#include <fmt/format.h>
+
+#include <map>
+#include <string_view>
+#include <vector>
+
+#include "report/finding_text.hpp"
+#include "report/look_text_parts.hpp"
+#include "report/text_words.hpp"
+#include "spotblue/report/text.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::size_t kIndent = 4;
+constexpr std::size_t kIdsShown = 4;  // ids of alike findings named before "and 12 more"
+
+/// Findings that read alike; the first one is shown.
+struct Alike {
+  std::vector<const Finding*> findings;
+};
+
+std::vector<Alike> folded(const std::vector<Finding>& findings, Outcome outcome) {
+  std::map<std::string, std::size_t> place_of;
+  std::vector<Alike> groups;
+  for (const Finding& finding : findings) {
+    if (finding.outcome != outcome) {
+      continue;
+    }
+    const auto [place, fresh] = place_of.try_emplace(alike_key(finding), groups.size());
+    if (fresh) {
+      groups.emplace_back();
+    }
+    groups[place->second].findings.push_back(&finding);
+  }
+  return groups;
+}
+
+std::string reason_line(std::string_view word, const std::string& text) {
+  return text.empty() ? "" : fmt::format("{:{}}{:8}  {}\n", "", kIndent, word, text);
+}
+
+class CheckText {
+ public:
+  CheckText(const CheckResult& result, const TextStyle& style)
+      : result_(result), style_(style), paint_(style.colour) {}
+
+  [[nodiscard]] std::string text() {
+    std::string text = heading();
+    for (const Outcome outcome :
+         {Outcome::nonconforming, Outcome::undecided, Outcome::conforming}) {
+      for (const Alike& group : folded(result_.findings, outcome)) {
+        text += group_text(group) + '\n';
+      }
+    }
+    return text + notes_text(result_.look, paint_) + summary();
+  }
+
+ private:
+  [[nodiscard]] std::string heading() const {
+    const Job& job = result_.job;
+    std::string text;
+    if (!job.title.empty()) {
+      text += paint_.heading(plain(job.title)) + '\n';
+    }
+    if (!job.file.empty()) {
+      text += fmt::format("job {}, ", plain(job.file));
+    }
+    return text + fmt::format(
+                      "model {}; lengths in {}, clearance positive, interference "
+                      "negative\n\n",
+                      plain(result_.look.model.file.name), unit_name(style_.unit));
+  }
+
+  [[nodiscard]] std::string group_text(const Alike& group) {
+    const Finding& first = *group.findings.front();
+    std::string text = fmt::format(
+        "{}  {}  {}", paint_.outcome(first.outcome, std::string(outcome_name(first.outcome))),
+        first.id, first.kind);
+    if (group.findings.size() > 1) {
+      text += "  x " + count_text(group.findings.size());
+    }
+    text += "\n  " + about_text(first) + '\n';
+    text += quantities_text(first, style_.unit, kIndent);
+    text += reason_line("alike", others_text(group));
+    text += reason_line("basis", spelt_within(first.basis, first, style_.unit));
+    text += reason_line("advice", spelt_within(first.advice, first, style_.unit));
+    return text + reason_line("caution", caution_text(first));
+  }
+
+  [[nodiscard]] std::string about_text(const Finding& finding) const {
+    std::string text;
+    for (const std::string& id : finding.about) {
+      text += text.empty() ? "" : "  with  ";
+      text += spelt_in(id, style_.unit);
+    }
+    return text;
+  }
+
+  [[nodiscard]] static std::string others_text(const Alike& group) {
+    std::string text;
+    for (std::size_t i = 1; i < group.findings.size() && i <= kIdsShown; ++i) {
+      text += (i == 1 ? "" : ", ") + group.findings[i]->id;
+    }
+    if (group.findings.size() > kIdsShown + 1) {
+      text += fmt::format(" and {} more", count_text(group.findings.size() - 1 - kIdsShown));
+    }
+    return text;
+  }
+
+  // In full where it first stands; after that by the finding that has it.
+  [[nodiscard]] std::string caution_text(const Finding& finding) {
+    if (finding.caution.empty()) {
+      return "";
+    }
+    const auto [place, fresh] = caution_at_.try_emplace(finding.caution, finding.id);
+    return fresh ? plain(finding.caution) : "as for " + place->second;
+  }
+
+  [[nodiscard]] std::string summary() const {
+    const OutcomeCount count = count_outcomes(result_.findings);
+    const auto part = [this](Outcome outcome, int number) {
+      const std::string words =
+          fmt::format("{} {}", count_text(static_cast<std::size_t>(number)), outcome_name(outcome));
+      return number > 0 ? paint_.outcome(outcome, words) : words;
+    };
+    return fmt::format("{}: {}, {}, {}\n", counted(result_.findings.size(), "finding", "findings"),
+                       part(Outcome::nonconforming, count.nonconforming),
+                       part(Outcome::undecided, count.undecided),
+                       part(Outcome::conforming, count.conforming));
+  }
+
+  const CheckResult& result_;
+  const TextStyle& style_;
+  Paint paint_;
+  std::map<std::string, std::string> caution_at_;
+};
+
+}  // namespace
+
+std::string check_text(const CheckResult& result, const TextStyle& style) {
+  return CheckText(result, style).text();
+}
+
+}  // namespace spotblue

@@ -1,0 +1,105 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "report/look_text_parts.hpp"
+#include "report/text_table.hpp"
+#include "report/text_words.hpp"
+#include "spotblue/report/text.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::size_t kIndent = 2;
+
+std::string parts_text(const TextContext& c) {
+  std::vector<std::size_t> places(c.look.model.products.size(), 0);
+  for (const Occurrence& occurrence : c.look.model.occurrences) {
+    ++places[occurrence.product];
+  }
+  TextTable table({{"part"},
+                   {"places", Align::right},
+                   {"solids", Align::right},
+                   {fmt::format("volume {}3", unit_name(c.unit)), Align::right},
+                   {""}});
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    const Product& product = c.look.model.products[i];
+    table.add({c.names.product(i), count_text(places[i]), std::to_string(product.solids),
+               volume_cell(product.volume, c.unit), product.closed ? "" : "not closed"});
+  }
+  return c.paint.heading("Parts") + '\n' + table.text(kIndent) + '\n';
+}
+
+std::string clashes_text(const TextContext& c) {
+  TextTable table({{"part"},
+                   {"part"},
+                   {fmt::format("volume {}3", unit_name(c.unit)), Align::right},
+                   {"depth", Align::right},
+                   {"at"},
+                   {"cause"}});
+  for (const Clash& clash : c.look.clash.clashes) {
+    const std::string volume = volume_cell(clash.volume, c.unit);
+    const std::string depth = length_cell(clash.depth, c.unit);
+    const std::string cause = plain(clash.cause) + (clash.exact ? "" : " (volume not exact)");
+    table.add({c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth,
+               point_text(clash.at, c.unit), cause},
+              {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, cause});
+  }
+  const std::string body = table.text(kIndent);
+  return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
+}
+
+std::string heading_text(const TextContext& c) {
+  const Model& model = c.look.model;
+  std::string text = c.paint.heading(plain(model.file.name));
+  if (!model.file.protocol.empty()) {
+    text += fmt::format(", {}, written in {}", plain(model.file.protocol), plain(model.file.unit));
+  }
+  return text + fmt::format(
+                    "\n{} at {}; lengths below in {}, clearance positive, interference "
+                    "negative\n\n",
+                    counted(model.products.size(), "part", "parts"),
+                    counted(model.occurrences.size(), "place", "places"), unit_name(c.unit));
+}
+
+std::string summary_text(const TextContext& c) {
+  const Seats& seats = c.look.seats;
+  const auto pressed = static_cast<std::size_t>(
+      std::count_if(seats.radial.begin(), seats.radial.end(), [&c](const RadialSeat& seat) {
+        return seat.clearance < -c.look.settings.seats.same_length_mm;
+      }));
+  std::string text = counted(seats.radial.size(), "radial seat", "radial seats");
+  if (pressed > 0) {
+    text += fmt::format(" ({} with interference)", count_text(pressed));
+  }
+  text += ", " + counted(seats.axial.size(), "axial seat", "axial seats");
+  text += ", " + counted(seats.taper.size(), "taper", "tapers");
+  text += ", " + counted(seats.width.size(), "key or slot", "keys and slots");
+  text += ", " + counted(seats.threads.size(), "screw in a tapped hole", "screws in tapped holes");
+  text += ", " + counted(c.look.clash.clashes.size(), "clash", "clashes");
+  return c.paint.heading("Found") + ": " + text + '\n';
+}
+
+}  // namespace
+
+std::string notes_text(const Look& look, const Paint& paint) {
+  TextTable table({{"about"}, {"note"}});
+  for (const std::vector<Note>* notes : {&look.model.notes, &look.clash.notes}) {
+    for (const Note& note : *notes) {
+      table.add({plain(note.about), plain(note.text)}, {plain(note.text)});
+    }
+  }
+  const std::string body = table.text(kIndent);
+  return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
+}
+
+std::string look_text(const Look& look, const TextStyle& style) {
+  const ModelNames names(look.model,
+                         [&style](std::string_view name) { return spelt_in(name, style.unit); });
+  const TextContext context{look, names, style.unit, Paint(style.colour)};
+  return heading_text(context) + parts_text(context) + centre_lines_text(context) +
+         other_faces_text(context) + width_seats_text(context) + clashes_text(context) +
+         notes_text(context.look, context.paint) + summary_text(context);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,29 @@
+#pragma once
+/// @file
+/// The pieces that the text of a look is made of.
+
+#include <string>
+
+#include "report/model_names.hpp"
+#include "report/text_paint.hpp"
+#include "spotblue/geometry/look.hpp"
+
+namespace spotblue {
+
+/// What every piece of a look's text needs.
+struct TextContext {
+  const Look& look;
+  const ModelNames& names;
+  LengthUnit unit;
+  Paint paint;
+};
+
+/// Each centre line with its seats; centre lines that read alike stand there once.
+[[nodiscard]] std::string centre_lines_text(const TextContext& context);
+/// Axial seats that are square to no centre line.
+[[nodiscard]] std::string other_faces_text(const TextContext& context);
+[[nodiscard]] std::string width_seats_text(const TextContext& context);
+/// Notes of the reading and of the clash search.
+[[nodiscard]] std::string notes_text(const Look& look, const Paint& paint);
+
+}  // namespace spotblue

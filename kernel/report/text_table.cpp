@@ -1,0 +1,73 @@
+#include "report/text_table.hpp"
+
+#include <algorithm>
+#include <string_view>
+
+#include "report/text_words.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::size_t kBetween = 2;  // blanks between columns
+
+void append_cell(std::string& line, const std::string& cell, std::size_t width, Align align) {
+  const std::size_t gap = width - shown_width(cell);
+  line.append(align == Align::right ? gap : 0, ' ');
+  line += cell;
+  line.append(align == Align::left ? gap : 0, ' ');
+  line.append(kBetween, ' ');
+}
+
+void end_line(std::string& text, std::string line) {
+  line.erase(line.find_last_not_of(' ') + 1);
+  text += line + '\n';
+}
+
+}  // namespace
+
+void TextTable::add(const std::vector<std::string>& cells, const std::vector<std::string>& alike) {
+  std::string key;
+  for (const std::string& cell : alike) {
+    key += cell + '\0';
+  }
+  const auto [place, fresh] = row_of_.try_emplace(key, rows_.size());
+  if (fresh) {
+    rows_.push_back({cells, 1});
+  } else {
+    ++rows_[place->second].count;
+  }
+}
+
+std::string TextTable::text(std::size_t indent) const {
+  if (rows_.empty()) {
+    return "";
+  }
+  std::vector<std::size_t> widths(columns_.size(), 0);
+  for (const Row& row : rows_) {
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      widths[i] = std::max(widths[i], shown_width(row.cells[i]));
+    }
+  }
+  std::string text;
+  std::string heading(indent, ' ');
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    if (widths[i] > 0) {
+      widths[i] = std::max(widths[i], shown_width(columns_[i].heading));
+      append_cell(heading, columns_[i].heading, widths[i], columns_[i].align);
+    }
+  }
+  end_line(text, heading);
+  for (const Row& row : rows_) {
+    std::string line(indent, ' ');
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      if (widths[i] > 0) {
+        append_cell(line, row.cells[i], widths[i], columns_[i].align);
+      }
+    }
+    line += row.count > 1 ? "x " + count_text(row.count) : "";
+    end_line(text, line);
+  }
+  return text;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,137 @@
+#include "report/text_words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "spotblue/job/feature_name.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr double kMmPerInch = 25.4;
+
+std::string without_minus_zero(std::string text) {
+  if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-') {
+    text.erase(0, 1);
+  }
+  return text;
+}
+
+std::string axis_number(double value) {
+  return without_minus_zero(fmt::format("{:.4g}", std::abs(value) < 1e-9 ? 0.0 : value));
+}
+
+}  // namespace
+
+std::string length_cell(double length_mm, LengthUnit unit) {
+  return format_length(Length::mm(length_mm), unit, unit == LengthUnit::mm ? 4 : 5);
+}
+
+std::string place_cell(double length_mm, LengthUnit unit) {
+  return format_length(Length::mm(length_mm), unit, unit == LengthUnit::mm ? 3 : 4);
+}
+
+std::string area_cell(double area_mm2, LengthUnit unit) {
+  return unit == LengthUnit::mm ? fmt::format("{:.2f}", area_mm2)
+                                : fmt::format("{:.4f}", area_mm2 / (kMmPerInch * kMmPerInch));
+}
+
+std::string volume_cell(double volume_mm3, LengthUnit unit) {
+  const double volume =
+      unit == LengthUnit::mm ? volume_mm3 : volume_mm3 / (kMmPerInch * kMmPerInch * kMmPerInch);
+  return fmt::format("{:.5g}", volume);
+}
+
+std::string angle_cell(double angle_rad) {
+  return without_minus_zero(fmt::format("{:.3f}", angle_rad * 180.0 / std::numbers::pi));
+}
+
+std::string point_text(const Point& point, LengthUnit unit) {
+  return fmt::format("{}, {}, {}", place_cell(point.x, unit), place_cell(point.y, unit),
+                     place_cell(point.z, unit));
+}
+
+std::string direction_text(const Direction& along) {
+  constexpr double kSame = 1e-9;
+  const Point size{std::abs(along.x), std::abs(along.y), std::abs(along.z)};
+  if (size.y < kSame && size.z < kSame) {
+    return "along x";
+  }
+  if (size.x < kSame && size.z < kSame) {
+    return "along y";
+  }
+  if (size.x < kSame && size.y < kSame) {
+    return "along z";
+  }
+  return fmt::format("along {}, {}, {}", axis_number(along.x), axis_number(along.y),
+                     axis_number(along.z));
+}
+
+std::string count_text(std::size_t count) {
+  const std::string digits = std::to_string(count);
+  std::string text;
+  for (std::size_t i = 0; i < digits.size(); ++i) {
+    if (i > 0 && (digits.size() - i) % 3 == 0) {
+      text += ',';
+    }
+    text += digits[i];
+  }
+  return text;
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count == 0 ? "no" : count_text(count), count == 1 ? one : many);
+}
+
+std::string plain(std::string_view name) {
+  std::string shown;
+  shown.reserve(name.size());
+  for (std::size_t i = 0; i < name.size(); ++i) {
+    const auto letter = static_cast<unsigned char>(name[i]);
+    // U+0080 to U+009F are control letters too; in UTF-8 they are C2 80 to C2 9F.
+    const bool second_range =
+        letter == 0xC2 && i + 1 < name.size() && static_cast<unsigned char>(name[i + 1]) < 0xA0;
+    if (letter < 0x20 || letter == 0x7F || second_range) {
+      shown += '?';
+      i += second_range ? 1 : 0;
+    } else {
+      shown += name[i];
+    }
+  }
+  return shown;
+}
+
+std::string spelt_in(std::string_view feature_id, LengthUnit unit) {
+  if (unit == LengthUnit::mm) {
+    return plain(feature_id);
+  }
+  const auto name = parse_feature_name(feature_id, LengthUnit::mm);
+  if (!name) {
+    return plain(feature_id);
+  }
+  std::string text = plain(name->part) + ": " + std::string(feature_word_name(name->word));
+  const char* between = " ";
+  for (const Length size : name->sizes) {
+    text += between;
+    text += format_size(size, unit);
+    between = name->word == FeatureWord::face ? "x" : "/";
+  }
+  if (name->position) {
+    text += " @ " + format_size(*name->position, unit);
+  }
+  if (name->ordinal) {
+    text += fmt::format(" #{}", *name->ordinal);
+  }
+  return text;
+}
+
+std::size_t shown_width(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char letter) {
+    return (static_cast<unsigned char>(letter) & 0xC0U) != 0x80U;
+  }));
+}
+
+}  // namespace spotblue

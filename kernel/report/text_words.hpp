@@ -1,0 +1,36 @@
+#pragma once
+/// @file
+/// Numbers and names as a text shows them.
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+#include "spotblue/base/unit.hpp"
+#include "spotblue/geometry/vector.hpp"
+
+namespace spotblue {
+
+/// Lengths to 0.0001 mm or 0.00001 in, without the unit.
+[[nodiscard]] std::string length_cell(double length_mm, LengthUnit unit);
+/// With no more than three decimals in mm and four in inch: positions, engaged lengths.
+[[nodiscard]] std::string place_cell(double length_mm, LengthUnit unit);
+[[nodiscard]] std::string area_cell(double area_mm2, LengthUnit unit);
+[[nodiscard]] std::string volume_cell(double volume_mm3, LengthUnit unit);
+[[nodiscard]] std::string angle_cell(double angle_rad);
+[[nodiscard]] std::string point_text(const Point& point, LengthUnit unit);
+/// "along z" or "along 0.6, 0, 0.8".
+[[nodiscard]] std::string direction_text(const Direction& along);
+/// 45,000
+[[nodiscard]] std::string count_text(std::size_t count);
+/// "1 seat", "2 seats", "no seats"
+[[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
+
+/// The name with control letters shown as '?', so that no file can drive the terminal.
+[[nodiscard]] std::string plain(std::string_view name);
+/// A feature id with its numbers in the unit, made plain; any other text just made plain.
+[[nodiscard]] std::string spelt_in(std::string_view feature_id, LengthUnit unit);
+/// Letters shown on a terminal: UTF-8 letters, not bytes.
+[[nodiscard]] std::size_t shown_width(std::string_view text);
+
+}  // namespace spotblue

@@ -1,0 +1,103 @@
+#include <fmt/format.h>
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "report/example_look.hpp"
+#include "report/shown_cells.hpp"
+#include "spotblue/report/text.hpp"
+
+namespace spotblue::test {
+namespace {
+
+using ::testing::ElementsAre;
+using ::testing::EndsWith;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+TEST(CheckText, NonconformingStandsFirstAndConformingLast) {
+  const std::string text = check_text(example_check(), {});
+  const auto bad = text.find("nonconforming  radial-1  radial fit");
+  const auto open = text.find("undecided  axial-1  axial gap");
+  const auto good = text.find("\nconforming  thread-1  thread");
+  ASSERT_NE(good, std::string::npos);
+  EXPECT_LT(bad, open);
+  EXPECT_LT(open, good);
+}
+
+TEST(CheckText, WantedFoundAndMarginStandSideBySide) {
+  const std::string text = check_text(example_check(), {});
+  EXPECT_THAT(
+      shown_cells(text, "    clearance"),
+      ElementsAre("clearance", "-0.0590 to -0.0180", "-0.0610 to -0.0090", "-0.0090", "mm"));
+  EXPECT_THAT(shown_cells(text, "H7/s6"), ElementsAre("fit", "H7/s6"));
+  EXPECT_THAT(shown_cells(text, "tilt"), ElementsAre("tilt", "0.250", "deg"));
+}
+
+TEST(CheckText, BasisAdviceAndCautionAreGiven) {
+  const std::string text = check_text(example_check(), {});
+  EXPECT_THAT(shown_cells(text, "basis"),
+              ElementsAre("basis", "ISO 286-1:2010, 44 H7/s6; ISO 14253-1"));
+  EXPECT_THAT(shown_cells(text, "advice"),
+              ElementsAre("advice", "open Wheel: bore 44 or reduce Stud: outside 44.035"));
+  EXPECT_THAT(shown_cells(text, "caution"), ElementsAre("caution", "guard the press"));
+}
+
+// By hand: 44 / 25.4 = 1.73228..., 44.035 / 25.4 = 1.73366..., 0.059 / 25.4 = 0.00232...
+TEST(CheckText, InchShowsInchesInNumbersNamesAndAdvice) {
+  const std::string text = check_text(example_check(), {.unit = LengthUnit::inch});
+  EXPECT_THAT(text, HasSubstr("Wheel: bore 1.73228  with  Stud: outside 1.73366"));
+  EXPECT_THAT(text, HasSubstr("open Wheel: bore 1.73228 or reduce Stud: outside 1.73366"));
+  EXPECT_THAT(shown_cells(text, "-0.00232"), ElementsAre("clearance", "-0.00232 to -0.00071",
+                                                         "-0.00240 to -0.00035", "-0.00035", "in"));
+  EXPECT_THAT(shown_cells(text, "area"), ElementsAre("area", "1.0000", "in2"));
+}
+
+TEST(CheckText, SummaryIsTheLastLine) {
+  EXPECT_THAT(check_text(example_check(), {}),
+              EndsWith("\n3 findings: 1 nonconforming, 1 undecided, 1 conforming\n"));
+}
+
+CheckResult repeated_findings(int times) {
+  CheckResult result = example_check();
+  const Finding first = result.findings[0];
+  result.findings.clear();
+  for (int i = 1; i <= times; ++i) {
+    Finding finding = first;
+    finding.id = fmt::format("radial-{}", i);
+    const std::string hole = fmt::format("Line/Station {}/Wheel ({}): bore 44", i, i + 1);
+    finding.about[0] = hole;
+    finding.advice = "open " + hole;
+    result.findings.push_back(finding);
+  }
+  return result;
+}
+
+TEST(CheckText, FindingsAlikeButForTheirPlaceStandThereOnce) {
+  const std::string text = check_text(repeated_findings(5000), {});
+  EXPECT_LT(text.size(), 1500U);
+  EXPECT_THAT(text, HasSubstr("radial-1  radial fit  x 5,000\n"));
+  EXPECT_THAT(text, HasSubstr("radial-2, radial-3, radial-4, radial-5 and 4,995 more\n"));
+}
+
+TEST(CheckText, FindingWithAnotherNumberIsNotFolded) {
+  CheckResult result = repeated_findings(50);
+  result.findings[17].margin = {{"clearance_mm", -0.010}};
+  const std::string text = check_text(result, {});
+  EXPECT_THAT(text, HasSubstr("radial-1  radial fit  x 49\n"));
+  EXPECT_THAT(text, HasSubstr("radial-18  radial fit\n"));
+}
+
+TEST(CheckText, CautionStandsInFullOnceAndIsReferredToAfter) {
+  CheckResult result = example_check();
+  result.findings[2].caution = "guard the press";
+  EXPECT_THAT(check_text(result, {}), HasSubstr("caution   as for radial-1\n"));
+}
+
+TEST(CheckText, EscapeSequencesComeOnlyWhenAskedForAndOutcomesStayWords) {
+  EXPECT_THAT(check_text(example_check(), {}), Not(HasSubstr("\x1b")));
+  const std::string coloured = check_text(example_check(), {.colour = Colour::terminal});
+  EXPECT_THAT(coloured, HasSubstr("\x1b[1;31mnonconforming\x1b[0m"));
+}
+
+}  // namespace
+}  // namespace spotblue::test

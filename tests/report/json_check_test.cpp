@@ -1,0 +1,59 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "report/example_look.hpp"
+#include "spotblue/report/json.hpp"
+
+namespace spotblue::test {
+namespace {
+
+using nlohmann::json;
+
+TEST(CheckJson, HoldsAllThatALookHolds) {
+  json check = json::parse(check_json(example_check()));
+  check.erase("job");
+  check.erase("findings");
+  check.erase("outcomes");
+  EXPECT_EQ(check, json::parse(look_json(example_look())));
+}
+
+TEST(CheckJson, FindingKeepsItsNumbersAndWords) {
+  const json press = json::parse(check_json(example_check()))["findings"][0];
+  EXPECT_EQ(press["id"], "radial-1");
+  EXPECT_EQ(press["kind"], "radial fit");
+  EXPECT_EQ(press["about"], (json{"Wheel: bore 44", "Stud: outside 44.035"}));
+  EXPECT_EQ(press["outcome"], "nonconforming");
+  EXPECT_EQ(press["wanted"],
+            (json{{"fit", "H7/s6"}, {"clearance_min_mm", -0.059}, {"clearance_max_mm", -0.018}}));
+  EXPECT_EQ(press["margin"], (json{{"clearance_mm", -0.009}}));
+  EXPECT_EQ(press["caution"], "guard the press");
+}
+
+TEST(CheckJson, WhatDoesNotApplyIsLeftOut) {
+  const json screw = json::parse(check_json(example_check()))["findings"][1];
+  for (const char* key : {"wanted", "margin", "basis", "advice", "caution"}) {
+    EXPECT_FALSE(screw.contains(key)) << key;
+  }
+}
+
+TEST(CheckJson, OutcomesAreCounted) {
+  EXPECT_EQ(json::parse(check_json(example_check()))["outcomes"],
+            (json{{"conforming", 1}, {"nonconforming", 1}, {"undecided", 1}}));
+}
+
+TEST(CheckJson, JobNamesFileModelAndParts) {
+  const json job = json::parse(check_json(example_check()))["job"];
+  EXPECT_EQ(job["file"], "wheel-job.toml");
+  EXPECT_EQ(job["model"], "wheel.step");
+  EXPECT_EQ(job["unit"], "mm");
+  EXPECT_EQ(job["parts"], (json::array({{{"part", "Wheel"},
+                                         {"material", "grey iron"},
+                                         {"state", "as found"},
+                                         {"sizes", "actual"},
+                                         {"irreplaceable", false}}})));
+}
+
+}  // namespace
+}  // namespace spotblue::test

@@ -1,0 +1,42 @@
+#include "report/text_table.hpp"
+
+#include <gtest/gtest.h>
+
+namespace spotblue::test {
+namespace {
+
+TEST(TextTable, AlignsColumnsUnderTheirHeadings) {
+  TextTable table({{"part"}, {"size", Align::right}});
+  table.add({"Wheel", "44.0000"});
+  table.add({"Pin", "8.0000"});
+  EXPECT_EQ(table.text(1),
+            " part      size\n"
+            " Wheel  44.0000\n"
+            " Pin     8.0000\n");
+}
+
+TEST(TextTable, CountsRowsThatReadAlike) {
+  TextTable table({{"part"}});
+  table.add({"Bolt"});
+  table.add({"Nut"});
+  table.add({"Bolt"});
+  EXPECT_EQ(table.text(0), "part\nBolt  x 2\nNut\n");
+}
+
+TEST(TextTable, LeavesOutColumnsWithoutAnyCell) {
+  TextTable table({{"part"}, {"remark"}, {"size"}});
+  table.add({"Bolt", "", "8"});
+  EXPECT_EQ(table.text(0), "part  size\nBolt  8\n");
+}
+
+TEST(TextTable, UmlautsCountAsOneLetter) {
+  TextTable table({{"part"}, {"size"}});
+  table.add({"B\xC3\xBC\x63hse", "1"});
+  table.add({"Buchse", "2"});
+  EXPECT_EQ(table.text(0), "part    size\nB\xC3\xBC\x63hse  1\nBuchse  2\n");
+}
+
+TEST(TextTable, IsEmptyWithoutRows) { EXPECT_EQ(TextTable({{"part"}}).text(2), ""); }
+
+}  // namespace
+}  // namespace spotblue::test

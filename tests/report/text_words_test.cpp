@@ -1,0 +1,62 @@
+#include "report/text_words.hpp"
+
+#include <gtest/gtest.h>
+
+#include <numbers>
+
+namespace spotblue::test {
+namespace {
+
+struct Spelling {
+  const char* id;
+  const char* inch;
+};
+
+void PrintTo(const Spelling& spelling, std::ostream* out) { *out << spelling.id; }
+
+class SpeltInInches : public ::testing::TestWithParam<Spelling> {};
+
+TEST_P(SpeltInInches, ConvertsSizesAndPositionOnly) {
+  EXPECT_EQ(spelt_in(GetParam().id, LengthUnit::inch), GetParam().inch);
+  EXPECT_EQ(spelt_in(GetParam().id, LengthUnit::mm), GetParam().id);
+}
+
+// By hand: 25.4 mm to the inch exactly (ISO 80000-3).
+INSTANTIATE_TEST_SUITE_P(
+    Words, SpeltInInches,
+    ::testing::Values(Spelling{"Wheel: bore 44.45", "Wheel: bore 1.75"},
+                      Spelling{"Wheel: outside 25.4 @ 12.7 #2", "Wheel: outside 1 @ 0.5 #2"},
+                      Spelling{"Arm 20: taper bore 25.4/50.8", "Arm 20: taper bore 1/2"},
+                      Spelling{"A: b: face 127x25.4", "A: b: face 5x1"},
+                      Spelling{"Stud: slot 3.175", "Stud: slot 0.125"},
+                      Spelling{"Press/Stud 25.4", "Press/Stud 25.4"},
+                      Spelling{"Press: about 25.4", "Press: about 25.4"}));
+
+TEST(Words, CountsAreGroupedInThousands) {
+  EXPECT_EQ(count_text(0), "0");
+  EXPECT_EQ(count_text(999), "999");
+  EXPECT_EQ(count_text(1000), "1,000");
+  EXPECT_EQ(count_text(45'000'000), "45,000,000");
+}
+
+TEST(Words, DirectionAlongAnAxisIsNamed) {
+  EXPECT_EQ(direction_text({0, 0, -1}), "along z");
+  EXPECT_EQ(direction_text({0.6, 0, 0.8}), "along 0.6, 0, 0.8");
+}
+
+TEST(Words, NegativeNothingHasNoSign) {
+  EXPECT_EQ(length_cell(-1e-9, LengthUnit::mm), "0.0000");
+  EXPECT_EQ(angle_cell(-1e-9), "0.000");
+}
+
+TEST(Words, AnglesAreInDegrees) { EXPECT_EQ(angle_cell(std::numbers::pi / 4), "45.000"); }
+
+// By hand: 1 in2 = 645.16 mm2, 1 in3 = 16387.064 mm3.
+TEST(Words, AreasAndVolumesConvert) {
+  EXPECT_EQ(area_cell(645.16, LengthUnit::inch), "1.0000");
+  EXPECT_EQ(area_cell(645.16, LengthUnit::mm), "645.16");
+  EXPECT_EQ(volume_cell(16387.064, LengthUnit::inch), "1");
+}
+
+}  // namespace
+}  // namespace spotblue::test
