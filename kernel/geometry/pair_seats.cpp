@@ -6,9 +6,7 @@ namespace spotblue::proof {
 namespace {
 
 std::uint64_t key_of(std::size_t a, std::size_t b) {
-  const auto [low, high] =
-      std::minmax(static_cast<std::uint64_t>(a), static_cast<std::uint64_t>(b));
-  return (low << 32U) ^ high;
+  return (static_cast<std::uint64_t>(std::min(a, b)) << 32U) ^ std::max(a, b);
 }
 
 std::uint64_t mixed(std::uint64_t hash, std::uint64_t value) {
