@@ -173,8 +173,10 @@ Station flanged(Shop& shop) {
   radial.push_back(
       centred(bush, shaft, s.bore, s.shaft, shared(s.bush_low, top, -20.0, plain_end)));
   if (s.washer_in - s.shaft < 2.0) {
+    // A washer sunk into the flange has the bush between its bore and the shaft for that depth.
     radial.push_back(centred(disc, shaft, s.washer_in, s.shaft,
-                             shared(washer, washer + s.washer_thick, -20.0, plain_end)));
+                             shared(std::max(washer, top), washer + s.washer_thick, -20.0,
+                                    plain_end)));
   }
   add_faces(station, housing, bush, s.gap_flange,
             ring_area(std::max(s.hole + 2 * s.chamfer, s.bush + 2 * s.bush_fillet), s.flange));
