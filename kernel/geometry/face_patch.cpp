@@ -5,6 +5,7 @@
 #include <functional>
 #include <limits>
 #include <numbers>
+#include <optional>
 
 #include "geometry/arcs.hpp"
 
@@ -126,21 +127,159 @@ Arc edge_arc(const EdgeCurve& edge, const Angles& angle) {
   });
 }
 
-}  // namespace
+// Where the boundary goes through a station, and whether the face lies at greater or lesser angles.
+struct Crossing {
+  double angle;
+  bool begins;  // going round counter-clockwise the face begins here
+};
 
-Patch face_patch(std::span<const EdgeCurve> edges, const Line& axis, Direction zero) {
+// Crossings of one edge with a station; each is found between two samples and then halved down.
+void add_crossings(const EdgeCurve& edge, const Angles& angle, double level, Side side,
+                   std::vector<Crossing>& crossings) {
+  // Material lies on the left seen from outside: an edge going up has it at lesser angles on a
+  // shaft.
+  const auto add = [&](bool up, Point at) {
+    crossings.push_back({angle(at), up == (side == Side::internal)});
+  };
+  const auto height = [&](Point p) { return station(angle.axis, p) - level; };
+  if (edge.kind == EdgeCurve::Kind::line) {
+    const double a = height(edge.from);
+    const double b = height(edge.to);
+    if ((a < 0.0) != (b < 0.0)) {
+      add(b > a, edge.from + (a / (a - b)) * (edge.to - edge.from));
+    }
+    return;
+  }
+  double before = height(edge.from);
+  for (int i = 1; i <= kSamples; ++i) {
+    double low = (i - 1.0) / kSamples;
+    double high = static_cast<double>(i) / kSamples;
+    const double after = height(i == kSamples ? edge.to : point_along(edge, high).at);
+    if ((before < 0.0) != (after < 0.0)) {
+      for (int k = 0; k < 50; ++k) {
+        const double middle = 0.5 * (low + high);
+        ((height(point_along(edge, middle).at) < 0.0) == (before < 0.0) ? low : high) = middle;
+      }
+      add(after > before, point_along(edge, 0.5 * (low + high)).at);
+    }
+    before = after;
+  }
+}
+
+// The face's angles at a station; nothing when its crossings do not pair up, as on a damaged face.
+std::optional<std::vector<Arc>> arcs_at(std::span<const EdgeCurve> edges, const Angles& angle,
+                                        double level, Side side) {
+  std::vector<Crossing> crossings;
+  for (const EdgeCurve& edge : edges) {
+    if (!turns_about(edge, angle.axis)) {
+      add_crossings(edge, angle, level, side, crossings);
+    }
+  }
+  if (crossings.empty()) {
+    return std::vector<Arc>{{0.0, 2.0 * std::numbers::pi}};
+  }
+  // A seam goes up and down at one angle: its end comes before its beginning and closes no gap.
+  std::sort(crossings.begin(), crossings.end(),
+            [](const Crossing& a, const Crossing& b) { return a.angle < b.angle; });
+  std::vector<Arc> arcs;
+  std::size_t begins = 0;
+  for (std::size_t i = 0; i < crossings.size(); ++i) {
+    if (!crossings[i].begins) {
+      continue;
+    }
+    ++begins;
+    for (std::size_t step = 1; step <= crossings.size(); ++step) {
+      const Crossing& next = crossings[(i + step) % crossings.size()];
+      double sweep = next.angle - crossings[i].angle;
+      sweep += sweep < 1e-9 ? 2.0 * std::numbers::pi : 0.0;
+      if (!next.begins) {
+        arcs.push_back({crossings[i].angle, sweep});
+        break;
+      }
+    }
+  }
+  if (2 * begins != crossings.size()) {
+    return std::nullopt;
+  }
+  return merged_arcs(std::move(arcs));
+}
+
+// Stations between which the face's angles can change only gradually.
+std::vector<double> break_stations(std::span<const EdgeCurve> edges, const Line& axis) {
+  std::vector<double> stations;
+  for (const EdgeCurve& edge : edges) {
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    add_stations(edge, axis, low, high);
+    stations.insert(stations.end(), {low, high, station(axis, edge.from), station(axis, edge.to)});
+  }
+  std::sort(stations.begin(), stations.end());
+  stations.erase(std::unique(stations.begin(), stations.end(),
+                             [](double a, double b) { return std::abs(a - b) < 1e-7; }),
+                 stations.end());
+  return stations;
+}
+
+// One patch of all the boundary's angles. The boundary is enough: along a generator the face is
+// bounded, so each angle it covers is met by an edge.
+Patch whole_patch(std::span<const EdgeCurve> edges, const Angles& angle) {
   Patch patch{
       std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity(), {}};
-  const Angles angle{axis, zero};
   for (const EdgeCurve& edge : edges) {
-    add_stations(edge, axis, patch.from, patch.to);
-    const bool generator = edge.kind == EdgeCurve::Kind::line;
-    if (!generator) {
+    add_stations(edge, angle.axis, patch.from, patch.to);
+    if (edge.kind != EdgeCurve::Kind::line) {
       patch.arcs.push_back(edge_arc(edge, angle));
     }
   }
   patch.arcs = merged_arcs(std::move(patch.arcs));
   return patch;
+}
+
+}  // namespace
+
+std::vector<Patch> face_patches(std::span<const EdgeCurve> edges, const Line& axis, Direction zero,
+                                Side side) {
+  const Angles angle{axis, zero};
+  const std::vector<double> stations = break_stations(edges, axis);
+  std::vector<Patch> patches;
+  if (stations.size() <= 2) {
+    patches.push_back(whole_patch(edges, angle));
+    return patches;
+  }
+  constexpr int kGradual = 12;  // stretches for one over which the angles change gradually
+  for (std::size_t i = 0; i + 1 < stations.size(); ++i) {
+    const double from = stations[i];
+    const double to = stations[i + 1];
+    const auto level = [&](double share) { return from + share * (to - from); };
+    const auto low = arcs_at(edges, angle, level(1e-6), side);
+    const auto high = arcs_at(edges, angle, level(1.0 - 1e-6), side);
+    const auto middle = arcs_at(edges, angle, level(0.5), side);
+    if (!low || !high || !middle) {
+      return {whole_patch(edges, angle)};
+    }
+    const bool steady = std::abs(coverage(*low) - coverage(*high)) < 1e-6 &&
+                        std::abs(coverage(*low) - coverage(*middle)) < 1e-6 &&
+                        std::abs(coverage(common_arcs(*low, *high)) - coverage(*low)) < 1e-6;
+    if (steady) {
+      patches.push_back({from, to, *middle});
+      continue;
+    }
+    std::optional<std::vector<Arc>> before = low;
+    for (int k = 0; k < kGradual; ++k) {
+      const double end = k + 1 == kGradual ? 1.0 - 1e-6 : (k + 1.0) / kGradual;
+      const auto after = arcs_at(edges, angle, level(end), side);
+      if (!after) {
+        return {whole_patch(edges, angle)};
+      }
+      std::vector<Arc> both = *before;
+      both.insert(both.end(), after->begin(), after->end());
+      patches.push_back({level(k / static_cast<double>(kGradual)), level((k + 1.0) / kGradual),
+                         merged_arcs(std::move(both))});
+      before = after;
+    }
+  }
+  std::erase_if(patches, [](const Patch& patch) { return patch.arcs.empty(); });
+  return patches;
 }
 
 std::vector<Arc> tube_arcs(std::span<const EdgeCurve> edges, const Line& axis,

@@ -27,6 +27,13 @@ bool same_line(const Line& a, const Line& b) {
   return norm(cross(a.along, b.along)) < kSameDirection && distance(a, b.at) < kSameSurface;
 }
 
+template <typename Feature>
+void add_patches(Feature& feature, std::span<const EdgeCurve> edges) {
+  for (Patch& patch : face_patches(edges, feature.axis, feature.zero, feature.side)) {
+    feature.patches.push_back(std::move(patch));
+  }
+}
+
 void add_cylinder(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
   const auto found =
       std::find_if(product.cylinders.begin(), product.cylinders.end(), [&](const Cylinder& c) {
@@ -35,7 +42,7 @@ void add_cylinder(Product& product, const FaceSurface& surface, std::span<const 
                same_line(c.axis, surface.axis);
       });
   if (found != product.cylinders.end()) {
-    found->patches.push_back(face_patch(edges, found->axis, found->zero));
+    add_patches(*found, edges);
     return;
   }
   Cylinder cylinder;
@@ -44,7 +51,7 @@ void add_cylinder(Product& product, const FaceSurface& surface, std::span<const 
   cylinder.zero = any_square(cylinder.axis.along);
   cylinder.diameter = 2.0 * surface.radius;
   cylinder.source = surface.source;
-  cylinder.patches.push_back(face_patch(edges, cylinder.axis, cylinder.zero));
+  add_patches(cylinder, edges);
   product.cylinders.push_back(std::move(cylinder));
 }
 
@@ -57,7 +64,7 @@ void add_cone(Product& product, const FaceSurface& surface, std::span<const Edge
            std::abs(here - c.radius) < kSameSurface;
   });
   if (found != product.cones.end()) {
-    found->patches.push_back(face_patch(edges, found->axis, found->zero));
+    add_patches(*found, edges);
     return;
   }
   Cone cone;
@@ -67,7 +74,7 @@ void add_cone(Product& product, const FaceSurface& surface, std::span<const Edge
   cone.radius = surface.radius;
   cone.half_angle = surface.half_angle;
   cone.source = surface.source;
-  cone.patches.push_back(face_patch(edges, cone.axis, cone.zero));
+  add_patches(cone, edges);
   product.cones.push_back(std::move(cone));
 }
 

@@ -49,20 +49,24 @@ Lean lean_of(const Line& hole, const Line& shaft, double middle) {
           (1.0 / forward) * shaft.along - hole.along};
 }
 
-// Angles where both have surface, over stretches they share.
-std::vector<Arc> shared_arcs(const Cylinder& hole, const Cylinder& shaft,
-                             const AxisTransfer& transfer) {
-  std::vector<Arc> arcs;
-  for (const Patch& h : hole.patches) {
-    for (const Patch& s : shaft.patches) {
-      const auto [from, to] = transfer.stretch(s.from, s.to);
-      if (std::min(h.to, to) - std::max(h.from, from) > 1e-9) {
-        const std::vector<Arc> common = common_arcs(h.arcs, transfer.arcs(s.arcs));
-        arcs.insert(arcs.end(), common.begin(), common.end());
+// Where both have surface.
+std::vector<Patch> shared_pieces(const Cylinder& hole, const Cylinder& shaft,
+                                 const AxisTransfer& transfer) {
+  std::vector<Patch> pieces;
+  for (const Patch& s : shaft.patches) {
+    const auto [from, to] = transfer.stretch(s.from, s.to);
+    const std::vector<Arc> arcs = transfer.arcs(s.arcs);
+    for (const Patch& h : hole.patches) {
+      Patch piece{std::max(h.from, from), std::min(h.to, to), {}};
+      if (piece.to - piece.from > 1e-9) {
+        piece.arcs = common_arcs(h.arcs, arcs);
+        if (!piece.arcs.empty()) {
+          pieces.push_back(std::move(piece));
+        }
       }
     }
   }
-  return merged_arcs(std::move(arcs));
+  return pieces;
 }
 
 }  // namespace
@@ -129,10 +133,15 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
     }
     c.thread = *thread;
   }
-  c.arcs = shared_arcs(hole, shaft, transfer);
-  if (c.arcs.empty()) {
+  c.pieces = shared_pieces(hole, shaft, transfer);
+  if (c.pieces.empty()) {
     return std::nullopt;
   }
+  Stretches together;
+  for (const Patch& piece : c.pieces) {
+    together.emplace_back(piece.from, piece.to);
+  }
+  c.stretches = merged_stretches(std::move(together));
   c.hole_diameter = hole.diameter;
   c.shaft_diameter = shaft.diameter;
   c.tilt = angle_between_lines(axis.along, other.along);

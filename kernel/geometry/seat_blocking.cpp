@@ -15,77 +15,133 @@ constexpr double kDegree = std::numbers::pi / 180.0;
 // A saw cut in a split bush does not open the seat behind it.
 constexpr double kOpenShare = 0.05;
 
-// A coaxial surface of a third part, told on the candidate's axis.
-struct Surface {
-  double radius;
-  Side side;
-  double from, to;
-  std::vector<Arc> arcs;
-};
-
 struct BaseAxis {
   Line axis;
   Direction zero;
 };
 
-std::vector<Surface> coaxial_surfaces(const RadialCandidate& c, const Neighbour& neighbour,
-                                      const SeatSettings& settings) {
-  std::vector<Surface> surfaces;
-  const double most_offset =
-      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * c.hole_diameter);
-  // The candidate's axis with its own count of angles, right- or left-handed.
-  const Frame frame{};
-  for (const Cylinder& cylinder : neighbour.product->cylinders) {
-    const Line axis = place_line(neighbour.frame, cylinder.axis);
-    if (!parallel_within(axis.along, c.axis.along, settings.coaxial_tilt_deg * kDegree) ||
-        distance(c.axis, axis.at) > most_offset) {
-      continue;
+// A third part's surfaces about the candidate's axis, told in the candidate's stations and angles.
+class ThirdPart {
+ public:
+  ThirdPart(const RadialCandidate& c, const Neighbour& neighbour, const SeatSettings& settings) {
+    const double near = std::max(settings.coaxial_offset_mm,
+                                 settings.coaxial_offset_per_diameter * c.hole_diameter);
+    const auto coaxial = [&](const Line& axis) {
+      return parallel_within(axis.along, c.axis.along, settings.coaxial_tilt_deg * kDegree) &&
+             distance(c.axis, axis.at) <= near;
+    };
+    for (const Cylinder& cylinder : neighbour.product->cylinders) {
+      if (coaxial(place_line(neighbour.frame, cylinder.axis))) {
+        add(c, neighbour, cylinder, 0.5 * cylinder.diameter, 0.0);
+      }
     }
-    const AxisTransfer transfer(BaseAxis{c.axis, c.zero}, frame, cylinder, neighbour.frame);
+    for (const Cone& cone : neighbour.product->cones) {
+      if (coaxial(place_line(neighbour.frame, cone.axis))) {
+        add(c, neighbour, cone, cone.radius, std::tan(cone.half_angle));
+      }
+    }
+    for (const OtherFace& face : neighbour.product->others) {
+      const Line axis = place_line(neighbour.frame, face.axis);
+      if (face.revolved && coaxial(axis)) {
+        const double scale = dot(axis.along, c.axis.along);
+        const double start = station(c.axis, axis.at);
+        const auto [from, to] = std::minmax({start + scale * face.from, start + scale * face.to});
+        rings_.push_back({face.inner, from, to});
+      }
+    }
+  }
+
+  [[nodiscard]] bool is_empty() const { return surfaces_.empty(); }
+
+  void add_ends(std::vector<double>& cuts) const {
+    for (const Surface& s : surfaces_) {
+      cuts.insert(cuts.end(), {s.from, s.to});
+    }
+  }
+
+  // Angles at station z where this part's material reaches into the ring between two radii.
+  [[nodiscard]] std::vector<Arc> blocked(double z, double inner, double outer, double same) const {
+    std::vector<const Surface*> here;
+    for (const Surface& s : surfaces_) {
+      if (z > s.from && z < s.to) {
+        here.push_back(&s);
+      }
+    }
+    std::sort(here.begin(), here.end(), [z](const Surface* a, const Surface* b) {
+      return a->radius_at(z) < b->radius_at(z);
+    });
+    std::vector<Arc> arcs;
+    const auto add_where = [&](double from, double to, const Surface& s) {
+      if (std::min(to, outer) - std::max(from, inner) > same) {
+        arcs.insert(arcs.end(), s.arcs.begin(), s.arcs.end());
+      }
+    };
+    double material_from = least_ring(z);
+    const Surface* bore = nullptr;
+    for (const Surface* s : here) {
+      if (s->side == Side::internal) {
+        material_from = s->radius_at(z);
+        bore = s;
+      } else {
+        add_where(material_from, s->radius_at(z), *s);
+        bore = nullptr;
+        material_from = std::numeric_limits<double>::infinity();
+      }
+    }
+    if (bore != nullptr) {
+      add_where(material_from, std::numeric_limits<double>::infinity(), *bore);
+    }
+    return arcs;
+  }
+
+ private:
+  struct Surface {
+    double radius;  // at station `zero`
+    double zero;
+    double slope;
+    Side side;
+    double from, to;
+    std::vector<Arc> arcs;
+    [[nodiscard]] double radius_at(double z) const { return radius + slope * (z - zero); }
+  };
+  struct Ring {
+    double inner;
+    double from, to;
+  };
+
+  template <typename Feature>
+  void add(const RadialCandidate& c, const Neighbour& neighbour, const Feature& feature,
+           double radius, double slope) {
+    const AxisTransfer transfer(BaseAxis{c.axis, c.zero}, Frame{}, feature, neighbour.frame);
+    const Line axis = place_line(neighbour.frame, feature.axis);
+    const double along = dot(axis.along, c.axis.along) > 0.0 ? 1.0 : -1.0;
+    // The candidate may count its angles the other way round, where its hole is mirrored.
     const bool turned = dot(cross(c.axis.along, c.zero), c.quarter) < 0.0;
-    for (const Patch& patch : cylinder.patches) {
+    for (const Patch& patch : feature.patches) {
       const auto [from, to] = transfer.stretch(patch.from, patch.to);
       std::vector<Arc> arcs = transfer.arcs(patch.arcs);
       if (turned) {
         arcs = recounted_arcs(arcs, 0.0, -1);
       }
-      surfaces.push_back({0.5 * cylinder.diameter, cylinder.side, from, to, std::move(arcs)});
+      surfaces_.push_back({radius, station(c.axis, axis.at), along * slope, feature.side, from, to,
+                           std::move(arcs)});
     }
   }
-  std::sort(surfaces.begin(), surfaces.end(),
-            [](const Surface& a, const Surface& b) { return a.radius < b.radius; });
-  return surfaces;
-}
 
-// Angles at station z where this part's material reaches into the ring between two radii.
-std::vector<Arc> blocked_arcs(const std::vector<Surface>& surfaces, double z, double inner,
-                              double outer, double same) {
-  std::vector<Arc> blocked;
-  double material_from = 0.0;  // until a bore is met, material from the axis outwards
-  const Surface* bore = nullptr;
-  const auto add = [&](double to, const std::vector<Arc>& arcs) {
-    if (std::min(to, outer) - std::max(material_from, inner) > same) {
-      blocked.insert(blocked.end(), arcs.begin(), arcs.end());
+  // Without a bore the material starts at the axis, or at a rounding that stands in for the bore.
+  [[nodiscard]] double least_ring(double z) const {
+    double least = 0.0;
+    for (const Ring& ring : rings_) {
+      if (z >= ring.from && z <= ring.to) {
+        least = least == 0.0 ? ring.inner : std::min(least, ring.inner);
+      }
     }
-  };
-  for (const Surface& s : surfaces) {
-    if (z <= s.from || z >= s.to) {
-      continue;
-    }
-    if (s.side == Side::internal) {
-      material_from = s.radius;
-      bore = &s;
-    } else {
-      add(s.radius, s.arcs);
-      bore = nullptr;
-      material_from = std::numeric_limits<double>::infinity();
-    }
+    return least;
   }
-  if (bore != nullptr) {
-    add(std::numeric_limits<double>::infinity(), bore->arcs);
-  }
-  return blocked;
-}
+
+  std::vector<Surface> surfaces_;
+  std::vector<Ring> rings_;
+};
 
 }  // namespace
 
@@ -93,44 +149,39 @@ OpenRadial open_part(const RadialCandidate& c, std::span<const Neighbour> neighb
                      const SeatSettings& settings) {
   const double inner = 0.5 * std::min(c.shaft_diameter, c.hole_diameter);
   const double outer = 0.5 * c.hole_diameter;
-  std::vector<std::vector<Surface>> others;
+  std::vector<ThirdPart> others;
   if (outer - inner > settings.same_length_mm) {
     for (const Neighbour& neighbour : neighbours) {
-      auto surfaces = coaxial_surfaces(c, neighbour, settings);
-      if (!surfaces.empty()) {
-        others.push_back(std::move(surfaces));
+      ThirdPart part(c, neighbour, settings);
+      if (!part.is_empty()) {
+        others.push_back(std::move(part));
       }
     }
   }
-  if (others.empty()) {
-    return {c.stretches, c.arcs};
-  }
-  std::vector<double> cuts;
-  for (const auto& [from, to] : c.stretches) {
-    cuts.insert(cuts.end(), {from, to});
-  }
-  for (const auto& surfaces : others) {
-    for (const Surface& s : surfaces) {
-      cuts.insert(cuts.end(), {s.from, s.to});
-    }
-  }
-  std::sort(cuts.begin(), cuts.end());
   OpenRadial open;
-  for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-    const Stretches here = common_stretches(c.stretches, {{cuts[i], cuts[i + 1]}});
-    if (total_length(here) < settings.same_length_mm) {
-      continue;
+  for (const Patch& piece : c.pieces) {
+    std::vector<double> cuts{piece.from, piece.to};
+    for (const ThirdPart& part : others) {
+      part.add_ends(cuts);
     }
-    std::vector<Arc> blocked;
-    for (const auto& surfaces : others) {
-      const auto arcs = blocked_arcs(surfaces, 0.5 * (cuts[i] + cuts[i + 1]), inner, outer,
-                                     settings.same_length_mm);
-      blocked.insert(blocked.end(), arcs.begin(), arcs.end());
-    }
-    const std::vector<Arc> left = arcs_without(c.arcs, blocked);
-    if (coverage(left) > kOpenShare * coverage(c.arcs)) {
-      open.stretches.insert(open.stretches.end(), here.begin(), here.end());
-      open.arcs.insert(open.arcs.end(), left.begin(), left.end());
+    std::sort(cuts.begin(), cuts.end());
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+      const double from = std::max(cuts[i], piece.from);
+      const double to = std::min(cuts[i + 1], piece.to);
+      if (to - from < 1e-9) {
+        continue;
+      }
+      std::vector<Arc> left = piece.arcs;
+      for (const ThirdPart& part : others) {
+        const auto blocked = part.blocked(0.5 * (from + to), inner, outer, settings.same_length_mm);
+        if (!blocked.empty()) {
+          left = arcs_without(left, blocked);
+        }
+      }
+      if (coverage(left) > kOpenShare * coverage(piece.arcs)) {
+        open.stretches.emplace_back(from, to);
+        open.arcs.insert(open.arcs.end(), left.begin(), left.end());
+      }
     }
   }
   open.stretches = merged_stretches(std::move(open.stretches));

@@ -20,9 +20,10 @@ struct RadialCandidate {
   std::size_t hole = 0, shaft = 0;  // indexes into the products' cylinders
   double hole_diameter = 0.0, shaft_diameter = 0.0;
   double tilt = 0.0;
-  Stretches stretches;    // shared, on `axis`
-  std::vector<Arc> arcs;  // shared, counted from `zero` towards `quarter`
-  Line axis;              // the hole's
+  Stretches stretches;  // shared, on `axis`
+  // Shared surface, stretch by stretch; angles counted from `zero` towards `quarter`.
+  std::vector<Patch> pieces;
+  Line axis;  // the hole's
   Line shaft_axis;
   Direction zero, quarter;
   std::string thread;  // size, where it is a screw in a tapped hole

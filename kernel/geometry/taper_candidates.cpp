@@ -36,7 +36,9 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
   const double on_shaft = (middle - station(axis, other.at)) / forward;
   c.diameter = 2.0 * radius_at(hole, middle);
   c.offset = norm(at_station(other, on_shaft) - at_station(axis, middle));
-  c.gap = (radius_at(hole, middle) - radius_at(shaft, on_shaft)) * std::cos(hole.half_angle);
+  // Square to the hole's surface, met with the shaft's generator that leans by the difference.
+  c.gap = (radius_at(hole, middle) - radius_at(shaft, on_shaft)) * std::cos(shaft.half_angle) /
+          std::cos(hole.half_angle - shaft.half_angle);
   c.tilt = angle_between_lines(axis.along, other.along);
   c.engaged = total_length(shared);
   c.axis = {at_station(axis, middle), axis.along};
