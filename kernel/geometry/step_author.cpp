@@ -35,7 +35,7 @@ Handle(StepBasic_PersonAndOrganization) nobody() {
                nullptr, false, nullptr);
   const Handle(StepBasic_Organization) organization = new StepBasic_Organization;
   organization->Init(false, nullptr, text("not given"), text(""));
-  const Handle(StepBasic_PersonAndOrganization) both = new StepBasic_PersonAndOrganization;
+  Handle(StepBasic_PersonAndOrganization) both = new StepBasic_PersonAndOrganization;
   both->Init(person, organization);
   return both;
 }
