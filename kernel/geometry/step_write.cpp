@@ -19,6 +19,7 @@
 #include "geometry/guard.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/mockup_solid.hpp"
+#include "geometry/step_author.hpp"
 #include "spotblue/base/version.hpp"
 
 namespace spotblue {
@@ -123,6 +124,7 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
   quiet.set("write.surfacecurve.mode", "0");
   STEPCAFControl_Writer writer;
   writer.SetNameMode(true);
+  leave_author_out(writer.Writer().WS());
   if (!writer.Transfer(document.get(), STEPControl_AsIs)) {
     throw Error(ErrorCode::kernel_failure, {mockup.file, ""},
                 "the CAD kernel cannot turn the mock-up into STEP", "simplify the mock-up");

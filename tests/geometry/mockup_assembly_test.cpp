@@ -1,7 +1,11 @@
 #include <gmock/gmock.h>
+#include <unistd.h>
 
 #include <filesystem>
+#include <fstream>
+#include <iterator>
 #include <numbers>
+#include <string>
 
 #include "geometry/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
@@ -107,6 +111,20 @@ TEST(MockupAssembly, EveryProtocolReadsBack) {
     ASSERT_EQ(parts.size(), 2U);
     EXPECT_NEAR(parts[1].volume, kPi / 4 * (32 * 32 - 21 * 21) * 3, 1e-6);
   }
+}
+
+TEST(MockupAssembly, AFileNamesNobody) {
+  // Left alone, the kernel's AP203 writer puts in the login name, the machine and its address.
+  Mockup mockup = stud_and_washer();
+  mockup.protocol = StepProtocol::ap203;
+  const auto file = std::filesystem::temp_directory_path() /
+                    ("spotblue-nobody-" + std::to_string(::getpid()) + ".step");
+  write_mockup(mockup, file);
+  std::ifstream stream(file);
+  const std::string text{std::istreambuf_iterator<char>(stream), {}};
+  std::filesystem::remove(file);
+  EXPECT_THAT(text, HasSubstr("PERSON('not given','not given',$,$,$,$)"));
+  EXPECT_THAT(text, HasSubstr("ORGANIZATION($,'not given','')"));
 }
 
 TEST(MockupAssembly, ACrossLineCarriesPartsSquareToTheFirst) {

@@ -17,6 +17,8 @@
 #include <array>
 #include <stdexcept>
 
+#include "geometry/step_author.hpp"
+
 namespace spotblue::test {
 
 void silence_kernel() {
@@ -52,6 +54,7 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
     throw std::runtime_error("generator: the kernel refused the schema or the unit");
   }
   STEPCAFControl_Writer writer;
+  leave_author_out(writer.Writer().WS());
   if (!writer.Transfer(labels.back(), STEPControl_AsIs) ||
       writer.Write(file.c_str()) != IFSelect_RetDone) {
     throw std::runtime_error("generator: the kernel did not write " + file.string());
