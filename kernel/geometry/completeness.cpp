@@ -71,7 +71,9 @@ class Comparison {
   void faces() {
     for (const ArrivedFace& face : arrival_.lame_faces) {
       add(fmt::format("face #{}", face.entity),
-          fmt::format("arrived with {} of its {} bounds", face.bounds, face.declared_bounds));
+          face.bounds < face.declared_bounds
+              ? fmt::format("arrived with {} of its {} bounds", face.bounds, face.declared_bounds)
+              : fmt::format("arrived with {} of its {} edges", face.edges, face.declared_edges));
     }
   }
 

@@ -90,7 +90,7 @@ void serialize(Archive& to, ArrivedSolid& v) {
 }
 template <class Archive>
 void serialize(Archive& to, ArrivedFace& v) {
-  to(v.entity, v.bounds, v.declared_bounds);
+  to(v.entity, v.bounds, v.declared_bounds, v.edges, v.declared_edges);
 }
 template <class Archive>
 void serialize(Archive& to, ArrivedProduct& v) {

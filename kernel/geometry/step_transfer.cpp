@@ -1,10 +1,10 @@
 #include "geometry/step_transfer.hpp"
 
+#include <StepShape_EdgeLoop.hxx>
 #include <StepShape_Face.hxx>
 #include <StepShape_FaceBound.hxx>
 #include <StepShape_Loop.hxx>
 #include <StepShape_SolidModel.hxx>
-#include <StepShape_VertexLoop.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
 #include <TopoDS_TShape.hxx>
@@ -49,17 +49,19 @@ std::vector<ArrivedSolid> arrived_solids(const StepKernel& kernel, const Tree& t
   return solids;
 }
 
-// Bounds that are edge loops: those of a single vertex bound nothing by themselves.
-int edge_bounds(const StepShape_Face& face) {
-  int bounds = 0;
+// Bounds that are edge loops, and their edges: bounds of a single vertex bound nothing.
+ArrivedFace declared_bounds(const StepShape_Face& face) {
+  ArrivedFace declared;
   for (int i = 1; i <= face.NbBounds(); ++i) {
     const Handle(StepShape_FaceBound) bound = face.BoundsValue(i);
-    bounds += !bound.IsNull() && !bound->Bound().IsNull() &&
-                      !bound->Bound()->IsKind(STANDARD_TYPE(StepShape_VertexLoop))
-                  ? 1
-                  : 0;
+    const auto loop = bound.IsNull() ? Handle(StepShape_EdgeLoop)()
+                                     : Handle(StepShape_EdgeLoop)::DownCast(bound->Bound());
+    if (!loop.IsNull()) {
+      ++declared.declared_bounds;
+      declared.declared_edges += loop->NbEdgeList();
+    }
   }
-  return bounds;
+  return declared;
 }
 
 std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
@@ -69,10 +71,12 @@ std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
     const Handle(StepShape_Face) face = Handle(StepShape_Face)::DownCast(entities->Value(i));
     const TopoDS_Shape shape = face.IsNull() ? TopoDS_Shape() : kernel.shape_of(face);
     if (!shape.IsNull()) {
-      const int bounds = count(shape, TopAbs_WIRE);
-      const int declared = edge_bounds(*face);
-      if (bounds < declared) {
-        lame.push_back({kernel.number_of(face), bounds, declared});
+      ArrivedFace one = declared_bounds(*face);
+      one.bounds = count(shape, TopAbs_WIRE);
+      one.edges = count(shape, TopAbs_EDGE);
+      if (one.bounds < one.declared_bounds || one.edges < one.declared_edges) {
+        one.entity = kernel.number_of(face);
+        lame.push_back(one);
       }
     }
   }

@@ -17,11 +17,11 @@ struct ArrivedSolid {
   bool placed = false;  // whether it is found in a product of the model
 };
 
-// A face entity whose shape has fewer bounds than it declares: a hole in it was lost.
+// A face entity whose shape has fewer bounds or edges than it declares: a hole in it was lost.
 struct ArrivedFace {
   int entity = 0;
-  int bounds = 0;
-  int declared_bounds = 0;
+  int bounds = 0, declared_bounds = 0;
+  int edges = 0, declared_edges = 0;
 };
 
 // A product definition that carries solids of its own.
