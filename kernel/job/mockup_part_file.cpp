@@ -186,6 +186,9 @@ std::vector<Bore> MockupPartReader::read_bores(const TomlTable& table, PartFace 
     bore.count = entry.find_whole("count").value_or(1);
     bore.circle = mm_or(entry, "circle", 0.0);
     bore.angle = read_angle(entry, "angle");
+    bore.grooves = list<BoreGroove>(entry, "grooves", [this](const TomlTable& groove) {
+      return BoreGroove{mm(groove, "depth"), mm(groove, "width"), mm(groove, "diameter")};
+    });
     return bore;
   });
 }
