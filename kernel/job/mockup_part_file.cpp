@@ -272,7 +272,7 @@ MockupPart MockupPartReader::read(TomlTable table) const {
   MockupPart part;
   part.name = table.text("name");
   table.set_place(fmt::format("part \"{}\"", part.name));
-  lines_[table.place()] = table.line();
+  lines_[table.place()] = {table.file(), table.line()};
   (void)table.find_text("note");
   const std::string kind = table.text("kind");
   if (kind == "turned") {
