@@ -81,6 +81,21 @@ void check_bore(const MockupPlace& place, const Bore& bore) {
   if (bore.count > 1 && bore.circle <= 0.0) {
     throw place.error("several bores in one place", "give the diameter of their circle");
   }
+  for (std::size_t i = 0; i < bore.grooves.size(); ++i) {
+    const BoreGroove& groove = bore.grooves[i];
+    const MockupPlace here = place.in("grooves", i);
+    need_positive(here, "depth", groove.depth);
+    need_positive(here, "width", groove.width);
+    if (groove.diameter <= bore.diameter) {
+      throw here.error(
+          fmt::format("a groove of {} in a bore of {}", groove.diameter, bore.diameter),
+          "make it larger than the bore");
+    }
+    if (bore.depth && groove.depth + groove.width > *bore.depth) {
+      throw here.error(fmt::format("lies deeper than the bore, {} mm", *bore.depth),
+                       "move it, or make the bore deeper");
+    }
+  }
   if (bore.counterbore_diameter != 0.0 || bore.counterbore_depth != 0.0) {
     need_positive(place, "counterbore depth", bore.counterbore_depth);
     if (bore.counterbore_diameter <= bore.diameter) {

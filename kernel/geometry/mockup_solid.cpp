@@ -147,17 +147,22 @@ struct BoreReach {
 
 TopTools_ListOfShape bore_tools(const Bore& bore, FacePoint centre, const BoreReach& reach) {
   const int sense = face_sense(bore.face);
-  const auto tool = [&](double diameter, double end) {
-    const Point from = face_point(bore.face, centre, reach.outer);
+  const auto disc = [&](double diameter, double begin, double end) {
+    const Point from = face_point(bore.face, centre, begin);
     const Point to = face_point(bore.face, centre, end);
     const gp_Vec way(to.x - from.x, to.y - from.y, to.z - from.z);
     return cylinder_tool(gp_Ax2(gp_Pnt(from.x, from.y, from.z), gp_Dir(way)), diameter / 2,
                          way.Magnitude());
   };
+  const auto tool = [&](double diameter, double end) { return disc(diameter, reach.outer, end); };
   TopTools_ListOfShape tools;
   tools.Append(tool(bore.diameter, bore.depth ? reach.face - sense * *bore.depth : reach.through));
   if (bore.counterbore_diameter > 0.0) {
     tools.Append(tool(bore.counterbore_diameter, reach.face - sense * bore.counterbore_depth));
+  }
+  for (const BoreGroove& groove : bore.grooves) {
+    const double near = reach.face - sense * groove.depth;
+    tools.Append(disc(groove.diameter, near, near - sense * groove.width));
   }
   return tools;
 }

@@ -107,18 +107,55 @@ Placement read_place(TomlTable table, LengthUnit unit) {
   return placement;
 }
 
-// The line of the nearest enclosing thing that has one: `part "A", outside 2, gap`, then without
-// what follows the last comma, and so on.
-std::string with_line(const std::string& place, const MockupLines& lines) {
+// Where the nearest enclosing thing begins that has a line: `part "A", outside 2, gap`, then
+// without what follows the last comma, and so on.
+Error::Where located(const std::string& file, const std::string& place, const MockupLines& lines) {
   std::string known = place;
   while (!known.empty()) {
     if (const auto found = lines.find(known); found != lines.end()) {
-      return fmt::format("line {}, {}", found->second, place);
+      return {found->second.file, fmt::format("line {}, {}", found->second.line, place)};
     }
     const auto comma = known.rfind(", ");
     known.resize(comma == std::string::npos ? 0 : comma);
   }
-  return place;
+  return {file, place};
+}
+
+// Adds the parts, lines and placements of one file.
+void read_contents(const TomlTable& table, LengthUnit unit, Mockup& mockup, MockupLines& lines) {
+  const MockupPartReader reader(unit, lines);
+  for (const TomlTable& entry : table.tables("part")) {
+    mockup.parts.push_back(reader.read(entry));
+  }
+  for (const TomlTable& entry : table.tables("line")) {
+    mockup.lines.push_back(read_line(entry, unit));
+    lines[fmt::format("line \"{}\"", mockup.lines.back().name)] = {entry.file(), entry.line()};
+  }
+  for (const TomlTable& entry : table.tables("place")) {
+    mockup.placements.push_back(read_place(entry, unit));
+    lines[fmt::format("place \"{}\"", mockup.placements.back().name)] = {entry.file(),
+                                                                         entry.line()};
+  }
+}
+
+LengthUnit read_unit(const TomlTable& table) {
+  try {
+    return parse_unit(table.find_text("unit").value_or("mm"));
+  } catch (const Error& problem) {
+    throw table.error("unit", problem.rule(), problem.cure());
+  }
+}
+
+// Files shared by several mock-ups; they may not include others in turn.
+void read_included(const TomlTable& table, Mockup& mockup, MockupLines& lines) {
+  for (const std::string& name : table.texts("include")) {
+    const std::filesystem::path file = std::filesystem::path(table.file()).parent_path() / name;
+    const TomlTable included = TomlTable::read_file(file.string());
+    (void)included.find_text("title");
+    (void)included.find_text("about");
+    read_contents(included, read_unit(included), mockup, lines);
+    included.refuse_unknown();
+  }
 }
 
 }  // namespace
@@ -130,30 +167,16 @@ Mockup read_mockup(const std::filesystem::path& file) {
   mockup.file = file.string();
   mockup.title = table.text("title");
   mockup.about = table.find_text("about").value_or("");
-  try {
-    mockup.unit = parse_unit(table.find_text("unit").value_or("mm"));
-  } catch (const Error& problem) {
-    throw table.error("unit", problem.rule(), problem.cure());
-  }
+  mockup.unit = read_unit(table);
   mockup.protocol = read_protocol(table);
-  const MockupPartReader reader(mockup.unit, lines);
-  for (const TomlTable& entry : table.tables("part")) {
-    mockup.parts.push_back(reader.read(entry));
-  }
-  for (const TomlTable& entry : table.tables("line")) {
-    mockup.lines.push_back(read_line(entry, mockup.unit));
-    lines[fmt::format("line \"{}\"", mockup.lines.back().name)] = entry.line();
-  }
-  for (const TomlTable& entry : table.tables("place")) {
-    mockup.placements.push_back(read_place(entry, mockup.unit));
-    lines[fmt::format("place \"{}\"", mockup.placements.back().name)] = entry.line();
-  }
+  read_included(table, mockup, lines);
+  read_contents(table, mockup.unit, mockup, lines);
   table.refuse_unknown();
   try {
     check_parts(mockup);
     (void)place_parts(mockup);
   } catch (const Error& problem) {
-    throw Error(problem.code(), {mockup.file, with_line(problem.place(), lines)}, problem.rule(),
+    throw Error(problem.code(), located(mockup.file, problem.place(), lines), problem.rule(),
                 problem.cure());
   }
   return mockup;

@@ -186,6 +186,9 @@ std::vector<Bore> MockupPartReader::read_bores(const TomlTable& table, PartFace 
     bore.count = entry.find_whole("count").value_or(1);
     bore.circle = mm_or(entry, "circle", 0.0);
     bore.angle = read_angle(entry, "angle");
+    bore.grooves = list<BoreGroove>(entry, "grooves", [this](const TomlTable& groove) {
+      return BoreGroove{mm(groove, "depth"), mm(groove, "width"), mm(groove, "diameter")};
+    });
     return bore;
   });
 }
@@ -269,7 +272,7 @@ MockupPart MockupPartReader::read(TomlTable table) const {
   MockupPart part;
   part.name = table.text("name");
   table.set_place(fmt::format("part \"{}\"", part.name));
-  lines_[table.place()] = table.line();
+  lines_[table.place()] = {table.file(), table.line()};
   (void)table.find_text("note");
   const std::string kind = table.text("kind");
   if (kind == "turned") {

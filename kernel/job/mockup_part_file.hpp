@@ -9,8 +9,13 @@
 
 namespace spotblue {
 
-/// Lines at which things begin, by their place in words, for errors found later.
-using MockupLines = std::map<std::string, int>;
+/// Where something begins.
+struct FileLine {
+  std::string file;
+  int line = 0;
+};
+/// Where things begin, by their place in words, for errors found later.
+using MockupLines = std::map<std::string, FileLine>;
 
 /// One part and the lines of its steps, which are added to `lines`.
 class MockupPartReader {
@@ -39,7 +44,7 @@ class MockupPartReader {
   std::vector<Item> list(const TomlTable& table, std::string_view key, Read read) const {
     std::vector<Item> items;
     for (const TomlTable& entry : table.tables(key)) {
-      lines_[entry.place()] = entry.line();
+      lines_[entry.place()] = {entry.file(), entry.line()};
       items.push_back(read(entry));
       entry.refuse_unknown();
     }

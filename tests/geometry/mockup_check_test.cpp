@@ -109,7 +109,7 @@ INSTANTIATE_TEST_SUITE_P(
                    ", keyways 1", "no bore"},
         Impossible{"BoreOutsideThePart",
                    [](TurnedPart& p) {
-                     p.bores = {{"", PartFace::first, 18, 0, 6, {}, 0, 0, 1, 0, 0}};
+                     p.bores = {{"", PartFace::first, 18, 0, 6, {}, 0, 0, 1, 0, 0, {}}};
                    },
                    ", bores 1", "breaks out"},
         Impossible{"CrossHoleTooWide",
@@ -125,7 +125,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(MockupCheck, ABoreOutsideThePlateIsRefused) {
   BlockPart plate{{80, 60, 10}, {}, {}, {}};
-  plate.bores = {{"", PartFace::last, 75, 30, 12, {}, 0, 0, 1, 0, 0}};
+  plate.bores = {{"", PartFace::last, 75, 30, 12, {}, 0, 0, 1, 0, 0, {}}};
   try {
     check_parts(lone(plate));
     FAIL() << "no Error was thrown";

@@ -193,6 +193,46 @@ INSTANTIATE_TEST_SUITE_P(
         Mistake{"UnknownKind", "\"ring\"", "\"disc\"", "line 12, part \"Washer\", kind", "no kind"},
         Mistake{"UnknownUnit", "\"inch\"", "\"cubit\"", "line 2, unit", "not a unit"}));
 
+// Two files in a folder of their own: `shared.toml`, and the one that includes it.
+Mockup read_including(const std::string& shared, const std::string& text) {
+  const auto folder =
+      std::filesystem::temp_directory_path() / ("spotblue-include-" + std::to_string(::getpid()));
+  std::filesystem::create_directory(folder);
+  struct Remove {
+    std::filesystem::path folder;
+    ~Remove() { std::filesystem::remove_all(folder); }
+  } const remove{folder};
+  std::ofstream(folder / "shared.toml") << shared;
+  std::ofstream(folder / "plan.toml") << text;
+  return read_mockup(folder / "plan.toml");
+}
+
+constexpr const char* kStudPlan =
+    "title = 'Plan'\ninclude = 'shared.toml'\n[[part]]\nname = 'Stud'\nkind = 'turned'\n"
+    "outside = [{ diameter = 40, length = 8 }]\n[[place]]\npart = 'Stud'\nat = 0\n";
+
+TEST(MockupFile, AnIncludedFileAddsItsPartsInItsOwnUnit) {
+  const Mockup mockup = read_including(
+      "unit = 'inch'\n[[part]]\nname = 'Washer'\nkind = 'ring'\noutside = 1\ninside = 0.5\n"
+      "thickness = 0.125\n[[place]]\npart = 'Washer'\nagainst = 'Stud'\nagainst_face = 'last'\n",
+      kStudPlan);
+  ASSERT_EQ(mockup.parts.size(), 2U);
+  EXPECT_DOUBLE_EQ(std::get<RingPart>(mockup.parts[0].shape).outside, 25.4);
+  EXPECT_NEAR(place_point(place_parts(mockup)[0].frame, {}).z, 8.0, 1e-12);
+}
+
+TEST(MockupFile, AMistakeInAnIncludedFileNamesThatFile) {
+  try {
+    (void)read_including(
+        "[[part]]\nname = 'Ring'\nkind = 'ring'\noutside = 1\ninside = 2\nthickness = 1\n",
+        kStudPlan);
+    FAIL() << "no Error was thrown";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
+    EXPECT_EQ(problem.place(), "line 1, part \"Ring\"");
+  }
+}
+
 TEST(MockupFile, AnEmptyMockupIsRefused) {
   EXPECT_THAT(error_of("title = 'x'\n").rule(), HasSubstr("no part"));
 }

@@ -88,6 +88,13 @@ struct CrossHole {
 /// first and last; left and right bound x, front and back bound y.
 enum class PartFace { first, last, left, right, front, back };
 
+/// A groove turned into a bore, for a retaining ring.
+struct BoreGroove {
+  double depth = 0.0;  ///< of its nearer edge, from where the bore starts
+  double width = 0.0;
+  double diameter = 0.0;
+};
+
 /// A bore, or a circle of bores, square to a face. Positions (u, v) are (x, y) on first and last,
 /// (y, z) on left and right, (x, z) on front and back.
 struct Bore {
@@ -101,6 +108,7 @@ struct Bore {
   int count = 1;
   double circle = 0.0;  ///< pitch circle diameter round (u, v); 0: at (u, v)
   double angle = 0.0;   ///< of the first one
+  std::vector<BoreGroove> grooves;
 };
 
 /// A part made on the lathe, and what was drilled and milled in it afterwards.
