@@ -168,11 +168,15 @@ void declare_axial(Declared& declared) {
 void declare_allowed(Declared& declared) {
   const Job& job = *declared.job;
   const PairBook book = part_book(declared.names, job.allowed);
-  declared.clash_allowed = each(job, "allow", book, job.allowed, declared.look->clash.clashes,
-                                &Clash::a, &Clash::b);
+  declared.clash_allowed =
+      each(job, "allow", book, job.allowed, declared.look->clash.clashes, &Clash::a, &Clash::b);
+  const double same_mm = declared.look->settings.seats.same_length_mm;
   for (const AxialSeat& seat : declared.look->seats.axial) {
+    // An allowance speaks of overlap only; a seat with a gap leaves it unused.
     declared.axial_allowed.push_back(
-        only(job, "allow", job.allowed, book.find(seat.a.occurrence, seat.b.occurrence)));
+        seat.gap < -same_mm
+            ? only(job, "allow", job.allowed, book.find(seat.a.occurrence, seat.b.occurrence))
+            : nullptr);
   }
 }
 
@@ -183,7 +187,8 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
 }
 
 Declared declare(const Job& job, const Look& look) {
-  Declared declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+  Declared declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {},
+                    {},   {}};
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);

@@ -157,8 +157,7 @@ Verdict verdict_on_clearance(const Declared& declared, const FitCase& fit_case,
   if (outcome == Outcome::undecided) {
     // A part still to make does not excuse itself with its tolerance; a measurement does.
     const bool measurement_only =
-        !to_make ||
-        judge(found.without_uncertainty, widened(want)) == Outcome::conforming;
+        !to_make || judge(found.without_uncertainty, widened(want)) == Outcome::conforming;
     if (measurement_only) {
       return measure_closer(declared, fit_case, found, want);
     }
@@ -212,11 +211,10 @@ Verdict verdict_on_line(const Declared& declared, const FitCase& fit_case, const
 Verdict verdict_without_want(const Declared& declared, const FitCase& fit_case,
                              const FoundFit& found) {
   const Length middle = 0.5 * (found.clearance.lower + found.clearance.upper);
-  const std::string named = fits_that_would_do(
-      0.5 * (fit_case.hole_size + fit_case.shaft_size), middle, declared.job->unit);
-  return {Outcome::undecided,
-          fmt::format("no fit declared; with {} clearance it {}",
-                      length_text(middle, declared.job->unit), named)};
+  const std::string named =
+      fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size), middle);
+  return {Outcome::undecided, fmt::format("no fit declared; with {} clearance it {}",
+                                          length_text(middle, declared.job->unit), named)};
 }
 
 }  // namespace spotblue

@@ -49,11 +49,9 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
   return quantities;
 }
 
-Verdict verdict_on_sizes(const Declared& declared, const FitCase& fit_case,
-                         const FoundFit& found) {
-  return worse(
-      verdict_on_basic_size(declared, fit_case.hole, fit_case.hole_size, found.hole),
-      verdict_on_basic_size(declared, fit_case.shaft, fit_case.shaft_size, found.shaft));
+Verdict verdict_on_sizes(const Declared& declared, const FitCase& fit_case, const FoundFit& found) {
+  return worse(verdict_on_basic_size(declared, fit_case.hole, fit_case.hole_size, found.hole),
+               verdict_on_basic_size(declared, fit_case.shaft, fit_case.shaft_size, found.shaft));
 }
 
 }  // namespace
@@ -62,10 +60,10 @@ Finding judge_fit(const Declared& declared, const FitCase& fit_case) {
   const Job& job = *declared.job;
   std::optional<WantedFit> wanted;
   if (fit_case.want != nullptr) {
-    wanted = wanted_fit(job, *fit_case.want,
-                        {fit_case.hole_size, fit_case.shaft_size,
-                         sizes_of(declared, fit_case.hole.occurrence),
-                         sizes_of(declared, fit_case.shaft.occurrence)});
+    wanted = wanted_fit(
+        job, *fit_case.want,
+        {fit_case.hole_size, fit_case.shaft_size, sizes_of(declared, fit_case.hole.occurrence),
+         sizes_of(declared, fit_case.shaft.occurrence)});
   }
   const auto hole = wanted ? class_limits(wanted->hole, wanted->nominal) : std::nullopt;
   const auto shaft = wanted ? class_limits(wanted->shaft, wanted->nominal) : std::nullopt;
@@ -91,8 +89,8 @@ Finding judge_fit(const Declared& declared, const FitCase& fit_case) {
     finding.basis = "no fit declared; sizes " + std::string(source_text(found.hole.source)) +
                     " and " + std::string(source_text(found.shaft.source));
   }
-  const bool presses = wanted ? wanted->clearance.lower < Length()
-                              : found.clearance.lower < Length();
+  const bool presses =
+      wanted ? wanted->clearance.lower < Length() : found.clearance.lower < Length();
   finding.caution = presses ? std::string(kPressCaution) : std::string();
   return finding;
 }

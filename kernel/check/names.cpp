@@ -153,8 +153,7 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
   if (part == nullptr || part->occurrences.empty()) {
     throw unknown_feature(name, entry);
   }
-  const Product& product =
-      model_->products[model_->occurrences[part->occurrences.front()].product];
+  const Product& product = model_->products[model_->occurrences[part->occurrences.front()].product];
   const std::vector<ProductFeature> found = matches(product, name);
   if (found.empty()) {
     throw unknown_feature(name, entry);

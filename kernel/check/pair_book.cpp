@@ -74,10 +74,10 @@ std::vector<std::size_t> PairBook::narrowest(const std::vector<Subject>& first,
   for (const std::size_t number : found) {
     most = std::max(most, pairs_[number].narrowness);
   }
-  found.erase(std::remove_if(
-                  found.begin(), found.end(),
-                  [this, most](std::size_t number) { return pairs_[number].narrowness < most; }),
-              found.end());
+  found.erase(
+      std::remove_if(found.begin(), found.end(),
+                     [this, most](std::size_t number) { return pairs_[number].narrowness < most; }),
+      found.end());
   return found;
 }
 

@@ -22,8 +22,7 @@ std::optional<ClassLimits> own_limits(const Declared& declared, const FeatureRef
   if (want == declared.sizes.end()) {
     return std::nullopt;
   }
-  const WantedSize wanted =
-      wanted_size(*declared.job, *want->second, modelled, SizesMeant::basic);
+  const WantedSize wanted = wanted_size(*declared.job, *want->second, modelled, SizesMeant::basic);
   return ClassLimits{wanted.limits, wanted.nominal};
 }
 

@@ -12,8 +12,8 @@ enum class SizeSource { measured, modelled, class_limits };
 struct SizeRange {
   Limits limits;
   SizeSource source = SizeSource::modelled;
-  Length centre;  ///< measured or modelled value, without its uncertainty
-  bool to_make = false;  ///< still to be cut: its limits are a promise, not a measurement
+  Length centre;                ///< measured or modelled value, without its uncertainty
+  bool to_make = false;         ///< still to be cut: its limits are a promise, not a measurement
   std::optional<Length> basic;  ///< nominal that the model's size should be at and is not
 };
 

@@ -7,11 +7,19 @@
 #include "check/declared.hpp"
 #include "check/nominal.hpp"
 #include "check/words.hpp"
+#if __has_include("spotblue/standards/b4_1.hpp")
 #include "spotblue/standards/b4_1.hpp"
+#endif
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
 namespace {
+
+#if !__has_include("spotblue/standards/b4_1.hpp")
+Fit b4_1_fit(Length, const std::string& text) {
+  throw Error(ErrorCode::not_in_standard, {}, "ANSI B4.1 is not in yet: " + text, "");
+}
+#endif
 
 // A standard's refusal, placed at the entry of the job file that asked for it.
 template <typename Work>
@@ -51,10 +59,9 @@ struct Wanting {
     wanted.shaft = known.shaft;
     wanted.nominal = nominal;
     wanted.text = rule.text;
-    wanted.basis = iso ? fmt::format("ISO 286-1:2010, {} {}",
-                                     format_size(nominal, LengthUnit::mm), rule.text)
-                       : fmt::format("ANSI B4.1, {} in {}", format_size(nominal, LengthUnit::inch),
-                                     rule.text);
+    wanted.basis =
+        iso ? fmt::format("ISO 286-1:2010, {} {}", format_size(nominal, LengthUnit::mm), rule.text)
+            : fmt::format("ANSI B4.1, {} in {}", format_size(nominal, LengthUnit::inch), rule.text);
     return wanted;
   }
 
@@ -98,8 +105,8 @@ WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, Si
   const Length nominal = want.nominal.value_or(
       meant == SizesMeant::basic ? nominal_of_basic(modelled)
                                  : nominal_of_actual(modelled, FitSystem::iso_286));
-  wanted.limits = at_entry(job, "sizes", want.line,
-                           [&] { return limits(nominal, tolerance_class); });
+  wanted.limits =
+      at_entry(job, "sizes", want.line, [&] { return limits(nominal, tolerance_class); });
   wanted.nominal = nominal;
   wanted.text = tolerance_class;
   wanted.basis =

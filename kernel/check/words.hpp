@@ -23,7 +23,8 @@ void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits
 
 /// The usual caution of pressing, heating and chilling.
 inline constexpr std::string_view kPressCaution =
-    "Pressing, heating or chilling parts can crack them, throw splinters and burn: guard the press, "
+    "Pressing, heating or chilling parts can crack them, throw splinters and burn: guard the "
+    "press, "
     "wear eye and hand protection, air the room when chilling, and follow your local rules and "
     "licensed practice; they come before this advice.";
 

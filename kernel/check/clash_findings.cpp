@@ -1,0 +1,74 @@
+#include <fmt/format.h>
+
+#include <cstddef>
+#include <string_view>
+
+#include "check/seat_findings.hpp"
+#include "check/words.hpp"
+
+namespace spotblue {
+namespace {
+
+// How find_clashes marks a pair that the kernel could not decide.
+constexpr std::string_view kUndecided = "undecided";
+
+std::string cure_of(const Clash& clash) {
+  if (clash.cause == "off axis") {
+    return "true up the bore or the seat it hangs on";
+  }
+  if (clash.cause == "faces overlap") {
+    return "face one back, or move the part along";
+  }
+  return "cut one clear of the other, or move it";
+}
+
+Finding judge_clash(const Declared& declared, const Clash& clash, const AllowedOverlap* allowed) {
+  const LengthUnit unit = declared.job->unit;
+  const Length depth = Length::mm(clash.depth);
+  const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
+  Finding finding;
+  finding.kind = "clash";
+  finding.about = {declared.names.id_of(clash.a), declared.names.id_of(clash.b)};
+  finding.found = {{"volume_mm3", clash.volume}, millimetres("depth_mm", depth),
+                   {"cause", clash.cause},       {"volume", clash.exact ? "exact" : "not proven"},
+                   {"at_x_mm", clash.at.x},      {"at_y_mm", clash.at.y},
+                   {"at_z_mm", clash.at.z}};
+  if (allowed != nullptr) {
+    finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
+    finding.margin = {millimetres("overlap_mm", allowed->depth - depth)};
+  }
+  if (clash.cause.starts_with(kUndecided)) {
+    finding.outcome = Outcome::undecided;
+    finding.basis = "the kernel could not decide: " + clash.cause;
+    finding.advice = "look at this pair by eye, or mend the solids and check again";
+  } else if (allowed != nullptr && depth <= allowed->depth + same) {
+    finding.outcome = Outcome::conforming;
+    finding.basis =
+        fmt::format("allowed{}: {}; hides {:.4g} mm3, {} deep", from_line(allowed->line),
+                    allowed->reason, clash.volume, length_text(depth, unit));
+    finding.advice = "allowed as declared";
+  } else {
+    finding.outcome = Outcome::nonconforming;
+    finding.basis = allowed != nullptr
+                        ? fmt::format("deeper than the {} allowed{}",
+                                      length_text(allowed->depth, unit), from_line(allowed->line))
+                        : std::string("two solids cannot share space; no allowance declared");
+    finding.advice = fmt::format("the parts share {:.4g} mm3, about {} deep: {}", clash.volume,
+                                 length_text(depth, unit), cure_of(clash));
+  }
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> clash_findings(const Declared& declared) {
+  std::vector<Finding> findings;
+  const std::vector<Clash>& clashes = declared.look->clash.clashes;
+  findings.reserve(clashes.size());
+  for (std::size_t i = 0; i < clashes.size(); ++i) {
+    findings.push_back(judge_clash(declared, clashes[i], declared.clash_allowed.at(i)));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

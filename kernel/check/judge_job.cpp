@@ -1,0 +1,40 @@
+#include "spotblue/check/check.hpp"
+
+#include <fmt/format.h>
+
+#include <iterator>
+#include <map>
+#include <string>
+#include <utility>
+
+#include "check/declared.hpp"
+#include "check/seat_findings.hpp"
+
+namespace spotblue {
+namespace {
+
+// "radial-1", "axial-3": the first word of the kind and a count of its own.
+void number(std::vector<Finding>& findings) {
+  std::map<std::string, int> counts;
+  for (Finding& finding : findings) {
+    const std::string word = finding.kind.substr(0, finding.kind.find(' '));
+    finding.id = fmt::format("{}-{}", word, ++counts[word]);
+  }
+}
+
+}  // namespace
+
+std::vector<Finding> judge_job(const Job& job, const Look& look) {
+  const Declared declared = declare(job, look);
+  std::vector<Finding> findings;
+  for (const auto judge_kind :
+       {radial_findings, thread_findings, width_findings, taper_findings, axial_findings,
+        clash_findings, size_findings, unmatched_findings}) {
+    std::vector<Finding> more = judge_kind(declared);
+    std::move(more.begin(), more.end(), std::back_inserter(findings));
+  }
+  number(findings);
+  return findings;
+}
+
+}  // namespace spotblue

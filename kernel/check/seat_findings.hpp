@@ -1,0 +1,23 @@
+#pragma once
+// One function for each kind of thing the look found; each gives a finding for every one, in order,
+// without ids.
+
+#include <vector>
+
+#include "check/declared.hpp"
+#include "spotblue/check/finding.hpp"
+
+namespace spotblue {
+
+[[nodiscard]] std::vector<Finding> radial_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> thread_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> width_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> taper_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> axial_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> clash_findings(const Declared& declared);
+/// One for each wanted size, and one for each measured size that no fit and no want uses.
+[[nodiscard]] std::vector<Finding> size_findings(const Declared& declared);
+/// Fits, wants and allowances that matched nothing in the model.
+[[nodiscard]] std::vector<Finding> unmatched_findings(const Declared& declared);
+
+}  // namespace spotblue

@@ -1,0 +1,196 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstddef>
+#include <set>
+#include <utility>
+
+#include "check/seat_findings.hpp"
+#include "check/size_range.hpp"
+#include "check/wanted_fit.hpp"
+#include "check/words.hpp"
+
+namespace spotblue {
+namespace {
+
+// Binary rounding of sums, far below any size.
+const Length kRounding = Length::mm(1e-7);
+
+FeatureRef ref_of(const Subject& subject) {
+  return {subject.occurrence, static_cast<FeatureKind>(subject.kind), subject.index};
+}
+
+struct Modelled {
+  Length size;
+  Side side = Side::internal;
+};
+
+Modelled modelled(const Declared& declared, const FeatureRef& feature) {
+  const Model& model = declared.look->model;
+  const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+  if (feature.kind == FeatureKind::width) {
+    const Width& width = product.widths.at(feature.index);
+    return {Length::mm(width.width), width.side};
+  }
+  const Cylinder& cylinder = product.cylinders.at(feature.index);
+  return {Length::mm(cylinder.diameter), cylinder.side};
+}
+
+// The name that means all of them: the product's when there are several.
+std::string name_of(const Declared& declared, const std::vector<Subject>& subjects) {
+  const FeatureRef first = ref_of(subjects.front());
+  if (subjects.size() == 1) {
+    return declared.names.id_of(first);
+  }
+  const Model& model = declared.look->model;
+  return model.products.at(model.occurrences.at(first.occurrence).product).id + ": " +
+         feature_name(model, first);
+}
+
+std::string cure_of(Side side, bool too_large, Length by, LengthUnit unit) {
+  const std::string amount = length_text(by, unit);
+  if (side == Side::internal) {
+    return too_large ? fmt::format("too large by {}: bush or sleeve it", amount)
+                     : fmt::format("too small by {}: open it", amount);
+  }
+  return too_large ? fmt::format("too large by {}: take it down", amount)
+                   : fmt::format("too small by {}: sleeve it or make a new one", amount);
+}
+
+Finding judge_size(const Declared& declared, const SizeWant& want,
+                   const std::vector<Subject>& subjects) {
+  const LengthUnit unit = declared.job->unit;
+  const FeatureRef feature = ref_of(subjects.front());
+  const Modelled model = modelled(declared, feature);
+  const SizeRange range = size_range(declared, feature, model.size, std::nullopt);
+  const WantedSize wanted =
+      wanted_size(*declared.job, want, model.size, sizes_of(declared, feature.occurrence));
+  const Limits wide{wanted.limits.lower - kRounding, wanted.limits.upper + kRounding};
+  Finding finding;
+  finding.kind = "size";
+  finding.about = {name_of(declared, subjects)};
+  finding.wanted = {{"size", wanted.text}};
+  if (wanted.nominal) {
+    finding.wanted.push_back(millimetres("nominal_mm", *wanted.nominal));
+  }
+  add_range(finding.wanted, "size", wanted.limits);
+  add_range(finding.found, "size", range.limits);
+  finding.found.push_back({"size", std::string(source_text(range.source))});
+  finding.found.push_back(millimetres("modelled_mm", model.size));
+  finding.margin = {millimetres("size_mm", margin(range.limits, wanted.limits))};
+  finding.basis = fmt::format("{}; {}", wanted.basis, kIso14253);
+  finding.outcome = range.basic ? Outcome::nonconforming : judge(range.limits, wide);
+  if (range.basic) {
+    finding.advice = fmt::format("model is not at basic size: it is {}, its nominal is {}",
+                                 length_text(model.size, unit), length_text(*range.basic, unit));
+  } else if (finding.outcome == Outcome::conforming) {
+    finding.advice = range.to_make ? "make it " + range_text(wanted.limits, unit)
+                                   : std::string("leave it as it is");
+  } else if (finding.outcome == Outcome::undecided) {
+    finding.advice =
+        fmt::format("measure it closer than +- {}", length_text(0.5 * range.limits.width(), unit));
+  } else {
+    const bool too_large = range.limits.lower > wanted.limits.upper;
+    finding.advice = cure_of(model.side, too_large,
+                             too_large ? range.limits.upper - wanted.limits.upper
+                                       : wanted.limits.lower - range.limits.lower,
+                             unit);
+  }
+  return finding;
+}
+
+// Occurrences of one product share a finding unless one was measured by itself.
+std::vector<std::vector<Subject>> grouped(const Declared& declared, const SizeWant& want) {
+  std::vector<std::vector<Subject>> groups;
+  std::vector<std::pair<const MeasuredSize*, const JobPart*>> keys;
+  for (const auto& [subject, chosen] : declared.sizes) {
+    if (chosen != &want) {
+      continue;
+    }
+    const auto measured = declared.measured.find(subject);
+    const std::pair key{measured == declared.measured.end() ? nullptr : measured->second,
+                        declared.parts.at(subject.occurrence)};
+    const auto known = std::find(keys.begin(), keys.end(), key);
+    if (known == keys.end()) {
+      keys.push_back(key);
+      groups.push_back({subject});
+    } else {
+      groups[static_cast<std::size_t>(known - keys.begin())].push_back(subject);
+    }
+  }
+  return groups;
+}
+
+std::set<Subject> judged_features(const Declared& declared) {
+  std::set<Subject> judged;
+  const Seats& seats = declared.look->seats;
+  for (const RadialSeat& seat : seats.radial) {
+    judged.insert({subject_of(seat.hole), subject_of(seat.shaft)});
+  }
+  for (const WidthSeat& seat : seats.width) {
+    judged.insert({subject_of(seat.slot), subject_of(seat.key)});
+  }
+  for (std::size_t i = 0; i < seats.threads.size(); ++i) {
+    if (declared.thread_fits.at(i) != nullptr) {
+      judged.insert({subject_of(seats.threads[i].hole), subject_of(seats.threads[i].screw)});
+    }
+  }
+  for (const auto& [subject, want] : declared.sizes) {
+    judged.insert(subject);
+  }
+  return judged;
+}
+
+Finding unused_measurement(const Declared& declared, const MeasuredSize& measured,
+                           const std::vector<Subject>& subjects) {
+  const Length uncertainty =
+      measured.uncertainty.value_or(declared.job->settings.default_uncertainty);
+  Finding finding;
+  finding.kind = "size";
+  finding.about = {name_of(declared, subjects)};
+  finding.found = {millimetres("measured_mm", measured.value),
+                   millimetres("uncertainty_mm", uncertainty),
+                   millimetres("modelled_mm", modelled(declared, ref_of(subjects.front())).size)};
+  finding.basis = "measured size" + from_line(measured.line);
+  finding.advice =
+      "measured, but it makes no seat in the model and no [[sizes]] entry asks for it: place its "
+      "mate, or say what the size should be";
+  return finding;
+}
+
+std::vector<Finding> unused_measurements(const Declared& declared) {
+  const std::set<Subject> judged = judged_features(declared);
+  std::map<const MeasuredSize*, std::vector<Subject>> unused;
+  std::set<const MeasuredSize*> used;
+  for (const auto& [subject, measured] : declared.measured) {
+    if (judged.count(subject) > 0) {
+      used.insert(measured);
+    } else {
+      unused[measured].push_back(subject);
+    }
+  }
+  std::vector<Finding> findings;
+  for (const MeasuredSize& measured : declared.job->measured) {
+    const auto found = unused.find(&measured);
+    if (found != unused.end() && used.count(&measured) == 0) {
+      findings.push_back(unused_measurement(declared, measured, found->second));
+    }
+  }
+  return findings;
+}
+
+}  // namespace
+
+std::vector<Finding> size_findings(const Declared& declared) {
+  std::vector<Finding> findings;
+  for (const SizeWant& want : declared.job->sizes) {
+    for (const std::vector<Subject>& subjects : grouped(declared, want)) {
+      findings.push_back(judge_size(declared, want, subjects));
+    }
+  }
+  std::vector<Finding> unused = unused_measurements(declared);
+  std::move(unused.begin(), unused.end(), std::back_inserter(findings));
+  return findings;
+}
+
+}  // namespace spotblue

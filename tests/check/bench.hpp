@@ -1,0 +1,172 @@
+#pragma once
+// Models made of plain values, for tests that need no CAD kernel: parts with named features, and
+// the seats that a test says lie between them.
+
+#include <algorithm>
+#include <cstddef>
+#include <limits>
+#include <numbers>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+#include "spotblue/check/check.hpp"
+
+namespace spotblue::test {
+
+class Bench {
+ public:
+  Job job;
+  Look look;
+
+  /// A product and its only occurrence.
+  std::size_t part(const std::string& name) {
+    look.model.products.push_back({});
+    look.model.products.back().id = name;
+    look.model.products.back().name = name;
+    return occur(look.model.products.size() - 1, "Group/" + name);
+  }
+
+  std::size_t occur(std::size_t product, const std::string& path) {
+    Occurrence occurrence;
+    occurrence.id = path;
+    occurrence.path = path;
+    occurrence.product = product;
+    look.model.occurrences.push_back(occurrence);
+    return look.model.occurrences.size() - 1;
+  }
+
+  FeatureRef cylinder(std::size_t part, const std::string& name, Side side, double diameter) {
+    Cylinder feature;
+    feature.name = name;
+    feature.side = side;
+    feature.axis = {{0, 0, 0}, {0, 0, 1}};
+    feature.diameter = diameter;
+    feature.intervals = {{0.0, 20.0}};
+    return add(part, FeatureKind::cylinder, product(part).cylinders, feature);
+  }
+  FeatureRef bore(std::size_t part, const std::string& name, double diameter) {
+    return cylinder(part, name, Side::internal, diameter);
+  }
+  FeatureRef outside(std::size_t part, const std::string& name, double diameter) {
+    return cylinder(part, name, Side::external, diameter);
+  }
+  FeatureRef face(std::size_t part, const std::string& name, double z, double normal) {
+    Plane plane;
+    plane.name = name;
+    plane.at = {0, 0, z};
+    plane.normal = {0, 0, normal};
+    plane.u = {1, 0, 0};
+    return add(part, FeatureKind::plane, product(part).planes, plane);
+  }
+  FeatureRef width(std::size_t part, const std::string& name, Side side, double size) {
+    const double out = side == Side::external ? 1.0 : -1.0;
+    const FeatureRef first = face(part, name + " low", -0.5 * size, -out);
+    const FeatureRef second = face(part, name + " high", 0.5 * size, out);
+    return add(part, FeatureKind::width, product(part).widths,
+               Width{name, side, first.index, second.index, size});
+  }
+  FeatureRef cone(std::size_t part, const std::string& name, Side side, double half_angle) {
+    Cone feature;
+    feature.name = name;
+    feature.side = side;
+    feature.half_angle = half_angle;
+    return add(part, FeatureKind::cone, product(part).cones, feature);
+  }
+
+  /// A radial seat of the two, `off_axis` mm out of line.
+  void seat(const FeatureRef& hole, const FeatureRef& shaft, double off_axis = 0.0) {
+    RadialSeat seat;
+    seat.hole = hole;
+    seat.shaft = shaft;
+    seat.hole_diameter = product(hole.occurrence).cylinders[hole.index].diameter;
+    seat.shaft_diameter = product(shaft.occurrence).cylinders[shaft.index].diameter;
+    seat.clearance = seat.hole_diameter - seat.shaft_diameter;
+    seat.offset = off_axis;
+    seat.least_gap = 0.5 * seat.clearance - off_axis;
+    seat.engaged = 20.0;
+    seat.coverage = 2.0 * std::numbers::pi;
+    look.seats.radial.push_back(seat);
+  }
+  void key(const FeatureRef& slot, const FeatureRef& key, double offset = 0.0) {
+    WidthSeat seat;
+    seat.slot = slot;
+    seat.key = key;
+    seat.slot_width = product(slot.occurrence).widths[slot.index].width;
+    seat.key_width = product(key.occurrence).widths[key.index].width;
+    seat.clearance = seat.slot_width - seat.key_width;
+    seat.offset = offset;
+    look.seats.width.push_back(seat);
+  }
+  void gap(const FeatureRef& a, const FeatureRef& b, double gap) {
+    AxialSeat seat;
+    seat.a = a;
+    seat.b = b;
+    seat.gap = gap;
+    seat.area = 100.0;
+    look.seats.axial.push_back(seat);
+  }
+  void clash(std::size_t a, std::size_t b, double depth, const std::string& cause) {
+    Clash clash;
+    clash.a = std::min(a, b);
+    clash.b = std::max(a, b);
+    clash.depth = depth;
+    clash.volume = 12.5;
+    clash.cause = cause;
+    look.clash.clashes.push_back(clash);
+  }
+
+  JobPart& declare(const std::string& part, PartState state, SizesMeant sizes) {
+    JobPart declared;
+    declared.part = part;
+    declared.state = state;
+    declared.sizes = sizes;
+    job.parts.push_back(declared);
+    return job.parts.back();
+  }
+  void measure(const std::string& feature, double value, double uncertainty) {
+    job.measured.push_back({feature, Length::mm(value), Length::mm(uncertainty), 0});
+  }
+  void want(const std::string& hole, const std::string& shaft, FitRule rule, int line = 0) {
+    job.fits.push_back({hole, shaft, std::move(rule), line});
+  }
+
+  [[nodiscard]] std::vector<Finding> findings() const { return judge_job(job, look); }
+  [[nodiscard]] Finding only() const { return findings().at(0); }
+
+  Product& product(std::size_t part) {
+    return look.model.products[look.model.occurrences[part].product];
+  }
+
+ private:
+  template <typename Feature>
+  static FeatureRef add(std::size_t part, FeatureKind kind, std::vector<Feature>& list,
+                        const Feature& feature) {
+    list.push_back(feature);
+    return {part, kind, list.size() - 1};
+  }
+};
+
+inline FitRule iso(const std::string& text) { return ClassFit{FitSystem::iso_286, text, {}}; }
+
+/// The number of a quantity by its key; fails the test with NaN when there is none.
+inline double number(const std::vector<Quantity>& quantities, const std::string& key) {
+  for (const Quantity& quantity : quantities) {
+    if (quantity.key == key && std::holds_alternative<double>(quantity.value)) {
+      return std::get<double>(quantity.value);
+    }
+  }
+  return std::numeric_limits<double>::quiet_NaN();
+}
+
+/// A wheel with a 44 bore on a bush with a 44 outside, seated: the pair most tests judge.
+inline Bench wheel_on_bush(double bore = 44.0, double outside = 44.0, double off_axis = 0.0) {
+  Bench bench;
+  const FeatureRef hole = bench.bore(bench.part("Wheel"), "bore 44", bore);
+  const FeatureRef shaft = bench.outside(bench.part("Bush"), "outside 44", outside);
+  bench.seat(hole, shaft, off_axis);
+  return bench;
+}
+
+}  // namespace spotblue::test
