@@ -1,5 +1,3 @@
-#include "spotblue/check/check.hpp"
-
 #include <fmt/format.h>
 
 #include <iterator>
@@ -9,6 +7,7 @@
 
 #include "check/declared.hpp"
 #include "check/seat_findings.hpp"
+#include "spotblue/check/check.hpp"
 
 namespace spotblue {
 namespace {

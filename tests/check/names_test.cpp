@@ -1,0 +1,106 @@
+// How a job's names find the model's parts and features.
+
+#include "check/names.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "check/bench.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::Bench;
+using ::testing::HasSubstr;
+
+constexpr Entry kEntry{"fits", "hole", 12};
+
+Bench wheel() {
+  Bench bench;
+  const std::size_t part = bench.part("Wheel");
+  bench.bore(part, "bore 44.45", 44.45);
+  bench.bore(part, "bore 10 @ 5", 10.0);
+  bench.bore(part, "bore 10 @ 40", 10.0);
+  bench.occur(0, "Group/Wheel again");
+  return bench;
+}
+
+Error refusal(const Bench& bench, const std::string& name) {
+  try {
+    (void)Names(bench.job, bench.look.model).feature(name, kEntry);
+  } catch (const Error& problem) {
+    return problem;
+  }
+  return {ErrorCode::kernel_failure, {}, "no error", ""};
+}
+
+TEST(Names, MeanEveryOccurrenceOfAProduct) {
+  const Bench bench = wheel();
+  const NamedFeature named =
+      Names(bench.job, bench.look.model).feature("Wheel: bore 44.45", kEntry);
+  EXPECT_EQ(named.meant, Meant::product);
+  EXPECT_EQ(named.refs.size(), 2U);
+}
+
+TEST(Names, MeanOneOccurrenceByItsPath) {
+  const Bench bench = wheel();
+  const NamedFeature named =
+      Names(bench.job, bench.look.model).feature("Group/Wheel again: bore 44.45", kEntry);
+  EXPECT_EQ(named.meant, Meant::occurrence);
+  ASSERT_EQ(named.refs.size(), 1U);
+  EXPECT_EQ(named.refs.front().occurrence, 1U);
+}
+
+TEST(Names, AreMetWithinFiveMicrometres) {
+  const Bench bench = wheel();
+  EXPECT_EQ(Names(bench.job, bench.look.model).feature("Wheel: bore 44.454", kEntry).refs.size(),
+            2U);
+  EXPECT_EQ(refusal(bench, "Wheel: bore 44.456").code(), ErrorCode::bad_input);
+}
+
+TEST(Names, MayBeInInchesInAnInchJob) {
+  Bench bench = wheel();
+  EXPECT_EQ(refusal(bench, "Wheel: bore 1 3/4").code(), ErrorCode::bad_input);
+  bench.job.unit = LengthUnit::inch;
+  const Names names(bench.job, bench.look.model);
+  EXPECT_EQ(names.feature("Wheel: bore 1 3/4", kEntry).refs.front().index, 0U);
+  EXPECT_EQ(names.feature("Wheel: bore 44.45", kEntry).refs.front().index, 0U);
+}
+
+TEST(Names, ThatCouldMeanSeveralFeaturesAreRefusedWithAllOfThem) {
+  const Error problem = refusal(wheel(), "Wheel: bore 10");
+  EXPECT_THAT(problem.rule(), HasSubstr("any of 2 features"));
+  EXPECT_THAT(problem.cure(), HasSubstr("\"Wheel: bore 10 @ 5\", \"Wheel: bore 10 @ 40\""));
+}
+
+TEST(Names, OfNoFeatureAreRefusedWithTheNearest) {
+  Bench bench = wheel();
+  bench.job.file = "plan.toml";
+  const Error problem = refusal(bench, "Wheel: bore 45.45");
+  EXPECT_EQ(problem.file(), "plan.toml");
+  EXPECT_EQ(problem.place(), "line 12, fits, hole");
+  EXPECT_THAT(problem.cure(), HasSubstr("Wheel: bore 44.45"));
+}
+
+TEST(Names, OfNoPartAreRefusedWithTheNearest) {
+  Bench bench = wheel();
+  bench.declare("Weel", PartState::as_found, SizesMeant::actual);
+  try {
+    (void)bench.findings();
+    FAIL() << "no error";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.rule(), HasSubstr("no part \"Weel\""));
+    EXPECT_THAT(problem.cure(), HasSubstr("\"Wheel\""));
+  }
+}
+
+TEST(Names, OfFindingsAreThePathOnlyWhereAProductRepeats) {
+  Bench bench = wheel();
+  const FeatureRef pin = bench.outside(bench.part("Pin"), "outside 10", 10.0);
+  const Names names(bench.job, bench.look.model);
+  EXPECT_EQ(names.id_of(pin), "Pin: outside 10");
+  EXPECT_EQ(names.id_of(FeatureRef{1, FeatureKind::cylinder, 0}), "Group/Wheel again: bore 44.45");
+}
+
+}  // namespace
+}  // namespace spotblue

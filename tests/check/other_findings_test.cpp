@@ -1,0 +1,241 @@
+// Threads, widths, tapers, axial gaps, clashes and sizes. Numbers worked by hand.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "check/bench.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::Bench;
+using test::iso;
+using test::number;
+using ::testing::AllOf;
+using ::testing::HasSubstr;
+
+constexpr double kNear = 1e-9;
+
+Bench screw_in_cover(double offset) {
+  Bench bench;
+  Thread thread;
+  thread.hole = bench.bore(bench.part("Cover"), "bore 8.5", 8.5);
+  thread.screw = bench.outside(bench.part("Screw"), "outside 10", 10.0);
+  thread.size = "M10";
+  thread.hole_diameter = 8.5;
+  thread.screw_diameter = 10.0;
+  thread.offset = offset;
+  bench.look.seats.threads.push_back(thread);
+  return bench;
+}
+
+TEST(ThreadFinding, ConformsAndListsTheOverlapItHides) {
+  const Finding finding = screw_in_cover(0.0).only();
+  EXPECT_EQ(finding.id, "thread-1");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.found, "overlap_allowed_mm"), 1.5, kNear);
+  EXPECT_THAT(finding.basis, HasSubstr("M10"));
+}
+
+TEST(ThreadFinding, IsUndecidedWhenTheScrewIsOutOfLine) {
+  EXPECT_EQ(screw_in_cover(0.3).only().outcome, Outcome::undecided);
+}
+
+TEST(ThreadFinding, IsJudgedAsTheFitThatIsDeclaredForIt) {
+  Bench bench = screw_in_cover(0.0);
+  bench.want("Cover: bore 8.5", "Screw: outside 10", ClearanceLimits{Length(), Length::mm(0.1)});
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.kind, "radial fit");
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+}
+
+// ISO 286-2: 8 P9 = -15/-51 um, h9 = 0/-36 um (size step over 6 to 10): clearances -51 to +21 um.
+TEST(WidthFinding, JudgesAKeyInItsKeyseatByClass) {
+  Bench bench;
+  const FeatureRef slot = bench.width(bench.part("Hub"), "slot 8", Side::internal, 7.97);
+  const FeatureRef key = bench.width(bench.part("Key"), "width 8", Side::external, 7.99);
+  bench.key(slot, key);
+  bench.want("Hub: slot 8", "Key: width 8", iso("P9/h9"));
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.kind, "width fit");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.wanted, "clearance_min_mm"), -0.051, kNear);
+  EXPECT_NEAR(number(finding.wanted, "clearance_max_mm"), 0.021, kNear);
+}
+
+TEST(WidthFinding, FoulsWhenTheKeyStandsBesideItsKeyseat) {
+  Bench bench;
+  const FeatureRef slot = bench.width(bench.part("Hub"), "slot 8", Side::internal, 8.02);
+  const FeatureRef key = bench.width(bench.part("Key"), "width 8", Side::external, 8.0);
+  bench.key(slot, key, -0.05);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
+Bench cone_in_hub(double hole_deg, double shaft_deg) {
+  const double rad = std::numbers::pi / 180.0;
+  Bench bench;
+  TaperSeat seat;
+  seat.hole = bench.cone(bench.part("Hub"), "taper bore 20/24", Side::internal, hole_deg * rad);
+  seat.shaft = bench.cone(bench.part("Stud"), "taper 20/24", Side::external, shaft_deg * rad);
+  seat.hole_half_angle = hole_deg * rad;
+  seat.shaft_half_angle = shaft_deg * rad;
+  bench.look.seats.taper.push_back(seat);
+  return bench;
+}
+
+TEST(TaperFinding, IsUndecidedUntilDeclared) {
+  EXPECT_EQ(cone_in_hub(2.86, 2.86).only().outcome, Outcome::undecided);
+}
+
+// A hole that opens faster than the shaft grows touches it where both are small.
+TEST(TaperFinding, SaysAtWhichEndTheConesBear) {
+  Bench bench = cone_in_hub(2.90, 2.80);
+  bench.job.tapers.push_back({"Hub: taper bore 20/24", "Stud: taper 20/24", 0.05, {}, 0});
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("small end"));
+  bench.job.tapers.front().angle_within_deg = 0.1;
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
+Bench faces(double gap) {
+  Bench bench;
+  const FeatureRef a = bench.face(bench.part("Bush"), "face 60", 0.0, 1.0);
+  const FeatureRef b = bench.face(bench.part("Washer"), "face 50", gap, -1.0);
+  bench.gap(a, b, gap);
+  return bench;
+}
+
+AxialWant between_faces(AxialWantKind kind, double least, double greatest) {
+  return {kind, "Washer: face 50", "Bush: face 60", Length::mm(least), Length::mm(greatest), 0};
+}
+
+TEST(AxialFinding, IsUndecidedWhenNothingIsDeclared) {
+  EXPECT_EQ(faces(0.0).only().outcome, Outcome::undecided);
+  EXPECT_EQ(faces(0.2).only().outcome, Outcome::undecided);
+}
+
+TEST(AxialFinding, DoesNotConformWhenFacesOverlap) {
+  const Finding finding = faces(-0.15).only();
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("overlap by 0.150 mm"));
+}
+
+TEST(AxialFinding, ConformsWhenTheOverlapIsAllowedAndSaysWhatItHides) {
+  Bench bench = faces(-0.15);
+  bench.job.allowed.push_back({"Bush", "Washer", "soft washer", Length::mm(0.2), 9});
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_THAT(finding.basis, AllOf(HasSubstr("soft washer"), HasSubstr("hides 0.150 mm")));
+  bench.job.allowed.front().depth = Length::mm(0.1);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
+TEST(AxialFinding, JudgesAGapWantInEitherOrderOfItsFaces) {
+  Bench bench = faces(0.2);
+  bench.job.axial.push_back(between_faces(AxialWantKind::gap, 0.1, 0.25));
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.margin, "gap_mm"), 0.05, kNear);
+  bench.job.axial.front().greatest = Length::mm(0.15);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
+TEST(AxialFinding, JudgesTouchBetweenTwoPartsWithTheModelsRounding) {
+  Bench bench = faces(3e-7);
+  bench.job.axial.push_back({AxialWantKind::touch, "Bush", "Washer", Length(), Length(), 0});
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
+TEST(AxialFinding, TakesAFacesWantBeforeItsParts) {
+  Bench bench = faces(0.2);
+  bench.job.axial.push_back({AxialWantKind::touch, "Bush", "Washer", Length(), Length(), 0});
+  bench.job.axial.push_back(between_faces(AxialWantKind::end_play, 0.1, 0.3));
+  const std::vector<Finding> findings = bench.findings();
+  EXPECT_EQ(findings.at(0).outcome, Outcome::conforming);
+  // The want of the parts now speaks of nothing, and says so.
+  ASSERT_EQ(findings.size(), 2U);
+  EXPECT_THAT(findings.at(1).advice, HasSubstr("nothing to judge"));
+}
+
+TEST(AxialFinding, TakesAMeasuredGapBeforeTheModels) {
+  Bench bench = faces(0.2);
+  bench.job.axial.push_back(between_faces(AxialWantKind::gap, 0.1, 0.25));
+  bench.job.measured_gaps.push_back(
+      {"Bush: face 60", "Washer: face 50", Length::mm(0.24), Length::mm(0.02), 0});
+  const Finding finding = bench.only();
+  EXPECT_NEAR(number(finding.found, "gap_mm"), 0.24, kNear);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+}
+
+Bench two_parts(double depth, const std::string& cause) {
+  Bench bench;
+  const std::size_t a = bench.part("Seal");
+  const std::size_t b = bench.part("Bracket");
+  bench.clash(a, b, depth, cause);
+  return bench;
+}
+
+TEST(ClashFinding, DoesNotConformAndGivesVolumeAndDepth) {
+  const Finding finding = two_parts(0.4, "solids overlap").only();
+  EXPECT_EQ(finding.id, "clash-1");
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(finding.found, "volume_mm3"), 12.5, kNear);
+  EXPECT_THAT(finding.advice, HasSubstr("about 0.400 mm deep"));
+}
+
+TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
+  Bench bench = two_parts(0.4, "solids overlap");
+  bench.job.allowed.push_back({"Bracket", "Seal", "squeezed on purpose", Length::mm(0.5), 0});
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_THAT(finding.basis, AllOf(HasSubstr("squeezed on purpose"), HasSubstr("hides 12.5 mm3")));
+  bench.job.allowed.front().depth = Length::mm(0.3);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
+TEST(ClashFinding, IsUndecidedWhenTheKernelCouldNotDecide) {
+  EXPECT_EQ(two_parts(0.0, "undecided: boolean failed").only().outcome, Outcome::undecided);
+}
+
+// ISO 286-2: 30 F8 = +53/+20 um (size step over 18 to 30).
+TEST(SizeFinding, JudgesAMeasuredSizeByItsOwnClass) {
+  Bench bench;
+  bench.bore(bench.part("Bush"), "bore 30", 30.0);
+  bench.job.sizes.push_back({"Bush: bore 30", std::string("F8"), {}, 0});
+  bench.measure("Bush: bore 30", 30.030, 0.002);
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.id, "size-1");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.margin, "size_mm"), 0.008, kNear);
+  bench.job.measured.front().value = Length::mm(30.010);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+  EXPECT_THAT(bench.only().advice, HasSubstr("too small by 0.012 mm: open it"));
+}
+
+TEST(SizeFinding, IsOneForAllOccurrencesAlike) {
+  Bench bench;
+  const std::size_t pin = bench.part("Pin");
+  bench.occur(bench.look.model.occurrences[pin].product, "Group/Pin again");
+  bench.outside(pin, "outside 6", 6.0);
+  bench.job.sizes.push_back({"Pin: outside 6", Limits{Length::mm(5.9), Length::mm(6.1)}, {}, 0});
+  ASSERT_EQ(bench.findings().size(), 1U);
+  bench.measure("Group/Pin again: outside 6", 5.8, 0.0);
+  const std::vector<Finding> findings = bench.findings();
+  ASSERT_EQ(findings.size(), 2U);
+  EXPECT_EQ(findings[0].outcome, Outcome::conforming);
+  EXPECT_EQ(findings[1].outcome, Outcome::nonconforming);
+  EXPECT_EQ(findings[1].about.front(), "Group/Pin again: outside 6");
+}
+
+TEST(SizeFinding, TellsOfAMeasuredSizeThatNothingUses) {
+  Bench bench;
+  bench.bore(bench.part("Bush"), "bore 30", 30.0);
+  bench.measure("Bush: bore 30", 30.030, 0.002);
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("measured, but it makes no seat"));
+}
+
+}  // namespace
+}  // namespace spotblue
