@@ -7,10 +7,11 @@
 namespace spotblue::proof {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 /// Lead-in chamfers and fillets carry an interference a little past the cylinders' shared length.
 constexpr double kRunOut = 2.0;
 constexpr double kRunOutPerOverlap = 10.0;
+/// Cosine of the greatest angle at which a key's side still faces a keyseat's wall.
+constexpr double kFacing = 0.999;
 
 struct Scene {
   const Model& model;
@@ -97,7 +98,7 @@ void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) 
       const Plane& plane = slot.planes[wall];
       const Line in = scene.placed(seat.slot, {plane.at, plane.normal});
       const double depth = -station(out, in.at);
-      if (dot(out.along, in.along) < -std::cos(kDegree) * 0.9 && depth > 0.0 &&
+      if (dot(out.along, in.along) < -kFacing && depth > 0.0 &&
           depth <= scene.most_overlap(seat.slot_width)) {
         accounted.bands.push_back({out.at, out.along, -depth, 0.0});
       }
@@ -108,7 +109,9 @@ void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) 
 }  // namespace
 
 bool fouls(const RadialSeat& seat, const SeatSettings& settings) {
-  return seat.clearance >= -settings.same_length_mm && seat.least_gap < -settings.same_length_mm;
+  // Where only some angles have surface the axes may part on the side that has none.
+  return seat.coverage > 2.0 * std::numbers::pi - 1e-6 &&
+         seat.clearance >= -settings.same_length_mm && seat.least_gap < -settings.same_length_mm;
 }
 
 bool overlaps(const AxialSeat& seat, const SeatSettings& settings) {

@@ -40,7 +40,8 @@ struct PairSeats {
 [[nodiscard]] Accounted account_for(const Model& model, const Seats& seats, const PairSeats& pair,
                                     const SeatSettings& settings, const Frame& to_a);
 
-/// Whether a radial seat runs foul: clearance by diameter, and yet the surfaces cross.
+/// Whether a radial seat runs foul all round: clearance by diameter, and yet the surfaces cross.
+/// Where hole or shaft have surface at some angles only, the solids themselves must tell.
 [[nodiscard]] bool fouls(const RadialSeat& seat, const SeatSettings& settings);
 /// Whether the two faces overlap.
 [[nodiscard]] bool overlaps(const AxialSeat& seat, const SeatSettings& settings);

@@ -25,6 +25,7 @@ using proof::PairSeats;
 struct Verdict {
   std::vector<Clash> clashes;
   std::optional<std::size_t> open;  ///< index of the open pair that decides the rest
+  std::string open_cause;           ///< what it is called if the solids do overlap
 };
 
 class Search {
@@ -63,7 +64,7 @@ class Search {
         add(report, a, b, clash);
       }
       if (verdict.open) {
-        add_open(report, a, b, overlaps[*verdict.open]);
+        add_open(report, a, b, overlaps[*verdict.open], verdict.open_cause);
       }
     }
     std::ranges::stable_sort(report.clashes, {}, [](const Clash& c) {
@@ -86,12 +87,13 @@ class Search {
     const Frame to_a = inverse(first.frame);
     const Accounted accounted = proof::account_for(model_, seats_, pair, settings_, to_a);
     const Frame b_to_a = relative_frame(first, second);
-    Verdict verdict{.clashes = fouls(pair, to_a), .open = {}};
+    Verdict verdict{.clashes = fouls(pair, to_a), .open = {}, .open_cause = {}};
     const proof::Pair placed{
         bounds(first.product),   bounds(second.product), b_to_a, inverse(b_to_a), accounted,
         settings_.same_length_mm};
     if (!proof::proved_clear(placed)) {
       verdict.open = open_.size();
+      verdict.open_cause = open_cause(pair);
       open_.push_back({first.product, second.product, b_to_a, accounted, directions(placed),
                        settings_.same_length_mm});
     }
@@ -115,6 +117,16 @@ class Search {
       }
     }
     return found;
+  }
+
+  /// A seat with surface at some angles only may foul by its numbers; the solids tell whether.
+  [[nodiscard]] std::string open_cause(const PairSeats& pair) const {
+    const bool off_axis = std::ranges::any_of(pair.radial, [&](std::size_t i) {
+      const RadialSeat& seat = seats_.radial[i];
+      return seat.clearance >= -settings_.same_length_mm &&
+             seat.least_gap < -settings_.same_length_mm && !proof::fouls(seat, settings_);
+    });
+    return off_axis ? "off axis" : "solids overlap";
   }
 
   /// Ways a part might be moved clear: square to either's planes, along axes, along coordinates.
@@ -146,10 +158,11 @@ class Search {
     report.clashes.push_back(std::move(clash));
   }
 
-  void add_open(ClashReport& report, std::size_t a, std::size_t b, const Overlap& overlap) const {
+  void add_open(ClashReport& report, std::size_t a, std::size_t b, const Overlap& overlap,
+                const std::string& cause) const {
     Clash clash{.volume = overlap.volume, .depth = overlap.depth, .at = overlap.at, .cause = {}};
     if (overlap.state == Overlap::State::shared) {
-      clash.cause = "solids overlap";
+      clash.cause = cause;
       add(report, a, b, clash);
     } else if (overlap.state == Overlap::State::undecided) {
       clash.exact = false;

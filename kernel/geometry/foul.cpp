@@ -132,17 +132,15 @@ Clash radial_foul(const Model& model, const RadialSeat& seat) {
   for (const double s : {seat.from, seat.to}) {
     deepest = offset(s) > offset(deepest) + 1e-9 ? s : deepest;
   }
-  const bool whole = seat.coverage > 2.0 * kPi - 1e-6;
-  const double covered = whole ? 1.0 : seat.coverage / (2.0 * kPi);
   // A little inside the engaged stretch, so that the point is not on an end face.
   const double at = std::clamp(deepest, seat.from + 0.01 * length, seat.to - 0.01 * length);
   const Point across = offset_at(seat.axis, shaft, at);
   const double reach = 0.5 * (hole_radius + std::max(hole_radius, norm(across) + shaft_radius));
   const Direction out = norm(across) > 0.0 ? unit(across) : any_square(seat.axis.along);
-  return {.volume = mean * seat.engaged * covered,
+  return {.volume = mean * seat.engaged,
           .depth = -seat.least_gap,
           .at = at_station(seat.axis, at) + reach * out,
-          .exact = whole,
+          .exact = true,
           .cause = "off axis"};
 }
 

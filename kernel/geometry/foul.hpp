@@ -12,7 +12,7 @@ namespace spotblue::proof {
 /// outside the hole; mm2.
 [[nodiscard]] double crescent_area(double hole, double shaft, double offset);
 
-/// The clash of a seat that fouls; assembly frame, a and b left at 0.
+/// The clash of a seat that fouls all round; assembly frame, a and b left at 0.
 [[nodiscard]] Clash radial_foul(const Model& model, const RadialSeat& seat);
 /// The clash of two faces that overlap.
 [[nodiscard]] Clash axial_foul(const Model& model, const Seats& seats, const AxialSeat& seat);

@@ -3,8 +3,8 @@
 #include <numbers>
 #include <optional>
 
+#include "geometry/air_probe.hpp"
 #include "geometry/clear_pair.hpp"
-#include "geometry/free_ray.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -209,6 +209,56 @@ bool stays_out(const Hull& hull, const OtherFace& face) {
          });
 }
 
+bool centred(const Hull& hull, Point p) {
+  return std::ranges::all_of(hull.sides,
+                             [&](const HalfSpace& s) { return dot(s.normal, p) < s.limit; });
+}
+
+std::vector<Direction> rays_of(const Hull& hull) {
+  std::vector<Direction> rays;
+  for (const Direction d : hull.axes) {
+    rays.push_back(d);
+    rays.push_back(-d);
+  }
+  return rays;
+}
+
+/// One cylinder may pass through the hull (a keyseat's mouth): its face has no edge in there, but
+/// whether it spans the hull is not known. The hull then has a part within the cylinder, which is
+/// convex, and a part without; the latter is in one piece where the hull is a box, the axis runs
+/// below it and its top lies outside. Each part is uniform; both must be air.
+bool split_hull_in_air(const View& view, const Hull& hull, const Turned& t) {
+  const double radius = t.radius_from;
+  if (hull.sides.size() != 6) {
+    return false;
+  }
+  for (std::size_t i = 0; i < 6; ++i) {
+    const Direction up = hull.sides[i].normal;
+    const double axis_level = dot(up, t.axis.at);
+    const double top = hull.sides[i].limit - axis_level;
+    const double bottom = -hull.sides[i ^ 1U].limit - axis_level;
+    if (std::abs(dot(up, t.axis.along)) > 1e-9 || bottom <= 0.0 || top <= radius) {
+      continue;
+    }
+    const double middle = dot(up, hull.centre) - axis_level;
+    const Point low =
+        hull.centre + (bottom + 0.05 * (std::min(radius, top) - bottom) - middle) * up;
+    const Point high = hull.centre + (0.5 * (radius + top) - middle) * up;
+    const auto rays = rays_of(hull);
+    if (centred(hull, low) && centred(hull, high) && distance(t.axis, low) < radius - 1e-4 &&
+        distance(t.axis, high) > radius + 1e-4 && in_air(view.faces, low, rays) &&
+        in_air(view.faces, high, rays)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+bool same_surface(const Turned& a, const Turned& b) {
+  return a.radius_from == a.radius_to && a.radius_from == b.radius_from &&
+         b.radius_from == b.radius_to && a.axis.at == b.axis.at && a.axis.along == b.axis.along;
+}
+
 bool hull_stays_out(const View& view) {
   if (!view.faces.closed) {
     return false;
@@ -218,16 +268,25 @@ bool hull_stays_out(const View& view) {
     return true;
   }
   const auto out = [&](const auto& face) { return stays_out(*hull, face); };
-  if (!std::ranges::all_of(view.faces.patches, out) ||
-      !std::ranges::all_of(view.faces.flats, out) || !std::ranges::all_of(view.faces.others, out)) {
+  if (!std::ranges::all_of(view.faces.flats, out) || !std::ranges::all_of(view.faces.others, out)) {
     return false;
   }
-  // The hull lies wholly in material or wholly in air; a way out that meets no face says air.
-  const bool centred = std::ranges::all_of(
-      hull->sides, [&](const HalfSpace& s) { return dot(s.normal, hull->centre) < s.limit; });
-  return centred && std::ranges::any_of(hull->axes, [&](Direction d) {
-           return is_free(view.faces, hull->centre, d) || is_free(view.faces, hull->centre, -d);
-         });
+  const Turned* through = nullptr;
+  for (const Turned& patch : view.faces.patches) {
+    if (stays_out(*hull, patch)) {
+      continue;
+    }
+    if (patch.radius_from != patch.radius_to ||
+        (through != nullptr && !same_surface(*through, patch))) {
+      return false;
+    }
+    through = &patch;
+  }
+  if (through != nullptr) {
+    return split_hull_in_air(view, *hull, *through);
+  }
+  // The hull lies wholly in material or wholly in air.
+  return centred(*hull, hull->centre) && in_air(view.faces, hull->centre, rays_of(*hull));
 }
 
 }  // namespace

@@ -1,7 +1,6 @@
 #include <BRepAdaptor_Surface.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
-#include <BRepClass3d_SolidClassifier.hxx>
 #include <BRepClass_FaceClassifier.hxx>
 #include <BRepGProp.hxx>
 #include <BRepMesh_IncrementalMesh.hxx>
@@ -21,6 +20,7 @@
 
 #include "geometry/occt_values.hpp"
 #include "geometry/solid_overlap.hpp"
+#include "geometry/solid_probe.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -76,14 +76,15 @@ std::vector<Direction> directions_for(const GProp_GProps& props, const OpenPair&
 }
 
 Point point_inside(const TopoDS_Shape& solid, Point centre, double depth) {
-  if (is_inside(solid, centre, 1e-9)) {
+  SolidProbe probe(solid);
+  if (probe.inside(centre, 1e-9)) {
     return centre;
   }
   const auto points = face_points(solid, 200);
   for (const double share : {0.5, 0.25, 0.1, 0.02}) {
     for (const FacePoint& p : points) {
       const Point in = p.at - share * depth * p.out;
-      if (is_inside(solid, in, 1e-9)) {
+      if (probe.inside(in, 1e-9)) {
         return in;
       }
     }
@@ -131,12 +132,6 @@ double volume_of(const TopoDS_Shape& shape) {
   GProp_GProps props;
   BRepGProp::VolumeProperties(shape, props);
   return props.Mass();
-}
-
-bool is_inside(const TopoDS_Shape& shape, Point p, double tolerance) {
-  return std::ranges::any_of(solids_of(shape), [&](const TopoDS_Shape& solid) {
-    return BRepClass3d_SolidClassifier(solid, to_pnt(p), tolerance).State() == TopAbs_IN;
-  });
 }
 
 std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most) {

@@ -12,6 +12,8 @@
 #include <cmath>
 #include <gp_Trsf.hxx>
 
+#include "geometry/solid_probe.hpp"
+
 namespace spotblue::proof {
 namespace {
 
@@ -46,9 +48,9 @@ std::optional<TopoDS_Shape> boolean(const TopTools_ListOfShape& arguments,
 }
 
 bool probe_inside(const TopoDS_Shape& probed, const TopoDS_Shape& solid) {
-  return std::ranges::any_of(face_points(probed, kProbes), [&](const FacePoint& p) {
-    return is_inside(solid, p.at, kProbeDepth);
-  });
+  SolidProbe probe(solid);
+  return std::ranges::any_of(face_points(probed, kProbes),
+                             [&](const FacePoint& p) { return probe.inside(p.at, kProbeDepth); });
 }
 
 Overlap undecided(std::string why) {

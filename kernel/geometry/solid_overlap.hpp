@@ -24,8 +24,6 @@ namespace spotblue::proof {
 [[nodiscard]] std::vector<TopoDS_Shape> solids_of(const TopoDS_Shape& shape);
 /// mm3, of a solid or several.
 [[nodiscard]] double volume_of(const TopoDS_Shape& shape);
-/// Whether the point lies in one of the solids, farther than `tolerance` from its faces.
-[[nodiscard]] bool is_inside(const TopoDS_Shape& shape, Point p, double tolerance);
 /// A few points of every face, no more than `most` in all, each with the outward normal.
 struct FacePoint {
   Point at;

@@ -1,4 +1,4 @@
-#include "geometry/free_ray.hpp"
+#include "geometry/air_probe.hpp"
 
 #include <algorithm>
 #include <array>
@@ -47,28 +47,38 @@ double edge_distance(const Edge2& edge, Point2 p) {
              : std::abs(std::hypot(p.u - edge.centre.u, p.v - edge.centre.v) - edge.radius);
 }
 
-bool misses(const Flat& flat, Point start, Direction d) {
+/// Where a ray may first meet a face.
+struct Meeting {
+  double at = std::numeric_limits<double>::infinity();
+  bool sure = false;   ///< it does meet it there
+  bool front = false;  ///< and comes from the air side
+};
+
+Meeting meeting(const Flat& flat, Point start, Direction d) {
   const double rate = dot(d, flat.normal);
   const double height = dot(flat.at - start, flat.normal);
   if (std::abs(rate) < 1e-9) {
-    return std::abs(height) > kMargin + 1e-9 * norm(flat.at - start);
+    return {.at = std::abs(height) > kMargin + 1e-9 * norm(flat.at - start)
+                      ? std::numeric_limits<double>::infinity()
+                      : 0.0};
   }
   const double at = height / rate;
   if (at < 0.0) {
-    return true;
+    return {};
   }
   const Point q = start + at * d - flat.at;
   const Point2 p{dot(q, flat.u), dot(q, flat.v)};
-  return !contains(*flat.outline, p) &&
-         std::ranges::all_of(flat.outline->edges, [&](const Edge2& edge) {
-           return edge_distance(edge, p) > kMargin + flat.slack;
-         });
+  const bool inside = contains(*flat.outline, p);
+  const bool plain = std::ranges::all_of(flat.outline->edges, [&](const Edge2& edge) {
+    return edge_distance(edge, p) > kMargin + flat.slack;
+  });
+  if (!inside && plain) {
+    return {};
+  }
+  return {.at = at, .sure = inside && plain && std::abs(rate) > 0.01, .front = rate < 0.0};
 }
 
-bool misses(const Turned& t, Point start, Direction d) {
-  if (std::abs(t.radius_from - t.radius_to) > 0.0) {
-    return false;
-  }
+Meeting meeting(const Turned& t, Point start, Direction d) {
   const auto square = [&](Point p) { return p - dot(p, t.axis.along) * t.axis.along; };
   const Point s = square(start - t.axis.at);
   const Point v = square(d);
@@ -76,35 +86,56 @@ bool misses(const Turned& t, Point start, Direction d) {
   const double b = dot(s, v);
   const double c = dot(s, s) - t.radius_from * t.radius_from;
   const double root = b * b - a * c;
-  if (a < 1e-12 || root < 1e-9 * std::max(a, b * b)) {
-    return false;  // along the axis or grazing: the box had its say
+  if (t.radius_from != t.radius_to || a < 1e-12 || root < 1e-9 * std::max(a, b * b)) {
+    return {.at = 0.0};  // a cone, along the axis or grazing: the box had its say
   }
   const double margin = kMargin / std::max(t.radius_from, kMargin);
-  return std::ranges::all_of(std::array{-1.0, 1.0}, [&](double sign) {
+  for (const double sign : {-1.0, 1.0}) {
     const double at = (-b + sign * std::sqrt(root)) / a;
     const Point p = start + at * d - t.axis.at;
     const double along = dot(p, t.axis.along);
     const double angle = std::atan2(dot(p, t.y), dot(p, t.x));
     const bool angles = in_arcs(angle, t.arcs) || in_arcs(angle - margin, t.arcs) ||
                         in_arcs(angle + margin, t.arcs);
-    return at < 0.0 || along < t.from - kMargin || along > t.to + kMargin || !angles;
-  });
+    if (at >= 0.0 && along >= t.from - kMargin && along <= t.to + kMargin && angles) {
+      return {.at = at};
+    }
+  }
+  return {};
 }
 
-bool misses(const OtherFace&, Point, Direction) { return false; }
+Meeting meeting(const OtherFace&, Point, Direction) { return {.at = 0.0}; }
 
 const Box& box_of(const Turned& t) { return t.box; }
 const Box& box_of(const Flat& f) { return f.box; }
 const Box& box_of(const OtherFace& o) { return o.box; }
 
+bool tells_air(const FaceBounds& part, Point start, Direction d) {
+  Meeting sure;
+  double unsure = std::numeric_limits<double>::infinity();
+  const auto look = [&](const auto& faces) {
+    for (const auto& face : faces) {
+      const Meeting m = misses(box_of(face), start, d) ? Meeting{} : meeting(face, start, d);
+      if (m.sure && m.at < sure.at) {
+        sure = m;
+      } else if (!m.sure) {
+        unsure = std::min(unsure, m.at);
+      }
+    }
+  };
+  look(part.patches);
+  look(part.flats);
+  look(part.others);
+  if (std::isinf(sure.at)) {
+    return std::isinf(unsure);
+  }
+  return sure.front && sure.at + kMargin < unsure;
+}
+
 }  // namespace
 
-bool is_free(const FaceBounds& part, Point start, Direction d) {
-  const auto free = [&](const auto& face) {
-    return misses(box_of(face), start, d) || misses(face, start, d);
-  };
-  return std::ranges::all_of(part.patches, free) && std::ranges::all_of(part.flats, free) &&
-         std::ranges::all_of(part.others, free);
+bool in_air(const FaceBounds& part, Point start, std::span<const Direction> rays) {
+  return std::ranges::any_of(rays, [&](Direction d) { return tells_air(part, start, d); });
 }
 
 }  // namespace spotblue::proof
