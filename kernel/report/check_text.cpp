@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <map>
+#include <sstream>
 #include <string_view>
 #include <vector>
 
@@ -13,6 +14,7 @@ namespace spotblue {
 namespace {
 
 constexpr std::size_t kIndent = 4;
+constexpr std::size_t kLineWidth = 100;
 constexpr std::size_t kIdsShown = 4;  // ids of alike findings named before "and 12 more"
 
 /// Findings that read alike; the first one is shown.
@@ -36,8 +38,26 @@ std::vector<Alike> folded(const std::vector<Finding>& findings, Outcome outcome)
   return groups;
 }
 
+// Word and text, wrapped with the further lines under the first.
 std::string reason_line(std::string_view word, const std::string& text) {
-  return text.empty() ? "" : fmt::format("{:{}}{:8}  {}\n", "", kIndent, word, text);
+  if (text.empty()) {
+    return "";
+  }
+  std::string lines = fmt::format("{:{}}{:8}", "", kIndent, word);
+  const std::size_t margin = shown_width(lines) + 2;
+  std::size_t column = margin - 1;
+  lines += ' ';
+  std::istringstream words(text);
+  for (std::string next; words >> next;) {
+    const std::size_t width = shown_width(next) + 1;
+    if (column + width > kLineWidth && column >= margin) {
+      lines += '\n' + std::string(margin - 1, ' ');
+      column = margin - 1;
+    }
+    lines += ' ' + next;
+    column += width;
+  }
+  return lines + '\n';
 }
 
 class CheckText {
@@ -69,7 +89,7 @@ class CheckText {
     return text + fmt::format(
                       "model {}; lengths in {}, clearance positive, interference "
                       "negative\n\n",
-                      plain(result_.look.model.file.name), unit_name(style_.unit));
+                      plain(result_.look.model.file.name), unit_word(style_.unit));
   }
 
   [[nodiscard]] std::string group_text(const Alike& group) {

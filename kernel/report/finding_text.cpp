@@ -190,7 +190,10 @@ std::string alike_key(const Finding& finding) {
     key += name + '\n';
     reasons = replaced(reasons, id, name);
   }
-  return key + quantities_text(finding, LengthUnit::mm, 0) + reasons;
+  Finding placeless = finding;
+  std::erase_if(placeless.found,
+                [](const Quantity& quantity) { return quantity.key.starts_with("at_"); });
+  return key + quantities_text(placeless, LengthUnit::mm, 0) + reasons;
 }
 
 }  // namespace spotblue

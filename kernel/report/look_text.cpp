@@ -52,14 +52,13 @@ std::string clashes_text(const TextContext& c) {
 std::string heading_text(const TextContext& c) {
   const Model& model = c.look.model;
   std::string text = c.paint.heading(plain(model.file.name));
-  if (!model.file.protocol.empty()) {
-    text += fmt::format(", {}, written in {}", plain(model.file.protocol), plain(model.file.unit));
-  }
+  text += model.file.protocol.empty() ? "" : ", " + plain(model.file.protocol);
+  text += model.file.unit.empty() ? "" : ", written in " + plain(model.file.unit);
   return text + fmt::format(
                     "\n{} at {}; lengths below in {}, clearance positive, interference "
                     "negative\n\n",
                     counted(model.products.size(), "part", "parts"),
-                    counted(model.occurrences.size(), "place", "places"), unit_name(c.unit));
+                    counted(model.occurrences.size(), "place", "places"), unit_word(c.unit));
 }
 
 std::string summary_text(const TextContext& c) {

@@ -70,6 +70,8 @@ std::string direction_text(const Direction& along) {
                      axis_number(along.z));
 }
 
+std::string_view unit_word(LengthUnit unit) { return unit == LengthUnit::mm ? "mm" : "inches"; }
+
 std::string count_text(std::size_t count) {
   const std::string digits = std::to_string(count);
   std::string text;

@@ -21,6 +21,8 @@ namespace spotblue {
 [[nodiscard]] std::string point_text(const Point& point, LengthUnit unit);
 /// "along z" or "along 0.6, 0, 0.8".
 [[nodiscard]] std::string direction_text(const Direction& along);
+/// "mm" or "inches", for a sentence.
+[[nodiscard]] std::string_view unit_word(LengthUnit unit);
 /// 45,000
 [[nodiscard]] std::string count_text(std::size_t count);
 /// "1 seat", "2 seats", "no seats"

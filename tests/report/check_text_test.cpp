@@ -67,6 +67,7 @@ CheckResult repeated_findings(int times) {
     const std::string hole = fmt::format("Line/Station {}/Wheel ({}): bore 44", i, i + 1);
     finding.about[0] = hole;
     finding.advice = "open " + hole;
+    finding.found.push_back({"at_x_mm", 100.0 * i});
     result.findings.push_back(finding);
   }
   return result;
@@ -91,6 +92,15 @@ TEST(CheckText, CautionStandsInFullOnceAndIsReferredToAfter) {
   CheckResult result = example_check();
   result.findings[2].caution = "guard the press";
   EXPECT_THAT(check_text(result, {}), HasSubstr("caution   as for radial-1\n"));
+}
+
+TEST(CheckText, LongAdviceIsWrappedUnderItsFirstWord) {
+  CheckResult result = example_check();
+  result.findings[2].advice = std::string(30, 'a') + " " + std::string(50, 'b') + " " +
+                              std::string(20, 'c') + " " + std::string(3, 'd');
+  EXPECT_THAT(check_text(result, {}),
+              HasSubstr("    advice    " + std::string(30, 'a') + " " + std::string(50, 'b') +
+                        "\n              " + std::string(20, 'c') + " ddd\n"));
 }
 
 TEST(CheckText, EscapeSequencesComeOnlyWhenAskedForAndOutcomesStayWords) {

@@ -1,0 +1,57 @@
+#include "spotblue/check/draft.hpp"
+
+#include <memory>
+
+#include "help.hpp"
+#include "output.hpp"
+#include "spotblue/base/error.hpp"
+#include "verbs.hpp"
+#include "view_options.hpp"
+
+namespace spotblue::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+// A job file that someone has filled in is worth more than any draft.
+void refuse_replacing(const fs::path& output) {
+  std::error_code ignored;
+  if (!output.empty() && fs::is_regular_file(output, ignored)) {
+    throw Error(ErrorCode::file_access, {output.string(), ""},
+                "is there already and may be filled in", "give another name, or remove it first");
+  }
+}
+
+// The model as the job file will name it: from the folder that the job file will lie in.
+std::string model_path(const ViewOptions& options) {
+  const fs::path folder = options.output.empty() ? fs::path() : options.output.parent_path();
+  if (options.file.is_absolute() || folder.empty()) {
+    return options.file.string();
+  }
+  std::error_code failed;
+  const fs::path path = fs::proximate(options.file, folder, failed);
+  return (failed ? fs::absolute(options.file) : path).string();
+}
+
+ExitCode run_draft(const ViewOptions& options) {
+  refuse_overwriting(options.output, options.file);
+  refuse_replacing(options.output);
+  const Look found = look_with_progress(options);
+  const LengthUnit unit = unit_for(options, found.model.file);
+  write_result(draft_job(found, model_path(options), unit), options.output);
+  return kAllWell;
+}
+
+}  // namespace
+
+void add_draft(CLI::App& app, Run& chosen) {
+  const auto options = std::make_shared<ViewOptions>();
+  CLI::App* verb = app.add_subcommand("draft");
+  set_help(*verb, kDraftHelp);
+  verb->add_option("FILE.step", options->file)->required();
+  add_unit(*verb, *options);
+  add_output(*verb, *options);
+  verb->callback([options, &chosen] { chosen = [options] { return run_draft(*options); }; });
+}
+
+}  // namespace spotblue::command

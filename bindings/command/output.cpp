@@ -1,0 +1,115 @@
+#include "output.hpp"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdlib>
+#include <system_error>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+[[noreturn]] void cannot_write(const std::string& name, int reason) {
+  throw Error(ErrorCode::file_access, {name, ""},
+              "cannot be written: " + std::generic_category().message(reason),
+              "make room or give another place");
+}
+
+// 0, or the reason.
+int write_all(int descriptor, std::string_view text) {
+  while (!text.empty()) {
+    const ssize_t written = ::write(descriptor, text.data(), text.size());
+    if (written < 0) {
+      if (errno == EINTR) {
+        continue;
+      }
+      return errno;
+    }
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return 0;
+}
+
+// 0, or the reason.
+int write_file(const fs::path& file, std::string_view text, int flags) {
+  const int descriptor = ::open(file.c_str(), O_WRONLY | O_CLOEXEC | flags, 0666);
+  if (descriptor < 0) {
+    return errno;
+  }
+  const int failed = write_all(descriptor, text);
+  // Some file systems tell only on closing that there was no room.
+  const int closed = ::close(descriptor) == 0 ? 0 : errno;
+  return failed != 0 ? failed : closed;
+}
+
+void replace_file(const fs::path& file, std::string_view text) {
+  std::error_code ignored;
+  const fs::path target = fs::weakly_canonical(file, ignored);
+  const fs::path whole = target.empty() ? file : target;
+  fs::path part = whole;
+  part += ".part-" + std::to_string(::getpid());
+  int failed = write_file(part, text, O_CREAT | O_EXCL);
+  if (failed == 0 && ::rename(part.c_str(), whole.c_str()) != 0) {
+    failed = errno;
+  }
+  if (failed != 0) {
+    fs::remove(part, ignored);
+    cannot_write(file.string(), failed);
+  }
+}
+
+}  // namespace
+
+void hold_standard_streams() {
+  for (int descriptor = 0; descriptor <= 2; ++descriptor) {
+    if (::fcntl(descriptor, F_GETFD) == -1) {
+      // The lowest free number is this one. Read-only for standard output: writes must fail.
+      const int held = ::open("/dev/null", descriptor == STDOUT_FILENO ? O_RDONLY : O_RDWR);
+      if (held != descriptor && held >= 0) {
+        ::close(held);
+      }
+    }
+  }
+}
+
+void refuse_overwriting(const fs::path& output, const fs::path& input) {
+  std::error_code ignored;
+  if (!output.empty() && fs::equivalent(output, input, ignored)) {
+    throw Error(ErrorCode::bad_input, {output.string(), ""},
+                "this is the file to read; it would be overwritten",
+                "give the result another name");
+  }
+}
+
+void write_result(std::string_view text, const fs::path& output) {
+  if (output.empty()) {
+    if (const int failed = write_all(STDOUT_FILENO, text); failed != 0) {
+      cannot_write("standard output", failed);
+    }
+    return;
+  }
+  std::error_code ignored;
+  const fs::file_status status = fs::status(output, ignored);
+  if (fs::exists(status) && !fs::is_regular_file(status)) {
+    // A device or a pipe: there is nothing to replace.
+    if (const int failed = write_file(output, text, 0); failed != 0) {
+      cannot_write(output.string(), failed);
+    }
+    return;
+  }
+  replace_file(output, text);
+}
+
+bool shows_colour() {
+  const char* const refused = std::getenv("NO_COLOR");
+  const char* const terminal = std::getenv("TERM");
+  return ::isatty(STDOUT_FILENO) != 0 && (refused == nullptr || *refused == '\0') &&
+         terminal != nullptr && std::string_view(terminal) != "dumb";
+}
+
+}  // namespace spotblue::command

@@ -1,0 +1,44 @@
+#include "view_options.hpp"
+
+#include "output.hpp"
+#include "progress.hpp"
+
+namespace spotblue::command {
+
+void add_output(CLI::App& verb, ViewOptions& options) {
+  verb.add_option("--output", options.output);
+}
+
+void add_unit(CLI::App& verb, ViewOptions& options) {
+  verb.add_option("--unit", options.unit)->check(CLI::IsMember({"mm", "in", "inch"}));
+}
+
+void add_json(CLI::App& verb, ViewOptions& options) { verb.add_flag("--json", options.json); }
+
+void add_accept_partial(CLI::App& verb, ViewOptions& options) {
+  verb.add_flag("--accept-partial", options.accept_partial);
+}
+
+LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {
+  if (!options.unit.empty()) {
+    return parse_unit(options.unit);
+  }
+  const bool inches = file.unit.starts_with("inch") || file.unit.starts_with("foot") ||
+                      file.unit.starts_with("feet");
+  return inches ? LengthUnit::inch : LengthUnit::mm;
+}
+
+TextStyle style_for(const ViewOptions& options, LengthUnit unit) {
+  const bool colour = options.output.empty() && shows_colour();
+  return {unit, colour ? Colour::terminal : Colour::never};
+}
+
+Look look_with_progress(const ViewOptions& options) {
+  LookSettings settings;
+  settings.completeness =
+      options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+  const Progress progress("looking at " + options.file.filename().string());
+  return look(options.file, settings);
+}
+
+}  // namespace spotblue::command

@@ -1,0 +1,73 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "bindings/command/program.hpp"
+
+namespace spotblue::test {
+namespace {
+
+using ::testing::HasSubstr;
+
+class CheckVerb : public ::testing::Test {
+ protected:
+  CheckVerb() {
+    bench_.write("press.toml", kPressMockup);
+    EXPECT_EQ(bench_.run("model press.toml press.step").code, 0);
+  }
+  [[nodiscard]] Said check(const std::string& wants, const std::string& options = "") const {
+    bench_.write("job.toml", "schema = 1\nmodel = \"press.step\"\nunit = \"mm\"\n" + wants);
+    return bench_.run("check job.toml " + options);
+  }
+  Bench bench_;
+};
+
+// Every seat judged: the press fit by limits of its clearance, the shoulder by touching.
+std::string wants(const std::string& clearance) {
+  return "[[fits]]\nhole = \"Collar: bore 44\"\nshaft = \"Stud: outside 44.035\"\nclearance = " +
+         clearance +
+         "\n[[wants]]\nbetween = [\"Collar\", \"Stud\"]\nkind = \"touch\"\nwithin = 0.01\n";
+}
+
+TEST_F(CheckVerb, EverythingAsWantedIsConformingAndEndsWithZero) {
+  const Said said = check(wants("[-0.05, -0.02]"));
+  EXPECT_EQ(said.code, 0) << said.err << said.out;
+  EXPECT_THAT(said.out, HasSubstr("0 nonconforming, 0 undecided"));
+}
+
+TEST_F(CheckVerb, NothingDeclaredIsUndecidedAndEndsWithThree) {
+  const Said said = check("");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("undecided  radial-1"));
+  EXPECT_THAT(said.out, HasSubstr("0 nonconforming"));
+}
+
+TEST_F(CheckVerb, FitOutsideItsLimitsIsNonconformingAndEndsWithOne) {
+  const Said said = check(wants("[0.01, 0.05]"));
+  EXPECT_EQ(said.code, 1) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("nonconforming  radial-1  radial fit"));
+}
+
+TEST_F(CheckVerb, JsonCountsItsOutcomes) {
+  const Said said = check(wants("[0.01, 0.05]"), "--json");
+  const nlohmann::json result = nlohmann::json::parse(said.out);
+  EXPECT_EQ(result["outcomes"]["nonconforming"], 1);
+  EXPECT_EQ(result["job"]["file"], "job.toml");
+}
+
+TEST_F(CheckVerb, UnknownKeyIsRefusedByFileAndName) {
+  const Said said = check("modle = 3\n");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("job.toml"));
+  EXPECT_THAT(said.err, HasSubstr("modle"));
+}
+
+TEST_F(CheckVerb, NeverOverwritesTheModelOfTheJob) {
+  const std::string before = bench_.read("press.step");
+  EXPECT_EQ(check("", "--output press.step").code, 2);
+  EXPECT_EQ(bench_.read("press.step"), before);
+}
+
+}  // namespace
+}  // namespace spotblue::test

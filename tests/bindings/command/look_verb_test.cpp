@@ -1,0 +1,69 @@
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <nlohmann/json.hpp>
+
+#include "bindings/command/program.hpp"
+
+namespace spotblue::test {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class LookVerb : public ::testing::Test {
+ protected:
+  LookVerb() {
+    bench_.write("press.toml", kPressMockup);
+    const Said made = bench_.run("model press.toml press.step");
+    EXPECT_EQ(made.code, 0) << made.err;
+  }
+  Bench bench_;
+};
+
+TEST_F(LookVerb, ShowsThePressFitInWords) {
+  const Said said = bench_.run("look press.step");
+  EXPECT_EQ(said.code, 0) << said.err;
+  EXPECT_EQ(said.err, "");
+  EXPECT_THAT(said.out, HasSubstr("Collar: bore 44"));
+  EXPECT_THAT(said.out, HasSubstr("-0.0350  interference"));
+  EXPECT_THAT(said.out, HasSubstr("no clashes"));
+  EXPECT_THAT(said.out, Not(HasSubstr("\x1b")));
+}
+
+// By hand: 44 / 25.4 = 1.73228...
+TEST_F(LookVerb, ShowsInchesWhenAsked) {
+  EXPECT_THAT(bench_.run("look press.step --unit in").out, HasSubstr("Collar: bore 1.73228"));
+}
+
+TEST_F(LookVerb, JsonHoldsTheSeatAndIsValid) {
+  const Said said = bench_.run("look press.step --json --output found.json");
+  EXPECT_EQ(said.code, 0) << said.err;
+  EXPECT_EQ(said.out, "");
+  const nlohmann::json found = nlohmann::json::parse(bench_.read("found.json"));
+  ASSERT_EQ(found["radial_seats"].size(), 1U);
+  EXPECT_EQ(found["radial_seats"][0]["hole"]["feature"], "Collar: bore 44");
+  EXPECT_NEAR(found["radial_seats"][0]["clearance_mm"].get<double>(), -0.035, 1e-9);
+  EXPECT_NEAR(found["radial_seats"][0]["engaged_mm"].get<double>(), 20.0, 1e-9);
+  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
+                            bench_.path("found.json").string();
+  EXPECT_EQ(std::system(judge.c_str()), 0);
+}
+
+TEST_F(LookVerb, NeverOverwritesTheModel) {
+  const std::string before = bench_.read("press.step");
+  const Said said = bench_.run("look press.step --output ./press.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_EQ(bench_.read("press.step"), before);
+}
+
+TEST_F(LookVerb, TextThatIsNoStepIsRefusedByName) {
+  bench_.write("note.step", "not a STEP file\n");
+  const Said said = bench_.run("look note.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("note.step"));
+}
+
+}  // namespace
+}  // namespace spotblue::test
