@@ -1,0 +1,107 @@
+// The demo, end to end: mock-up to STEP to findings. The numbers are those of models/README.md.
+
+#include <gmock/gmock.h>
+#include <unistd.h>
+
+#include <filesystem>
+
+#include "spotblue/check/check.hpp"
+#include "spotblue/job/job_file.hpp"
+#include "spotblue/job/mockup_file.hpp"
+
+namespace spotblue {
+namespace {
+
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+
+// Makes the STEP file in a place of its own and judges the job on it.
+CheckResult check_demo(const std::string& name) {
+  const std::filesystem::path models = SPOTBLUE_MODELS;
+  const std::filesystem::path step =
+      std::filesystem::temp_directory_path() /
+      ("spotblue-demo-" + name + "-" + std::to_string(::getpid()) + ".step");
+  write_mockup(read_mockup(models / (name + ".mockup.toml")), step);
+  Job job = read_job(models / (name + ".job.toml"));
+  job.model = step;
+  CheckResult result = check(job);
+  std::filesystem::remove(step);
+  return result;
+}
+
+double number(const std::vector<Quantity>& quantities, const std::string& key) {
+  for (const Quantity& quantity : quantities) {
+    if (quantity.key == key) {
+      return std::get<double>(quantity.value);
+    }
+  }
+  ADD_FAILURE() << "no quantity " << key;
+  return 0.0;
+}
+
+std::vector<Finding> nonconforming(const CheckResult& result) {
+  std::vector<Finding> found;
+  for (const Finding& finding : result.findings) {
+    if (finding.outcome == Outcome::nonconforming) {
+      found.push_back(finding);
+    }
+  }
+  return found;
+}
+
+class DemoPlan : public testing::TestWithParam<const char*> {};
+
+TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
+  const CheckResult result = check_demo(GetParam());
+  const Seats& seats = result.look.seats;
+  EXPECT_GE(result.findings.size(),
+            seats.radial.size() + seats.axial.size() + seats.width.size() + seats.threads.size());
+  EXPECT_EQ(count_outcomes(result.findings).undecided, 0);
+}
+
+INSTANTIATE_TEST_SUITE_P(Demo, DemoPlan,
+                         testing::Values("ink-disc-plan-a", "ink-disc-plan-b",
+                                         "ink-disc-plan-b-mended", "ink-disc-plan-c",
+                                         "hand-pump-crank"));
+
+TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
+  const auto found = nonconforming(check_demo("ink-disc-plan-b"));
+  ASSERT_EQ(found.size(), 5U);
+  EXPECT_THAT(found[0].about, ElementsAre("Bracket: bore 25.19", "Cross shaft: outside 24.93"));
+  EXPECT_NEAR(number(found[0].found, "modelled_clearance_mm"), 0.26, 1e-6);
+  EXPECT_THAT(found[1].about, ElementsAre("Cover: bore 16.5", "Cross shaft: outside 15.96"));
+  EXPECT_NEAR(number(found[1].found, "offset_mm"), 0.42, 1e-6);
+  EXPECT_NEAR(number(found[1].found, "least_gap_mm"), 0.27 - 0.42, 1e-6);
+  EXPECT_EQ(found[2].kind, "axial gap");
+  EXPECT_NEAR(number(found[2].found, "gap_mm"), -0.25, 1e-6);
+}
+
+TEST(Demo, PlanBHasTheTwoRealClashesAndNoOther) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  ASSERT_EQ(result.look.clash.clashes.size(), 2U);
+  EXPECT_NEAR(result.look.clash.clashes[0].depth, 0.15, 1e-6);
+  EXPECT_EQ(result.look.clash.clashes[0].cause, "off axis");
+  EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.25, 1e-6);
+  EXPECT_EQ(result.look.clash.clashes[1].cause, "faces overlap");
+}
+
+TEST(Demo, TheMendedPlanConformsThroughout) {
+  const CheckResult result = check_demo("ink-disc-plan-b-mended");
+  EXPECT_TRUE(nonconforming(result).empty());
+  EXPECT_TRUE(result.look.clash.clashes.empty());
+}
+
+TEST(Demo, PlanCAlsoHasTooMuchEndPlay) {
+  const auto found = nonconforming(check_demo("ink-disc-plan-c"));
+  ASSERT_EQ(found.size(), 6U);
+  // The worn wheel is 41.9 long on a journal of 42.8.
+  EXPECT_THAT(found[2].about[0], HasSubstr("Wheel: face"));
+  EXPECT_NEAR(number(found[2].found, "gap_mm"), 0.9, 1e-6);
+}
+
+TEST(Demo, ThePumpCrankConformsThroughout) {
+  EXPECT_TRUE(nonconforming(check_demo("hand-pump-crank")).empty());
+}
+
+}  // namespace
+}  // namespace spotblue
