@@ -3,7 +3,9 @@
 #include <gmock/gmock.h>
 #include <unistd.h>
 
+#include <cmath>
 #include <filesystem>
+#include <numbers>
 
 #include "spotblue/check/check.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -76,13 +78,31 @@ TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   EXPECT_NEAR(number(found[2].found, "gap_mm"), -0.25, 1e-6);
 }
 
+// What two discs share: radii r < R, centres d apart, neither within the other.
+double lens_area(double r, double big, double d) {
+  const double near = (d * d + r * r - big * big) / (2 * d);
+  const double far = d - near;
+  return r * r * std::acos(near / r) - near * std::sqrt(r * r - near * near) +
+         big * big * std::acos(far / big) - far * std::sqrt(big * big - far * far);
+}
+
 TEST(Demo, PlanBHasTheTwoRealClashesAndNoOther) {
   const CheckResult result = check_demo("ink-disc-plan-b");
   ASSERT_EQ(result.look.clash.clashes.size(), 2U);
   EXPECT_NEAR(result.look.clash.clashes[0].depth, 0.15, 1e-6);
   EXPECT_EQ(result.look.clash.clashes[0].cause, "off axis");
+  // The part of the shaft's disc outside the hole's, through the cover's 4 mm.
+  const double pi = std::numbers::pi;
+  EXPECT_NEAR(result.look.clash.clashes[0].volume,
+              4 * (pi * 7.98 * 7.98 - lens_area(7.98, 8.25, 0.42)), 1e-4);
   EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.25, 1e-6);
   EXPECT_EQ(result.look.clash.clashes[1].cause, "faces overlap");
+  // Boss and eccentric, less the worn bore and what the keyway, 13.805 from the axis, leaves open
+  // beyond it.
+  const double bore = 25.19 / 2;
+  const double in_bore = 3 * std::sqrt(bore * bore - 9) + bore * bore * std::asin(3 / bore);
+  EXPECT_NEAR(result.look.clash.clashes[1].volume,
+              0.25 * (lens_area(24, 28, 6) - pi * bore * bore - (6 * 13.805 - in_bore)), 1e-3);
 }
 
 TEST(Demo, TheMendedPlanConformsThroughout) {
