@@ -11,6 +11,10 @@
 namespace spotblue {
 namespace {
 
+// The kernel takes points nearer than 1e-7 mm for one (Precision::Confusion), and holds 15 digits.
+constexpr double kLeast_mm = 1e-4;
+constexpr double kGreatest_mm = 1e6;
+
 void check_ring(const MockupPlace& place, const RingPart& ring) {
   need_positive(place, "outside", ring.outside);
   need_positive(place, "inside", ring.inside);
@@ -56,6 +60,11 @@ void need_positive(const MockupPlace& place, std::string_view what, double value
   if (!(value_mm > 0.0) || !std::isfinite(value_mm)) {
     throw place.error(fmt::format("{}: need more than 0 mm, got {}", what, value_mm),
                       fmt::format("correct the {}", what));
+  }
+  if (value_mm < kLeast_mm || value_mm > kGreatest_mm) {
+    throw place.error(
+        fmt::format("{}: {:g} mm is not a size the CAD kernel can make", what, value_mm),
+        fmt::format("use {:g} to {:g} mm", kLeast_mm, kGreatest_mm));
   }
 }
 

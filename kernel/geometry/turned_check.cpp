@@ -130,7 +130,7 @@ void check_walls(const MockupPlace& place, const TurnedPart& part) {
         ++i;
       }
       throw(part.inside.empty() ? place : place.in("inside", i))
-          .error(fmt::format("the wall is {:.4g} mm thick {:.4g} mm from the first end (inside "
+          .error(fmt::format("the wall is {:.4g} mm thick {:.3f} mm from the first end (inside "
                              "diameter {:.6g}, outside {:.6g})",
                              body - hole, z, 2 * hole, 2 * body),
                  "make the inside smaller or the outside larger there");

@@ -45,6 +45,8 @@ INSTANTIATE_TEST_SUITE_P(
                    "length: need more than 0"},
         Impossible{"NegativeDiameter", [](TurnedPart& p) { p.outside[0].diameter = -40; },
                    ", outside 1", "diameter: need more than 0"},
+        Impossible{"AbsurdLength", [](TurnedPart& p) { p.outside[1].length = 1e300; },
+                   ", outside 2", "can make"},
         Impossible{"NegativeWall", [](TurnedPart& p) { p.inside[0] = plain_step(0, 40, 31); },
                    ", inside 1", "the wall"},
         Impossible{"NoWallUnderAGroove",
