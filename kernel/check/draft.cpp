@@ -108,10 +108,10 @@ std::string fit_entry(const Meeting& meeting, double hole_mm, double shaft_mm, L
   std::string text = fmt::format("\n# clearance {}{}\n# [[fits]]\n# hole = {}\n# shaft = {}\n",
                                  length_text(clearance, unit), times_text(meeting),
                                  toml_text(meeting.first), toml_text(meeting.second));
-  const std::vector<ProposedFit> proposed =
-      fits_for(Length::mm(0.5 * (hole_mm + shaft_mm)), clearance);
-  for (const ProposedFit& fit : proposed) {
-    text += fmt::format("# class = \"{}\"  # {}\n", fit.text, fit.duty);
+  const std::vector<CommonFit> proposed =
+      fits_for(Length::mm(0.5 * (hole_mm + shaft_mm)), clearance, unit);
+  for (const CommonFit& known : proposed) {
+    text += fmt::format("# class = \"{}\"  # {}\n", known.name, known.duty);
   }
   if (proposed.empty()) {
     text += "# clearance = [least, greatest]  # none of the usual fits has this clearance\n";

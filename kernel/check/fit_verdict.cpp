@@ -211,8 +211,8 @@ Verdict verdict_on_line(const Declared& declared, const FitCase& fit_case, const
 Verdict verdict_without_want(const Declared& declared, const FitCase& fit_case,
                              const FoundFit& found) {
   const Length middle = 0.5 * (found.clearance.lower + found.clearance.upper);
-  const std::string named =
-      fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size), middle);
+  const std::string named = fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size),
+                                               middle, declared.job->unit);
   return {Outcome::undecided, fmt::format("no fit declared; with {} clearance it {}",
                                           length_text(middle, declared.job->unit), named)};
 }

@@ -7,19 +7,11 @@
 #include "check/declared.hpp"
 #include "check/nominal.hpp"
 #include "check/words.hpp"
-#if __has_include("spotblue/standards/b4_1.hpp")
 #include "spotblue/standards/b4_1.hpp"
-#endif
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
 namespace {
-
-#if !__has_include("spotblue/standards/b4_1.hpp")
-Fit b4_1_fit(Length, const std::string& text) {
-  throw Error(ErrorCode::not_in_standard, {}, "ANSI B4.1 is not in yet: " + text, "");
-}
-#endif
 
 // A standard's refusal, placed at the entry of the job file that asked for it.
 template <typename Work>

@@ -2,10 +2,15 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cstddef>
 #include <utility>
+#include <vector>
 
 #include "job/job_entries.hpp"
 #include "job/toml_table.hpp"
+#include "spotblue/base/nearest.hpp"
+#include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
 namespace {
@@ -32,6 +37,27 @@ LengthUnit read_unit(const TomlTable& top) {
   }
 }
 
+void require_known_materials(const TomlTable& top, const Job& job) {
+  const std::vector<TomlTable> entries = top.tables("parts");
+  for (std::size_t i = 0; i < job.parts.size(); ++i) {
+    const std::string& name = job.parts[i].material;
+    const bool own =
+        std::any_of(job.materials.begin(), job.materials.end(),
+                    [&name](const OwnMaterial& material) { return material.name == name; });
+    if (name.empty() || own || find_material(name) != nullptr) {
+      continue;
+    }
+    std::vector<std::string> known(material_names().begin(), material_names().end());
+    for (const OwnMaterial& material : job.materials) {
+      known.push_back(material.name);
+    }
+    throw entries.at(i).error(
+        "material", fmt::format("\"{}\" is no known material", name),
+        fmt::format("did you mean \"{}\"? A material of your own goes into [[materials]]",
+                    nearest_word(name, known)));
+  }
+}
+
 }  // namespace
 
 Job read_job(const std::filesystem::path& file) {
@@ -52,6 +78,7 @@ Job read_job(const std::filesystem::path& file) {
   job.tapers = read_tapers(top, job.unit);
   job.allowed = read_allowed(top, job.unit);
   job.materials = read_materials(top);
+  require_known_materials(top, job);
   job.settings = read_settings(top, job.unit);
   top.refuse_unknown();
   return job;

@@ -117,6 +117,8 @@ const Mistake kMistakes[] = {
      "line 4, wants 1, within", "missing", "within ="},
     {"AllowWithoutReason", "[[allow]]\nparts = [\"A\", \"B\"]\ndepth = 1\n",
      "line 4, allow 1, reason", "missing", "reason ="},
+    {"UnknownMaterial", "[[parts]]\npart = \"A\"\nmaterial = \"grey irn\"\n",
+     "line 6, parts 1, material", "no known material", "grey iron"},
     {"PoissonOutOfRange",
      "[[materials]]\nname = \"x\"\nyoungs_modulus_gpa = 200\npoisson_ratio = 0.7\n"
      "expansion_um_per_m_k = 11\n",

@@ -15,8 +15,9 @@ namespace spotblue {
 ///
 /// @throws Error file_access (missing, unreadable); bad_input with file, line and key: not TOML,
 ///         another schema, an unknown key (the nearest known one is named), a value of the wrong
-///         kind, limits the wrong way round, two rules in one entry or none, a fit, size, measured
-///         value or part given twice. Class names are checked by the standards when judged.
+///         kind, a material that is neither known nor the job's own, limits the wrong way round,
+///         two rules in one entry or none, a fit, size, measured value or part given twice. Class
+///         names are checked by the standards when judged.
 [[nodiscard]] Job read_job(const std::filesystem::path& file);
 
 }  // namespace spotblue
