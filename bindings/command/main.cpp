@@ -37,6 +37,7 @@ ExitCode run(int argc, const char* const* argv) {
   Run chosen;
   add_model(app, chosen);
   add_look(app, chosen);
+  add_draft(app, chosen);
   add_check(app, chosen);
   try {
     app.parse(argc, argv);
