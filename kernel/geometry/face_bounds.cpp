@@ -110,6 +110,7 @@ std::vector<Line> distinct_axes(const FaceBounds& bounds) {
   std::ranges::stable_sort(found, std::greater{}, &Sized::size);
   found.resize(std::min(found.size(), kMostAxes));
   std::vector<Line> axes;
+  axes.reserve(found.size());
   for (const Sized& s : found) {
     axes.push_back(s.line);
   }
@@ -118,6 +119,7 @@ std::vector<Line> distinct_axes(const FaceBounds& bounds) {
 
 std::vector<Direction> distinct_normals(const FaceBounds& bounds) {
   std::vector<const Flat*> flats;
+  flats.reserve(bounds.flats.size());
   for (const Flat& flat : bounds.flats) {
     flats.push_back(&flat);
   }

@@ -31,7 +31,7 @@ constexpr double kGrown = 1e-5;
 constexpr double kLeastVolume = 1e-6;
 
 std::vector<Point> mesh_points(const TopoDS_Shape& shape) {
-  BRepMesh_IncrementalMesh(shape, 0.02, Standard_True, 0.2);
+  const BRepMesh_IncrementalMesh mesher(shape, 0.02, Standard_True, 0.2);
   std::vector<Point> points;
   for (TopExp_Explorer it(shape, TopAbs_FACE); it.More(); it.Next()) {
     TopLoc_Location where;

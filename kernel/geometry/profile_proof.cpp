@@ -210,6 +210,7 @@ std::vector<Line> candidates(const Pair& pair) {
   std::ranges::stable_sort(found, {}, &Ranked::rank);
   found.resize(std::min(found.size(), kMostAxes));
   std::vector<Line> lines;
+  lines.reserve(found.size());
   for (const Ranked& r : found) {
     lines.push_back(r.line);
   }

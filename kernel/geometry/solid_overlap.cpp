@@ -59,34 +59,37 @@ Overlap undecided(std::string why) {
   return overlap;
 }
 
+struct CommonPart {
+  std::optional<TopoDS_Shape> shape;
+  std::string why;  ///< when there is none
+};
+
 /// The common part, believed only when its volume can be and an empty one has no probe against it.
-std::optional<TopoDS_Shape> common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
-                                        std::string& why) {
+CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b) {
   const double most = std::min(volume_of(a), volume_of(b)) * (1.0 + 1e-6) + kNoVolume;
   std::optional<bool> touched;
+  CommonPart none;
   for (const double fuzzy : kFuzzy) {
     const auto shared = boolean<BRepAlgoAPI_Common>(list_of(a), list_of(b), fuzzy);
     if (!shared) {
-      why = "the kernel's boolean failed";
+      none.why = "the kernel's boolean failed";
       continue;
     }
     const double volume = volume_of(*shared);
     if (volume < -kNoVolume || volume > most) {
-      why = "the kernel's boolean gave a volume that can not be";
+      none.why = "the kernel's boolean gave a volume that can not be";
       continue;
     }
-    if (volume <= kNoVolume) {
-      if (!touched) {
-        touched = probe_inside(a, b) || probe_inside(b, a);
-      }
-      if (*touched) {
-        why = "the kernel's boolean gave nothing though one part's surface lies inside the other";
-        continue;
-      }
+    if (volume <= kNoVolume && !touched) {
+      touched = probe_inside(a, b) || probe_inside(b, a);
     }
-    return shared;
+    if (volume <= kNoVolume && *touched) {
+      none.why = "the kernel's boolean gave nothing though one part's surface lies in the other";
+      continue;
+    }
+    return {shared, ""};
   }
-  return {};
+  return none;
 }
 
 double reach_of(const TopoDS_Shape& shape) {
@@ -114,17 +117,16 @@ TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame) {
 }
 
 Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPair& pair) {
-  std::string why;
-  const auto shared = common_part(a, b, why);
-  if (!shared) {
-    return undecided(why);
+  const CommonPart common = common_part(a, b);
+  if (!common.shape) {
+    return undecided(common.why);
   }
   Overlap clear;
   clear.state = Overlap::State::clear;
-  if (volume_of(*shared) <= kNoVolume) {
+  if (volume_of(*common.shape) <= kNoVolume) {
     return clear;
   }
-  TopoDS_Shape rest = *shared;
+  TopoDS_Shape rest = *common.shape;
   const auto allowed = accounted_solids(pair.accounted, reach_of(rest));
   for (const TopoDS_Shape& tool : allowed) {
     const auto cut = boolean<BRepAlgoAPI_Cut>(list_of(rest), list_of(tool), 0.0);
