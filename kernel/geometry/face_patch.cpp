@@ -264,18 +264,13 @@ std::vector<Patch> face_patches(std::span<const EdgeCurve> edges, const Line& ax
       patches.push_back({from, to, *middle});
       continue;
     }
-    std::optional<std::vector<Arc>> before = low;
     for (int k = 0; k < kGradual; ++k) {
-      const double end = k + 1 == kGradual ? 1.0 - 1e-6 : (k + 1.0) / kGradual;
-      const auto after = arcs_at(edges, angle, level(end), side);
-      if (!after) {
+      const auto here = arcs_at(edges, angle, level((k + 0.5) / kGradual), side);
+      if (!here) {
         return {whole_patch(edges, angle)};
       }
-      std::vector<Arc> both = *before;
-      both.insert(both.end(), after->begin(), after->end());
-      patches.push_back({level(k / static_cast<double>(kGradual)), level((k + 1.0) / kGradual),
-                         merged_arcs(std::move(both))});
-      before = after;
+      patches.push_back(
+          {level(k / static_cast<double>(kGradual)), level((k + 1.0) / kGradual), *here});
     }
   }
   std::erase_if(patches, [](const Patch& patch) { return patch.arcs.empty(); });
