@@ -26,7 +26,7 @@ void silence_kernel() {
 }
 
 void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
-                const std::filesystem::path& file) {
+                const std::filesystem::path& file, SurfaceCurves curves) {
   silence_kernel();
   const Handle(XCAFApp_Application) application = XCAFApp_Application::GetApplication();
   Handle(TDocStd_Document) document;
