@@ -68,7 +68,7 @@ void add_station(std::vector<Node>& nodes, std::size_t number) {
   const double bore = 40.0 + vary;
   const double size = 30.0 + vary;
   const double length = 30.0 + vary;
-  const std::string mark = " " + std::to_string(number);
+  const std::string mark = std::string(" ").append(std::to_string(number));
   const std::size_t first = nodes.size();
   nodes.push_back({"Housing" + mark, housing(bore, length), {}});
   nodes.push_back({"Bush" + mark, flanged_bush(bore + 0.03, size + 0.05, length), {}});
@@ -102,7 +102,7 @@ void write_unique_stations(std::size_t count, const std::filesystem::path& file)
     root.components.push_back({nodes.size() - 1, grid(i, 10)});
   }
   nodes.push_back(root);
-  write_step(nodes, Schema::ap214, FileUnit::mm, file);
+  write_step(nodes, Schema::ap214, FileUnit::mm, file, SurfaceCurves::left_out);
 }
 
 void write_instanced_stations(std::size_t count, const std::filesystem::path& file) {
@@ -113,7 +113,7 @@ void write_instanced_stations(std::size_t count, const std::filesystem::path& fi
     root.components.push_back({nodes.size() - 1, grid(i, 100)});
   }
   nodes.push_back(root);
-  write_step(nodes, Schema::ap214, FileUnit::mm, file);
+  write_step(nodes, Schema::ap214, FileUnit::mm, file, SurfaceCurves::left_out);
 }
 
 }  // namespace spotblue::test

@@ -133,9 +133,9 @@ Wrapping wrapping_of(std::uint64_t seed) {
 
 std::vector<Station> generate_stations(std::uint64_t seed, FaceStyle faces) {
   using Make = Station (*)(Shop&);
-  constexpr std::array<Make, 16> kMakes{
-      running,  running, sleeve,         sleeve, cross_pin, taper, flanged, flanged,
-      shoulder, plates,  ring_in_groove, keyed,  screwed,   fork,  decoy,   block_clash};
+  constexpr std::array<Make, 17> kMakes{running, running, sleeve,   sleeve, cross_pin,      taper,
+                                        flanged, flanged, shoulder, plates, ring_in_groove, keyed,
+                                        screwed, fork,    tongue,   decoy,  block_clash};
   Shop shop{Chance(seed), Chance(seed + 1'000'003), faces};
   std::vector<Station> stations;
   const std::size_t count = 4 + shop.sizes.below(3);

@@ -40,4 +40,22 @@ double some_clearance(Chance& chance, double diameter) {
   return draw < 0.85 ? chance.size(0.004, 0.4) : chance.size(0.4, 1.9);
 }
 
+void add_faces(Station& station, std::size_t a, std::size_t b, double gap, double area,
+               bool on_centre_line) {
+  station.truth.axial.push_back({a, b, gap, area, on_centre_line});
+  if (gap < 0.0) {
+    station.truth.clashes.push_back({a, b, area * -gap, -gap});
+  }
+}
+
+double face_gap(Chance& chance) {
+  return chance.in(0.35) ? 0.0 : chance.in(0.5) ? chance.size(0.004, 0.3) : chance.size(0.3, 1.9);
+}
+
+TrueRadial centred(std::size_t hole, std::size_t shaft, double big, double small, double engaged) {
+  TrueRadial seat{hole, shaft, big, small, engaged};
+  seat.least_gap = (big - small) / 2;
+  return seat;
+}
+
 }  // namespace spotblue::test

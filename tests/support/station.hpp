@@ -59,6 +59,14 @@ double shared(double from_a, double to_a, double from_b, double to_b);
 double some_clearance(Chance& chance, double diameter);
 double press_limit(double diameter);  ///< greatest radial overlap of a seat
 
+/// Distance of two faces: none, small, or up to the greatest of a seat.
+double face_gap(Chance& chance);
+/// Adds an axial seat and, where the faces have sunk into one another, the clash it is.
+void add_faces(Station& station, std::size_t a, std::size_t b, double gap, double area,
+               bool on_centre_line = true);
+/// A radial seat of two parts on one axis.
+TrueRadial centred(std::size_t hole, std::size_t shaft, double big, double small, double engaged);
+
 // Round parts in one another.
 Station running(Shop& shop);
 Station sleeve(Shop& shop);
@@ -73,6 +81,7 @@ Station ring_in_groove(Shop& shop);
 Station keyed(Shop& shop);
 Station screwed(Shop& shop);
 Station fork(Shop& shop);
+Station tongue(Shop& shop);
 // What must not be taken for a seat, and what must be found as a clash.
 Station decoy(Shop& shop);
 Station block_clash(Shop& shop);

@@ -9,12 +9,6 @@
 namespace spotblue::test {
 namespace {
 
-TrueRadial centred(std::size_t hole, std::size_t shaft, double big, double small, double engaged) {
-  TrueRadial seat{hole, shaft, big, small, engaged};
-  seat.least_gap = (big - small) / 2;
-  return seat;
-}
-
 // Key sections by shaft diameter; sizes as DIN 6885-1 has them, from memory. Only plausible form
 // matters here: the truth follows from whatever is drawn.
 struct KeySection {
@@ -107,7 +101,9 @@ Station keyed(Shop& shop) {
                                    : tight < 0.5 ? 0.0
                                                  : chance.size(0.005, 0.06));
   const double in_hub = width + chance.size(0.01, 0.1);
-  const double aside = std::max(0.0, in_shaft - width) / 2 * chance.between(0.0, 0.9);
+  // No farther aside than the tighter of the two slots lets the key go.
+  const double room = std::max(0.0, std::min(in_shaft, in_hub) - width) / 2;
+  const double aside = room * chance.between(0.0, 0.9);
   const double floor = shaft / 2 - section.in_shaft;
   const double under = chance.in(0.5) ? 0.0 : chance.size(0.02, 0.2);
   const double over = chance.size(0.1, 0.5);
@@ -214,7 +210,7 @@ Station fork(Shop& shop) {
   const double slot = chance.size(12.0, 24.0);
   const double slack = chance.size(0.05, 0.4);
   const double tongue = slot - slack;
-  const double aside = slack / 2 * chance.between(-0.9, 0.9);
+  const double aside = slack / 2 * chance.sign() * chance.between(0.1, 0.9);
   const double pin = chance.size(6.0, 14.0);
   const double in_fork = pin + chance.size(0.005, 0.2);
   const double in_link = pin + chance.size(0.005, 0.2);
@@ -238,7 +234,31 @@ Station fork(Shop& shop) {
   station.truth.radial.push_back(centred(cheeks, bolt, in_fork, pin, 2 * cheek));
   station.truth.radial.push_back(centred(link, bolt, in_link, pin, tongue));
   const double area = 2 * link_half * 2 * half - ring_area(0.0, std::max(in_fork, in_link));
-  station.truth.width.push_back({cheeks, link, slot, tongue, std::abs(aside), area});
+  // Faces square to the pin's centre line: their gaps are end play, so axial seats, not a width.
+  station.truth.axial.push_back({cheeks, link, slack / 2 + aside, area, true});
+  station.truth.axial.push_back({cheeks, link, slack / 2 - aside, area, true});
+  return station;
+}
+
+Station tongue(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"tongue", {}, {}, {}};
+  const double slot = chance.size(6.0, 20.0);
+  const double tight = chance.between(0.0, 1.0);
+  const double slack = tight < 0.2 ? -0.008 : tight < 0.4 ? 0.0 : chance.size(0.01, 0.3);
+  const double key = slot - slack;
+  const double aside = std::max(0.0, slack) / 2 * chance.between(0.0, 0.9);
+  const double under = chance.in(0.4) ? 0.0 : chance.size(0.05, 1.5);
+  const double deep = chance.size(5.0, 9.0);
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const TopoDS_Shape solid = block({-30, 30, -25, 25, -deep - 8.0, 0.0}, {}, {});
+  const TopoDS_Shape mill = block({-31, 31, -slot / 2, slot / 2, -deep, 1.0}, {}, {});
+  const auto bed = station.add("Slotted bed", rewritten(cut(solid, mill), a), a);
+  const auto slide = station.add(
+      "Tongue", block({-20, 25, aside - key / 2, aside + key / 2, under - deep, 15.0}, {}, b), b);
+  station.truth.width.push_back({bed, slide, slot, key, aside, 45.0 * (deep - under)});
+  station.truth.axial.push_back({bed, slide, under, 45.0 * std::min(slot, key), false});
   return station;
 }
 

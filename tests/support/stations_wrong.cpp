@@ -112,7 +112,8 @@ void press_too_tight(Station& station, Shop& shop) {
   const double shaft = kShafts[shop.sizes.below(kShafts.size())];
   const double hole = shaft - 2.0 * shop.sizes.size(0.3, 0.8);
   const auto [hub, rod] = hub_and_bar(station, shop, hole, shaft, 15.0, -10.0);
-  station.truth.clashes.push_back({hub, rod, ring_area(hole, shaft) * 15.0, (shaft - hole) / 2});
+  station.truth.clashes.push_back(
+      {hub, rod, ring_area(hole, shaft) * 15.0, 0.0});  // which way is out?
 }
 
 }  // namespace

@@ -26,7 +26,7 @@ void silence_kernel() {
 }
 
 void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
-                const std::filesystem::path& file) {
+                const std::filesystem::path& file, SurfaceCurves curves) {
   silence_kernel();
   const Handle(XCAFApp_Application) application = XCAFApp_Application::GetApplication();
   Handle(TDocStd_Document) document;
@@ -50,7 +50,9 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
   STEPCAFControl_Controller::Init();
   if (!Interface_Static::SetCVal("write.step.schema",
                                  kSchemas.at(static_cast<std::size_t>(schema))) ||
-      !Interface_Static::SetCVal("write.step.unit", kUnits.at(static_cast<std::size_t>(unit)))) {
+      !Interface_Static::SetCVal("write.step.unit", kUnits.at(static_cast<std::size_t>(unit))) ||
+      !Interface_Static::SetIVal("write.surfacecurve.mode",
+                                 curves == SurfaceCurves::written ? 1 : 0)) {
     throw std::runtime_error("generator: the kernel refused the schema or the unit");
   }
   STEPCAFControl_Writer writer;

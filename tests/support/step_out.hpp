@@ -25,9 +25,13 @@ struct Node {
 enum class Schema { ap203, ap214, ap242 };
 enum class FileUnit { mm, inch, metre };
 
+/// Whether faces carry their edges' curves in the surface's own parameters too, as this kernel
+/// writes them unless told otherwise and many other programs never do; they double the file.
+enum class SurfaceCurves { written, left_out };
+
 /// Writes nodes.back() as the root. A node must come after the nodes it places.
 void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
-                const std::filesystem::path& file);
+                const std::filesystem::path& file, SurfaceCurves curves = SurfaceCurves::written);
 
 /// Keeps the kernel from printing on the test's stdout.
 void silence_kernel();

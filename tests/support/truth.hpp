@@ -49,7 +49,7 @@ struct TrueThread {
 struct TrueClash {
   std::size_t a = 0, b = 0;
   std::optional<double> volume;  ///< mm3, where there is a closed form
-  double depth = 0.0;
+  double depth = 0.0;            ///< 0 where "how far to come clear" has no plain answer
 };
 
 struct Truth {
