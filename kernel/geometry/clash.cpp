@@ -26,6 +26,8 @@ struct Verdict {
   std::vector<Clash> clashes;
   std::optional<std::size_t> open;  ///< index of the open pair that decides the rest
   std::string open_cause;           ///< what it is called if the solids do overlap
+  std::optional<std::size_t>
+      checked;  ///< index of the open pair that measures the only clash whole
 };
 
 class Search {
@@ -60,7 +62,12 @@ class Search {
     for (std::size_t p = 0; p < verdict_of_.size(); ++p) {
       const auto [a, b] = seats_.near_pairs[p];
       const Verdict& verdict = verdicts_[verdict_of_[p]];
-      for (const Clash& clash : verdict.clashes) {
+      for (Clash clash : verdict.clashes) {
+        if (verdict.checked) {
+          const Overlap& whole = overlaps[*verdict.checked];
+          clash.exact = whole.state == Overlap::State::shared;
+          clash.volume = clash.exact ? whole.volume : clash.volume;
+        }
         add(report, a, b, clash);
       }
       if (verdict.open) {
@@ -87,7 +94,7 @@ class Search {
     const Frame to_a = inverse(first.frame);
     const Accounted accounted = proof::account_for(model_, seats_, pair, settings_, to_a);
     const Frame b_to_a = relative_frame(first, second);
-    Verdict verdict{.clashes = fouls(pair, to_a), .open = {}, .open_cause = {}};
+    Verdict verdict{.clashes = fouls(pair, to_a), .open = {}, .open_cause = {}, .checked = {}};
     const proof::Pair placed{
         bounds(first.product),   bounds(second.product), b_to_a, inverse(b_to_a), accounted,
         settings_.same_length_mm};
@@ -97,7 +104,25 @@ class Search {
       open_.push_back({first.product, second.product, b_to_a, accounted, directions(placed),
                        settings_.same_length_mm});
     }
+    measure_whole(verdict, first, second, pair, placed);
     return verdict;
+  }
+
+  /// Faces that overlap may have chamfers and roundings beside them that overlap too: the solids
+  /// tell the volume, where no other overlap of the pair would be counted with it.
+  void measure_whole(Verdict& verdict, const Occurrence& first, const Occurrence& second,
+                     const PairSeats& pair, const proof::Pair& placed) {
+    if (model_.shapes == nullptr || verdict.clashes.size() != 1 || verdict.open ||
+        verdict.clashes.front().cause != "faces overlap") {
+      return;
+    }
+    PairSeats others = pair;
+    std::erase_if(others.axial,
+                  [&](std::size_t i) { return proof::overlaps(seats_.axial[i], settings_); });
+    verdict.checked = open_.size();
+    open_.push_back({first.product, second.product, placed.b_to_a,
+                     proof::account_for(model_, seats_, others, settings_, inverse(first.frame)),
+                     directions(placed), settings_.same_length_mm});
   }
 
   [[nodiscard]] std::vector<Clash> fouls(const PairSeats& pair, const Frame& to_a) const {

@@ -166,6 +166,24 @@ void add_crossings(const EdgeCurve& edge, const Angles& angle, double level, Sid
   }
 }
 
+// A seam goes up and down at one angle: neither end nor beginning. Leaves the rest in order.
+void drop_seams(std::vector<Crossing>& crossings) {
+  std::sort(crossings.begin(), crossings.end(),
+            [](const Crossing& a, const Crossing& b) { return a.angle < b.angle; });
+  for (std::size_t i = 0; i < crossings.size() && crossings.size() > 1;) {
+    const std::size_t next = (i + 1) % crossings.size();
+    const double apart =
+        std::remainder(crossings[next].angle - crossings[i].angle, 2.0 * std::numbers::pi);
+    if (std::abs(apart) < 1e-9 && crossings[i].begins != crossings[next].begins) {
+      crossings.erase(crossings.begin() + static_cast<std::ptrdiff_t>(std::max(i, next)));
+      crossings.erase(crossings.begin() + static_cast<std::ptrdiff_t>(std::min(i, next)));
+      i = 0;
+    } else {
+      ++i;
+    }
+  }
+}
+
 // The face's angles at a station; nothing when its crossings do not pair up, as on a damaged face.
 std::optional<std::vector<Arc>> arcs_at(std::span<const EdgeCurve> edges, const Angles& angle,
                                         double level, Side side) {
@@ -175,12 +193,10 @@ std::optional<std::vector<Arc>> arcs_at(std::span<const EdgeCurve> edges, const 
       add_crossings(edge, angle, level, side, crossings);
     }
   }
+  drop_seams(crossings);
   if (crossings.empty()) {
     return std::vector<Arc>{{0.0, 2.0 * std::numbers::pi}};
   }
-  // A seam goes up and down at one angle: its end comes before its beginning and closes no gap.
-  std::sort(crossings.begin(), crossings.end(),
-            [](const Crossing& a, const Crossing& b) { return a.angle < b.angle; });
   std::vector<Arc> arcs;
   std::size_t begins = 0;
   for (std::size_t i = 0; i < crossings.size(); ++i) {

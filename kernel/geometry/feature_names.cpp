@@ -48,9 +48,17 @@ double lowest(const Product& product, Direction d) {
     }
   }
   for (const OtherFace& o : product.others) {
-    if (!o.revolved) {
-      low = std::min({low, dot(o.box.low, d), dot(o.box.high, d)});
+    if (o.revolved) {
+      rim(o.axis, o.outer, o.from);
+      rim(o.axis, o.outer, o.to);
     }
+  }
+  if (std::isfinite(low)) {
+    return low;
+  }
+  // Nothing but free-form faces: their boxes have to do.
+  for (const OtherFace& o : product.others) {
+    low = std::min({low, dot(o.box.low, d), dot(o.box.high, d)});
   }
   return std::isfinite(low) ? low : 0.0;
 }

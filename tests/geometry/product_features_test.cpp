@@ -84,6 +84,27 @@ TEST(ProductFeatures, AKeyseatCutsTheCoverageOfAShaftOnlyWhereItRunsOut) {
   EXPECT_EQ(slot->name, "slot 8");
 }
 
+// A seam beside a keyseat once closed the keyseat's angles (random assembly, seed 133).
+TEST(ProductFeatures, AKeyseatKeepsItsAnglesWhereverTheSeamLies) {
+  for (int turn = 0; turn < 12; ++turn) {
+    TopoDS_Shape key = BRepPrimAPI_MakeBox(gp_Pnt(-4, 11, 10), gp_Pnt(4, 20, 30)).Shape();
+    gp_Trsf round;
+    round.SetRotation(gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1)), turn * kPi / 6.0);
+    key = BRepBuilderAPI_Transform(key, round, true).Shape();
+    const Product product = analysed(cut(rod(30, 0, 40), key));
+    ASSERT_EQ(product.cylinders.size(), 1U);
+    double least = 2.0 * kPi;
+    for (const Patch& patch : product.cylinders[0].patches) {
+      double sum = 0.0;
+      for (const Arc& arc : patch.arcs) {
+        sum += arc.sweep;
+      }
+      least = std::min(least, sum);
+    }
+    EXPECT_NEAR(least, 2.0 * kPi - 2.0 * std::asin(4.0 / 15.0), 1e-9) << "turn " << turn;
+  }
+}
+
 TEST(ProductFeatures, ABlockWrittenAsSplinesHasTheSameFeatures) {
   const TopoDS_Shape plain = cut(cut(block(80, 60, 0, 30), rod(44, -1, 31)),
                                  BRepPrimAPI_MakeCone(up_from(0, 30, 20), 3, 5, 30).Shape());
