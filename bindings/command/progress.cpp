@@ -8,7 +8,6 @@
 #include <charconv>
 #include <csignal>
 #include <cstdint>
-#include <cstring>
 
 namespace spotblue::command {
 namespace {
@@ -61,9 +60,10 @@ void Progress::tick() const {
         std::chrono::duration_cast<std::chrono::seconds>(std::chrono::steady_clock::now() - start_);
     std::array<char, kRoom> text{};
     char* end = std::to_chars(text.data(), text.data() + text.size() - 2, seconds.count()).ptr;
-    std::memcpy(end, " s", 2);
+    *end++ = ' ';
+    *end++ = 's';
     show(line_.data(), line_.size());
-    show(text.data(), static_cast<std::size_t>(end - text.data()) + 2);
+    show(text.data(), static_cast<std::size_t>(end - text.data()));
     shown = true;
   }
   if (shown) {

@@ -170,7 +170,7 @@ std::string centre_lines_text(const TextContext& context) {
                        thread_table(context, lines[i].threads);
     const auto [place, fresh] = group_of.try_emplace(body, groups.size());
     if (fresh) {
-      groups.push_back({std::move(body), {}});
+      groups.emplace_back(std::move(body), std::vector<std::size_t>());
     }
     groups[place->second].second.push_back(i);
   }
