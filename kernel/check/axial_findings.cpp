@@ -27,7 +27,8 @@ struct FoundGap {
 };
 
 // A modelled gap is as sure as the sizes of the parts it lies between.
-FoundGap found_gap(const Declared& declared, const AxialSeat& seat, const MeasuredGap* measured) {
+FoundGap found_gap(const DeclaredJob& declared, const AxialSeat& seat,
+                   const MeasuredGap* measured) {
   const Length fallback = declared.job->settings.default_uncertainty;
   if (measured != nullptr) {
     return {measured->value, measured->uncertainty.value_or(fallback), true};
@@ -40,7 +41,7 @@ FoundGap found_gap(const Declared& declared, const AxialSeat& seat, const Measur
   return {Length::mm(seat.gap), uncertain ? fallback : Length(), false};
 }
 
-Finding describe(const Declared& declared, const AxialSeat& seat, const FoundGap& gap) {
+Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const FoundGap& gap) {
   Finding finding;
   finding.kind = "axial gap";
   finding.about = {declared.names.id_of(seat.a), declared.names.id_of(seat.b)};
@@ -56,7 +57,7 @@ Finding describe(const Declared& declared, const AxialSeat& seat, const FoundGap
   return finding;
 }
 
-Finding judge_want(const Declared& declared, const AxialWant& want, const FoundGap& gap,
+Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const FoundGap& gap,
                    Finding finding) {
   const LengthUnit unit = declared.job->unit;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
@@ -88,7 +89,7 @@ Finding judge_want(const Declared& declared, const AxialWant& want, const FoundG
   return finding;
 }
 
-Finding judge_alone(const Declared& declared, const AllowedOverlap* allowed, const FoundGap& gap,
+Finding judge_alone(const DeclaredJob& declared, const AllowedOverlap* allowed, const FoundGap& gap,
                     Finding finding) {
   const LengthUnit unit = declared.job->unit;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
@@ -121,7 +122,7 @@ Finding judge_alone(const Declared& declared, const AllowedOverlap* allowed, con
 
 }  // namespace
 
-std::vector<Finding> axial_findings(const Declared& declared) {
+std::vector<Finding> axial_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<AxialSeat>& seats = declared.look->seats.axial;
   findings.reserve(seats.size());

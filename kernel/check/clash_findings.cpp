@@ -22,7 +22,8 @@ std::string cure_of(const Clash& clash) {
   return "cut one clear of the other, or move it";
 }
 
-Finding judge_clash(const Declared& declared, const Clash& clash, const AllowedOverlap* allowed) {
+Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
+                    const AllowedOverlap* allowed) {
   const LengthUnit unit = declared.job->unit;
   const Length depth = Length::mm(clash.depth);
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
@@ -61,7 +62,7 @@ Finding judge_clash(const Declared& declared, const Clash& clash, const AllowedO
 
 }  // namespace
 
-std::vector<Finding> clash_findings(const Declared& declared) {
+std::vector<Finding> clash_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<Clash>& clashes = declared.look->clash.clashes;
   findings.reserve(clashes.size());

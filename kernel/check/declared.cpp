@@ -139,7 +139,7 @@ std::vector<const Want*> each(const Job& job, std::string_view list, const PairB
   return found;
 }
 
-void declare_fits(Declared& declared) {
+void declare_fits(DeclaredJob& declared) {
   const Job& job = *declared.job;
   const Seats& seats = declared.look->seats;
   const PairBook book = hole_and_shaft_book(declared.names, "fits", job.fits);
@@ -154,7 +154,7 @@ void declare_fits(Declared& declared) {
       each(job, "tapers", tapers, job.tapers, seats.taper, &TaperSeat::hole, &TaperSeat::shaft);
 }
 
-void declare_axial(Declared& declared) {
+void declare_axial(DeclaredJob& declared) {
   const Job& job = *declared.job;
   const Seats& seats = declared.look->seats;
   const PairBook wants = face_book(declared.names, "wants", job.axial);
@@ -165,7 +165,7 @@ void declare_axial(Declared& declared) {
       each(job, "measured", gaps, job.measured_gaps, seats.axial, &AxialSeat::a, &AxialSeat::b);
 }
 
-void declare_allowed(Declared& declared) {
+void declare_allowed(DeclaredJob& declared) {
   const Job& job = *declared.job;
   const PairBook book = part_book(declared.names, job.allowed);
   declared.clash_allowed =
@@ -186,9 +186,9 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
   return {job.file, line > 0 ? fmt::format("line {}, {}", line, list) : std::string(list)};
 }
 
-Declared declare(const Job& job, const Look& look) {
-  Declared declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {},
-                    {},   {}};
+DeclaredJob declare(const Job& job, const Look& look) {
+  DeclaredJob declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {},
+                       {},   {}};
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);
@@ -198,12 +198,12 @@ Declared declare(const Job& job, const Look& look) {
   return declared;
 }
 
-PartState state_of(const Declared& declared, std::size_t occurrence) {
+PartState state_of(const DeclaredJob& declared, std::size_t occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   return part == nullptr ? PartState::as_found : part->state;
 }
 
-SizesMeant sizes_of(const Declared& declared, std::size_t occurrence) {
+SizesMeant sizes_of(const DeclaredJob& declared, std::size_t occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   return part == nullptr ? SizesMeant::actual : part->sizes;
 }

@@ -13,7 +13,7 @@
 namespace spotblue {
 
 /// Null pointers where the job says nothing. Points into the job and the look it was made from.
-struct Declared {
+struct DeclaredJob {
   const Job* job = nullptr;
   const Look* look = nullptr;
   Names names;
@@ -31,12 +31,12 @@ struct Declared {
 
 /// @throws Error bad_input, naming job file and line, for a name that matches nothing or too much,
 ///         and for two entries that speak of the same thing.
-[[nodiscard]] Declared declare(const Job& job, const Look& look);
+[[nodiscard]] DeclaredJob declare(const Job& job, const Look& look);
 
 /// The line of the job file as an error's place: "line 12, fits".
 [[nodiscard]] Error::Where entry_place(const Job& job, std::string_view list, int line);
 
-[[nodiscard]] PartState state_of(const Declared& declared, std::size_t occurrence);
-[[nodiscard]] SizesMeant sizes_of(const Declared& declared, std::size_t occurrence);
+[[nodiscard]] PartState state_of(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] SizesMeant sizes_of(const DeclaredJob& declared, std::size_t occurrence);
 
 }  // namespace spotblue

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 #include "check/common_fits.hpp"
 #include "check/words.hpp"
@@ -29,13 +28,13 @@ int rank(Outcome outcome) {
   return 2;
 }
 
-bool may_be_cut(const Declared& declared, const FeatureRef& feature) {
+bool may_be_cut(const DeclaredJob& declared, const FeatureRef& feature) {
   const JobPart* part = declared.parts.at(feature.occurrence);
   return part == nullptr || !part->irreplaceable;
 }
 
 // What to do about a pair that exists: where metal may come off, or has to go on.
-std::string cure_for(const Declared& declared, const FitCase& fit_case, bool tight) {
+std::string cure_for(const DeclaredJob& declared, const FitCase& fit_case, bool tight) {
   const std::string hole = declared.names.id_of(fit_case.hole);
   const std::string shaft = declared.names.id_of(fit_case.shaft);
   const bool hole_free = may_be_cut(declared, fit_case.hole);
@@ -54,7 +53,7 @@ std::string cure_for(const Declared& declared, const FitCase& fit_case, bool tig
   return "both parts are irreplaceable: think again before cutting either";
 }
 
-std::string too_much(const Declared& declared, const FitCase& fit_case, Limits found,
+std::string too_much(const DeclaredJob& declared, const FitCase& fit_case, Limits found,
                      Limits wanted) {
   const LengthUnit unit = declared.job->unit;
   const Length tight = wanted.lower - found.lower;
@@ -65,7 +64,7 @@ std::string too_much(const Declared& declared, const FitCase& fit_case, Limits f
                      cure_for(declared, fit_case, is_tight));
 }
 
-std::string size_window(const Declared& declared, const FeatureRef& feature, Limits window) {
+std::string size_window(const DeclaredJob& declared, const FeatureRef& feature, Limits window) {
   const std::string name = declared.names.id_of(feature);
   if (window.lower > window.upper) {
     return fmt::format(
@@ -75,8 +74,8 @@ std::string size_window(const Declared& declared, const FeatureRef& feature, Lim
 }
 
 // The limits that the part to make would have to hold now; empty when neither or both are to make.
-std::string make_to_suit(const Declared& declared, const FitCase& fit_case, const FoundFit& found,
-                         Limits wanted) {
+std::string make_to_suit(const DeclaredJob& declared, const FitCase& fit_case,
+                         const FoundFit& found, Limits wanted) {
   if (found.shaft.to_make && !found.hole.to_make) {
     return size_window(declared, fit_case.shaft, window_of_shaft(found, wanted));
   }
@@ -86,14 +85,14 @@ std::string make_to_suit(const Declared& declared, const FitCase& fit_case, cons
   return "";
 }
 
-std::string make_both(const Declared& declared, const FitCase& fit_case, const FoundFit& found) {
+std::string make_both(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found) {
   const LengthUnit unit = declared.job->unit;
   return fmt::format("make {} {} and {} {}", declared.names.id_of(fit_case.hole),
                      range_text(found.hole.limits, unit), declared.names.id_of(fit_case.shaft),
                      range_text(found.shaft.limits, unit));
 }
 
-Verdict conforming(const Declared& declared, const FitCase& fit_case, const FoundFit& found,
+Verdict conforming(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                    Limits wanted) {
   if (found.hole.to_make && found.shaft.to_make) {
     return {Outcome::conforming, make_both(declared, fit_case, found)};
@@ -102,7 +101,7 @@ Verdict conforming(const Declared& declared, const FitCase& fit_case, const Foun
   return {Outcome::conforming, make.empty() ? "leave it as it is" : make};
 }
 
-Verdict measure_closer(const Declared& declared, const FitCase& fit_case, const FoundFit& found,
+Verdict measure_closer(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                        Limits wanted) {
   const auto unknown = [&](const FeatureRef& feature, const SizeRange& range) {
     const bool wide = !range.to_make && range.limits.width() > kRounding;
@@ -127,10 +126,10 @@ Verdict worse(const Verdict& a, const Verdict& b) {
   return {a.outcome, both ? a.advice + "; " + b.advice : (a.advice.empty() ? b : a).advice};
 }
 
-FoundFit found_fit(SizeRange hole, SizeRange shaft) {
+FoundFit found_fit(const SizeRange& hole, const SizeRange& shaft) {
   const Limits exact_hole = without_uncertainty(hole);
   const Limits exact_shaft = without_uncertainty(shaft);
-  FoundFit found{std::move(hole), std::move(shaft), {}, {}};
+  FoundFit found{hole, shaft, {}, {}};
   found.clearance = {found.hole.limits.lower - found.shaft.limits.upper,
                      found.hole.limits.upper - found.shaft.limits.lower};
   found.without_uncertainty = {exact_hole.lower - exact_shaft.upper,
@@ -146,7 +145,7 @@ Limits window_of_shaft(const FoundFit& found, Limits wanted) {
   return {found.hole.limits.upper - wanted.upper, found.hole.limits.lower - wanted.lower};
 }
 
-Verdict verdict_on_clearance(const Declared& declared, const FitCase& fit_case,
+Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_case,
                              const FoundFit& found, const WantedFit& wanted) {
   const Limits want = wanted.clearance;
   const Outcome outcome = judge(found.clearance, widened(want));
@@ -167,8 +166,8 @@ Verdict verdict_on_clearance(const Declared& declared, const FitCase& fit_case,
           make.empty() ? too_much(declared, fit_case, found.clearance, want) : make};
 }
 
-Verdict verdict_on_basic_size(const Declared& declared, const FeatureRef& feature, Length modelled,
-                              const SizeRange& range) {
+Verdict verdict_on_basic_size(const DeclaredJob& declared, const FeatureRef& feature,
+                              Length modelled, const SizeRange& range) {
   if (!range.basic) {
     return {};
   }
@@ -181,7 +180,8 @@ Verdict verdict_on_basic_size(const Declared& declared, const FeatureRef& featur
                       nominal, nominal)};
 }
 
-Verdict verdict_on_line(const Declared& declared, const FitCase& fit_case, const FoundFit& found) {
+Verdict verdict_on_line(const DeclaredJob& declared, const FitCase& fit_case,
+                        const FoundFit& found) {
   const Length lost = fit_case.out_of_line;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   const bool pressed_in_model = fit_case.hole_size < fit_case.shaft_size;
@@ -208,7 +208,7 @@ Verdict verdict_on_line(const Declared& declared, const FitCase& fit_case, const
   return {};
 }
 
-Verdict verdict_without_want(const Declared& declared, const FitCase& fit_case,
+Verdict verdict_without_want(const DeclaredJob& declared, const FitCase& fit_case,
                              const FoundFit& found) {
   const Length middle = 0.5 * (found.clearance.lower + found.clearance.upper);
   const std::string named = fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size),

@@ -22,7 +22,7 @@ struct FoundFit {
   Limits clearance;
   Limits without_uncertainty;  ///< clearances if every measurement were exact
 };
-[[nodiscard]] FoundFit found_fit(SizeRange hole, SizeRange shaft);
+[[nodiscard]] FoundFit found_fit(const SizeRange& hole, const SizeRange& shaft);
 
 /// Sizes the one part still to make may have so that the fit comes out with any size its mate may
 /// have. Reversed when the mate's range is wider than the fit.
@@ -30,16 +30,16 @@ struct FoundFit {
 [[nodiscard]] Limits window_of_shaft(const FoundFit& found, Limits wanted);
 
 /// The found clearances against the wanted ones.
-[[nodiscard]] Verdict verdict_on_clearance(const Declared& declared, const FitCase& fit_case,
+[[nodiscard]] Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_case,
                                            const FoundFit& found, const WantedFit& wanted);
 /// A basic size that the model does not show.
-[[nodiscard]] Verdict verdict_on_basic_size(const Declared& declared, const FeatureRef& feature,
+[[nodiscard]] Verdict verdict_on_basic_size(const DeclaredJob& declared, const FeatureRef& feature,
                                             Length modelled, const SizeRange& range);
 /// Whether the pair has any room left once it is out of line.
-[[nodiscard]] Verdict verdict_on_line(const Declared& declared, const FitCase& fit_case,
+[[nodiscard]] Verdict verdict_on_line(const DeclaredJob& declared, const FitCase& fit_case,
                                       const FoundFit& found);
 /// Nothing declared: which common fits the sizes would satisfy.
-[[nodiscard]] Verdict verdict_without_want(const Declared& declared, const FitCase& fit_case,
+[[nodiscard]] Verdict verdict_without_want(const DeclaredJob& declared, const FitCase& fit_case,
                                            const FoundFit& found);
 
 }  // namespace spotblue

@@ -49,14 +49,15 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
   return quantities;
 }
 
-Verdict verdict_on_sizes(const Declared& declared, const FitCase& fit_case, const FoundFit& found) {
+Verdict verdict_on_sizes(const DeclaredJob& declared, const FitCase& fit_case,
+                         const FoundFit& found) {
   return worse(verdict_on_basic_size(declared, fit_case.hole, fit_case.hole_size, found.hole),
                verdict_on_basic_size(declared, fit_case.shaft, fit_case.shaft_size, found.shaft));
 }
 
 }  // namespace
 
-Finding judge_fit(const Declared& declared, const FitCase& fit_case) {
+Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   const Job& job = *declared.job;
   std::optional<WantedFit> wanted;
   if (fit_case.want != nullptr) {

@@ -21,6 +21,6 @@ struct FitCase {
   std::vector<Quantity> placing;  ///< offset, tilt, engaged length: listed with what was found
 };
 
-[[nodiscard]] Finding judge_fit(const Declared& declared, const FitCase& fit_case);
+[[nodiscard]] Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case);
 
 }  // namespace spotblue

@@ -24,7 +24,7 @@ void number(std::vector<Finding>& findings) {
 }  // namespace
 
 std::vector<Finding> judge_job(const Job& job, const Look& look) {
-  const Declared declared = declare(job, look);
+  const DeclaredJob declared = declare(job, look);
   std::vector<Finding> findings;
   for (const auto judge_kind :
        {radial_findings, thread_findings, width_findings, taper_findings, axial_findings,

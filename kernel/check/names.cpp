@@ -160,6 +160,7 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
   }
   if (found.size() > 1) {
     std::vector<std::string> candidates;
+    candidates.reserve(found.size());
     for (const ProductFeature& feature : found) {
       candidates.push_back(part_of(name) + ": " + *feature.name);
     }

@@ -7,7 +7,7 @@
 
 namespace spotblue {
 
-std::vector<Finding> radial_findings(const Declared& declared) {
+std::vector<Finding> radial_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<RadialSeat>& seats = declared.look->seats.radial;
   findings.reserve(seats.size());

@@ -9,15 +9,15 @@
 
 namespace spotblue {
 
-[[nodiscard]] std::vector<Finding> radial_findings(const Declared& declared);
-[[nodiscard]] std::vector<Finding> thread_findings(const Declared& declared);
-[[nodiscard]] std::vector<Finding> width_findings(const Declared& declared);
-[[nodiscard]] std::vector<Finding> taper_findings(const Declared& declared);
-[[nodiscard]] std::vector<Finding> axial_findings(const Declared& declared);
-[[nodiscard]] std::vector<Finding> clash_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> radial_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> thread_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> width_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> taper_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> axial_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> clash_findings(const DeclaredJob& declared);
 /// One for each wanted size, and one for each measured size that no fit and no want uses.
-[[nodiscard]] std::vector<Finding> size_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> size_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
-[[nodiscard]] std::vector<Finding> unmatched_findings(const Declared& declared);
+[[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
 
 }  // namespace spotblue

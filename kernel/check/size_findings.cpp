@@ -25,7 +25,7 @@ struct Modelled {
   Side side = Side::internal;
 };
 
-Modelled modelled(const Declared& declared, const FeatureRef& feature) {
+Modelled modelled(const DeclaredJob& declared, const FeatureRef& feature) {
   const Model& model = declared.look->model;
   const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
   if (feature.kind == FeatureKind::width) {
@@ -37,7 +37,7 @@ Modelled modelled(const Declared& declared, const FeatureRef& feature) {
 }
 
 // The name that means all of them: the product's when there are several.
-std::string name_of(const Declared& declared, const std::vector<Subject>& subjects) {
+std::string name_of(const DeclaredJob& declared, const std::vector<Subject>& subjects) {
   const FeatureRef first = ref_of(subjects.front());
   if (subjects.size() == 1) {
     return declared.names.id_of(first);
@@ -57,7 +57,7 @@ std::string cure_of(Side side, bool too_large, Length by, LengthUnit unit) {
                    : fmt::format("too small by {}: sleeve it or make a new one", amount);
 }
 
-Finding judge_size(const Declared& declared, const SizeWant& want,
+Finding judge_size(const DeclaredJob& declared, const SizeWant& want,
                    const std::vector<Subject>& subjects) {
   const LengthUnit unit = declared.job->unit;
   const FeatureRef feature = ref_of(subjects.front());
@@ -100,7 +100,7 @@ Finding judge_size(const Declared& declared, const SizeWant& want,
 }
 
 // Occurrences of one product share a finding unless one was measured by itself.
-std::vector<std::vector<Subject>> grouped(const Declared& declared, const SizeWant& want) {
+std::vector<std::vector<Subject>> grouped(const DeclaredJob& declared, const SizeWant& want) {
   std::vector<std::vector<Subject>> groups;
   std::vector<std::pair<const MeasuredSize*, const JobPart*>> keys;
   for (const auto& [subject, chosen] : declared.sizes) {
@@ -121,7 +121,7 @@ std::vector<std::vector<Subject>> grouped(const Declared& declared, const SizeWa
   return groups;
 }
 
-std::set<Subject> judged_features(const Declared& declared) {
+std::set<Subject> judged_features(const DeclaredJob& declared) {
   std::set<Subject> judged;
   const Seats& seats = declared.look->seats;
   for (const RadialSeat& seat : seats.radial) {
@@ -141,7 +141,7 @@ std::set<Subject> judged_features(const Declared& declared) {
   return judged;
 }
 
-Finding unused_measurement(const Declared& declared, const MeasuredSize& measured,
+Finding unused_measurement(const DeclaredJob& declared, const MeasuredSize& measured,
                            const std::vector<Subject>& subjects) {
   const Length uncertainty =
       measured.uncertainty.value_or(declared.job->settings.default_uncertainty);
@@ -158,7 +158,7 @@ Finding unused_measurement(const Declared& declared, const MeasuredSize& measure
   return finding;
 }
 
-std::vector<Finding> unused_measurements(const Declared& declared) {
+std::vector<Finding> unused_measurements(const DeclaredJob& declared) {
   const std::set<Subject> judged = judged_features(declared);
   std::map<const MeasuredSize*, std::vector<Subject>> unused;
   std::set<const MeasuredSize*> used;
@@ -181,7 +181,7 @@ std::vector<Finding> unused_measurements(const Declared& declared) {
 
 }  // namespace
 
-std::vector<Finding> size_findings(const Declared& declared) {
+std::vector<Finding> size_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const SizeWant& want : declared.job->sizes) {
     for (const std::vector<Subject>& subjects : grouped(declared, want)) {

@@ -16,7 +16,7 @@ SizeRange around(Length value, Length uncertainty, SizeSource source) {
   return range;
 }
 
-std::optional<ClassLimits> own_limits(const Declared& declared, const FeatureRef& feature,
+std::optional<ClassLimits> own_limits(const DeclaredJob& declared, const FeatureRef& feature,
                                       Length modelled) {
   const auto want = declared.sizes.find(subject_of(feature));
   if (want == declared.sizes.end()) {
@@ -41,7 +41,7 @@ SizeRange to_limits(Length modelled, const ClassLimits& given) {
 
 }  // namespace
 
-SizeRange size_range(const Declared& declared, const FeatureRef& feature, Length modelled,
+SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Length modelled,
                      const std::optional<ClassLimits>& from_fit) {
   const Length fallback = declared.job->settings.default_uncertainty;
   const auto measured = declared.measured.find(subject_of(feature));

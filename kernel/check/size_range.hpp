@@ -25,7 +25,7 @@ struct ClassLimits {
 
 /// Measured value +- uncertainty; else for an actual size the model's +- the default uncertainty;
 /// else the limits of the feature's own wanted size, or of `from_fit`; else the model's size.
-[[nodiscard]] SizeRange size_range(const Declared& declared, const FeatureRef& feature,
+[[nodiscard]] SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature,
                                    Length modelled, const std::optional<ClassLimits>& from_fit);
 
 /// The range without its measurement uncertainty; limits still to be made stay as wide.

@@ -14,7 +14,7 @@ constexpr double kDegrees = 180.0 / std::numbers::pi;
 // Rounding of angles that are written with fifteen digits.
 constexpr double kSameAngle_deg = 1e-9;
 
-Finding judge_taper(const Declared& declared, const TaperSeat& seat, const TaperWant* want) {
+Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const TaperWant* want) {
   const LengthUnit unit = declared.job->unit;
   const double difference_deg = (seat.shaft_half_angle - seat.hole_half_angle) * kDegrees;
   Finding finding;
@@ -64,7 +64,7 @@ Finding judge_taper(const Declared& declared, const TaperSeat& seat, const Taper
 
 }  // namespace
 
-std::vector<Finding> taper_findings(const Declared& declared) {
+std::vector<Finding> taper_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<TaperSeat>& seats = declared.look->seats.taper;
   findings.reserve(seats.size());

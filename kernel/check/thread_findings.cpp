@@ -23,8 +23,8 @@ std::vector<Quantity> placing(const Thread& thread) {
           millimetres("engaged_mm", Length::mm(thread.engaged))};
 }
 
-// Declared as a plain fit, it is one: the job knows better than the tables.
-Finding as_fit(const Declared& declared, const Thread& thread, const FitWant& want) {
+// DeclaredJob as a plain fit, it is one: the job knows better than the tables.
+Finding as_fit(const DeclaredJob& declared, const Thread& thread, const FitWant& want) {
   FitCase fit_case;
   fit_case.kind = "radial fit";
   fit_case.hole = thread.hole;
@@ -39,7 +39,7 @@ Finding as_fit(const Declared& declared, const Thread& thread, const FitWant& wa
   return finding;
 }
 
-Finding as_thread(const Declared& declared, const Thread& thread) {
+Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
   const LengthUnit unit = declared.job->unit;
   const Length overlap = Length::mm(thread.screw_diameter - thread.hole_diameter);
   const Length lost = out_of_line(thread);
@@ -67,7 +67,7 @@ Finding as_thread(const Declared& declared, const Thread& thread) {
 
 }  // namespace
 
-std::vector<Finding> thread_findings(const Declared& declared) {
+std::vector<Finding> thread_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<Thread>& threads = declared.look->seats.threads;
   findings.reserve(threads.size());

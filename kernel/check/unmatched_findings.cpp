@@ -43,7 +43,7 @@ Finding not_found(std::string kind, std::vector<std::string> about, Outcome outc
   return finding;
 }
 
-Finding unmatched_fit(const Declared& declared, const FitWant& want) {
+Finding unmatched_fit(const DeclaredJob& declared, const FitWant& want) {
   const Model& model = declared.look->model;
   const SeatSettings& settings = declared.look->settings.seats;
   const LengthUnit unit = declared.job->unit;
@@ -72,8 +72,8 @@ Finding unmatched_taper(const TaperWant& want) {
 }
 
 // Two faces can be measured even when they make no seat; two parts cannot.
-std::optional<Apart> faces_of(const Declared& declared, const std::string& a, const std::string& b,
-                              const Entry& entry) {
+std::optional<Apart> faces_of(const DeclaredJob& declared, const std::string& a,
+                              const std::string& b, const Entry& entry) {
   if (declared.names.is_part(a) || declared.names.is_part(b)) {
     return std::nullopt;
   }
@@ -85,7 +85,7 @@ std::optional<Apart> faces_of(const Declared& declared, const std::string& a, co
                  });
 }
 
-Finding unmatched_axial(const Declared& declared, const AxialWant& want) {
+Finding unmatched_axial(const DeclaredJob& declared, const AxialWant& want) {
   const auto apart = faces_of(declared, want.a, want.b, {"wants", "between", want.line});
   Finding finding = not_found("axial gap", {want.a, want.b}, Outcome::nonconforming);
   add_range(finding.wanted, "gap", {want.least, want.greatest});
@@ -124,7 +124,7 @@ Finding unused_allowance(const AllowedOverlap& allowed) {
 
 }  // namespace
 
-std::vector<Finding> unmatched_findings(const Declared& declared) {
+std::vector<Finding> unmatched_findings(const DeclaredJob& declared) {
   const Job& job = *declared.job;
   std::vector<Finding> findings;
   for (const FitWant& want : job.fits) {

@@ -7,7 +7,7 @@
 
 namespace spotblue {
 
-std::vector<Finding> width_findings(const Declared& declared) {
+std::vector<Finding> width_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<WidthSeat>& seats = declared.look->seats.width;
   findings.reserve(seats.size());
