@@ -89,7 +89,8 @@ void add_station(std::vector<Node>& nodes, std::size_t number) {
 }
 
 gp_Trsf grid(std::size_t i, std::size_t wide) {
-  return shift(kPitch * static_cast<double>(i % wide), kPitch * static_cast<double>(i / wide), 0);
+  const std::size_t row = i / wide;
+  return shift(kPitch * static_cast<double>(i % wide), kPitch * static_cast<double>(row), 0);
 }
 
 }  // namespace

@@ -102,6 +102,7 @@ void our_look(const std::string& file, Cost& cost) {
 
 double median(const std::vector<Cost>& all, const std::function<double(const Cost&)>& of) {
   std::vector<double> values;
+  values.reserve(all.size());
   for (const Cost& one : all) {
     values.push_back(of(one));
   }

@@ -36,6 +36,7 @@ struct Judged {
 Judged judged(std::uint64_t seed) {
   Shop shop{Chance(seed), Chance(seed + 1), FaceStyle::plain};
   std::vector<Station> stations;
+  stations.reserve(6);
   for (int i = 0; i < 6; ++i) {
     stations.push_back(running(shop));
   }

@@ -32,10 +32,10 @@ gp_Trsf seen(const gp_Trsf& at, bool mirrored) {
 template <class Seat>
 void append(std::vector<Seat>& all, const std::vector<Seat>& some, std::size_t by,
             std::size_t Seat::*first, std::size_t Seat::*second) {
-  for (Seat seat : some) {
-    seat.*first += by;
-    seat.*second += by;
+  for (const Seat& seat : some) {
     all.push_back(seat);
+    all.back().*first += by;
+    all.back().*second += by;
   }
 }
 
@@ -159,8 +159,9 @@ Assembly assemble(std::uint64_t seed, const std::vector<Station>& stations,
   std::size_t cell = 0;
   const auto next_place = [&] {
     gp_Trsf at = wrapping.posed ? random_pose(chance, 0.0) : gp_Trsf();
+    const std::size_t row = cell / 3;
     at.SetTranslationPart(gp_Vec(170.0 * static_cast<double>(cell % 3) - 170.0,
-                                 170.0 * static_cast<double>(cell / 3) - 170.0, 0.0));
+                                 170.0 * static_cast<double>(row) - 170.0, 0.0));
     ++cell;
     return seen(pose * at, wrapping.mirrored);
   };
