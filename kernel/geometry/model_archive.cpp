@@ -137,7 +137,7 @@ std::string to_bytes(const Arrival& arrival) {
   return std::move(out).str();
 }
 
-Arrival arrival_from_bytes(std::string_view bytes) {
+Arrival arrival_from_bytes(std::string bytes) {
   const Error spoilt(ErrorCode::kernel_failure, {},
                      "what the reading process handed back is damaged",
                      "report the file to the makers of spotblue");
@@ -146,7 +146,7 @@ Arrival arrival_from_bytes(std::string_view bytes) {
   }
   Arrival arrival;
   try {
-    std::istringstream in{std::string(bytes)};
+    std::istringstream in{std::move(bytes)};
     cereal::BinaryInputArchive archive(in);
     archive(arrival);
   } catch (const std::exception&) {

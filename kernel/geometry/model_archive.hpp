@@ -2,7 +2,6 @@
 // A model and what is known of its reading as bytes, from the contained child to its parent.
 
 #include <string>
-#include <string_view>
 
 #include "geometry/step_transfer.hpp"
 
@@ -12,6 +11,6 @@ namespace spotblue {
 
 // Throws Error kernel_failure when the bytes are not what to_bytes made or refer to what is not
 // there: they come from a process whose memory the kernel may have spoilt.
-[[nodiscard]] Arrival arrival_from_bytes(std::string_view bytes);
+[[nodiscard]] Arrival arrival_from_bytes(std::string bytes);
 
 }  // namespace spotblue

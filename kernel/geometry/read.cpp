@@ -46,12 +46,12 @@ Error ended_badly(const std::string& file, const Contained& run, const ReadLimit
 
 Arrival transfer_contained(const std::string& file, const std::string& text,
                            const std::filesystem::path& folder, const ReadLimits& limits) {
-  const Contained run =
+  Contained run =
       run_contained([&] { return to_bytes(transfer_step(text, folder)); }, limits);
   if (run.end != Contained::End::finished) {
     throw ended_badly(file, run, limits);
   }
-  return arrival_from_bytes(run.bytes);
+  return arrival_from_bytes(std::move(run.bytes));
 }
 
 // Throws Error incomplete, or notes what is missing.

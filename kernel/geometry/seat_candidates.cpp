@@ -58,6 +58,17 @@ void add_tapers(PairCandidates& result, const Product& first, const Product& sec
 
 void add_common_axes(PairCandidates& result, const Product& first, const Product& second,
                      const Frame& frame, const SeatSettings& settings) {
+  const auto same_line = [](const Line& a, const Line& b) {
+    return distance(a, b.at) < 1e-6 && parallel_within(a.along, b.along, 1e-8);
+  };
+  // Steps of one shaft are on one line, and one tie to it is enough.
+  const auto tied = [&](const Line& axis, const Cylinder& other) {
+    return std::any_of(result.common_axes.begin(), result.common_axes.end(),
+                       [&](const CommonAxis& known) {
+                         return same_line(known.axis, axis) &&
+                                same_line(second.cylinders[known.second].axis, other.axis);
+                       });
+  };
   // Rounded corners of two plates may well line up; they are no turned features.
   const auto turned = [](const Cylinder& c) { return c.coverage > 150.0 * kDegree; };
   for (std::size_t j = 0; j < second.cylinders.size(); ++j) {
@@ -75,7 +86,8 @@ void add_common_axes(PairCandidates& result, const Product& first, const Product
                    settings.coaxial_offset_per_diameter *
                        std::min(first.cylinders[i].diameter, second.cylinders[j].diameter));
       if (distance(axis, other.at) <= near &&
-          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
+          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree) &&
+          !tied(axis, second.cylinders[j])) {
         result.common_axes.push_back({i, j, axis});
       }
     }

@@ -124,6 +124,13 @@ class Collector {
     }
   }
 
+  // Room for all there can be at once: growing by doubling would hold half as much again.
+  void expect(std::size_t radial, std::size_t axial, std::size_t ties) {
+    seats_.radial.reserve(radial);
+    seats_.axial.reserve(axial);
+    ties_.reserve(ties);
+  }
+
   void finish() {
     CentreLines lines = centre_lines(model_, ties_);
     for (std::size_t i = 0; i < radial_tie_.size(); ++i) {
@@ -285,6 +292,16 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
   const Adjacency near = adjacency(model, seats.near_pairs);
   std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
   Collector collector(model, seats);
+  std::size_t radial = 0;
+  std::size_t axial = 0;
+  std::size_t ties = 0;
+  for (const std::size_t kind : kinds.kind_of) {
+    const PairCandidates& c = candidates[kind];
+    radial += c.radial.size();
+    axial += c.planes.size();
+    ties += c.radial.size() + c.tapers.size() + c.common_axes.size();
+  }
+  collector.expect(radial, axial, ties);
   for (std::size_t p = 0; p < seats.near_pairs.size(); ++p) {
     const auto [a, b] = seats.near_pairs[p];
     const PairCandidates& c = candidates[kinds.kind_of[p]];
