@@ -9,8 +9,8 @@
 
 namespace spotblue {
 
-// The angles the face covers, stretch by stretch along the axis: a new patch wherever they change, as
-// at the end of a keyseat. Where they change all the way, as round a cross hole, short stretches
+// The angles the face covers, stretch by stretch along the axis: a new patch wherever they change,
+// as at the end of a keyseat. Where they change all the way, as round a cross hole, short stretches
 // stand for it, each with the angles at its middle.
 [[nodiscard]] std::vector<Patch> face_patches(std::span<const EdgeCurve> edges, const Line& axis,
                                               Direction zero, Side side);

@@ -46,8 +46,7 @@ Error ended_badly(const std::string& file, const Contained& run, const ReadLimit
 
 Arrival transfer_contained(const std::string& file, const std::string& text,
                            const std::filesystem::path& folder, const ReadLimits& limits) {
-  Contained run =
-      run_contained([&] { return to_bytes(transfer_step(text, folder)); }, limits);
+  Contained run = run_contained([&] { return to_bytes(transfer_step(text, folder)); }, limits);
   if (run.end != Contained::End::finished) {
     throw ended_badly(file, run, limits);
   }

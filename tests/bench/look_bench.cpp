@@ -162,7 +162,8 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   table.row("  look, peak memory", median(looks, [](const Cost& c) { return c.memory_mb; }), "MB");
   table.row("  look's reading child, peak memory",
             median(looks, [](const Cost& c) { return c.children_mb; }), "MB");
-  table.bounded("  memory, greater of both / read", median(looks, memory) / median(reads, memory), 2.0, "");
+  table.bounded("  memory, greater of both / read", median(looks, memory) / median(reads, memory),
+                2.0, "");
 }
 
 Cylinder some_cylinder(Side side, double diameter, double from, double to) {

@@ -12,8 +12,8 @@ namespace spotblue {
 ///
 /// The file gives `title`, `unit` ("mm" or "inch"), [[part]] with name and kind, [[line]] and
 /// [[place]]; `include` names files beside it whose parts, lines and placements are added, for what
-/// several plans share. Lengths are numbers in that unit or texts like "1 5/16" or "12 mm"; angles are
-/// degrees. models/README.md lists every key.
+/// several plans share. Lengths are numbers in that unit or texts like "1 5/16" or "12 mm"; angles
+/// are degrees. models/README.md lists every key.
 ///
 /// @throws Error file_access when the file cannot be opened; bad_input with file, line, part and
 ///         step for unknown keys (with the nearest known), wrong types, and everything check_parts
