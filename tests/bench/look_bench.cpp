@@ -33,6 +33,7 @@ constexpr int kRounds = 5;
 struct Cost {
   double seconds = 0.0;
   double memory_mb = 0.0;    ///< peak of its own
+  double cpu_seconds = 0.0;  ///< with its children: what other work on the machine changes little
   double children_mb = 0.0;  ///< and of the largest child it had
   LookSeconds stages;
   double radial = 0.0, near_pairs = 0.0, distinct = 0.0, kernel = 0.0;  ///< counts
@@ -46,6 +47,13 @@ double peak_mb(int whose) {
   rusage used{};
   getrusage(static_cast<__rusage_who>(whose), &used);
   return static_cast<double>(used.ru_maxrss) / 1024.0;
+}
+
+double cpu_seconds(int whose) {
+  rusage used{};
+  getrusage(static_cast<__rusage_who>(whose), &used);
+  return static_cast<double>(used.ru_utime.tv_sec + used.ru_stime.tv_sec) +
+         1e-6 * static_cast<double>(used.ru_utime.tv_usec + used.ru_stime.tv_usec);
 }
 
 // Each run has a process to itself, so that none finds the memory or the caches of another.
@@ -62,6 +70,7 @@ Cost apart(const std::function<void(Cost&)>& work) {
     const double start = now();
     work(cost);
     cost.seconds = now() - start;
+    cost.cpu_seconds = cpu_seconds(RUSAGE_SELF) + cpu_seconds(RUSAGE_CHILDREN);
     cost.memory_mb = peak_mb(RUSAGE_SELF);
     cost.children_mb = peak_mb(RUSAGE_CHILDREN);
     const bool told = write(ends[1], &cost, sizeof cost) == static_cast<ssize_t>(sizeof cost);
@@ -152,6 +161,8 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   table.row("    features", features, "s");
   table.row("    seats", seats, "s");
   table.row("    clash", clash, "s");
+  const auto cpu = [](const Cost& c) { return c.cpu_seconds; };
+  table.row("  processor time, look / kernel's read", median(looks, cpu) / median(reads, cpu), "");
   if (unique) {
     table.bounded("  look / kernel's read", all / read, 0.6, "");
   } else {
