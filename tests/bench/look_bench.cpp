@@ -162,11 +162,13 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   table.row("    seats", seats, "s");
   table.row("    clash", clash, "s");
   const auto cpu = [](const Cost& c) { return c.cpu_seconds; };
-  table.row("  processor time, look / kernel's read", median(looks, cpu) / median(reads, cpu), "");
+  const double busy = median(looks, cpu) / median(reads, cpu);
+  table.row("  look / kernel's read", all / read, "");
+  // Held to by processor time, as other work on the machine stretches the two unevenly.
   if (unique) {
-    table.bounded("  look / kernel's read", all / read, 0.6, "");
+    table.bounded("  processor time, look / kernel's read", busy, 0.6, "");
   } else {
-    table.row("  look / kernel's read", all / read, "");
+    table.row("  processor time, look / kernel's read", busy, "");
     table.bounded("  after our read / our read", (features + seats + clash) / own, 0.15, "");
   }
   table.row("  kernel's read, peak memory", median(reads, memory), "MB");
