@@ -48,7 +48,8 @@ TEST(JobFile, ReadsClassFitsOfBothStandards) {
 }
 
 TEST(JobFile, ReadsInterferenceAsNegativeClearance) {
-  const auto& limits = std::get<ClearanceLimits>(every_key().fits.at(3).rule);
+  const Job job = every_key();
+  const auto& limits = std::get<ClearanceLimits>(job.fits.at(3).rule);
   EXPECT_EQ(limits.least, Length::mm(-0.02));
   EXPECT_EQ(limits.greatest, Length::mm(-0.005));
 }
