@@ -41,6 +41,8 @@ struct JobPart {
   SizesMeant sizes = SizesMeant::actual;
   bool irreplaceable = false;
   std::optional<Stock> stock;
+  std::optional<double> running_c;  ///< its temperature when running; the job's when absent
+  bool springs = false;  ///< is sprung in by hand: a shoulder or bore smaller than it lets it pass
   int line = 0;  ///< of the job file, 1-based; 0 for jobs made in code
 };
 
@@ -131,7 +133,111 @@ struct OwnMaterial {
   double poisson_ratio = 0.0;
   double expansion_um_per_m_k = 0.0;
   std::optional<double> yield_mpa;
+  std::optional<double> tensile_mpa;  ///< of a brittle material, in place of a yield
   int line = 0;
+};
+
+/// How hard a running pair works; it decides which limits apply.
+enum class Duty { no_load_slow, intermittent, continuous };
+
+/// A part that turns, with all that is joined to it; what it turns on or in is found.
+struct Turning {
+  std::string part;  ///< product id or occurrence path
+  double rpm = 0.0;  ///< > 0
+  Duty duty = Duty::intermittent;
+  std::optional<double> load_n;    ///< across the axis, shared by its bearings; >= 0
+  std::optional<double> thrust_n;  ///< along the axis, >= 0
+  int line = 0;
+};
+
+/// Two parts held to each other along the axis and in turning, by something no fit shows.
+struct Join {
+  std::string a, b;  ///< product ids or occurrence paths
+  std::string by;    ///< "set screw", "pin", "clamped by the nut": for the report
+  int line = 0;
+};
+
+/// Two parts that must stay off each other, by at least so much.
+struct KeepOff {
+  std::string a, b;  ///< product ids or occurrence paths
+  Length least;      ///< > 0
+  std::string reason;
+  int line = 0;
+};
+
+/// The roughness of one feature, as peak-to-valley height Rz.
+struct Surface {
+  std::string feature;
+  double rz_um = 0.0;  ///< >= 0
+  int line = 0;
+};
+
+/// The distance between two faces of one part, or how far it may be off: measured, or toleranced.
+struct PartLength {
+  std::string a, b;               ///< names of two faces of one part
+  std::optional<Length> measured;  ///< replaces the model's
+  std::optional<Length> uncertainty;
+  std::optional<Limits> limits;  ///< limit sizes of a length still to be made
+  int line = 0;
+};
+
+/// How far a captured part shall travel along its axis.
+struct EndPlayWant {
+  std::string of;  ///< product id or occurrence path
+  Limits gap;      ///< least >= 0
+  int line = 0;
+};
+
+/// A span over several teeth, or a size over two pins (three where the number of teeth is odd).
+struct ToothSpan {
+  int teeth = 0;  ///< spanned, >= 2
+  Length over;
+};
+struct OverPins {
+  Length pin;
+  Length over;
+};
+
+/// One gear of a mesh; of thickness, span and pins at most one is given.
+struct MeshGear {
+  std::string part;
+  int teeth = 0;
+  std::optional<Length> thickness;  ///< of a tooth on the reference circle, in the normal plane
+  std::optional<ToothSpan> span;
+  std::optional<OverPins> pins;
+  std::optional<Length> tip_diameter, root_diameter;  ///< from the module when absent
+};
+
+/// Two external involute gears that run together.
+struct Mesh {
+  MeshGear a, b;
+  Length module;  ///< normal; 25.4 mm / diametral pitch
+  double pressure_angle_deg = 20.0;
+  double helix_angle_deg = 0.0;
+  std::optional<Limits> backlash;  ///< wanted, on the working circle
+  int line = 0;
+};
+
+/// A shaft turned down: the named diameter is as it will be.
+struct Cut {
+  std::string feature;  ///< "Stud: outside 28.97"
+  Length before;        ///< diameter before the cut, > after
+  std::optional<Length> fillet;       ///< radius left in the corner of the new shoulder
+  std::optional<Length> mate_corner;  ///< radius or chamfer of the part that comes against it
+  std::optional<double> torque_nm, bending_nm;
+  int line = 0;
+};
+
+/// What holds for the whole job; the defaults are common practice, no source, and each finding that
+/// uses one says so.
+struct Conditions {
+  double bench_c = 20.0;
+  double running_c = 20.0;  ///< of parts without one of their own
+  double friction_least = 0.08, friction_greatest = 0.2;  ///< of pressed joints
+  double rz_um = 6.3;                      ///< of features without a [[surfaces]] entry
+  std::optional<Length> slip_clearance;    ///< for a slip-in assembly; 0.001 of the diameter
+  std::string untoleranced = "m";          ///< ISO 2768-1 class of lengths without limits
+  Length cleaning = Length::mm(1.0);       ///< metal to clean off each side of the stock
 };
 
 struct JobSettings {
@@ -156,6 +262,15 @@ struct Job {
   std::vector<TaperWant> tapers;
   std::vector<AllowedOverlap> allowed;
   std::vector<OwnMaterial> materials;
+  Conditions conditions;
+  std::vector<Turning> turning;
+  std::vector<Join> joins;
+  std::vector<KeepOff> keep_off;
+  std::vector<Surface> surfaces;
+  std::vector<PartLength> lengths;
+  std::vector<EndPlayWant> end_play;
+  std::vector<Mesh> meshes;
+  std::vector<Cut> cuts;
   JobSettings settings;
 };
 

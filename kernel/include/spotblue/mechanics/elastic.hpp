@@ -1,0 +1,33 @@
+#pragma once
+/// @file
+/// What the formulas of this layer need to know of a material.
+
+#include <optional>
+#include <string>
+
+#include "spotblue/standards/materials.hpp"
+
+namespace spotblue {
+
+/// How a material gives way: ductile ones by distortion energy against yield, brittle ones (grey
+/// iron) by the greatest tensile stress against the tensile strength.
+enum class GivesWay { ductile, brittle };
+
+/// Elastic, thermal and strength values of one part; all > 0 where present.
+struct Elastic {
+  std::string name;  ///< as a finding shows it
+  double youngs_modulus_mpa = 0.0;
+  double poisson_ratio = 0.0;     ///< 0 < nu < 0.5
+  double expansion_per_k = 0.0;   ///< linear, 1/K: 11.7e-6 for steel
+  std::optional<double> yield_mpa;
+  std::optional<double> tensile_mpa;  ///< of brittle materials
+  GivesWay gives_way = GivesWay::ductile;
+};
+
+/// The values of a material of the table; brittle when it has a tensile strength and no yield.
+[[nodiscard]] Elastic elastic_of(const Material& material);
+
+/// @throws Error bad_input naming `argument` when a value breaks its rule.
+void require_elastic(const Elastic& elastic, const std::string& argument);
+
+}  // namespace spotblue
