@@ -56,6 +56,19 @@ Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit u
   return size;
 }
 
+double read_number(const TomlTable& entry, std::string_view key, NumberRange range) {
+  const double value = entry.number(key);
+  if (!(value >= range.least) || !(value <= range.most)) {
+    throw entry.error(key, fmt::format("need {} to {}, got {}", range.least, range.most, value),
+                      "check the number and its unit");
+  }
+  return value;
+}
+
+std::optional<double> find_number(const TomlTable& entry, std::string_view key, NumberRange range) {
+  return entry.has(key) ? std::optional(read_number(entry, key, range)) : std::nullopt;
+}
+
 FeatureName read_feature(const TomlTable& entry, std::string_view key, LengthUnit unit,
                          std::span<const FeatureWord> words) {
   const std::string text = entry.text(key);

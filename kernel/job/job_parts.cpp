@@ -51,6 +51,8 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
     throw entry.error("irreplaceable", "a part still to make is not irreplaceable",
                       "drop one of irreplaceable and state = \"to make\"");
   }
+  part.running_c = find_number(entry, "running_c", kTemperatures_c);
+  part.springs = entry.find_flag("springs").value_or(false);
   if (const auto stock = entry.find_table("stock")) {
     part.stock = read_stock(*stock, unit);
   }
@@ -76,6 +78,9 @@ OwnMaterial read_material(const TomlTable& entry) {
   material.expansion_um_per_m_k = read_positive(entry, "expansion_um_per_m_k", 500.0);
   if (entry.has("yield_mpa")) {
     material.yield_mpa = read_positive(entry, "yield_mpa", 10'000.0);
+  }
+  if (entry.has("tensile_mpa")) {
+    material.tensile_mpa = read_positive(entry, "tensile_mpa", 10'000.0);
   }
   entry.refuse_unknown();
   return material;

@@ -46,12 +46,48 @@ AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
   return want;
 }
 
+bool is_end_play_of_part(const TomlTable& entry) {
+  constexpr std::array<std::string_view, 2> either{"between", "of"};
+  return only_one_of(entry, either) == "of";
+}
+
+EndPlayWant read_end_play_want(const TomlTable& entry, LengthUnit unit) {
+  EndPlayWant want;
+  want.line = entry.line();
+  want.of = entry.text("of");
+  if (const auto kind = entry.find_text("kind"); kind && *kind != "end play") {
+    throw entry.error("kind", fmt::format("\"{}\" is between two faces or parts", *kind),
+                      "write between = [\"one\", \"other\"], or kind = \"end play\" with of");
+  }
+  want.gap = read_limits(entry, "gap", unit);
+  if (want.gap.lower < Length()) {
+    throw entry.error("gap", "end play is not less than 0", "write [least, greatest]");
+  }
+  entry.refuse_unknown();
+  return want;
+}
+
 }  // namespace
+
+std::vector<EndPlayWant> read_end_play(const TomlTable& top, LengthUnit unit) {
+  std::vector<EndPlayWant> wants;
+  FirstUse parts;
+  for (const TomlTable& entry : top.tables("wants")) {
+    if (is_end_play_of_part(entry)) {
+      wants.push_back(read_end_play_want(entry, unit));
+      parts.note(entry, "of", wants.back().of);
+    }
+  }
+  return wants;
+}
 
 std::vector<AxialWant> read_axial_wants(const TomlTable& top, LengthUnit unit) {
   std::vector<AxialWant> wants;
   FirstUse pairs;
   for (const TomlTable& entry : top.tables("wants")) {
+    if (is_end_play_of_part(entry)) {
+      continue;
+    }
     wants.push_back(read_axial_want(entry, unit));
     pairs.note(entry, "between", pair_text(wants.back().a, wants.back().b));
   }

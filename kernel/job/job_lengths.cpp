@@ -1,0 +1,82 @@
+#include <fmt/format.h>
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <tuple>
+
+#include "job/entry_keys.hpp"
+#include "job/job_entries.hpp"
+
+namespace spotblue {
+namespace {
+
+PartLength read_part_length(const TomlTable& entry, LengthUnit unit) {
+  constexpr std::array<std::string_view, 2> rules{"measured", "limits"};
+  PartLength length;
+  length.line = entry.line();
+  std::tie(length.a, length.b) = read_pair(entry, "between");
+  std::array<std::string, 2> parts;
+  for (const bool second : {false, true}) {
+    const std::string& name = second ? length.b : length.a;
+    const auto feature = parse_feature_name(name, unit);
+    if (!feature || feature->word != FeatureWord::face) {
+      throw entry.error("between", fmt::format("\"{}\" is no face", name),
+                        "name two faces of one part, like \"Wheel: face 60 @ 0\"");
+    }
+    parts.at(second ? 1 : 0) = feature->part;
+  }
+  if (parts[0] != parts[1]) {
+    throw entry.error("between", fmt::format("\"{}\" and \"{}\" are two parts", parts[0], parts[1]),
+                      "a gap between two parts goes into [[measured]] or [[wants]]");
+  }
+  if (length.a == length.b) {
+    throw entry.error("between", fmt::format("\"{}\" stands on both sides", length.a),
+                      "name the two faces the length lies between");
+  }
+  if (only_one_of(entry, rules) == "measured") {
+    length.measured = read_size(entry, "measured", unit);
+    if (entry.has("uncertainty")) {
+      length.uncertainty = read_tolerance(entry, "uncertainty", unit);
+    }
+  } else {
+    length.limits = read_limits(entry, "limits", unit);
+    if (length.limits->lower <= Length()) {
+      throw entry.error("limits", "a length is more than 0",
+                        "write both limits of the whole length: limits = [39.9, 40]");
+    }
+  }
+  entry.refuse_unknown();
+  return length;
+}
+
+}  // namespace
+
+std::vector<PartLength> read_part_lengths(const TomlTable& top, LengthUnit unit) {
+  std::vector<PartLength> lengths;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("lengths")) {
+    lengths.push_back(read_part_length(entry, unit));
+    pairs.note(entry, "between", pair_text(lengths.back().a, lengths.back().b));
+  }
+  return lengths;
+}
+
+std::vector<Surface> read_surfaces(const TomlTable& top, LengthUnit unit) {
+  constexpr std::array turned{FeatureWord::bore, FeatureWord::outside};
+  std::vector<Surface> surfaces;
+  FirstUse features;
+  for (const TomlTable& entry : top.tables("surfaces")) {
+    Surface surface;
+    surface.line = entry.line();
+    (void)read_feature(entry, "feature", unit, turned);
+    surface.feature = entry.text("feature");
+    surface.rz_um = read_number(entry, "rz_um", {0.0, 500.0});
+    entry.refuse_unknown();
+    features.note(entry, "feature", surface.feature);
+    surfaces.push_back(surface);
+  }
+  return surfaces;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,114 @@
+// What a job file says of running, turning, lengths, meshes and cuts.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "job/job_text.hpp"
+
+namespace spotblue {
+namespace {
+
+const std::string kHead = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
+
+Job every_key() { return read_job(SPOTBLUE_TEST_FILES "/every_key.toml"); }
+
+TEST(JobConditions, AreReadByName) {
+  const Conditions conditions = every_key().conditions;
+  EXPECT_EQ(conditions.bench_c, 18.0);
+  EXPECT_EQ(conditions.running_c, 65.0);
+  EXPECT_EQ(conditions.friction_least, 0.1);
+  EXPECT_EQ(conditions.friction_greatest, 0.15);
+  EXPECT_EQ(conditions.rz_um, 4.0);
+  EXPECT_EQ(conditions.slip_clearance, Length::mm(0.04));
+  EXPECT_EQ(conditions.untoleranced, "f");
+  EXPECT_EQ(conditions.cleaning, Length::mm(0.5));
+}
+
+TEST(JobConditions, WithoutARunningTemperatureNothingGetsWarm) {
+  const Job job = test::job_of(kHead + "[conditions]\nbench_c = 15\n");
+  EXPECT_EQ(job.conditions.running_c, 15.0);
+}
+
+TEST(JobTurning, GivesSpeedDutyAndLoads) {
+  const Turning turning = every_key().turning.at(0);
+  EXPECT_EQ(turning.part, "Wheel");
+  EXPECT_EQ(turning.rpm, 90.0);
+  EXPECT_EQ(turning.duty, Duty::no_load_slow);
+  EXPECT_EQ(turning.load_n, 250.0);
+  EXPECT_EQ(turning.thrust_n, 40.0);
+}
+
+TEST(JobTurning, LoadsThatAreNotGivenStayUnknown) {
+  const Job job =
+      test::job_of(kHead + "[[turning]]\npart = \"A\"\nrpm = 10\nduty = \"continuous\"\n");
+  EXPECT_EQ(job.turning.at(0).duty, Duty::continuous);
+  EXPECT_FALSE(job.turning.at(0).load_n.has_value());
+}
+
+TEST(JobJoins, NameTwoPartsAndWhatHoldsThem) {
+  const Join join = every_key().joins.at(0);
+  EXPECT_EQ(join.b, "Plate");
+  EXPECT_EQ(join.by, "two screws");
+}
+
+TEST(JobKeepOff, GivesTheLeastGapAndTheReason) {
+  const KeepOff keep_off = every_key().keep_off.at(0);
+  EXPECT_EQ(keep_off.least, Length::mm(0.5));
+  EXPECT_EQ(keep_off.reason, "one turns, the other does not");
+}
+
+TEST(JobSurfaces, GiveAFeatureItsRoughness) { EXPECT_EQ(every_key().surfaces.at(0).rz_um, 10.0); }
+
+TEST(JobLengths, AreMeasuredOrToleranced) {
+  const Job job = every_key();
+  EXPECT_EQ(job.lengths.at(0).measured, Length::mm(40.02));
+  EXPECT_EQ(job.lengths.at(0).uncertainty, Length::mm(0.01));
+  EXPECT_FALSE(job.lengths.at(0).limits.has_value());
+  EXPECT_EQ(job.lengths.at(1).limits->upper, Length::mm(2.5));
+}
+
+TEST(JobWants, MayAskForTheEndPlayOfAPart) {
+  const Job job = every_key();
+  ASSERT_EQ(job.end_play.size(), 1U);
+  EXPECT_EQ(job.end_play[0].of, "Wheel");
+  EXPECT_EQ(job.end_play[0].gap.upper, Length::mm(0.3));
+}
+
+TEST(JobMeshes, TakeADiametralPitch) {
+  const Mesh mesh = every_key().meshes.at(0);
+  EXPECT_NEAR(mesh.module.in_mm(), 2.54, 1e-12);  // 25.4 / 10
+  EXPECT_EQ(mesh.pressure_angle_deg, 14.5);
+  EXPECT_EQ(mesh.helix_angle_deg, 12.0);
+  EXPECT_EQ(mesh.backlash->lower, Length::mm(0.1));
+}
+
+TEST(JobMeshes, TakeEachGearWithItsTeethAndTheirThickness) {
+  const Mesh mesh = every_key().meshes.at(0);
+  EXPECT_EQ(mesh.a.teeth, 36);
+  EXPECT_EQ(mesh.a.thickness, Length::mm(3.9));
+  EXPECT_EQ(mesh.a.root_diameter, Length::mm(84));
+  ASSERT_TRUE(mesh.b.span.has_value());
+  EXPECT_EQ(mesh.b.span->teeth, 3);
+  EXPECT_EQ(mesh.b.span->over, Length::mm(19.1));
+  EXPECT_FALSE(mesh.b.thickness.has_value());
+}
+
+TEST(JobMeshes, WithoutAnglesAreSpurGearsOf20Degrees) {
+  const Job job = test::job_of(
+      kHead +
+      "[[meshes]]\nmodule = 2\ngears = [{part = \"A\", teeth = 20}, {part = \"B\", teeth = 30}]\n");
+  EXPECT_EQ(job.meshes.at(0).pressure_angle_deg, 20.0);
+  EXPECT_EQ(job.meshes.at(0).helix_angle_deg, 0.0);
+}
+
+TEST(JobCuts, SayWhatWasThereAndWhatTheShaftCarries) {
+  const Cut cut = every_key().cuts.at(0);
+  EXPECT_EQ(cut.before, Length::mm(30));
+  EXPECT_EQ(cut.fillet, Length::mm(0.5));
+  EXPECT_EQ(cut.mate_corner, Length::mm(0.8));
+  EXPECT_EQ(cut.torque_nm, 12.0);
+  EXPECT_EQ(cut.bending_nm, 5.0);
+}
+
+}  // namespace
+}  // namespace spotblue
