@@ -9,6 +9,7 @@ const char* const kProgramHelp =
   spotblue look FILE.step               list parts, centre lines, seats, screws and clashes
   spotblue draft FILE.step              write a job file with every seat found, to be filled in
   spotblue check JOB.toml               judge each fit by what the job file wants
+  spotblue compare JOB.toml JOB.toml    put plans for one repair side by side
 
   spotblue look --help                  what a verb takes, with examples; likewise the others
   spotblue --version
@@ -86,6 +87,23 @@ nonconforming but something is undecided, 2 for bad input.
 Examples:
   spotblue check press-job.toml
   spotblue check press-job.toml --json --output findings.json
+)";
+
+const char* const kCompareHelp =
+    R"(spotblue compare JOB.toml JOB.toml ...: put plans for one repair side by side
+
+Every plan is checked. A row for each finding that differs or does not conform, with outcome and
+margin for each plan; then what each plan takes: new parts, stock, cuts in parts that have no
+second and the metal they take off ([[cuts]]), press fits, ways in. The last line says which plan
+has no nonconforming finding and the widest least margin, and what would change that.
+
+  --unit mm, --unit in   show lengths in mm or inches; without it, as the first job file is written
+  --output PATH          write to a file in place of the terminal
+
+Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad input.
+
+Example:
+  spotblue compare plan-a.toml plan-b.toml plan-c.toml
 )";
 
 void set_help(CLI::App& app, const char* text) {

@@ -11,6 +11,7 @@ extern const char* const kModelHelp;
 extern const char* const kLookHelp;
 extern const char* const kDraftHelp;
 extern const char* const kCheckHelp;
+extern const char* const kCompareHelp;
 
 /// Gives the app this text for --help in place of a generated one.
 void set_help(CLI::App& app, const char* text);

@@ -39,6 +39,7 @@ ExitCode run(int argc, const char* const* argv) {
   add_look(app, chosen);
   add_draft(app, chosen);
   add_check(app, chosen);
+  add_compare(app, chosen);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& asked) {

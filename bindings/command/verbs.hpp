@@ -17,5 +17,6 @@ void add_model(CLI::App& app, Run& chosen);
 void add_look(CLI::App& app, Run& chosen);
 void add_draft(CLI::App& app, Run& chosen);
 void add_check(CLI::App& app, Run& chosen);
+void add_compare(CLI::App& app, Run& chosen);
 
 }  // namespace spotblue::command

@@ -10,20 +10,36 @@
 namespace spotblue {
 namespace {
 
+// How much of the feature goes: a shaft was thicker, a bore narrower, a face stood higher.
+void read_metal(const TomlTable& entry, LengthUnit unit, Cut& cut) {
+  constexpr std::array words{FeatureWord::outside, FeatureWord::bore, FeatureWord::face};
+  const FeatureName feature = read_feature(entry, "feature", unit, words);
+  if (feature.word == FeatureWord::face) {
+    cut.depth = read_size(entry, "depth", unit);
+    return;
+  }
+  cut.before = read_size(entry, "before", unit);
+  const Length after = feature.sizes.at(0);
+  const bool shaft = feature.word == FeatureWord::outside;
+  if (shaft ? cut.before <= after : cut.before >= after) {
+    throw entry.error(
+        "before",
+        fmt::format("{} is not {} than the {} that shall be left", format_size(cut.before, unit),
+                    shaft ? "more" : "less", format_size(after, unit)),
+        "the feature's name has its size after the cut, before has it as it is now");
+  }
+}
+
 Cut read_cut(const TomlTable& entry, LengthUnit unit) {
-  constexpr std::array shafts{FeatureWord::outside};
   constexpr NumberRange moments_nm{0.0, 1e7};
   Cut cut;
   cut.line = entry.line();
-  const FeatureName feature = read_feature(entry, "feature", unit, shafts);
   cut.feature = entry.text("feature");
-  cut.before = read_size(entry, "before", unit);
-  if (cut.before <= feature.sizes.at(0)) {
-    throw entry.error(
-        "before",
-        fmt::format("{} is not more than the {} that shall be left", format_size(cut.before, unit),
-                    format_size(feature.sizes.at(0), unit)),
-        "the feature is the shaft after the cut, before its diameter now");
+  read_metal(entry, unit, cut);
+  const auto feature = parse_feature_name(cut.feature, unit);
+  if (feature->word != FeatureWord::outside) {
+    entry.refuse_unknown();
+    return cut;
   }
   if (entry.has("fillet")) {
     cut.fillet = read_tolerance(entry, "fillet", unit);

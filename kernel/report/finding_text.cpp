@@ -32,14 +32,45 @@ bool cut(std::string& text, std::string_view ending) {
   return true;
 }
 
+/// A unit of force, pressure or speed by its key, as metric and as inch jobs show it.
+struct WorkUnit {
+  std::string_view key, name, inch_name;
+  double in_inch_jobs;  // value in the inch job's unit, of 1 in the metric one
+};
+// 1 lbf = 4.4482216 N and 1 in = 25.4 mm exactly; 1 psi = 6.894757 kPa. Longer keys first.
+constexpr std::array<WorkUnit, 9> kWorkUnits{{
+    {"mpa_m_s", "MPa m/s", "psi ft/min", 145.03774 * 196.85039},
+    {"m_s", "m/s", "ft/min", 196.85039},
+    {"mpa", "MPa", "psi", 145.03774},
+    {"nm", "N m", "lbf in", 8.8507458},
+    {"n", "N", "lbf", 0.22480894},
+    {"um", "um", "uin", 39.370079},
+    {"c", "deg C", "deg C", 1.0},
+    {"rpm", "rev/min", "rev/min", 1.0},
+    {"percent", "%", "%", 1.0},
+}};
+
+const WorkUnit* find_work_unit(std::string_view key) {
+  const auto* const found = std::find_if(kWorkUnits.begin(), kWorkUnits.end(),
+                                         [&](const WorkUnit& unit) { return unit.key == key; });
+  return found == kWorkUnits.end() ? nullptr : found;
+}
+
+std::string unit_of_key(const std::string& key) {
+  for (const WorkUnit& unit : kWorkUnits) {
+    if (key.ends_with("_" + std::string(unit.key))) {
+      return std::string(unit.key);
+    }
+  }
+  const auto at = key.rfind('_');
+  return at == std::string::npos ? "" : key.substr(at + 1);
+}
+
 KeyParts parts_of(const Quantity& quantity) {
   KeyParts parts{quantity.key, End::both, ""};
   if (std::holds_alternative<double>(quantity.value)) {
-    const auto at = parts.name.rfind('_');
-    if (at != std::string::npos) {
-      parts.unit = parts.name.substr(at + 1);
-      parts.name.erase(at);
-    }
+    parts.unit = unit_of_key(parts.name);
+    cut(parts.name, "_" + parts.unit);
     parts.end = cut(parts.name, "_min")   ? End::least
                 : cut(parts.name, "_max") ? End::most
                                           : End::both;
@@ -58,10 +89,20 @@ std::string number_text(double value, const std::string& key_unit, LengthUnit un
   if (key_unit == "mm3") {
     return volume_cell(value, unit);
   }
-  return key_unit == "deg" ? fmt::format("{:.3f}", value) : fmt::format("{:.6g}", value);
+  if (key_unit == "deg") {
+    return fmt::format("{:.3f}", value);
+  }
+  const WorkUnit* const work = find_work_unit(key_unit);
+  if (work == nullptr) {
+    return fmt::format("{:.6g}", value);
+  }
+  return fmt::format("{:.4g}", unit == LengthUnit::inch ? value * work->in_inch_jobs : value);
 }
 
 std::string shown_unit(const std::string& key_unit, LengthUnit unit) {
+  if (const WorkUnit* const work = find_work_unit(key_unit)) {
+    return std::string(unit == LengthUnit::inch ? work->inch_name : work->name);
+  }
   const bool inches = unit == LengthUnit::inch && key_unit.starts_with("mm");
   return inches ? "in" + key_unit.substr(2) : key_unit;
 }
@@ -172,6 +213,18 @@ std::string quantities_text(const Finding& finding, LengthUnit unit, std::size_t
     table.add({row.name, row.cells[0].text(), row.cells[1].text(), row.cells[2].text(), row.unit});
   }
   return table.text(indent);
+}
+
+std::string margin_text(const Finding& finding, LengthUnit unit) {
+  if (finding.margin.empty()) {
+    return "";
+  }
+  const Quantity& first = finding.margin.front();
+  const KeyParts parts = parts_of(first);
+  const auto* const number = std::get_if<double>(&first.value);
+  return number == nullptr ? plain(std::get<std::string>(first.value))
+                           : fmt::format("{} {}", number_text(*number, parts.unit, unit),
+                                         shown_unit(parts.unit, unit));
 }
 
 std::string spelt_within(std::string_view text, const Finding& finding, LengthUnit unit) {

@@ -14,6 +14,9 @@ namespace spotblue {
 [[nodiscard]] std::string quantities_text(const Finding& finding, LengthUnit unit,
                                           std::size_t indent);
 
+/// The first margin with its unit, "0.0230 mm"; empty when the finding has none.
+[[nodiscard]] std::string margin_text(const Finding& finding, LengthUnit unit);
+
 /// Feature ids that the finding is about, wherever they stand in `text`, spelt in the unit.
 [[nodiscard]] std::string spelt_within(std::string_view text, const Finding& finding,
                                        LengthUnit unit);

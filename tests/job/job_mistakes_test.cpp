@@ -157,8 +157,14 @@ const Mistake kMistakes[] = {
      "line 6, meshes 1, gears 1, teeth", "need 5 or more, got 2", "number of teeth"},
     {"CutThatAdds", "[[cuts]]\nfeature = \"A: outside 30\"\nbefore = 29\n",
      "line 6, cuts 1, before", "29 is not more than the 30", "after the cut"},
-    {"CutOfABore", "[[cuts]]\nfeature = \"A: bore 30\"\nbefore = 31\n", "line 5, cuts 1, feature",
-     "is a bore", "outside"},
+    {"BoreThatShrinks", "[[cuts]]\nfeature = \"A: bore 30\"\nbefore = 31\n",
+     "line 6, cuts 1, before", "31 is not less than the 30", "after the cut"},
+    {"FilletOfABore", "[[cuts]]\nfeature = \"A: bore 30\"\nbefore = 29\nfillet = 1\n",
+     "line 7, cuts 1, fillet", "unknown key", ""},
+    {"FaceWithoutDepth", "[[cuts]]\nfeature = \"A: face 30\"\nbefore = 29\n",
+     "line 4, cuts 1, depth", "missing", "depth ="},
+    {"CutOfAKeyseat", "[[cuts]]\nfeature = \"A: slot 6\"\nbefore = 5\n", "line 5, cuts 1, feature",
+     "is a slot", "outside or bore or face"},
 };
 
 INSTANTIATE_TEST_SUITE_P(Job, JobMistake, ::testing::ValuesIn(kMistakes),

@@ -110,5 +110,13 @@ TEST(JobCuts, SayWhatWasThereAndWhatTheShaftCarries) {
   EXPECT_EQ(cut.bending_nm, 5.0);
 }
 
+TEST(JobCuts, MayOpenABoreOrFaceAnEnd) {
+  const Job job = every_key();
+  ASSERT_EQ(job.cuts.size(), 3U);
+  EXPECT_EQ(job.cuts[1].before, Length::mm(43));
+  EXPECT_EQ(job.cuts[1].depth, Length());
+  EXPECT_EQ(job.cuts[2].depth, Length::mm(1.5));
+}
+
 }  // namespace
 }  // namespace spotblue

@@ -196,7 +196,10 @@ CheckResult example_check() {
   result.job.file = "wheel-job.toml";
   result.job.model = "wheel.step";
   result.job.title = "Wheel on its stud (invented)";
-  result.job.parts = {{.part = "Wheel", .material = "grey iron", .stock = std::nullopt}};
+  JobPart wheel;
+  wheel.part = "Wheel";
+  wheel.material = "grey iron";
+  result.job.parts = {wheel};
   Finding press;
   press.id = "radial-1";
   press.kind = "radial fit";

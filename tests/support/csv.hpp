@@ -3,6 +3,7 @@
 /// Rows of a comma-separated file of published values, by column name.
 
 #include <cstddef>
+#include <filesystem>
 #include <fstream>
 #include <map>
 #include <stdexcept>
@@ -32,7 +33,7 @@ inline std::vector<std::string> csv_cells(const std::string& line) {
 /// All rows of SPOTBLUE_REFERENCE/name. Throws when the file is missing, empty or ragged, so that
 /// no table test can pass on nothing.
 inline std::vector<CsvRow> read_reference(const std::string& name) {
-  std::ifstream file(std::string(SPOTBLUE_REFERENCE) + "/" + name);
+  std::ifstream file(std::filesystem::path(SPOTBLUE_REFERENCE) / name);
   std::string line;
   if (!std::getline(file, line)) {
     throw std::runtime_error("cannot read tests/reference/" + name);

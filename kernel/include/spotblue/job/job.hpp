@@ -218,10 +218,12 @@ struct Mesh {
   int line = 0;
 };
 
-/// A shaft turned down: the named diameter is as it will be.
+/// Metal that comes off a part that exists; the named feature is as it will be.
 struct Cut {
-  std::string feature;  ///< "Stud: outside 28.97"
-  Length before;        ///< diameter before the cut, > after
+  std::string feature;  ///< "Stud: outside 28.97", "Wheel: bore 38.012", "Wheel: face 55 @ 0"
+  Length before;        ///< diameter before the cut; 0 for a face
+  Length depth;         ///< faced off; 0 for a diameter
+  // Of a shaft turned down:
   std::optional<Length> fillet;       ///< radius left in the corner of the new shoulder
   std::optional<Length> mate_corner;  ///< radius or chamfer of the part that comes against it
   std::optional<double> torque_nm, bending_nm;

@@ -2,10 +2,12 @@
 /// @file
 /// Results as text for a terminal, in the words of the trade.
 
+#include <span>
 #include <string>
 
 #include "spotblue/base/unit.hpp"
 #include "spotblue/check/check.hpp"
+#include "spotblue/check/compare.hpp"
 #include "spotblue/geometry/look.hpp"
 
 namespace spotblue {
@@ -28,5 +30,12 @@ struct TextStyle {
 /// as the last line. Findings that read alike but for their place stand there once, with the ids of
 /// the next few; a caution stands in full where it is first due.
 [[nodiscard]] std::string check_text(const CheckResult& result, const TextStyle& style);
+
+/// Each finding that differs from plan to plan or does not conform, a row with outcome and margin
+/// for each plan; then what each plan takes; the last line says which one stands and what would
+/// change that.
+/// @param plans  those the comparison was made of, in the same order.
+[[nodiscard]] std::string compare_text(const Comparison& comparison,
+                                       std::span<const CheckResult> plans, const TextStyle& style);
 
 }  // namespace spotblue

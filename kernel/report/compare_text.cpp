@@ -1,0 +1,218 @@
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <functional>
+#include <string_view>
+#include <vector>
+
+#include "report/finding_text.hpp"
+#include "report/text_paint.hpp"
+#include "report/text_table.hpp"
+#include "report/text_words.hpp"
+#include "spotblue/report/text.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::size_t kIndent = 2;
+
+class CompareText {
+ public:
+  CompareText(const Comparison& comparison, std::span<const CheckResult> plans,
+              const TextStyle& style)
+      : comparison_(comparison), plans_(plans), style_(style), paint_(style.colour) {}
+
+  [[nodiscard]] std::string text() const { return heading() + findings() + costs() + verdict(); }
+
+ private:
+  [[nodiscard]] std::string heading() const {
+    std::string text = paint_.heading("Plans side by side") +
+                       fmt::format("; lengths in {}, margins positive inside the limits\n",
+                                   unit_word(style_.unit));
+    for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+      text += fmt::format("  {}  {}\n", number(plan), title(plan));
+    }
+    return text + '\n';
+  }
+
+  [[nodiscard]] static std::string number(std::size_t plan) {
+    return fmt::format("plan {}", plan + 1);
+  }
+
+  [[nodiscard]] std::string title(std::size_t plan) const {
+    const Job& job = plans_[plan].job;
+    return job.title.empty() ? plain(job.file)
+                             : fmt::format("{} ({})", plain(job.title), plain(job.file));
+  }
+
+  [[nodiscard]] const Finding* finding_of(const ComparedRow& row, std::size_t plan) const {
+    const auto& at = row.findings[plan];
+    return at ? &plans_[plan].findings.at(*at) : nullptr;
+  }
+
+  [[nodiscard]] std::string cell(const ComparedRow& row, std::size_t plan) const {
+    const Finding* const finding = finding_of(row, plan);
+    if (finding == nullptr) {
+      return "-";
+    }
+    const std::string margin = margin_text(*finding, style_.unit);
+    return fmt::format("{}{}{}", outcome_name(finding->outcome), margin.empty() ? "" : " ", margin);
+  }
+
+  [[nodiscard]] bool is_shown(const ComparedRow& row, const std::vector<std::string>& cells) const {
+    const bool differs = std::any_of(cells.begin(), cells.end(), [&cells](const std::string& text) {
+      return text != cells.front();
+    });
+    const Finding* const first = finding_of(row, 0);
+    return differs || first == nullptr || first->outcome != Outcome::conforming;
+  }
+
+  [[nodiscard]] std::vector<Column> columns(std::string_view first) const {
+    std::vector<Column> columns{{std::string(first)}};
+    for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+      columns.push_back({number(plan)});
+    }
+    return columns;
+  }
+
+  [[nodiscard]] std::string findings() const {
+    TextTable table(columns("finding"));
+    std::size_t alike = 0;
+    for (const ComparedRow& row : comparison_.rows) {
+      std::vector<std::string> cells;
+      for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+        cells.push_back(cell(row, plan));
+      }
+      if (is_shown(row, cells)) {
+        cells.insert(cells.begin(), fmt::format("{}: {}", row.kind, plain(row.about)));
+        table.add(cells);
+      } else {
+        ++alike;
+      }
+    }
+    return paint_.heading("Findings that differ or do not conform") + '\n' + table.text(kIndent) +
+           fmt::format("  {} conform alike in every plan and are not shown\n\n",
+                       counted(alike, "finding", "findings"));
+  }
+
+  using CostCell = std::function<std::string(const PlanCost&, std::size_t)>;
+
+  void add_cost(TextTable& table, const std::string& name, const CostCell& cell) const {
+    std::vector<std::string> cells{name};
+    for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+      cells.push_back(cell(comparison_.plans[plan], plan));
+    }
+    table.add(cells);
+  }
+
+  [[nodiscard]] std::string list(const std::vector<std::string>& names) const {
+    std::vector<std::string> spelt;
+    for (const std::string& name : names) {
+      spelt.push_back(spelt_in(name, style_.unit));
+    }
+    return names.empty() ? "none" : fmt::format("{}: {}", names.size(), fmt::join(spelt, ", "));
+  }
+
+  [[nodiscard]] std::string costs() const {
+    TextTable table(columns("what it takes"));
+    add_cost(table, "new parts",
+             [this](const PlanCost& c, std::size_t) { return list(c.new_parts); });
+    add_cost(table, "stock", [this](const PlanCost& c, std::size_t) { return list(c.stock); });
+    add_cost(table, "cuts in irreplaceable parts",
+             [this](const PlanCost& c, std::size_t) { return list(c.cuts_in_irreplaceable); });
+    add_cost(
+        table, fmt::format("metal off them, {}3", unit_name(style_.unit)),
+        [this](const PlanCost& c, std::size_t) { return volume_cell(c.removed_mm3, style_.unit); });
+    add_cost(table, "cuts in other parts that exist",
+             [this](const PlanCost& c, std::size_t) { return list(c.other_cuts); });
+    add_cost(table, "press or heat fits to make",
+             [](const PlanCost& c, std::size_t) { return fmt::format("{}", c.presses); });
+    add_cost(table, "ways in", [](const PlanCost& c, std::size_t) {
+      return c.ways_in_judged == 0 ? "not judged" : std::string(outcome_name(c.ways_in));
+    });
+    for (const Outcome outcome :
+         {Outcome::nonconforming, Outcome::undecided, Outcome::conforming}) {
+      add_cost(
+          table, std::string(outcome_name(outcome)), [outcome](const PlanCost& c, std::size_t) {
+            return fmt::format("{}", outcome == Outcome::conforming      ? c.outcomes.conforming
+                                     : outcome == Outcome::nonconforming ? c.outcomes.nonconforming
+                                                                         : c.outcomes.undecided);
+          });
+    }
+    add_cost(table, "least margin", [this](const PlanCost& c, std::size_t plan) {
+      return c.least_margin ? margin_words(*c.least_margin, plan) : std::string("none");
+    });
+    return paint_.heading("What each plan takes, as its job file declares it") + '\n' +
+           table.text(kIndent) + '\n';
+  }
+
+  [[nodiscard]] std::string margin_words(const MarginShare& margin, std::size_t plan) const {
+    const Finding& finding = plans_[plan].findings.at(margin.finding);
+    return fmt::format("{:.0f} % of its limits ({}, {})", 100.0 * margin.share,
+                       margin_text(finding, style_.unit), finding.id);
+  }
+
+  // What stands against each plan, and what would have to change for another to come first.
+  [[nodiscard]] std::string verdict() const {
+    if (!comparison_.best) {
+      return "No plan is free of nonconforming findings; " + in_the_way() + '\n';
+    }
+    const std::size_t best = *comparison_.best;
+    const PlanCost& cost = comparison_.plans[best];
+    std::string text = fmt::format("{} has no nonconforming finding", title(best));
+    if (cost.least_margin) {
+      text +=
+          fmt::format(" and the widest least margin, {}", margin_words(*cost.least_margin, best));
+    }
+    if (cost.outcomes.undecided > 0) {
+      text += fmt::format(
+          "; {} undecided stay open",
+          counted(static_cast<std::size_t>(cost.outcomes.undecided), "finding", "findings"));
+    }
+    return text + "; " + in_the_way() + '\n';
+  }
+
+  [[nodiscard]] std::string in_the_way() const {
+    std::vector<std::string> reasons;
+    for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+      if (comparison_.best == plan) {
+        continue;
+      }
+      const std::string ids = nonconforming_ids(plan);
+      if (!ids.empty()) {
+        reasons.push_back(fmt::format("{} would need {} put right", number(plan), ids));
+      } else if (const auto& margin = comparison_.plans[plan].least_margin; margin) {
+        reasons.push_back(fmt::format(
+            "{} would come first with more margin than that in {}, now "
+            "{}",
+            number(plan), plans_[plan].findings[margin->finding].id, margin_words(*margin, plan)));
+      }
+    }
+    return fmt::format("{}", fmt::join(reasons, "; "));
+  }
+
+  [[nodiscard]] std::string nonconforming_ids(std::size_t plan) const {
+    std::vector<std::string> ids;
+    for (const Finding& finding : plans_[plan].findings) {
+      if (finding.outcome == Outcome::nonconforming) {
+        ids.push_back(finding.id);
+      }
+    }
+    return fmt::format("{}", fmt::join(ids, ", "));
+  }
+
+  const Comparison& comparison_;
+  std::span<const CheckResult> plans_;
+  const TextStyle& style_;
+  Paint paint_;
+};
+
+}  // namespace
+
+std::string compare_text(const Comparison& comparison, std::span<const CheckResult> plans,
+                         const TextStyle& style) {
+  return CompareText(comparison, plans, style).text();
+}
+
+}  // namespace spotblue

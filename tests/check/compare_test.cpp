@@ -1,0 +1,94 @@
+#include "spotblue/check/compare.hpp"
+
+#include <gtest/gtest.h>
+
+#include <vector>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+Finding finding(const char* kind, std::vector<std::string> about, Outcome outcome) {
+  Finding result;
+  result.kind = kind;
+  result.about = std::move(about);
+  result.outcome = outcome;
+  return result;
+}
+
+CheckResult plan_with(std::vector<Finding> findings) {
+  CheckResult plan;
+  plan.findings = std::move(findings);
+  return plan;
+}
+
+Finding with_margin(double wanted_min, double wanted_max, double margin) {
+  Finding result = finding("radial fit", {"A: bore 5", "B: outside 5"}, Outcome::conforming);
+  result.wanted = {{"clearance_min_mm", wanted_min}, {"clearance_max_mm", wanted_max}};
+  result.margin = {{"clearance_mm", margin}};
+  return result;
+}
+
+TEST(Compare, FindingsAreMatchedWhateverTheirSizes) {
+  const std::vector<CheckResult> plans{
+      plan_with({finding("radial fit", {"Press A/Wheel: bore 30", "Stud: outside 29.9"},
+                         Outcome::conforming)}),
+      plan_with({finding("radial fit", {"Press B/Wheel: bore 38.012", "Stud: outside 24"},
+                         Outcome::nonconforming)})};
+  const Comparison comparison = compare_plans(plans);
+  ASSERT_EQ(comparison.rows.size(), 1U);
+  EXPECT_EQ(comparison.rows[0].about, "Wheel bore / Stud outside");
+  EXPECT_EQ(comparison.rows[0].findings[0], 0U);
+  EXPECT_EQ(comparison.rows[0].findings[1], 0U);
+}
+
+TEST(Compare, OfSeveralAlikeTheFirstGoesWithTheFirst) {
+  const auto screws = [](int count) {
+    return plan_with(std::vector<Finding>(
+        static_cast<std::size_t>(count),
+        finding("thread", {"Cover: bore 4", "Screw: outside 5"}, Outcome::conforming)));
+  };
+  const std::vector<CheckResult> plans{screws(2), screws(3)};
+  const Comparison comparison = compare_plans(plans);
+  ASSERT_EQ(comparison.rows.size(), 3U);
+  EXPECT_EQ(comparison.rows[1].findings[1], 1U);
+  EXPECT_FALSE(comparison.rows[2].findings[0].has_value());
+}
+
+// 0.01 of margin in limits 0.1 apart: 0.01 of 0.05, a fifth.
+TEST(Compare, AMarginIsAPartOfHalfItsLimits) {
+  EXPECT_DOUBLE_EQ(margin_share(with_margin(0.1, 0.2, 0.01)).value(), 0.2);
+}
+
+TEST(Compare, AMarginBelowOneLimitIsAPartOfThatLimit) {
+  Finding pressure = finding("plain bearing", {"A", "B"}, Outcome::conforming);
+  pressure.wanted = {{"pressure_speed_max_mpa_m_s", 2.0}};
+  pressure.margin = {{"pressure_speed_mpa_m_s", 0.5}};
+  EXPECT_DOUBLE_EQ(margin_share(pressure).value(), 0.25);
+}
+
+TEST(Compare, TheWidestLeastMarginWinsAmongPlansWithNothingNonconforming) {
+  const std::vector<CheckResult> plans{
+      plan_with({with_margin(0.0, 1.0, 0.4), with_margin(0.0, 1.0, 0.1)}),
+      plan_with({with_margin(0.0, 1.0, 0.2)}),
+      plan_with(
+          {with_margin(0.0, 1.0, 0.5), finding("clash", {"A", "B"}, Outcome::nonconforming)})};
+  const Comparison comparison = compare_plans(plans);
+  EXPECT_EQ(comparison.best, 1U);
+  EXPECT_EQ(comparison.plans[0].least_margin->finding, 1U);
+}
+
+TEST(Compare, NoPlanStandsWhenEachHasSomethingNonconforming) {
+  const Finding clash = finding("clash", {"A", "B"}, Outcome::nonconforming);
+  const std::vector<CheckResult> plans{plan_with({clash}), plan_with({clash})};
+  EXPECT_FALSE(compare_plans(plans).best.has_value());
+}
+
+TEST(Compare, OnePlanAloneIsRefused) {
+  const std::vector<CheckResult> plans{plan_with({})};
+  EXPECT_THROW((void)compare_plans(plans), Error);
+}
+
+}  // namespace
+}  // namespace spotblue
