@@ -1,0 +1,50 @@
+#pragma once
+/// @file
+/// Which plane faces stop which parts along a centre line, at any gap.
+
+#include <cstddef>
+#include <span>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/seats.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+/// Two faces square to a centre line that look at each other and share area seen along it.
+struct AxialStop {
+  FeatureRef a;       ///< looks along the line
+  FeatureRef b;       ///< looks against it
+  double gap = 0.0;   ///< mm; negative where the parts overlap
+  double area = 0.0;  ///< mm2 that the two share; of an axial seat, its own
+  /// Index into Seats::axial of stops within its gap limits, else kNoAxialSeat.
+  std::size_t seat = 0;
+};
+
+inline constexpr std::size_t kNoAxialSeat = static_cast<std::size_t>(-1);
+
+/// The nearest stop of every two parts of different groups, each way, by centre line.
+///
+/// Within the gap limits of seats these are the model's axial seats; beyond, every face is tried
+/// against those that look at it from farther off, nearest first, and the three nearest it meets
+/// are kept: what is farther lies behind them.
+///
+/// @param group_of  by occurrence; parts of one group do not stop each other.
+/// Plane faces only: cones, fillets and screw threads that would stop a part are not seen.
+/// Cost grows with the plane faces of the parts on a line, not with their pairs.
+/// Thread-safe. Touches no CAD kernel state.
+[[nodiscard]] std::vector<std::vector<AxialStop>> find_axial_stops(
+    const Model& model, const Seats& seats, std::span<const std::size_t> group_of,
+    const SeatSettings& settings);
+
+/// Where a plane face crosses the line, mm from line.at along it; the face must not be parallel to
+/// it.
+[[nodiscard]] double station_of_face(const Model& model, const FeatureRef& face, const Line& line);
+
+/// Plane faces of an occurrence square to the line within the facing tilt, in order.
+[[nodiscard]] std::vector<FeatureRef> faces_square_to(const Model& model, std::size_t occurrence,
+                                                      const Line& line,
+                                                      const SeatSettings& settings);
+
+}  // namespace spotblue

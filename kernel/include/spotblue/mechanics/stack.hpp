@@ -1,0 +1,85 @@
+#pragma once
+/// @file
+/// A closed loop of lengths and the gap that they leave: worst case, root-sum-square, by lot, warm.
+///
+/// The gap is the sum of the dimensions that open it less the sum of those that close it.
+/// Source: the arithmetic and statistical addition of tolerances of any machine design textbook
+/// (e.g. Shigley, "Dimensions and tolerances"); checked by tests/mechanics/stack_test.cpp against
+/// the printed examples of tests/reference/stack_examples.csv.
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// What a longer dimension does to the gap.
+enum class StackSense { opens, closes };
+
+/// How a dimension is spread over its limits when drawn by lot.
+enum class StackSpread {
+  uniform,  ///< anywhere within, alike: a part made to limits, nothing known of the shop
+  normal,   ///< limits are two standard deviations off: a measured value with k = 2
+};
+
+/// One length of the loop.
+struct StackDimension {
+  std::string name;
+  Length nominal;  ///< as modelled or measured; need not be in the middle of the limits
+  Limits limits;   ///< lower <= upper
+  StackSense sense = StackSense::opens;
+  StackSpread spread = StackSpread::uniform;
+  double expansion_per_k = 0.0;  ///< linear, 1/K, >= 0
+  double warmer_by_k = 0.0;      ///< than when the limits hold
+};
+
+/// The gap that the nominal lengths leave; negative: they do not fit.
+[[nodiscard]] Length nominal_gap(std::span<const StackDimension> loop);
+
+/// Every gap there can be: all dimensions at their worse ends at once.
+[[nodiscard]] Limits worst_case_gap(std::span<const StackDimension> loop);
+
+/// Gap of the middles plus and minus the root of the sum of the squared half tolerances: what all
+/// but a few in a thousand would keep to, were every tolerance three standard deviations wide and
+/// centred.
+[[nodiscard]] Limits root_sum_square_gap(std::span<const StackDimension> loop);
+
+/// The loop at temperature: every length times 1 + expansion x temperature rise.
+[[nodiscard]] std::vector<StackDimension> warmed(std::span<const StackDimension> loop);
+
+/// Index of the dimension with the widest limits, the first of several alike.
+/// @throws Error bad_input when the loop is empty.
+[[nodiscard]] std::size_t widest_dimension(std::span<const StackDimension> loop);
+
+struct StackDraw {
+  std::size_t samples = 100'000;  ///< >= 1
+  std::uint64_t seed = 1;
+  unsigned threads = 0;  ///< 0: as many as the machine has; changes no digit of the answer
+};
+
+/// The gaps of many loops drawn by lot.
+struct StackOutcome {
+  Length mean, deviation;    ///< standard deviation over the samples
+  Length least, greatest;    ///< drawn
+  Length low, middle, high;  ///< 0.135 %, 50 % and 99.865 % of the samples are not over it
+  double share_below = 0.0;  ///< of the samples under wanted.lower, 0 to 1
+  double share_above = 0.0;  ///< over wanted.upper
+};
+
+/// Draws whole loops and takes the gap of each.
+///
+/// Samples come in blocks of 4096, each with a generator of its own seeded by (seed, block), and
+/// are added up in the order of the blocks: one seed gives one answer on any number of threads.
+/// @throws Error bad_input for an empty loop, no samples, and what require_stack refuses.
+[[nodiscard]] StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted,
+                                     const StackDraw& draw);
+
+/// @throws Error bad_input naming the dimension whose numbers are not finite, whose limits are
+///         reversed or whose expansion is negative.
+void require_stack(std::span<const StackDimension> loop);
+
+}  // namespace spotblue

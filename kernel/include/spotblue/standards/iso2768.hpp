@@ -1,0 +1,53 @@
+#pragma once
+/// @file
+/// General tolerances for lengths that a drawing gives without limits of their own.
+///
+/// Source: ISO 2768-1:1989, clause 4, table 1 (linear dimensions) and table 2 (external radii and
+/// chamfer heights); seen in the printed tables that tests/reference/SOURCES.md names GENTOL.
+/// Checked by: tests/standards/iso2768_test.cpp, every row of tests/reference/iso2768_1.csv.
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// ISO 2768-1: f, m, c and v.
+enum class GeneralTolerance { fine, medium, coarse, very_coarse };
+
+/// One size step: how far a length may be off either way, by class; absent where the standard gives
+/// nothing.
+struct GeneralToleranceStep {
+  double over_mm = 0.0;  ///< the first step takes both ends
+  double up_to_mm = 0.0;
+  std::array<std::optional<double>, 4> deviation_mm;  ///< f, m, c, v
+};
+
+/// Table 1, smallest step first: 0.5 up to 4000 mm.
+[[nodiscard]] std::span<const GeneralToleranceStep> general_tolerance_steps();
+/// Table 2, smallest step first: broken edges, 0.5 mm and up.
+[[nodiscard]] std::span<const GeneralToleranceStep> broken_edge_steps();
+
+/// Class by its letter.
+/// @throws Error bad_input for anything but f, m, c or v.
+[[nodiscard]] GeneralTolerance parse_general_tolerance(std::string_view letter);
+[[nodiscard]] std::string_view general_tolerance_letter(GeneralTolerance tolerance);
+
+/// How far a length may be off its nominal, either way.
+///
+/// @param nominal  0.5 up to 4000 mm; the edges of table 2: 0.5 mm and up.
+/// @throws Error bad_input when the nominal is not a positive number; not_in_standard under 0.5 mm
+///               (the standard wants the limits written at the size), over 4000 mm, for f over
+///               2000 mm and for v up to 3 mm.
+///
+/// @code
+///   general_deviation(Length::mm(40.0), GeneralTolerance::medium);  // 0.3 mm
+/// @endcode
+[[nodiscard]] Length general_deviation(Length nominal, GeneralTolerance tolerance);
+/// The same for external radii and chamfer heights.
+[[nodiscard]] Length broken_edge_deviation(Length nominal, GeneralTolerance tolerance);
+
+}  // namespace spotblue

@@ -1,0 +1,136 @@
+#include <algorithm>
+#include <atomic>
+#include <cmath>
+#include <random>
+#include <thread>
+
+#include "spotblue/base/error.hpp"
+#include "spotblue/mechanics/stack.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::size_t kBlock = 4096;
+// Three standard deviations of a normal distribution.
+constexpr double kLow = 0.00135;
+constexpr double kHigh = 0.99865;
+
+// A dimension's part in the gap, mm: what it is in the middle, and how far it strays.
+struct Part {
+  double middle = 0.0;
+  double half = 0.0;  // uniform: half the width; normal: standard deviation
+  StackSpread spread = StackSpread::uniform;
+};
+
+std::vector<Part> parts_of(std::span<const StackDimension> loop) {
+  std::vector<Part> parts;
+  for (const StackDimension& dimension : loop) {
+    const double sign = dimension.sense == StackSense::opens ? 1.0 : -1.0;
+    const double half = 0.5 * dimension.limits.width().in_mm();
+    const bool normal = dimension.spread == StackSpread::normal;
+    parts.push_back({sign * 0.5 * (dimension.limits.lower + dimension.limits.upper).in_mm(),
+                     normal ? 0.5 * half : half, dimension.spread});
+  }
+  return parts;
+}
+
+std::mt19937_64 generator(std::uint64_t seed, std::size_t block) {
+  const auto number = static_cast<std::uint64_t>(block);
+  std::seed_seq words{static_cast<std::uint32_t>(seed), static_cast<std::uint32_t>(seed >> 32U),
+                      static_cast<std::uint32_t>(number),
+                      static_cast<std::uint32_t>(number >> 32U)};
+  return std::mt19937_64(words);
+}
+
+void draw_block(std::span<const Part> parts, std::uint64_t seed, std::size_t block,
+                std::span<double> gaps) {
+  std::mt19937_64 random = generator(seed, block);
+  std::normal_distribution<double> normal;
+  // The upper 53 bits make a number from 0 up to 1, whatever the library.
+  const auto uniform = [&random] { return static_cast<double>(random() >> 11U) * 0x1.0p-53; };
+  for (double& gap : gaps) {
+    gap = 0.0;
+    for (const Part& part : parts) {
+      const double off =
+          part.spread == StackSpread::normal ? normal(random) : 2.0 * uniform() - 1.0;
+      gap += part.middle + part.half * off;
+    }
+  }
+}
+
+std::vector<double> draw_all(std::span<const Part> parts, const StackDraw& draw) {
+  std::vector<double> gaps(draw.samples);
+  const std::size_t blocks = (draw.samples + kBlock - 1) / kBlock;
+  std::atomic<std::size_t> next{0};
+  const auto work = [&] {
+    for (std::size_t block = next++; block < blocks; block = next++) {
+      const std::size_t from = block * kBlock;
+      const std::size_t count = std::min(kBlock, draw.samples - from);
+      draw_block(parts, draw.seed, block, std::span(gaps).subspan(from, count));
+    }
+  };
+  const unsigned asked = draw.threads > 0 ? draw.threads : std::thread::hardware_concurrency();
+  const std::size_t helpers = std::min<std::size_t>(std::max(asked, 1U), blocks) - 1;
+  std::vector<std::jthread> threads;
+  threads.reserve(helpers);
+  for (std::size_t i = 0; i < helpers; ++i) {
+    threads.emplace_back(work);
+  }
+  work();
+  threads.clear();  // waits for them
+  return gaps;
+}
+
+// Sum over all, added up block by block: the same on any number of threads.
+template <typename Term>
+double sum(std::span<const double> gaps, const Term& term) {
+  double total = 0.0;
+  for (std::size_t from = 0; from < gaps.size(); from += kBlock) {
+    double block = 0.0;
+    for (const double gap : gaps.subspan(from, std::min(kBlock, gaps.size() - from))) {
+      block += term(gap);
+    }
+    total += block;
+  }
+  return total;
+}
+
+// The least drawn gap that this share of all does not exceed; the order of `gaps` is lost.
+Length quantile(std::vector<double>& gaps, double share) {
+  const double rank = std::ceil(share * static_cast<double>(gaps.size()));
+  const auto at = gaps.begin() + static_cast<std::ptrdiff_t>(std::max(rank, 1.0)) - 1;
+  std::nth_element(gaps.begin(), at, gaps.end());
+  return Length::mm(*at);
+}
+
+}  // namespace
+
+StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted, const StackDraw& draw) {
+  require_stack(loop);
+  if (draw.samples == 0) {
+    throw Error(ErrorCode::bad_input, {{}, "samples"}, "need at least 1 sample, got 0",
+                "draw some 100000");
+  }
+  const std::vector<Part> parts = parts_of(loop);
+  std::vector<double> gaps = draw_all(parts, draw);
+  const auto count = static_cast<double>(gaps.size());
+  const double mean = sum(gaps, [](double gap) { return gap; }) / count;
+  const double variance =
+      sum(gaps, [mean](double gap) { return (gap - mean) * (gap - mean); }) / count;
+  const double lower = wanted.lower.in_mm();
+  const double upper = wanted.upper.in_mm();
+  const auto [least, greatest] = std::minmax_element(gaps.begin(), gaps.end());
+  StackOutcome outcome;
+  outcome.mean = Length::mm(mean);
+  outcome.deviation = Length::mm(std::sqrt(variance));
+  outcome.least = Length::mm(*least);
+  outcome.greatest = Length::mm(*greatest);
+  outcome.share_below = sum(gaps, [lower](double gap) { return gap < lower ? 1.0 : 0.0; }) / count;
+  outcome.share_above = sum(gaps, [upper](double gap) { return gap > upper ? 1.0 : 0.0; }) / count;
+  outcome.low = quantile(gaps, kLow);
+  outcome.middle = quantile(gaps, 0.5);
+  outcome.high = quantile(gaps, kHigh);
+  return outcome;
+}
+
+}  // namespace spotblue
