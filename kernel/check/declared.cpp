@@ -2,10 +2,12 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string_view>
 #include <utility>
 
 #include "spotblue/job/feature_name.hpp"
+#include "spotblue/mechanics/tooth_form.hpp"
 
 namespace spotblue {
 namespace {
@@ -117,10 +119,10 @@ PairBook face_book(const Names& names, std::string_view list, const std::vector<
   return book;
 }
 
-PairBook part_book(const Names& names, const std::vector<AllowedOverlap>& allowed) {
+PairBook part_book(const Names& names, Entry entry, const std::vector<AllowedOverlap>& allowed) {
   PairBook book(Order::either);
   for (const AllowedOverlap& overlap : allowed) {
-    const Entry entry{"allow", "parts", overlap.line};
+    entry.line = overlap.line;
     book.add(subjects_of(names.part(overlap.a, entry)), subjects_of(names.part(overlap.b, entry)));
   }
   return book;
@@ -165,9 +167,38 @@ void declare_axial(DeclaredJob& declared) {
       each(job, "measured", gaps, job.measured_gaps, seats.axial, &AxialSeat::a, &AxialSeat::b);
 }
 
+// Gears drawn as plain blanks share what their teeth reach into each other: the two addenda.
+std::vector<AllowedOverlap> overlaps_of_meshes(const Job& job) {
+  std::vector<AllowedOverlap> overlaps;
+  for (const Mesh& mesh : job.meshes) {
+    const ToothForm form{mesh.module.in_mm(), mesh.pressure_angle_deg, mesh.helix_angle_deg};
+    const auto addendum = [&form](const MeshGear& gear) {
+      const GearCircles circles = gear_circles(form, gear.teeth);
+      return 0.5 * (gear.tip_diameter ? gear.tip_diameter->in_mm() - circles.reference_mm
+                                      : circles.tip_mm - circles.reference_mm);
+    };
+    overlaps.push_back({mesh.a.part, mesh.b.part, "gears in mesh drawn as plain blanks",
+                        Length::mm(std::max(0.0, addendum(mesh.a) + addendum(mesh.b))), mesh.line});
+  }
+  return overlaps;
+}
+
+void declare_meshes(DeclaredJob& declared) {
+  declared.mesh_overlaps =
+      std::make_shared<const std::vector<AllowedOverlap>>(overlaps_of_meshes(*declared.job));
+  const PairBook book = part_book(declared.names, {"meshes", "part", 0}, *declared.mesh_overlaps);
+  const std::vector<Clash>& clashes = declared.look->clash.clashes;
+  const auto found =
+      each(*declared.job, "meshes", book, *declared.mesh_overlaps, clashes, &Clash::a, &Clash::b);
+  for (std::size_t i = 0; i < clashes.size(); ++i) {
+    const AllowedOverlap*& allowed = declared.clash_allowed[i];
+    allowed = allowed == nullptr ? found[i] : allowed;
+  }
+}
+
 void declare_allowed(DeclaredJob& declared) {
   const Job& job = *declared.job;
-  const PairBook book = part_book(declared.names, job.allowed);
+  const PairBook book = part_book(declared.names, {"allow", "parts", 0}, job.allowed);
   declared.clash_allowed =
       each(job, "allow", book, job.allowed, declared.look->clash.clashes, &Clash::a, &Clash::b);
   const double same_mm = declared.look->settings.seats.same_length_mm;
@@ -187,7 +218,7 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
 }
 
 DeclaredJob declare(const Job& job, const Look& look) {
-  DeclaredJob declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {},
+  DeclaredJob declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {},
                        {},   {}};
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
@@ -195,6 +226,7 @@ DeclaredJob declare(const Job& job, const Look& look) {
   declare_fits(declared);
   declare_axial(declared);
   declare_allowed(declared);
+  declare_meshes(declared);
   return declared;
 }
 

@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <map>
+#include <memory>
 #include <vector>
 
 #include "check/names.hpp"
@@ -27,6 +28,8 @@ struct DeclaredJob {
   std::vector<const AllowedOverlap*> axial_allowed;
   std::vector<const TaperWant*> taper_wants;
   std::vector<const AllowedOverlap*> clash_allowed;
+  /// Allowances that meshes of plain gear blanks imply; what clash_allowed may point into.
+  std::shared_ptr<const std::vector<AllowedOverlap>> mesh_overlaps;
 };
 
 /// @throws Error bad_input, naming job file and line, for a name that matches nothing or too much,

@@ -15,6 +15,12 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> taper_findings(const DeclaredJob& declared);
 [[nodiscard]] std::vector<Finding> axial_findings(const DeclaredJob& declared);
 [[nodiscard]] std::vector<Finding> clash_findings(const DeclaredJob& declared);
+/// One for each pair of gears of a [[meshes]] entry.
+[[nodiscard]] std::vector<Finding> mesh_findings(const DeclaredJob& declared);
+/// One for each [[cuts]] entry: what the shaft loses.
+[[nodiscard]] std::vector<Finding> cut_findings(const DeclaredJob& declared);
+/// One for each part to make that has stock.
+[[nodiscard]] std::vector<Finding> stock_findings(const DeclaredJob& declared);
 /// One for each wanted size, and one for each measured size that no fit and no want uses.
 [[nodiscard]] std::vector<Finding> size_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.

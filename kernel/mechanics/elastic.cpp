@@ -17,8 +17,8 @@ Elastic elastic_of(const Material& material) {
   elastic.expansion_per_k = 1e-6 * material.expansion_per_mk;
   elastic.yield_mpa = material.yield_mpa;
   elastic.tensile_mpa = material.tensile_strength_mpa;
-  elastic.gives_way = !material.yield_mpa && material.tensile_strength_mpa ? GivesWay::brittle
-                                                                           : GivesWay::ductile;
+  elastic.gives_way =
+      !material.yield_mpa && material.tensile_strength_mpa ? GivesWay::brittle : GivesWay::ductile;
   return elastic;
 }
 

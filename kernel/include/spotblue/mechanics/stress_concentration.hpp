@@ -1,0 +1,58 @@
+#pragma once
+/// @file
+/// Stress concentration of a shoulder with a fillet and of a keyseat in a round shaft: greatest
+/// elastic stress over the nominal stress of the smaller diameter.
+
+#include <optional>
+#include <string>
+
+namespace spotblue {
+
+enum class ShaftLoad { bending, torsion, tension };
+
+/// A round shaft that steps from `larger` down to `smaller` with a fillet in the corner, mm.
+struct SteppedShaft {
+  double larger_mm = 0.0;   ///< > smaller
+  double smaller_mm = 0.0;  ///< > 0
+  double fillet_mm = 0.0;   ///< radius, > 0
+};
+
+/// A factor, or why the published curves do not give one.
+struct StressFactor {
+  std::optional<double> factor;  ///< >= 1
+  std::string reason;            ///< empty when there is a factor
+};
+
+/// Kt by Peterson's curve fits, 0.1 <= h/r <= 20 in bending and tension and 0.25 <= h/r <= 4 in
+/// torsion (Kts), h the height of the step: Kt = C1 + C2 x + C3 x^2 + C4 x^3, x = 2h/D.
+/// @return no factor outside the range, with the reason.
+/// @throws Error bad_input for an impossible step.
+/// Source: Peterson's Stress Concentration Factors, as printed at [KTP]; the minus signs, lost in
+/// that print, restored from memory and from Roark. Good to some 2 %: the two books differ so much.
+/// Checked by: tests/mechanics/stress_concentration_test.cpp.
+[[nodiscard]] StressFactor shoulder_factor(const SteppedShaft& step, ShaftLoad load);
+
+/// Kt in bending by Roark's fits, 0.25 <= h/r <= 20. Source: Roark's Formulas for Stress and
+/// Strain, table 17.1, seen at [KTR].
+[[nodiscard]] StressFactor shoulder_bending_factor_roark(const SteppedShaft& step);
+
+/// A keyseat cut with an end mill, key width d/4, depth d/8, bottom fillet r: bending 1.426 +
+/// 0.1643 q - 0.0019 q^2, torsion without a key 1.953 + 0.1434 q - 0.0021 q^2, q = 0.1 d/r.
+/// @param diameter_mm, bottom_radius_mm  > 0; 0.005 <= r/d <= 0.07, else no factor.
+/// @return no factor for tension.
+/// Source: Peterson, from memory. At r/d = 0.02 it gives 2.20 in bending where the first-pass value
+/// of the textbooks is 2.14: both are quoted in findings.
+[[nodiscard]] StressFactor keyseat_factor(double diameter_mm, double bottom_radius_mm,
+                                          ShaftLoad load);
+
+/// What cuts a keyseat or groove, for first-pass factors.
+enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };
+
+/// Factors for a first pass, before the details are known: end-milled keyseat 2.14 bending, 3.0
+/// torsion (r/d = 0.02); sled-runner keyseat 1.7 bending; ring groove 5.0 bending, 3.0 torsion.
+/// @return no factor where the source has none.
+/// Source: Shigley's Mechanical Engineering Design, table 7-1: 2.2 and 3.0 seen in its solutions
+/// manual ([SHIGSM]), the rest from memory.
+[[nodiscard]] StressFactor first_pass_factor(ShaftNotch notch, ShaftLoad load);
+
+}  // namespace spotblue

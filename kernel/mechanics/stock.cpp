@@ -1,0 +1,142 @@
+#include "spotblue/mechanics/stock.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <limits>
+#include <numbers>
+
+#include "mechanics/require.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+void require_round(const RoundStock& stock) {
+  require_positive(stock.diameter_mm, "stock.diameter_mm", "mm");
+  require_not_negative(stock.inner_mm, "stock.inner_mm", "mm");
+  if (stock.inner_mm >= stock.diameter_mm) {
+    throw Error(ErrorCode::bad_input, {"", "stock.inner_mm"},
+                fmt::format("need less than the outside of {} mm, got {} mm", stock.diameter_mm,
+                            stock.inner_mm),
+                "swap or correct the two diameters");
+  }
+  if (stock.length_mm) {
+    require_positive(*stock.length_mm, "stock.length_mm", "mm");
+  }
+}
+
+void require_block(const BlockStock& stock) {
+  for (const auto& [size, name] :
+       {std::pair{stock.length_mm, "stock.length_mm"}, std::pair{stock.width_mm, "stock.width_mm"},
+        std::pair{stock.thickness_mm, "stock.thickness_mm"}}) {
+    if (size) {
+      require_positive(*size, name, "mm");
+    }
+  }
+}
+
+void require_part(const RoundPart& part) {
+  require_positive(part.outside_mm, "part.outside_mm", "mm");
+  require_not_negative(part.bore_mm, "part.bore_mm", "mm");
+  require_positive(part.length_mm, "part.length_mm", "mm");
+}
+
+// Longest first.
+std::array<double, 3> sizes_of(const BlockPart& part) {
+  std::array<double, 3> sizes{part.length_mm, part.width_mm, part.thickness_mm};
+  for (const double size : sizes) {
+    require_positive(size, "part", "mm");
+  }
+  std::sort(sizes.begin(), sizes.end(), std::greater<>());
+  return sizes;
+}
+
+void add_margin(StockCheck& check, const char* size, const std::optional<double>& has,
+                double needs) {
+  if (has) {
+    check.margins.push_back({size, *has - needs});
+  }
+}
+
+double round_volume(const RoundStock& stock, double length_needed) {
+  return 0.25 * std::numbers::pi *
+         (stock.diameter_mm * stock.diameter_mm - stock.inner_mm * stock.inner_mm) *
+         stock.length_mm.value_or(length_needed);
+}
+
+std::optional<double> block_volume(const BlockStock& stock) {
+  if (!stock.length_mm || !stock.width_mm || !stock.thickness_mm) {
+    return std::nullopt;
+  }
+  return *stock.length_mm * *stock.width_mm * *stock.thickness_mm;
+}
+
+StockCheck in_block(double length, double width, double thickness, const BlockStock& stock) {
+  require_block(stock);
+  StockCheck check;
+  add_margin(check, "length", stock.length_mm, length);
+  add_margin(check, "width", stock.width_mm, width);
+  add_margin(check, "thickness", stock.thickness_mm, thickness);
+  check.volume_mm3 = block_volume(stock);
+  return check;
+}
+
+}  // namespace
+
+double StockCheck::least_margin_mm() const {
+  double least = std::numeric_limits<double>::infinity();
+  for (const StockMargin& margin : margins) {
+    least = std::min(least, margin.margin_mm);
+  }
+  return least;
+}
+
+StockCheck check_stock(const RoundPart& part, const RoundStock& stock, double cleaning_mm) {
+  require_part(part);
+  require_round(stock);
+  require_not_negative(cleaning_mm, "cleaning_mm", "mm");
+  const double off = 2.0 * cleaning_mm;
+  StockCheck check;
+  add_margin(check, "diameter", stock.diameter_mm, part.outside_mm + off);
+  if (stock.inner_mm > 0.0) {
+    check.margins.push_back({"bore", part.bore_mm - off - stock.inner_mm});
+  }
+  add_margin(check, "length", stock.length_mm, part.length_mm + off);
+  check.volume_mm3 = round_volume(stock, part.length_mm + off);
+  return check;
+}
+
+StockCheck check_stock(const RoundPart& part, const BlockStock& stock, double cleaning_mm) {
+  require_part(part);
+  require_not_negative(cleaning_mm, "cleaning_mm", "mm");
+  const double off = 2.0 * cleaning_mm;
+  return in_block(part.outside_mm + off, part.outside_mm + off, part.length_mm + off, stock);
+}
+
+StockCheck check_stock(const BlockPart& part, const RoundStock& stock, double cleaning_mm) {
+  const std::array<double, 3> sizes = sizes_of(part);
+  require_round(stock);
+  require_not_negative(cleaning_mm, "cleaning_mm", "mm");
+  const double off = 2.0 * cleaning_mm;
+  StockCheck check;
+  add_margin(check, "diameter", stock.diameter_mm, std::hypot(sizes[1], sizes[2]) + off);
+  if (stock.inner_mm > 0.0) {
+    check.margins.push_back({"bore", -stock.inner_mm});  // a solid block has no room for a hole
+  }
+  add_margin(check, "length", stock.length_mm, sizes[0] + off);
+  check.volume_mm3 = round_volume(stock, sizes[0] + off);
+  return check;
+}
+
+StockCheck check_stock(const BlockPart& part, const BlockStock& stock, double cleaning_mm) {
+  const std::array<double, 3> sizes = sizes_of(part);
+  require_not_negative(cleaning_mm, "cleaning_mm", "mm");
+  const double off = 2.0 * cleaning_mm;
+  return in_block(sizes[0] + off, sizes[1] + off, sizes[2] + off, stock);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,105 @@
+#include <gtest/gtest.h>
+
+#include <numbers>
+
+#include "check/bench.hpp"
+#include "support/value_parts.hpp"
+
+namespace spotblue::test {
+namespace {
+
+class StockFindings : public testing::Test {
+ protected:
+  void part(const Product& product, const Stock& stock) {
+    bench.look.model = placed_model({{product, Frame{}}});
+    bench.declare("part 1", PartState::to_make, SizesMeant::basic).stock = stock;
+  }
+  static Stock bar(double diameter, std::optional<double> length) {
+    Stock stock;
+    stock.form = StockForm::bar;
+    stock.diameter = Length::mm(diameter);
+    if (length) {
+      stock.length = Length::mm(*length);
+    }
+    return stock;
+  }
+
+  Bench bench;
+};
+
+TEST_F(StockFindings, ABushComesOutOfABarWithRoomToSpare) {
+  Product bush = ring_part(15.0, 22.0, 0.0, 60.0);
+  bush.volume = std::numbers::pi * (22.0 * 22.0 - 15.0 * 15.0) * 60.0;
+  part(bush, bar(50.0, 64.0));
+  const Finding found = bench.only();
+  EXPECT_EQ(found.id, "stock-1");
+  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_NEAR(number(found.margin, "diameter_mm"), 4.0, 1e-9);
+  EXPECT_NEAR(number(found.margin, "length_mm"), 2.0, 1e-9);
+  // pi (25^2 64 - (22^2 - 15^2) 60) = 76843.4 mm3.
+  EXPECT_NEAR(number(found.found, "removed_mm3"), 76843.4, 0.1);
+}
+
+TEST_F(StockFindings, TheCleaningAllowanceOfTheJobCounts) {
+  part(ring_part(15.0, 22.0, 0.0, 60.0), bar(50.0, 70.0));
+  bench.job.conditions.cleaning = Length::mm(3.5);
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_NE(found.advice.find("diameter by 1.000 mm"), std::string::npos) << found.advice;
+}
+
+TEST_F(StockFindings, ABarOfUnknownLengthIsUndecided) {
+  part(ring_part(15.0, 22.0, 0.0, 60.0), bar(50.0, {}));
+  EXPECT_EQ(bench.only().outcome, Outcome::undecided);
+}
+
+TEST_F(StockFindings, TheBoreOfATubeMustCleanUp) {
+  Stock tube = bar(50.0, 70.0);
+  tube.form = StockForm::tube;
+  tube.inner_diameter = Length::mm(29.0);
+  part(ring_part(15.0, 22.0, 0.0, 60.0), tube);
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(found.margin, "bore_mm"), -1.0, 1e-9);
+}
+
+TEST_F(StockFindings, AFlangeCountsForTheGreatestDiameterAndTheWholeLength) {
+  part(turned_part({{0.0, 0.0}, {20.0, 0.0}, {20.0, 8.0}, {12.0, 8.0}, {12.0, 50.0}, {0.0, 50.0}}),
+       bar(42.0, 52.0));
+  const Finding found = bench.only();
+  EXPECT_NEAR(number(found.found, "outside_mm"), 40.0, 1e-9);
+  EXPECT_NEAR(number(found.found, "length_mm"), 50.0, 1e-9);
+  EXPECT_EQ(found.outcome, Outcome::conforming);
+}
+
+TEST_F(StockFindings, AHexagonHeadNeedsABarOverItsCorners) {
+  Product screw = ring_part(0.0, 5.0, 0.0, 30.0);
+  join(screw, hexagon_part(17.0, 30.0, 36.0));
+  part(screw, bar(20.0, 40.0));
+  // 17 / cos(30 deg) = 19.630 over the corners.
+  const Finding found = bench.only();
+  EXPECT_NEAR(number(found.found, "outside_mm"), 19.630, 1e-3);
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+}
+
+TEST_F(StockFindings, AnArmComesOutOfAPlate) {
+  Stock plate;
+  plate.form = StockForm::plate;
+  plate.thickness = Length::mm(12.0);
+  plate.width = Length::mm(30.0);
+  plate.length = Length::mm(82.0);
+  part(block_part({0, 0, 0}, {80, 25, 10}, {{10, 10, 8}}), plate);
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_NEAR(number(found.margin, "width_mm"), 3.0, 1e-9);
+  EXPECT_NEAR(number(found.margin, "thickness_mm"), 0.0, 1e-9);
+}
+
+TEST_F(StockFindings, APartThatExistsNeedsNoStock) {
+  part(ring_part(15.0, 22.0, 0.0, 60.0), bar(10.0, 10.0));
+  bench.job.parts[0].state = PartState::as_found;
+  EXPECT_TRUE(bench.findings().empty());
+}
+
+}  // namespace
+}  // namespace spotblue::test
