@@ -1,0 +1,41 @@
+#pragma once
+/// @file
+/// How much metal stands behind a radial seat: outside of the hub, bore of the shaft, by stretches.
+
+#include <string>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/seats.hpp"
+
+namespace spotblue {
+
+/// A stretch of a seat over which the wall is taken as one plain ring.
+struct WallStretch {
+  double from = 0.0, to = 0.0;  ///< stations on the seat's axis, mm, from < to
+  double inner = 0.0;           ///< diameter, mm; 0 where the part is solid
+  double outer = 0.0;           ///< diameter, mm, > inner
+};
+
+/// The wall of one of the two parts of a seat.
+struct Wall {
+  std::vector<WallStretch> stretches;  ///< ascending; stretches without contact surface left out
+  /// What the rings do not show, each a clause of its own: "slot 6 is cut into the bore".
+  std::vector<std::string> blind_spots;
+};
+
+/// The wall round the seat's hole, from the hub's own faces.
+///
+/// `outer` is twice the least distance from the axis at which the metal ends anywhere round the
+/// stretch: a flat, a side of a block or a hole beside the bore counts as if it went all round.
+/// `inner` is the bore, or the floor of a groove turned into it. Tapers are cut in short stretches
+/// and taken at their thinnest. Keyways and holes through the wall are blind spots; where no face
+/// bounds the wall the part's box does, and a blind spot says so.
+[[nodiscard]] Wall wall_of_hub(const Model& model, const RadialSeat& seat);
+
+/// The wall inside the seat's shaft: `outer` the shaft, or the floor of a groove turned into it,
+/// `inner` the widest bore about the axis. Keyseats, flats and holes beside or across the axis are
+/// blind spots.
+[[nodiscard]] Wall wall_of_shaft(const Model& model, const RadialSeat& seat);
+
+}  // namespace spotblue
