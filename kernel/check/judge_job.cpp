@@ -26,9 +26,9 @@ void number(std::vector<Finding>& findings) {
 std::vector<Finding> judge_job(const Job& job, const Look& look) {
   const DeclaredJob declared = declare(job, look);
   std::vector<Finding> findings;
-  for (const auto judge_kind :
-       {radial_findings, thread_findings, width_findings, taper_findings, axial_findings,
-        clash_findings, size_findings, unmatched_findings}) {
+  for (const auto judge_kind : {radial_findings, thread_findings, width_findings, taper_findings,
+                                axial_findings, clash_findings, size_findings, bearing_findings,
+                                thrust_findings, keep_off_findings, unmatched_findings}) {
     std::vector<Finding> more = judge_kind(declared);
     std::move(more.begin(), more.end(), std::back_inserter(findings));
   }
