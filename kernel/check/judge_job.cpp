@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <array>
 #include <iterator>
 #include <map>
 #include <string>
@@ -21,14 +22,32 @@ void number(std::vector<Finding>& findings) {
   }
 }
 
+// In the order in which a person asks: what fits what, then what it does, then what is left over.
+// clang-format off
+constexpr std::array kFindings{
+    radial_findings,
+    thread_findings,
+    width_findings,
+    taper_findings,
+    axial_findings,
+    clash_findings,
+    bearing_findings,
+    thrust_findings,
+    keep_off_findings,
+    mesh_findings,
+    cut_findings,
+    stock_findings,
+    size_findings,
+    unmatched_findings,
+};
+// clang-format on
+
 }  // namespace
 
 std::vector<Finding> judge_job(const Job& job, const Look& look) {
   const DeclaredJob declared = declare(job, look);
   std::vector<Finding> findings;
-  for (const auto judge_kind : {radial_findings, thread_findings, width_findings, taper_findings,
-                                axial_findings, clash_findings, mesh_findings, cut_findings,
-                                stock_findings, size_findings, unmatched_findings}) {
+  for (const auto judge_kind : kFindings) {
     std::vector<Finding> more = judge_kind(declared);
     std::move(more.begin(), more.end(), std::back_inserter(findings));
   }

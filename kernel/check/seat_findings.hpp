@@ -23,6 +23,12 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> stock_findings(const DeclaredJob& declared);
 /// One for each wanted size, and one for each measured size that no fit and no want uses.
 [[nodiscard]] std::vector<Finding> size_findings(const DeclaredJob& declared);
+/// Seats with clearance whose parts turn against each other, by what is declared in [[turning]].
+[[nodiscard]] std::vector<Finding> bearing_findings(const DeclaredJob& declared);
+/// Faces that rub under end thrust.
+[[nodiscard]] std::vector<Finding> thrust_findings(const DeclaredJob& declared);
+/// One for each [[keep_off]].
+[[nodiscard]] std::vector<Finding> keep_off_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
 [[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
 

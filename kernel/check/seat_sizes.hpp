@@ -1,0 +1,19 @@
+#pragma once
+// The sizes a radial seat's two parts may have, and the fit that is wanted of them.
+
+#include <cstddef>
+#include <optional>
+
+#include "check/fit_verdict.hpp"
+
+namespace spotblue {
+
+struct SeatSizes {
+  std::optional<WantedFit> wanted;
+  FoundFit found;
+};
+
+/// @throws Error of the standard, with the job's file and line.
+[[nodiscard]] SeatSizes seat_sizes(const DeclaredJob& declared, std::size_t radial_seat);
+
+}  // namespace spotblue

@@ -1,0 +1,76 @@
+#pragma once
+/// @file
+/// A shaft that runs in a plain bearing: its proportions, pressure, speed and their product, and
+/// which of a material's limits count for how hard it works.
+
+#include <optional>
+
+#include "spotblue/base/length.hpp"
+#include "spotblue/standards/bearing_materials.hpp"
+
+namespace spotblue {
+
+/// Load over the bearing's shadow, diameter x length, as every table of limits means it.
+/// @throws Error bad_input unless load_n >= 0 and both lengths > 0.
+/// Source: Mott, Machine Elements in Mechanical Design, ch. 16, p = F/LD.
+[[nodiscard]] double projected_pressure_mpa(double load_n, Length diameter, Length length);
+
+/// pi x diameter x rpm; in inch units 0.262 x rpm x diameter in ft/min.
+/// @throws Error bad_input unless diameter > 0 and rpm >= 0.
+/// Source: Mott, ch. 16, V = pi D n / 12.
+[[nodiscard]] double surface_speed_m_s(Length diameter, double rpm);
+
+/// The sizes that a bearing's proportions come from.
+struct BearingSizes {
+  Length diameter;             ///< of the shaft, > 0
+  Length length;               ///< that hole and shaft share, > 0
+  Limits clearance;            ///< diametral
+  std::optional<Length> wall;  ///< of the bush, > 0
+};
+
+/// Per unit of diameter.
+struct BearingRatios {
+  double clearance_least = 0.0, clearance_greatest = 0.0;
+  double length = 0.0;
+  std::optional<double> wall;
+};
+/// @throws Error bad_input when a size breaks its rule.
+[[nodiscard]] BearingRatios bearing_ratios(const BearingSizes& sizes);
+
+/// How a pair works; what is absent is not known.
+struct RunningLoad {
+  double speed_m_s = 0.0;
+  std::optional<double> pressure_mpa;
+  std::optional<double> pressure_speed_mpa_m_s;
+};
+/// @throws Error bad_input as projected_pressure_mpa and surface_speed_m_s.
+[[nodiscard]] RunningLoad bearing_load(Length diameter, Length length, double rpm,
+                                       std::optional<double> load_n);
+
+enum class RunningDuty { no_load_slow, intermittent, continuous };
+
+/// What a limit does when it is passed: never mind, stop, or run only a share of the time.
+enum class LimitCounts { no, yes, as_average };
+
+/// Which limits count for a duty. Choice of this program, common practice, no source:
+/// - no load, slow: speed only; the weight of the part presses nothing that a table speaks of.
+/// - intermittent: pressure and speed at every moment; their product is heat, so its average over
+///   time counts.
+/// - continuous: all three at every moment.
+struct CountingLimits {
+  LimitCounts pressure = LimitCounts::yes;
+  LimitCounts speed = LimitCounts::yes;
+  LimitCounts pressure_speed = LimitCounts::yes;
+};
+[[nodiscard]] CountingLimits counting_limits(RunningDuty duty);
+
+/// Found over greatest allowed, 1 at the limit; absent where either is not known or does not count.
+struct LimitShares {
+  std::optional<double> pressure, speed, pressure_speed;
+  /// For intermittent work: the greatest share of the time it may run, of 1.
+  std::optional<double> running_time;
+};
+[[nodiscard]] LimitShares limit_shares(const RunningLoad& load, const BearingLimits& limits,
+                                       RunningDuty duty);
+
+}  // namespace spotblue

@@ -1,0 +1,85 @@
+#include "spotblue/mechanics/plain_bearing.hpp"
+
+#include <algorithm>
+#include <numbers>
+
+#include "mechanics/require.hpp"
+
+namespace spotblue {
+namespace {
+
+std::optional<double> share(const std::optional<double>& found, const std::optional<double>& limit,
+                            LimitCounts counts) {
+  if (!found || !limit || counts == LimitCounts::no) {
+    return std::nullopt;
+  }
+  return *found / *limit;
+}
+
+}  // namespace
+
+double projected_pressure_mpa(double load_n, Length diameter, Length length) {
+  require_not_negative(load_n, "load_n", "N");
+  require_positive(diameter.in_mm(), "diameter", "mm");
+  require_positive(length.in_mm(), "length", "mm");
+  return load_n / (diameter.in_mm() * length.in_mm());
+}
+
+double surface_speed_m_s(Length diameter, double rpm) {
+  require_positive(diameter.in_mm(), "diameter", "mm");
+  require_not_negative(rpm, "rpm", "1/min");
+  return std::numbers::pi * diameter.in_mm() / 1000.0 * rpm / 60.0;
+}
+
+BearingRatios bearing_ratios(const BearingSizes& sizes) {
+  require_positive(sizes.diameter.in_mm(), "diameter", "mm");
+  require_positive(sizes.length.in_mm(), "length", "mm");
+  require_finite(sizes.clearance.lower.in_mm(), "clearance.lower", "mm");
+  require_not_negative(sizes.clearance.width().in_mm(), "clearance.width", "mm");
+  BearingRatios ratios;
+  ratios.clearance_least = sizes.clearance.lower / sizes.diameter;
+  ratios.clearance_greatest = sizes.clearance.upper / sizes.diameter;
+  ratios.length = sizes.length / sizes.diameter;
+  if (sizes.wall) {
+    require_positive(sizes.wall->in_mm(), "wall", "mm");
+    ratios.wall = *sizes.wall / sizes.diameter;
+  }
+  return ratios;
+}
+
+RunningLoad bearing_load(Length diameter, Length length, double rpm, std::optional<double> load_n) {
+  RunningLoad load;
+  load.speed_m_s = surface_speed_m_s(diameter, rpm);
+  if (load_n) {
+    load.pressure_mpa = projected_pressure_mpa(*load_n, diameter, length);
+    load.pressure_speed_mpa_m_s = *load.pressure_mpa * load.speed_m_s;
+  }
+  return load;
+}
+
+CountingLimits counting_limits(RunningDuty duty) {
+  switch (duty) {
+    case RunningDuty::no_load_slow:
+      return {LimitCounts::no, LimitCounts::yes, LimitCounts::no};
+    case RunningDuty::intermittent:
+      return {LimitCounts::yes, LimitCounts::yes, LimitCounts::as_average};
+    case RunningDuty::continuous:
+      break;
+  }
+  return {};
+}
+
+LimitShares limit_shares(const RunningLoad& load, const BearingLimits& limits, RunningDuty duty) {
+  const CountingLimits counts = counting_limits(duty);
+  LimitShares shares;
+  shares.pressure = share(load.pressure_mpa, limits.pressure_mpa, counts.pressure);
+  shares.speed = share(load.speed_m_s, limits.speed_m_s, counts.speed);
+  shares.pressure_speed =
+      share(load.pressure_speed_mpa_m_s, limits.pressure_speed_mpa_m_s, counts.pressure_speed);
+  if (counts.pressure_speed == LimitCounts::as_average && shares.pressure_speed) {
+    shares.running_time = std::min(1.0, 1.0 / std::max(*shares.pressure_speed, 1e-12));
+  }
+  return shares;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,133 @@
+#include "spotblue/standards/bearing_materials.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+#include "spotblue/standards/materials.hpp"
+
+namespace spotblue {
+namespace {
+
+// 1 lbf/in2 = 6894.757 Pa, 1 ft = 0.3048 m: the rows stand as they are printed.
+constexpr double psi(double value) { return value * 0.006894757; }
+constexpr double ft_min(double value) { return value * 0.3048 / 60.0; }
+constexpr double psi_ft_min(double value) { return psi(ft_min(value)); }
+
+constexpr BearingLimits limits(std::optional<double> pressure, std::optional<double> speed,
+                               std::optional<double> pressure_speed) {
+  return {pressure, speed, pressure_speed};
+}
+
+constexpr std::string_view kAluminiumBronzeNote =
+    "MECHTOOL prints 20 to 30 MPa, 5 to 8 m/s, 12 to 15 MPa m/s; wants a hard shaft";
+
+// clang-format off
+constexpr std::array<BearingMaterial, 14> kRows = {{
+    {"bearing bronze C93200 (SAE 660)", limits(psi(3000), ft_min(750), psi_ft_min(75000)), 260.0,
+     "DIVB (3000 psi, 750 ft/min, 75 000); MOTT16 (75 000)",
+     "temperature ceilings disagree: 260 C (DIVB), 225 C lead bronze (MEDH), 160 C (MIF932); "
+     "RAPID prints 4000 psi"},
+    {"aluminium bronze C95400", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
+     "DIVB (4000 psi, 225 ft/min, 125 000); MOTT16 (125 000)", kAluminiumBronzeNote},
+    {"aluminium bronze C95400 TQ50", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
+     "DIVB, as C95400", kAluminiumBronzeNote},
+    {"manganese bronze C86300", limits(psi(8000), ft_min(225), psi_ft_min(150000)), 204.0,
+     "DIVB (8000 psi, 150 000); MOTT16 C86200 (150 000); speed memory",
+     "DIVB prints 4000 ft/min, RAPID 250: the least stands"},
+    {"tin bronze", limits(8.0, 3.0, 15.0), 260.0,
+     "MECHTOOL, ZCuSn5Pb5Zn5; MEDH (260 C)", "ZCuSn10P1 is printed 15 MPa, 10 m/s"},
+    {"sintered bronze (SAE 841)", limits(psi(2000), ft_min(1200), 0.7), 75.0,
+     "MEDH (0.7 MPa m/s, 75 C); pressure and speed memory",
+     "MOTT16 prints 50 000 psi ft/min (1.75 MPa m/s); MEDH 30 MPa, 7.5 m/s"},
+    {"grey cast iron A48 class 20", limits(4.0, 2.0, 2.0), 150.0,
+     "MECHTOOL, HT150 to HT250: 4 MPa at 0.5 m/s, 2 at 1, 1 at 2", "light loads without shock"},
+    {"grey cast iron A48 class 30", limits(4.0, 2.0, 2.0), 150.0,
+     "MECHTOOL, HT150 to HT250: 4 MPa at 0.5 m/s, 2 at 1, 1 at 2", "light loads without shock"},
+    {"ductile iron A536 65-45-12", limits(12.0, 5.0, 2.5), std::nullopt,
+     "MECHTOOL, QT450-10: 0.5 MPa at 5 m/s (2.5) to 12 MPa at 1 m/s (12)",
+     "the product is the lesser of the two printed"},
+    {"ductile iron A536 80-55-06", limits(12.0, 5.0, 2.5), std::nullopt,
+     "MECHTOOL, QT500-7: 0.5 MPa at 5 m/s (2.5) to 12 MPa at 1 m/s (12)",
+     "the product is the lesser of the two printed; wants a hardened shaft"},
+    {"brass C36000 free cutting", limits(10.0, 1.0, 10.0), 200.0,
+     "MECHTOOL, ZCuZn38Mn2Pb2", "stands in: a cast leaded brass, not C36000 itself"},
+    {"tin babbitt", limits(5.5, std::nullopt, psi_ft_min(30000)), 150.0,
+     "MEDH (5.5 to 10.3 MPa, 150 C); MOTT16 (30 000)", "the pressure is the lesser printed"},
+    {"acetal copolymer (POM-C)", limits(10.0, ft_min(1000), psi_ft_min(3000)), 100.0,
+     "TRIBA5 (10 MPa static, 100 C); speed and product memory, dry", "creeps under steady load"},
+    {"nylon 6/6", limits(7.0, 2.5, psi_ft_min(3000)), 95.0,
+     "MEDH (7 MPa, 2.5 m/s, 95 C); MOTT16 (3000 psi ft/min)",
+     "MEDH prints 0.875 MPa m/s; swells when wet"},
+}};
+
+constexpr std::array<std::string_view, 9> kJournals = {{
+    "carbon steel A36", "carbon steel 1020", "carbon steel 1040", "carbon steel 1045",
+    "alloy steel 4140", "alloy steel 4340", "stainless steel 304", "wrought iron", "tool steel",
+}};
+
+// JONES: limits of the shaft in a basic hole at 1 in; classes Z, Y, X.
+constexpr std::array<ClearanceGuide, 5> kGuides = {{
+    {"fine tool work", 0.0007, 0.0012, "JONES, class Z at 1 in"},
+    {"high speed and good average work", 0.0010, 0.0020, "JONES, class Y at 1 in"},
+    {"engine and easy fits", 0.0012, 0.0027, "JONES, class X at 1 in"},
+    {"dirty or rough machinery", 0.0020, 0.0030, "common practice, no source"},
+    {"slow pins, greased", 0.0020, 0.0040, "common practice, no source"},
+}};
+// clang-format on
+
+constexpr BearingProportions kProportions = [] {
+  BearingProportions proportions;
+  proportions.length_source = "0.5 to 2 by 56215233; usual 1, relieve above 1.5: common practice";
+  proportions.wall_source = "common practice, no source";
+  proportions.groove_source = "common practice, no source";
+  return proportions;
+}();
+
+bool same_word(std::string_view a, std::string_view b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
+    return std::tolower(x) == std::tolower(y);
+  });
+}
+
+// A short name of the table of materials stands for its full one.
+std::string_view full_name(std::string_view name) {
+  const Material* material = find_material(name);
+  return material == nullptr ? name : material->name;
+}
+
+std::optional<double> lesser(const std::optional<double>& a, const std::optional<double>& b) {
+  if (!a || !b) {
+    return a ? a : b;
+  }
+  return std::min(*a, *b);
+}
+
+}  // namespace
+
+std::span<const BearingMaterial> bearing_materials() { return kRows; }
+
+const BearingMaterial* find_bearing_material(std::string_view name) {
+  const std::string_view wanted = full_name(name);
+  const auto* found = std::find_if(kRows.begin(), kRows.end(), [&](const BearingMaterial& row) {
+    return same_word(row.name, wanted);
+  });
+  return found == kRows.end() ? nullptr : found;
+}
+
+bool is_journal_material(std::string_view name) {
+  const std::string_view wanted = full_name(name);
+  return std::any_of(kJournals.begin(), kJournals.end(),
+                     [&](std::string_view journal) { return same_word(journal, wanted); });
+}
+
+BearingLimits weaker(const BearingLimits& a, const BearingLimits& b) {
+  return {lesser(a.pressure_mpa, b.pressure_mpa), lesser(a.speed_m_s, b.speed_m_s),
+          lesser(a.pressure_speed_mpa_m_s, b.pressure_speed_mpa_m_s)};
+}
+
+std::span<const ClearanceGuide> clearance_guides() { return kGuides; }
+
+const BearingProportions& bearing_proportions() { return kProportions; }
+
+}  // namespace spotblue

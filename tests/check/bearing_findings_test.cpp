@@ -1,0 +1,183 @@
+// Plain bearings on models of plain values. Numbers worked by hand.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "check/bench.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::Bench;
+using test::iso;
+using test::number;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+constexpr double kNear = 1e-6;
+
+/// A shaft of 25 that turns at 60 in a bush 20 long; 0.033 clearance is 0.00132 of the diameter.
+Bench shaft_in_bush(const std::string& bush_material, const std::string& shaft_material,
+                    double bore = 25.033) {
+  Bench bench;
+  const FeatureRef hole = bench.bore(bench.part("Bush"), "bore 25", bore);
+  const FeatureRef shaft = bench.outside(bench.part("Shaft"), "outside 25", 25.0);
+  bench.seat(hole, shaft);
+  bench.declare("Bush", PartState::as_found, SizesMeant::actual).material = bush_material;
+  bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = shaft_material;
+  return bench;
+}
+
+void turn(Bench& bench, double rpm, Duty duty, std::optional<double> load_n) {
+  bench.job.turning.push_back({"Shaft", rpm, duty, load_n, std::nullopt, 0});
+}
+
+std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
+  std::vector<Finding> found;
+  for (const Finding& finding : bench.findings()) {
+    if (finding.kind == kind) {
+      found.push_back(finding);
+    }
+  }
+  return found;
+}
+
+Finding only_bearing(const Bench& bench) { return of_kind(bench, "plain bearing").at(0); }
+
+TEST(BearingFinding, NothingIsSaidOfWhatDoesNotTurn) {
+  EXPECT_TRUE(of_kind(shaft_in_bush("bronze", "1045"), "plain bearing").empty());
+}
+
+// 500 N on 25 x 20 is 1 MPa; pi x 0.025 m x 1/s is 0.078540 m/s.
+TEST(BearingFinding, ConformsWithinEveryLimit) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.id, "plain-1");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.found, "pressure_mpa"), 1.0, kNear);
+  EXPECT_NEAR(number(finding.found, "speed_m_s"), 0.078540, kNear);
+  EXPECT_NEAR(number(finding.found, "pressure_speed_mpa_m_s"), 0.078540, kNear);
+  EXPECT_NEAR(number(finding.found, "clearance_per_diameter_max_percent"), 0.132, kNear);
+  EXPECT_NEAR(number(finding.found, "length_per_diameter_percent"), 80.0, kNear);
+  // 3000 psi, 750 ft/min (DIVB).
+  EXPECT_NEAR(number(finding.wanted, "pressure_max_mpa"), 20.684, 5e-4);
+  EXPECT_NEAR(number(finding.margin, "speed_m_s"), 3.81 - 0.07854, 1e-5);
+  EXPECT_THAT(finding.basis, HasSubstr("DIVB"));
+  EXPECT_THAT(finding.advice, HasSubstr("feed hole"));
+  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+}
+
+TEST(BearingFinding, WithoutALoadOnlyTheSpeedIsJudged) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 60, Duty::continuous, std::nullopt);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("no load is given for Shaft"));
+  EXPECT_NEAR(number(finding.margin, "speed_m_s"), 3.81 - 0.07854, 1e-5);
+}
+
+TEST(BearingFinding, SlowWithoutLoadNeedsNoLoad) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 60, Duty::no_load_slow, std::nullopt);
+  EXPECT_EQ(only_bearing(bench).outcome, Outcome::conforming);
+}
+
+TEST(BearingFinding, TooFastIsTooFastEvenWithoutALoad) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 3000, Duty::no_load_slow, std::nullopt);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("surface speed 3.93 m/s is over 3.81 m/s"));
+}
+
+// 4000 N is 8 MPa; grey iron bears 4.
+TEST(BearingFinding, TooMuchPressureDoesNotConform) {
+  Bench bench = shaft_in_bush("grey iron", "1045");
+  turn(bench, 5, Duty::intermittent, 4000.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(finding.margin, "pressure_mpa"), -4.0, kNear);
+}
+
+// 10 MPa x 0.7854 m/s is 7.854 against 2.627: a third of the time.
+TEST(BearingFinding, IntermittentWorkOverTheProductIsGivenItsShareOfTheTime) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 600, Duty::intermittent, 5000.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_NEAR(number(finding.found, "running_time_max_percent"), 33.45, 0.01);
+}
+
+TEST(BearingFinding, ContinuousWorkOverTheProductDoesNotConform) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 600, Duty::continuous, 5000.0);
+  EXPECT_EQ(only_bearing(bench).outcome, Outcome::nonconforming);
+}
+
+TEST(BearingFinding, TheWeakerMaterialSetsTheLimit) {
+  Bench bench = shaft_in_bush("bronze", "ductile iron");
+  turn(bench, 60, Duty::continuous, 500.0);
+  EXPECT_NEAR(number(only_bearing(bench).wanted, "pressure_max_mpa"), 12.0, kNear);
+}
+
+TEST(BearingFinding, SteelOnSteelIsLeftUndecided) {
+  Bench bench = shaft_in_bush("1020", "1045");
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("steel on steel"));
+}
+
+TEST(BearingFinding, AMaterialThatIsNotGivenIsNamed) {
+  Bench bench = shaft_in_bush("", "1045");
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("no material is given for Bush"));
+}
+
+TEST(BearingFinding, AWornBearingIsSaidToKnock) {
+  Bench bench = shaft_in_bush("bronze", "1045", 25.2);
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("clearance may be 0.0080 of the diameter"));
+}
+
+TEST(BearingFinding, APressedPairIsNoBearing) {
+  Bench bench = shaft_in_bush("bronze", "1045", 24.97);
+  bench.want("Bush: bore 25", "Shaft: outside 25", iso("H7/s6"));
+  turn(bench, 60, Duty::continuous, 500.0);
+  EXPECT_TRUE(of_kind(bench, "plain bearing").empty());
+}
+
+TEST(BearingFinding, AHoleThatOnlyLetsTheShaftThroughIsNoBearing) {
+  Bench bench = shaft_in_bush("bronze", "1045", 25.6);
+  turn(bench, 60, Duty::continuous, 500.0);
+  EXPECT_TRUE(of_kind(bench, "plain bearing").empty());
+}
+
+TEST(BearingFinding, TwoBearingsShareTheLoad) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  const FeatureRef second = bench.bore(bench.part("Second bush"), "bore 25", 25.033);
+  bench.seat(second, {1, FeatureKind::cylinder, 0});
+  bench.declare("Second bush", PartState::as_found, SizesMeant::actual).material = "bronze";
+  turn(bench, 60, Duty::continuous, 500.0);
+  const std::vector<Finding> found = of_kind(bench, "plain bearing");
+  ASSERT_EQ(found.size(), 2U);
+  EXPECT_NEAR(number(found[1].found, "pressure_mpa"), 0.5, kNear);
+  EXPECT_THAT(found[1].basis, HasSubstr("shared evenly by 2 bearings"));
+}
+
+TEST(BearingFinding, WhereBothTurnTheyAreTakenAgainstEachOther) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 60, Duty::intermittent, 500.0);
+  bench.job.turning.push_back({"Bush", 40, Duty::continuous, std::nullopt, std::nullopt, 0});
+  const Finding finding = only_bearing(bench);
+  EXPECT_NEAR(number(finding.found, "turning_rpm"), 100.0, kNear);
+  EXPECT_THAT(finding.basis, HasSubstr("against each other"));
+}
+
+}  // namespace
+}  // namespace spotblue

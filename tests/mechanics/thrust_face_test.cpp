@@ -1,0 +1,101 @@
+// Source keys as in tests/reference/SOURCES.md.
+#include "spotblue/mechanics/thrust_face.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+#include <ostream>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+enum class Face { fresh, worn };
+
+// Friction torque = friction x thrust x mean radius.
+struct WorkedTorque {
+  const char* source;
+  Face face;
+  double inner_mm, outer_mm, thrust_n, friction, torque_nm, within_nm;
+};
+void PrintTo(const WorkedTorque& row, std::ostream* out) { *out << row.source; }
+
+class WorkedCollar : public ::testing::TestWithParam<WorkedTorque> {};
+
+TEST_P(WorkedCollar, HasThePrintedTorque) {
+  const WorkedTorque& row = GetParam();
+  const ThrustRing ring{Length::mm(row.inner_mm), Length::mm(row.outer_mm)};
+  const Length radius = row.face == Face::fresh ? mean_radius(ring) : worn_mean_radius(ring);
+  EXPECT_NEAR(row.friction * row.thrust_n * radius.in_mm() / 1000.0, row.torque_nm, row.within_nm);
+}
+
+// EMTUT: power of the ship's collars 43.98 kW at 100 rpm = 4199.8 N m; its power of the foot step
+// (523.5 W) and of the worn collars (43.98 kW too) are misprints and left out.
+INSTANTIATE_TEST_SUITE_P(
+    Printed, WorkedCollar,
+    ::testing::Values(
+        WorkedTorque{"EMTUT Q1", Face::fresh, 0, 150, 20000, 0.05, 50, 0.05},
+        WorkedTorque{"EMTUT Q2", Face::fresh, 300, 600, 120000, 0.15,
+                     43980.0 / (2.0 * std::numbers::pi * 100.0 / 60.0), 1.0},
+        WorkedTorque{"Khurmi, Theory of Machines, ship's thrust shaft, uniform pressure (memory)",
+                     Face::fresh, 300, 600, 100000, 0.12, 2800, 0.5},
+        WorkedTorque{"Khurmi, the same, uniform wear (memory)", Face::worn, 300, 600, 100000, 0.12,
+                     2700, 0.5}));
+
+// FILOCOL: collars 400 outside on a 250 shaft, 150 kN at 350 kPa: Ro3 - Ri3 = 0.006047 m3, Ro2 -
+// Ri2 = 0.024375 m2, six collars.
+TEST(ThrustFace, PrintedCollarsAreSix) {
+  const ThrustRing ring{250_mm, 400_mm};
+  EXPECT_NEAR(full_area_mm2(ring), std::numbers::pi * 0.024375e6, 1.0);
+  EXPECT_EQ(std::ceil(150e3 / (0.35 * full_area_mm2(ring))), 6.0);
+  EXPECT_NEAR(mean_radius(ring).in_mm(), 2.0 / 3.0 * 0.006047 / 0.024375 * 1000.0, 0.02);
+}
+
+TEST(ThrustFace, MeanRadiusOfANarrowRingIsItsMiddle) {
+  const ThrustRing ring{99.9_mm, 100.1_mm};
+  EXPECT_NEAR(mean_radius(ring).in_mm(), 50.0, 1e-4);
+  EXPECT_NEAR(worn_mean_radius(ring).in_mm(), 50.0, 1e-12);
+}
+
+TEST(ThrustFace, ADiscsMeanRadiusIsTwoThirds) {
+  EXPECT_NEAR(mean_radius({0_mm, 90_mm}).in_mm(), 30.0, 1e-12);
+}
+
+// By hand: net area 900 mm2, 450 N: 0.5 MPa; mean radius 2/3 (20^3 - 10^3)/(20^2 - 10^2) = 15.556
+// mm, at 60 rpm 2 pi x 0.015556 = 0.09774 m/s; product 0.04887.
+TEST(ThrustFace, PressureIsOnTheNetAreaAndSpeedAtTheMeanRadius) {
+  const RunningLoad load = thrust_load({20_mm, 40_mm}, 900.0, 60.0, 450.0);
+  EXPECT_NEAR(load.pressure_mpa.value(), 0.5, 1e-12);
+  EXPECT_NEAR(load.speed_m_s, 0.09774, 5e-6);
+  EXPECT_NEAR(load.pressure_speed_mpa_m_s.value(), 0.04887, 5e-6);
+}
+
+TEST(ThrustFace, WithoutThrustOnlyTheSpeedIsKnown) {
+  const RunningLoad load = thrust_load({20_mm, 40_mm}, 900.0, 60.0, std::nullopt);
+  EXPECT_FALSE(load.pressure_mpa.has_value());
+  EXPECT_GT(load.speed_m_s, 0.0);
+}
+
+TEST(ThrustFace, LeastBandIsTwoMillimetresOrATwentieth) {
+  EXPECT_DOUBLE_EQ(least_band({20_mm, 30_mm}).in_mm(), 2.0);
+  EXPECT_DOUBLE_EQ(least_band({80_mm, 100_mm}).in_mm(), 5.0);
+  EXPECT_DOUBLE_EQ(radial_width({20_mm, 30_mm}).in_mm(), 5.0);
+}
+
+TEST(ThrustFace, MoreAreaThanTheRingHasIsRefused) {
+  try {
+    const RunningLoad load = thrust_load({20_mm, 40_mm}, 943.0, 60.0, 1.0);
+    FAIL() << "was accepted: " << load.speed_m_s;
+  } catch (const Error& problem) {
+    EXPECT_EQ(problem.place(), "net_area_mm2");
+  }
+}
+
+TEST(ThrustFace, ARingInsideOutIsRefused) {
+  EXPECT_THROW(static_cast<void>(full_area_mm2({40_mm, 20_mm})), Error);
+}
+
+}  // namespace
+}  // namespace spotblue
