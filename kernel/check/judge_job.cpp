@@ -38,6 +38,7 @@ constexpr std::array kFindings{
     cut_findings,
     stock_findings,
     size_findings,
+    end_play_findings,
     unmatched_findings,
 };
 // clang-format on

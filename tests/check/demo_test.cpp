@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <numbers>
@@ -59,7 +60,10 @@ TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
   const Seats& seats = result.look.seats;
   EXPECT_GE(result.findings.size(),
             seats.radial.size() + seats.axial.size() + seats.width.size() + seats.threads.size());
-  EXPECT_EQ(count_outcomes(result.findings).undecided, 0);
+  for (const Finding& finding : result.findings) {
+    // What the workshop has still to measure or to make stays open; every seat is decided.
+    EXPECT_TRUE(finding.outcome != Outcome::undecided || finding.kind == "end play") << finding.id;
+  }
 }
 
 INSTANTIATE_TEST_SUITE_P(Demo, DemoPlan,
@@ -114,10 +118,27 @@ TEST(Demo, TheMendedPlanConformsThroughout) {
 
 TEST(Demo, PlanCAlsoHasTooMuchEndPlay) {
   const auto found = nonconforming(check_demo("ink-disc-plan-c"));
-  ASSERT_EQ(found.size(), 6U);
-  // The worn wheel is 41.9 long on a journal of 42.8.
+  ASSERT_EQ(found.size(), 7U);
+  // The worn wheel is 41.9 long on a journal of 42.8; told of the gap and of the loop.
   EXPECT_THAT(found[2].about, Contains(HasSubstr("Wheel: face")));
   EXPECT_NEAR(number(found[2].found, "gap_mm"), 0.9, 1e-6);
+  EXPECT_EQ(found.back().kind, "end play");
+  EXPECT_NEAR(number(found.back().found, "end_play_min_mm"), 0.896, 1e-6);
+}
+
+// By hand in tests/reference/hand-checks.md: 42.8 - 2.5 - 40, the flange to make to ISO 2768-1 m.
+TEST(Demo, PlanBsWheelHasTheEndPlayOfTheHandCalculation) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  const auto play = std::find_if(result.findings.begin(), result.findings.end(),
+                                 [](const Finding& finding) { return finding.id == "end-1"; });
+  ASSERT_NE(play, result.findings.end());
+  EXPECT_EQ(play->about.front(), "Wheel");
+  EXPECT_EQ(play->outcome, Outcome::undecided);
+  EXPECT_NEAR(number(play->found, "as_modelled_mm"), 0.300, 1e-6);
+  EXPECT_NEAR(number(play->found, "end_play_min_mm"), 0.196, 1e-6);
+  EXPECT_NEAR(number(play->found, "end_play_max_mm"), 0.404, 1e-6);
+  EXPECT_NEAR(number(play->found, "root_sum_square_max_mm"), 0.40004, 1e-5);
+  EXPECT_THAT(play->advice, HasSubstr("2.404 to 2.646 mm"));
 }
 
 TEST(Demo, ThePumpCrankConformsThroughout) {
