@@ -236,13 +236,13 @@ void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
     return;
   }
   found.push_back({"fillet_mm", cut.fillet_mm.value_or(0.0)});
-  const std::string end = cut.corner.sharp ? "_least" : "";
+  const std::string corner = cut.corner.sharp ? "sharpest_corner_" : "corner_";
   if (cut.corner.unknown.empty()) {
-    found.push_back({"kt_bending" + end, cut.corner.bending});
-    found.push_back({"kt_torsion" + end, cut.corner.torsion});
-    const double left = strength_left(cut.before, cut.after);
-    found.push_back({"bending_left_in_corner", left / cut.corner.bending});
-    found.push_back({"torsion_left_in_corner", left / cut.corner.torsion});
+    found.push_back({corner + "bending_kt", cut.corner.bending});
+    found.push_back({corner + "torsion_kt", cut.corner.torsion});
+    const double left = 100.0 * strength_left(cut.before, cut.after);
+    found.push_back({"bending_left_in_corner_percent", left / cut.corner.bending});
+    found.push_back({"torsion_left_in_corner_percent", left / cut.corner.torsion});
   }
 }
 
@@ -252,8 +252,8 @@ void add_keyseat(std::vector<Quantity>& found, const CutCase& cut) {
   }
   found.push_back({"keyseat_distance_mm", cut.round.keyseats.front().distance_mm});
   const ShaftNotch milled = ShaftNotch::end_milled_keyseat;
-  found.push_back({"kt_keyseat_bending", *first_pass_factor(milled, ShaftLoad::bending).factor});
-  found.push_back({"kt_keyseat_torsion", *first_pass_factor(milled, ShaftLoad::torsion).factor});
+  found.push_back({"keyseat_bending_kt", *first_pass_factor(milled, ShaftLoad::bending).factor});
+  found.push_back({"keyseat_torsion_kt", *first_pass_factor(milled, ShaftLoad::torsion).factor});
 }
 
 void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cut) {
@@ -290,7 +290,7 @@ Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
   }
   finding.found.push_back({"polar_modulus_before_mm3", polar_modulus_mm3(cut.before)});
   finding.found.push_back({"polar_modulus_mm3", polar_modulus_mm3(cut.after)});
-  finding.found.push_back({"strength_left", strength_left(cut.before, cut.after)});
+  finding.found.push_back({"strength_left_percent", 100.0 * strength_left(cut.before, cut.after)});
   add_corner(finding.found, cut);
   add_keyseat(finding.found, cut);
   if (cut.cut->mate_corner && cut.fillet_mm) {

@@ -160,7 +160,7 @@ std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions
                               {"backlash_mm", at.placed.backlash_mm}};
   add_range(found, "backlash", backlash_of(at));
   add_range(found, "normal_backlash", normal_backlash_of(at));
-  found.push_back({"backlash_per_centre", at.placed.backlash_per_centre});
+  found.push_back({"backlash_per_centre_ratio", at.placed.backlash_per_centre});
   found.push_back({"bearing_play_mm", pair.shift_mm()});
   if (at.placed.tight_centre_mm) {
     found.push_back({"tight_centre_mm", *at.placed.tight_centre_mm});

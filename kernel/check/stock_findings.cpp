@@ -66,6 +66,19 @@ class Envelope {
     }
   }
   [[nodiscard]] double diameter() const { return 2.0 * radius_; }
+  [[nodiscard]] bool holds(const Box& box) const {
+    constexpr double same = 1e-6;
+    for (int corner = 0; corner < 8; ++corner) {
+      const Point p{(corner & 1) != 0 ? box.high.x : box.low.x,
+                    (corner & 2) != 0 ? box.high.y : box.low.y,
+                    (corner & 4) != 0 ? box.high.z : box.low.z};
+      const double s = station(axis_, p);
+      if (distance(axis_, p) > radius_ + same || s < from_ - same || s > to_ + same) {
+        return false;
+      }
+    }
+    return true;
+  }
   [[nodiscard]] double length() const { return std::max(0.0, to_ - from_); }
 
  private:
@@ -126,12 +139,14 @@ std::optional<Turned> as_turned(const Product& product) {
     envelope.add(plane);
   }
   for (const OtherFace& face : product.others) {
-    const bool ring = face.revolved && on_axis(*axis, face.axis);
-    turned.measured_whole = turned.measured_whole && ring;
-    if (ring) {
+    if (face.revolved && on_axis(*axis, face.axis)) {
       envelope.add(at_station(face.axis, face.from), face.outer);
       envelope.add(at_station(face.axis, face.to), face.outer);
     }
+  }
+  for (const OtherFace& face : product.others) {
+    const bool ring = face.revolved && on_axis(*axis, face.axis);
+    turned.measured_whole = turned.measured_whole && (ring || envelope.holds(face.box));
   }
   const double length = envelope.length();
   turned.size = {envelope.diameter(), through_bore(product, *axis, length), length};
@@ -221,8 +236,10 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
   finding.about = {part.part};
   if (turned) {
     finding.found = {{"outside_mm", turned->size.outside_mm},
-                     {"bore_mm", turned->size.bore_mm},
                      {"length_mm", turned->size.length_mm}};
+    if (turned->size.bore_mm > 0.0) {
+      finding.found.push_back({"bore_mm", turned->size.bore_mm});
+    }
   } else {
     const BlockPart block = as_block(product);
     finding.found = {{"box_x_mm", block.length_mm},
@@ -231,7 +248,8 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
   }
   if (check.volume_mm3 && product.volume > 0.0 && *check.volume_mm3 > product.volume) {
     finding.found.push_back({"removed_mm3", *check.volume_mm3 - product.volume});
-    finding.found.push_back({"removed_part_of_stock", 1.0 - product.volume / *check.volume_mm3});
+    finding.found.push_back(
+        {"removed_percent", 100.0 * (1.0 - product.volume / *check.volume_mm3)});
   }
   finding.wanted = {{"stock", form_name(stock.form)}, {"cleaning_mm", cleaning}};
   for (const StockMargin& margin : check.margins) {

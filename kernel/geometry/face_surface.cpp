@@ -1,8 +1,11 @@
 #include "geometry/face_surface.hpp"
 
+#include <Adaptor3d_Curve.hxx>
 #include <BRepAdaptor_Surface.hxx>
 #include <BRep_Tool.hxx>
 #include <cmath>
+#include <gp_Ax1.hxx>
+#include <gp_Circ.hxx>
 #include <gp_Cone.hxx>
 #include <gp_Cylinder.hxx>
 #include <gp_Pln.hxx>
@@ -88,6 +91,39 @@ std::optional<FaceSurface> from_fit(const TopoDS_Face& face, const BRepAdaptor_S
   return std::nullopt;
 }
 
+// A fillet that was turned about an axis instead of written as a torus.
+std::optional<FaceSurface> from_turned_circle(const BRepAdaptor_Surface& surface) {
+  const auto curve = surface.BasisCurve();
+  if (curve->GetType() != GeomAbs_Circle) {
+    return std::nullopt;
+  }
+  const gp_Circ circle = curve->Circle();
+  const gp_Ax1 turned_about = surface.AxeOfRevolution();
+  const Line axis{from_occt(turned_about.Location()), from_occt(turned_about.Direction())};
+  const Point centre = from_occt(circle.Location());
+  const Direction normal = from_occt(circle.Axis().Direction());
+  // Both hold to the file's own digits or not at all: a circle askew sweeps another surface.
+  constexpr double in_plane = 1e-9;
+  if (std::abs(dot(normal, axis.along)) > in_plane ||
+      std::abs(dot(centre - axis.at, normal)) > in_plane * (1.0 + circle.Radius())) {
+    return std::nullopt;
+  }
+  FaceSurface result;
+  result.kind = FaceSurface::Kind::torus;
+  result.source = SurfaceSource::revolution;
+  result.axis = {at_station(axis, station(axis, centre)), axis.along};
+  result.radius = distance(axis, centre);
+  result.minor_radius = circle.Radius();
+  return result;
+}
+
+FaceSurface from_revolution(const TopoDS_Face& face, const BRepAdaptor_Surface& surface) {
+  if (const auto fitted = from_fit(face, surface, SurfaceSource::revolution)) {
+    return *fitted;
+  }
+  return from_turned_circle(surface).value_or(FaceSurface{});
+}
+
 }  // namespace
 
 FaceSurface face_surface(const TopoDS_Face& face) {
@@ -128,7 +164,7 @@ FaceSurface face_surface(const TopoDS_Face& face) {
       return result;
     }
     case GeomAbs_SurfaceOfRevolution:
-      return from_fit(face, surface, SurfaceSource::revolution).value_or(result);
+      return from_revolution(face, surface);
     case GeomAbs_SurfaceOfExtrusion:
       return from_fit(face, surface, SurfaceSource::extrusion).value_or(result);
     default:

@@ -58,7 +58,7 @@ TEST_F(MeshFindings, TheDemoPairAgreesWithTheHandCalculation) {
   EXPECT_NEAR(number(found.found, "centre_distance_mm"), 67.6, 1e-12);
   EXPECT_NEAR(number(found.found, "backlash_mm"), 0.173456, 1e-6);
   EXPECT_NEAR(number(found.found, "normal_backlash_min_mm"), 0.162754, 1e-6);
-  EXPECT_NEAR(number(found.found, "backlash_per_centre"), 0.739675, 1e-6);
+  EXPECT_NEAR(number(found.found, "backlash_per_centre_ratio"), 0.739675, 1e-6);
   EXPECT_NEAR(number(found.found, "contact_ratio"), 1.57171, 1e-5);
   EXPECT_NEAR(number(found.found, "first_tip_clearance_mm"), 0.725, 1e-9);
   EXPECT_NEAR(number(found.found, "face_overlap_mm"), 20.0, 1e-9);

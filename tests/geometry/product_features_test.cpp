@@ -3,6 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <BRepAlgoAPI_Fuse.hxx>
+#include <BRepBuilderAPI_MakeEdge.hxx>
+#include <BRepBuilderAPI_MakeFace.hxx>
+#include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepBuilderAPI_NurbsConvert.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
 #include <BRepFilletAPI_MakeFillet.hxx>
@@ -13,6 +16,7 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
 #include <algorithm>
+#include <gp_Circ.hxx>
 #include <numbers>
 
 #include "support/shape_model.hpp"
@@ -155,6 +159,35 @@ TEST(ProductFeatures, AFilletIsARingNoLargerThanItIs) {
   EXPECT_TRUE(product.others[0].revolved);
   EXPECT_NEAR(product.others[0].inner, 10.0, 1e-9);
   EXPECT_NEAR(product.others[0].outer, 11.0, 1e-9);
+}
+
+TEST(ProductFeatures, AFilletTurnedAboutAnAxisIsTheRingATorusWouldBe) {
+  BRepBuilderAPI_MakeWire wire;
+  const gp_Circ circle(gp_Ax2(gp_Pnt(11, 0, 21), gp_Dir(0, -1, 0), gp_Dir(1, 0, 0)), 1.0);
+  const gp_Pnt low(11, 0, 20);
+  const gp_Pnt high(10, 0, 21);
+  const std::vector<gp_Pnt> before{{0, 0, 0}, {15, 0, 0}, {15, 0, 20}, low};
+  const std::vector<gp_Pnt> after{high, {10, 0, 50}, {0, 0, 50}, {0, 0, 0}};
+  const auto add_lines = [&wire](const std::vector<gp_Pnt>& points) {
+    for (std::size_t i = 0; i + 1 < points.size(); ++i) {
+      wire.Add(BRepBuilderAPI_MakeEdge(points[i], points[i + 1]).Edge());
+    }
+  };
+  add_lines(before);
+  // Of the two arcs between the points the short one, whichever way the circle runs.
+  const TopoDS_Edge one = BRepBuilderAPI_MakeEdge(circle, low, high).Edge();
+  GProp_GProps length;
+  BRepGProp::LinearProperties(one, length);
+  wire.Add(length.Mass() < 2.0 ? one : BRepBuilderAPI_MakeEdge(circle, high, low).Edge());
+  add_lines(after);
+  const TopoDS_Face section = BRepBuilderAPI_MakeFace(wire.Wire()).Face();
+  const Product product =
+      analysed(BRepPrimAPI_MakeRevol(section, gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1))).Shape());
+  ASSERT_EQ(product.others.size(), 1U);
+  EXPECT_TRUE(product.others[0].revolved);
+  EXPECT_NEAR(product.others[0].inner, 10.0, 1e-9);
+  EXPECT_NEAR(product.others[0].outer, 11.0, 1e-9);
+  EXPECT_NEAR(product.others[0].to - product.others[0].from, 1.0, 1e-9);
 }
 
 // The kernel's own integration as the judge of ours.
