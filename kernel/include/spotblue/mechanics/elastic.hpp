@@ -17,8 +17,8 @@ enum class GivesWay { ductile, brittle };
 struct Elastic {
   std::string name;  ///< as a finding shows it
   double youngs_modulus_mpa = 0.0;
-  double poisson_ratio = 0.0;     ///< 0 < nu < 0.5
-  double expansion_per_k = 0.0;   ///< linear, 1/K: 11.7e-6 for steel
+  double poisson_ratio = 0.0;    ///< 0 < nu < 0.5
+  double expansion_per_k = 0.0;  ///< linear, 1/K: 11.7e-6 for steel
   std::optional<double> yield_mpa;
   std::optional<double> tensile_mpa;  ///< of brittle materials
   GivesWay gives_way = GivesWay::ductile;

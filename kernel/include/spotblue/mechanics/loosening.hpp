@@ -1,0 +1,70 @@
+#pragma once
+/// @file
+/// A bush held in a stiffer hub, warmed until it yields: when it does, what it keeps of that when
+/// cold again, and from what temperature on it comes back loose in the hub and tight on the shaft.
+///
+/// Model. Bush: elastic, then perfectly plastic at its yield, Tresca's rule with its flow rule,
+/// plane stress, nothing in its bore. Hub: elastic. Both at one temperature. With a, b the bush's
+/// inner and outer radius, Y its yield, p the pressure on its outside:
+///  - At the bore the stress is hoop only, -2 p b^2 / (b^2 - a^2): Tresca and von Mises agree, and
+///    yield begins at p1 = Y (b^2 - a^2) / (2 b^2).
+///  - Yielded out to radius c, the hoop there is -Y, so equilibrium d(r s_r)/dr = s_hoop gives
+///    s_r = -Y (1 - a/r) and on c the pressure q = Y (c - a) / c. The elastic rest carries
+///    p = (Y + q)/2 - (Y - q) c^2 / (2 b^2).
+///  - The whole wall yields at p2 = Y (b - a) / b; the pressure then rises no more. By von Mises it
+///    is the same for a thin wall and up to 15 % more for a thick one: p2 is the low, safe figure.
+///  - The flow rule shortens the bush along the hoop and lengthens it along the axis; the radial
+///    strain stays elastic, (s_r - nu s_hoop) / E, so the bore follows from the outside by
+///    integrating it through the wall.
+///  - Let F be the diametral give per pressure of both parts together, elastic. Warm interference
+///  is
+///    D(T) = D0 + (expansion of bush - of hub) d (T - bench). Of it F p(T) springs back when it
+///    cools; D(T) - F p(T) is lost for good, and D0 less that is left at the bench (negative: it is
+///    loose by so much). Cooling never yields the bush again: its bore ends at Y (b-a)/(b+a).
+/// Left out: yield falls and creep begins as bronze warms, so the real temperatures are lower; a
+/// bush hotter than its hub yields sooner. Oil films, keys and screws are not counted.
+/// Derived here from the two theories named; checked by tests/reference/hand-checks.md.
+
+#include <optional>
+
+#include "spotblue/mechanics/elastic.hpp"
+
+namespace spotblue {
+
+struct BushInHub {
+  double bore_mm = 0.0;          ///< free, > 0
+  double joint_mm = 0.0;         ///< > bore
+  double hub_outside_mm = 0.0;   ///< > joint
+  double interference_mm = 0.0;  ///< effective, diametral, at the bench, >= 0
+  Elastic bush;                  ///< with a yield
+  Elastic hub;
+  double bench_c = 20.0;
+};
+
+/// Warm at one temperature, and cold again after it. Changes are of diameters, growth positive.
+struct WarmedBush {
+  double interference_mm = 0.0;  ///< of the free sizes at temperature; 0 or less: free in the hub
+  double pressure_mpa = 0.0;
+  double yielded_to_mm = 0.0;   ///< diameter the yield reaches from the bore; the bore when none
+  double set_outside_mm = 0.0;  ///< outside lost for good, >= 0
+  double set_bore_mm = 0.0;     ///< bore lost for good, >= 0
+  double left_mm = 0.0;         ///< interference at the bench afterwards; negative is looseness
+  double bore_after_mm = 0.0;   ///< the bore at the bench afterwards, held or loose
+};
+
+/// @param temperature_c  of both, at or above the bench's.
+/// @throws Error bad_input naming the argument out of range, or a bush without a yield.
+[[nodiscard]] WarmedBush warmed_bush(const BushInHub& pair, double temperature_c);
+
+struct Loosening {
+  std::optional<double> first_yield_c;  ///< its bore begins to yield
+  std::optional<double> whole_wall_c;   ///< it yields right through
+  std::optional<double> loose_c;        ///< warmed above this it comes back loose
+  std::optional<double> lets_go_c;      ///< the hub grows away from it: no grip above this
+};
+
+/// The temperatures between the bench and `highest_c` at which these happen.
+/// @throws Error as warmed_bush.
+[[nodiscard]] Loosening loosening(const BushInHub& pair, double highest_c);
+
+}  // namespace spotblue

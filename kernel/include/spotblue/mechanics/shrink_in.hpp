@@ -1,0 +1,42 @@
+#pragma once
+/// @file
+/// Heating the hub or chilling the inner part so that they slip together.
+///
+/// change of temperature = (interference + slip clearance) / (expansion * diameter), from free
+/// linear expansion; as engineering tables of shrink assembly give it. Take the greatest
+/// interference, roughness not taken off. Nothing is allowed for cooling on the way to the press.
+
+#include "spotblue/mechanics/elastic.hpp"
+
+namespace spotblue {
+
+/// Dry ice in spirit, and liquid nitrogen. Source: nitrogen seen on gas suppliers' shrink-fitting
+/// pages (-196 C); dry ice from memory.
+inline constexpr double kDryIce_c = -78.0;
+inline constexpr double kLiquidNitrogen_c = -196.0;
+/// Metals contract less when very cold: share of the room-temperature expansion that is left on the
+/// average down to the two media. From memory of cryogenic tables (carbon steel contracts 0.20 % to
+/// 77 K, 0.253 % by its room-temperature figure).
+inline constexpr double kDryIceShare = 0.9;
+inline constexpr double kLiquidNitrogenShare = 0.8;
+/// Above this a hub's temper may suffer: hardened or carburised steel is commonly tempered at 150
+/// to 200 C, and structural change of steel starts between 200 and 400 C (seen: an encyclopaedia's
+/// article on shrink fitting and a public page of tolerance notes).
+inline constexpr double kTemperLimit_c = 200.0;
+
+struct SlipIn {
+  double heat_hub_to_c = 0.0;
+  double chill_inner_to_c = 0.0;  ///< by the room-temperature expansion; see the shares above
+  bool dry_ice_will_do = false;
+  bool liquid_nitrogen_will_do = false;
+  bool may_soften_hub = false;  ///< heat_hub_to_c is above kTemperLimit_c
+};
+
+/// @param joint_mm  diameter, > 0.
+/// @param interference_mm  greatest diametral interference, >= 0.
+/// @param clearance_mm  wanted while slipping in, >= 0.
+/// @throws Error bad_input naming the argument that is out of range.
+[[nodiscard]] SlipIn slip_in(const Elastic& hub, const Elastic& inner, double joint_mm,
+                             double interference_mm, double clearance_mm, double bench_c);
+
+}  // namespace spotblue
