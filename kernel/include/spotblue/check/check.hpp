@@ -21,7 +21,8 @@ struct CheckResult {
 [[nodiscard]] CheckResult check(const Job& job);
 
 /// Judges what was found on the model; the same job and look give the same findings in the same
-/// order: radial, thread, width, taper, axial, clash, size, then wants that matched nothing.
+/// order: radial, thread, width, taper, axial, clash, size, plain bearing, thrust face, keep off,
+/// make to suit, then wants that matched nothing.
 ///
 /// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
 /// of the job ends in one. Outcomes by ISO 14253-1; a range that is wide because a part is still to
