@@ -37,6 +37,7 @@ constexpr std::array kFindings{
     mesh_findings,
     cut_findings,
     stock_findings,
+    suit_findings,
     size_findings,
     end_play_findings,
     unmatched_findings,

@@ -31,6 +31,8 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> keep_off_findings(const DeclaredJob& declared);
 /// One for each wanted end play, and one for each group of parts that can move between its stops.
 [[nodiscard]] std::vector<Finding> end_play_findings(const DeclaredJob& declared);
+/// The limits that sizes still to be made must hold now, and wants that contradict each other.
+[[nodiscard]] std::vector<Finding> suit_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
 [[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
 

@@ -1,5 +1,5 @@
 #pragma once
-// The sizes a radial seat's two parts may have, and the fit that is wanted of them.
+// The sizes a hole and its shaft may have, and the fit that is wanted of them.
 
 #include <cstddef>
 #include <optional>
@@ -15,5 +15,7 @@ struct SeatSizes {
 
 /// @throws Error of the standard, with the job's file and line.
 [[nodiscard]] SeatSizes seat_sizes(const DeclaredJob& declared, std::size_t radial_seat);
+/// The same of a slot and its key.
+[[nodiscard]] SeatSizes width_seat_sizes(const DeclaredJob& declared, std::size_t width_seat);
 
 }  // namespace spotblue

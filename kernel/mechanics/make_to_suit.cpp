@@ -269,6 +269,7 @@ class Family {
       }
       SuitWindow window = window_of(size, hold[size], kept(size, measured));
       window.turn = static_cast<int>(turn) + 1;
+      window.of = static_cast<int>(order_.size());
       plan.windows[size] = window;
     }
   }

@@ -57,6 +57,7 @@ struct SuitProblem {
 struct SuitWindow {
   std::size_t size = 0;  ///< into the problem's sizes
   int turn = 0;          ///< 1 for what is best made first
+  int of = 0;            ///< sizes that share demands with it, itself included
   /// Made within these, in any order and without measuring again, every demand holds.
   Limits hold;
   Length target;  ///< middle of `hold`

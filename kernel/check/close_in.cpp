@@ -1,0 +1,141 @@
+#include "check/close_in.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "check/seat_sizes.hpp"
+#include "spotblue/geometry/wall.hpp"
+
+namespace spotblue {
+namespace {
+
+// Share of both peak-to-valley heights that pressing flattens: DIN 7190-1, U - 0.8 (RzA + RzI);
+// from memory.
+constexpr double kFlattened = 0.8;
+
+Length roughness(const DeclaredJob& declared, const FeatureRef& feature) {
+  const Job& job = *declared.job;
+  for (const Surface& surface : job.surfaces) {
+    const NamedFeature named =
+        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
+    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
+      return Length::um(surface.rz_um);
+    }
+  }
+  return Length::um(job.conditions.rz_um);
+}
+
+bool overlap_along(const RadialSeat& a, const RadialSeat& b) {
+  const double first = station(a.axis, at_station(b.axis, b.from));
+  const double second = station(a.axis, at_station(b.axis, b.to));
+  return std::max(a.from, std::min(first, second)) <= std::min(a.to, std::max(first, second));
+}
+
+std::optional<std::size_t> press_seat_of(const DeclaredJob& declared, std::size_t running) {
+  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+  const RadialSeat& bore = seats.at(running);
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const bool same_part = seats[i].shaft.occurrence == bore.hole.occurrence &&
+                           seats[i].centre_line == bore.centre_line;
+    if (!same_part || !overlap_along(bore, seats[i])) {
+      continue;
+    }
+    const SeatSizes sizes = seat_sizes(declared, i);
+    const Limits clearance = sizes.wanted ? sizes.wanted->clearance : sizes.found.clearance;
+    if (clearance.upper < Length()) {
+      return i;
+    }
+  }
+  return std::nullopt;
+}
+
+void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bore,
+                 CloseIn& found) {
+  const auto bush = elastic_of_part(declared, press.shaft.occurrence);
+  const auto hub = elastic_of_part(declared, press.hole.occurrence);
+  if (!bush || !hub) {
+    found.unknown =
+        fmt::format("no material is given for {}",
+                    declared.names.id_of(bush ? press.hole.occurrence : press.shaft.occurrence));
+    return;
+  }
+  bool any = false;
+  const Length seat = Length::mm(press.hole_diameter);
+  for (const WallStretch& stretch : wall_of_hub(declared.look->model, press).stretches) {
+    const Length outside = Length::mm(stretch.outer);
+    if (!(outside > seat) || !(seat > bore)) {
+      continue;
+    }
+    const double ratio = close_in_ratio({bore, seat, outside}, *bush, *hub);
+    found.least = any ? std::min(found.least, ratio) : ratio;
+    found.greatest = any ? std::max(found.greatest, ratio) : ratio;
+    any = true;
+  }
+  if (!any) {
+    found.unknown =
+        fmt::format("the wall of {} is not known", declared.names.id_of(press.hole.occurrence));
+  }
+}
+
+}  // namespace
+
+double close_in_ratio(const PressedRings& rings, const Elastic& bush, const Elastic& hub) {
+  if (!(rings.bore > Length()) || !(rings.bore < rings.seat) || !(rings.seat < rings.outside)) {
+    throw Error(ErrorCode::bad_input, {"", "rings"},
+                fmt::format("need 0 < bore < seat < outside, got {}, {} and {} mm",
+                            rings.bore.in_mm(), rings.seat.in_mm(), rings.outside.in_mm()),
+                "check the diameters of bush and hub");
+  }
+  const double b = rings.bore.in_mm();
+  const double d = rings.seat.in_mm();
+  const double o = rings.outside.in_mm();
+  const double hub_shape = (o * o + d * d) / (o * o - d * d);
+  const double bush_shape = (d * d + b * b) / (d * d - b * b);
+  const double interference = d * ((hub_shape + hub.poisson_ratio) / hub.youngs_modulus_mpa +
+                                   (bush_shape - bush.poisson_ratio) / bush.youngs_modulus_mpa);
+  const double closes = 2.0 * d * d * b / (bush.youngs_modulus_mpa * (d * d - b * b));
+  return closes / interference;
+}
+
+std::optional<CloseIn> close_in_of(const DeclaredJob& declared, std::size_t radial_seat) {
+  const RadialSeat& running = declared.look->seats.radial.at(radial_seat);
+  if (state_of(declared, running.hole.occurrence) != PartState::to_make) {
+    return std::nullopt;
+  }
+  const auto number = press_seat_of(declared, radial_seat);
+  if (!number) {
+    return std::nullopt;
+  }
+  const RadialSeat& press = declared.look->seats.radial[*number];
+  CloseIn found;
+  found.press_seat = *number;
+  found.flattened =
+      kFlattened * (roughness(declared, press.hole) + roughness(declared, press.shaft));
+  take_ratios(declared, press, Length::mm(running.hole_diameter), found);
+  return found;
+}
+
+std::optional<Elastic> elastic_of_part(const DeclaredJob& declared, std::size_t occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  if (part == nullptr || part->material.empty()) {
+    return std::nullopt;
+  }
+  for (const OwnMaterial& own : declared.job->materials) {
+    if (own.name == part->material) {
+      Elastic elastic;
+      elastic.name = own.name;
+      elastic.youngs_modulus_mpa = 1000.0 * own.youngs_modulus_gpa;
+      elastic.poisson_ratio = own.poisson_ratio;
+      elastic.expansion_per_k = 1e-6 * own.expansion_um_per_m_k;
+      elastic.yield_mpa = own.yield_mpa;
+      elastic.tensile_mpa = own.tensile_mpa;
+      elastic.gives_way = !own.yield_mpa && own.tensile_mpa ? GivesWay::brittle : GivesWay::ductile;
+      return elastic;
+    }
+  }
+  const Material* known = find_material(part->material);
+  return known == nullptr ? std::nullopt : std::optional(elastic_of(*known));
+}
+
+}  // namespace spotblue

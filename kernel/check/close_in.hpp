@@ -1,0 +1,41 @@
+#pragma once
+// How much the bore of a bush closes when the bush is pressed into its hub.
+
+#include <cstddef>
+#include <optional>
+#include <string>
+
+#include "check/declared.hpp"
+#include "spotblue/mechanics/elastic.hpp"
+
+namespace spotblue {
+
+/// Diameters of a bush in a hub; bore < seat < outside.
+struct PressedRings {
+  Length bore, seat, outside;
+};
+
+/// Bore close-in for each unit of diametral interference, both elastic.
+/// Thick cylinders (Lame), plane stress: 2 d2 b/(Ei (d2 - b2)) over
+/// d ((Qo + nuo)/Eo + (Qi - nui)/Ei), Qo = (D2 + d2)/(D2 - d2), Qi = (d2 + b2)/(d2 - b2).
+/// @throws Error bad_input when the diameters are not in order.
+[[nodiscard]] double close_in_ratio(const PressedRings& rings, const Elastic& bush,
+                                    const Elastic& hub);
+
+struct CloseIn {
+  std::size_t press_seat = 0;
+  double least = 0.0, greatest = 0.0;  ///< per interference, where the hub is thinnest and thickest
+  Length flattened;                    ///< interference that roughness takes first
+  std::string unknown;                 ///< why there are no numbers; empty when there are
+};
+
+/// The press fit that closes the hole of a radial seat; nothing where its part is not pressed into
+/// anything over that stretch, or is in place already.
+[[nodiscard]] std::optional<CloseIn> close_in_of(const DeclaredJob& declared,
+                                                 std::size_t radial_seat);
+
+/// Nothing where no material is given.
+[[nodiscard]] std::optional<Elastic> elastic_of_part(const DeclaredJob& declared,
+                                                     std::size_t occurrence);
+
+}  // namespace spotblue
