@@ -26,9 +26,9 @@ constexpr double kKeyseatNear = 0.1;
 constexpr double kSharpestBending = 20.0;
 constexpr double kSharpestTorsion = 4.0;
 
-// The worst factors of all shoulders; `unknown` says why there is none.
+// The worst factors of all shoulders, 1 without one; `unknown` says why one is absent.
 struct CornerFactor {
-  double bending = 1.0, torsion = 1.0;
+  std::optional<double> bending = 1.0, torsion = 1.0;
   bool sharp = false;  // a corner without a fillet: the factors are the least it can have
   std::string unknown;
 };
@@ -78,16 +78,17 @@ CornerFactor corner_of(const CutCase& cut) {
     const double height = 0.5 * (shoulder.diameter_mm - after);
     const double fillet = cut.fillet_mm.value_or(0.0);
     worst.sharp = worst.sharp || fillet <= 0.0;
-    const auto factor = [&](ShaftLoad load, double sharpest) {
+    const auto take = [&](std::optional<double>& factor, ShaftLoad load, double sharpest) {
       const double radius = fillet > 0.0 ? fillet : height / sharpest;
       const StressFactor found = shoulder_factor({shoulder.diameter_mm, after, radius}, load);
       if (!found.factor) {
         worst.unknown = found.reason;
       }
-      return found.factor.value_or(1.0);
+      factor =
+          factor && found.factor ? std::optional(std::max(*factor, *found.factor)) : std::nullopt;
     };
-    worst.bending = std::max(worst.bending, factor(ShaftLoad::bending, kSharpestBending));
-    worst.torsion = std::max(worst.torsion, factor(ShaftLoad::torsion, kSharpestTorsion));
+    take(worst.bending, ShaftLoad::bending, kSharpestBending);
+    take(worst.torsion, ShaftLoad::torsion, kSharpestTorsion);
   }
   return worst;
 }
@@ -128,9 +129,20 @@ CutCase case_of(const DeclaredJob& declared, const Cut& cut, const FeatureRef& f
   return found;
 }
 
+std::string where_text(const CutCase& cut) {
+  return cut.round.shoulders.empty() ? "on its skin" : "in the corner";
+}
+
 double peak_of(const CutCase& cut, const NominalStress& nominal) {
-  return equivalent_mpa(
-      {cut.corner.torsion * nominal.torsion_mpa, cut.corner.bending * nominal.bending_mpa});
+  return equivalent_mpa({cut.corner.torsion.value_or(1.0) * nominal.torsion_mpa,
+                         cut.corner.bending.value_or(1.0) * nominal.bending_mpa});
+}
+
+// A new corner so near a keyseat that their stresses add up.
+bool near_keyseat(const CutCase& cut) {
+  return !cut.round.keyseats.empty() && !cut.round.shoulders.empty() &&
+         cut.round.keyseats.front().distance_mm >= 0.0 &&
+         cut.round.keyseats.front().distance_mm < kKeyseatNear * cut.after.outer_mm;
 }
 
 Verdict verdict_on_surroundings(const CutCase& cut, LengthUnit unit) {
@@ -139,10 +151,17 @@ Verdict verdict_on_surroundings(const CutCase& cut, LengthUnit unit) {
   for (const NearKeyseat& keyseat : cut.round.keyseats) {
     if (keyseat.distance_mm < 0.0) {
       verdict = worse(verdict, {Outcome::nonconforming,
-                                fmt::format("the cut runs into {}: the keyseat loses {} of its "
-                                            "depth and its end meets the new corner",
+                                fmt::format("the cut runs into {}: it is left {} less deep",
                                             keyseat.id, length_text(depth, unit))});
     }
+  }
+  if (near_keyseat(cut)) {
+    const NearKeyseat& keyseat = cut.round.keyseats.front();
+    verdict = worse(
+        verdict, {Outcome::undecided,
+                  fmt::format("the cut ends only {} from {}: their stresses add up; stop a tenth "
+                              "of the diameter off or more (common practice)",
+                              length_text(Length::mm(keyseat.distance_mm), unit), keyseat.id)});
   }
   for (const std::string& thread : cut.round.threads) {
     verdict = worse(
@@ -206,26 +225,22 @@ Verdict verdict_on_load(const DeclaredJob& declared, const CutCase& cut) {
   }
   if (peak > kOfYieldAllowed * strength->mpa) {
     return {Outcome::undecided,
-            fmt::format("{:.4g} MPa in the corner is over half the {}: a larger fillet, or have "
-                        "its fatigue worked out",
-                        peak, strength->text)};
+            fmt::format("{:.4g} MPa {} is over half the {}: a larger fillet, or have its fatigue "
+                        "worked out",
+                        peak, where_text(cut), strength->text)};
   }
   return {Outcome::conforming,
-          fmt::format("{}; {:.4g} MPa in the corner under this load", left_text(cut), peak)};
+          fmt::format("{}; {:.4g} MPa {} under this load", left_text(cut), peak, where_text(cut))};
 }
 
 std::string keyseat_remark(const CutCase& cut, LengthUnit unit) {
-  if (cut.round.keyseats.empty() || cut.round.keyseats.front().distance_mm < 0.0) {
+  if (cut.round.keyseats.empty() || cut.round.keyseats.front().distance_mm < 0.0 ||
+      near_keyseat(cut)) {
     return {};
   }
   const NearKeyseat& nearest = cut.round.keyseats.front();
-  const std::string distance = length_text(Length::mm(nearest.distance_mm), unit);
-  return nearest.distance_mm < kKeyseatNear * cut.after.outer_mm
-             ? fmt::format(
-                   "; only {} from {}: stop the cut sooner, a tenth of the diameter off or "
-                   "more",
-                   distance, nearest.id)
-             : fmt::format("; {} from {}", distance, nearest.id);
+  return fmt::format("; {} from {}", length_text(Length::mm(nearest.distance_mm), unit),
+                     nearest.id);
 }
 
 void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
@@ -237,12 +252,14 @@ void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
   }
   found.push_back({"fillet_mm", cut.fillet_mm.value_or(0.0)});
   const std::string corner = cut.corner.sharp ? "sharpest_corner_" : "corner_";
-  if (cut.corner.unknown.empty()) {
-    found.push_back({corner + "bending_kt", cut.corner.bending});
-    found.push_back({corner + "torsion_kt", cut.corner.torsion});
-    const double left = 100.0 * strength_left(cut.before, cut.after);
-    found.push_back({"bending_left_in_corner_percent", left / cut.corner.bending});
-    found.push_back({"torsion_left_in_corner_percent", left / cut.corner.torsion});
+  const double left = 100.0 * strength_left(cut.before, cut.after);
+  if (cut.corner.bending) {
+    found.push_back({corner + "bending_kt", *cut.corner.bending});
+    found.push_back({"bending_left_in_corner_percent", left / *cut.corner.bending});
+  }
+  if (cut.corner.torsion) {
+    found.push_back({corner + "torsion_kt", *cut.corner.torsion});
+    found.push_back({"torsion_left_in_corner_percent", left / *cut.corner.torsion});
   }
 }
 
@@ -270,10 +287,10 @@ void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cu
   finding.found.push_back({"bending_before_mpa", was.bending_mpa});
   finding.found.push_back({"bending_mpa", is.bending_mpa});
   const double peak = peak_of(cut, is);
-  finding.found.push_back({"corner_stress_mpa", peak});
+  finding.found.push_back({"greatest_stress_mpa", peak});
   if (const auto strength = strength_of(declared, cut.feature.occurrence)) {
-    finding.wanted.push_back({"corner_stress_most_mpa", kOfYieldAllowed * strength->mpa});
-    finding.margin.push_back({"corner_stress_mpa", kOfYieldAllowed * strength->mpa - peak});
+    finding.wanted.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa});
+    finding.margin.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa - peak});
   }
 }
 

@@ -142,6 +142,22 @@ Verdict verdict_on_backlash(const GearPair& pair, const MeshPositions& at, Lengt
                       length_text((least - found.lower) / per_centre, unit))};
 }
 
+// Where the narrower face has no mate it does not wear, and leaves a ridge.
+std::string face_remark(const GearPair& pair, LengthUnit unit) {
+  if (!pair.faces_known() || pair.face_mm <= 0.0) {
+    return {};
+  }
+  const auto width = [](const PairedGear& gear) {
+    return gear.blank.face.second - gear.blank.face.first;
+  };
+  const double narrower = std::min(width(pair.a), width(pair.b));
+  return pair.face_mm < narrower - 0.05 * narrower
+             ? fmt::format("; the faces overlap by only {} of {}: line them up",
+                           length_text(Length::mm(pair.face_mm), unit),
+                           length_text(Length::mm(narrower), unit))
+             : std::string();
+}
+
 void add_gear(std::vector<Quantity>& found, const std::string& which, const PairedGear& gear,
               double tip_clearance_mm) {
   found.push_back({which + "_thickness_mm", gear.teeth.thickness_mm});
@@ -157,7 +173,7 @@ std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions
                               {"reference_centre_mm", at.placed.reference_centre_mm},
                               degrees("axes_tilt_deg", pair.tilt),
                               degrees("working_angle_deg", at.placed.working_angle_rad),
-                              {"backlash_mm", at.placed.backlash_mm}};
+                              {"backlash_as_placed_mm", at.placed.backlash_mm}};
   add_range(found, "backlash", backlash_of(at));
   add_range(found, "normal_backlash", normal_backlash_of(at));
   found.push_back({"backlash_per_centre_ratio", at.placed.backlash_per_centre});
@@ -216,7 +232,7 @@ Finding judge_pair(const DeclaredJob& declared, const GearPair& pair) {
       worse(worse(verdict_on_placing(declared, pair), verdict_on_teeth(*at, unit)),
             verdict_on_backlash(pair, *at, unit));
   finding.outcome = verdict.outcome;
-  finding.advice = verdict.advice;
+  finding.advice = verdict.advice + face_remark(pair, unit);
   finding.basis = fmt::format(
       "involute geometry of ISO 21771, exact; bearing play {} each way; least backlash {}; pitch "
       "error and runout of the teeth not known",

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -56,7 +57,7 @@ TEST_F(MeshFindings, TheDemoPairAgreesWithTheHandCalculation) {
   EXPECT_EQ(found.id, "gear-1");
   EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
   EXPECT_NEAR(number(found.found, "centre_distance_mm"), 67.6, 1e-12);
-  EXPECT_NEAR(number(found.found, "backlash_mm"), 0.173456, 1e-6);
+  EXPECT_NEAR(number(found.found, "backlash_as_placed_mm"), 0.173456, 1e-6);
   EXPECT_NEAR(number(found.found, "normal_backlash_min_mm"), 0.162754, 1e-6);
   EXPECT_NEAR(number(found.found, "backlash_per_centre_ratio"), 0.739675, 1e-6);
   EXPECT_NEAR(number(found.found, "contact_ratio"), 1.57171, 1e-5);
@@ -153,7 +154,9 @@ TEST_F(MeshFindings, FacesThatPassEachOtherAreFound) {
 TEST_F(MeshFindings, FacesThatOverlapInPartAreMeasured) {
   declare(standard - 0.05);
   place(67.6, 8.0);
-  EXPECT_NEAR(number(mesh().found, "face_overlap_mm"), 12.0, 1e-9);
+  const Finding found = mesh();
+  EXPECT_NEAR(number(found.found, "face_overlap_mm"), 12.0, 1e-9);
+  EXPECT_NE(found.advice.find("only 12.000 mm of 20.000 mm"), std::string::npos) << found.advice;
 }
 
 TEST_F(MeshFindings, BearingClearanceMovesTheCentreBothWays) {
@@ -173,6 +176,32 @@ TEST_F(MeshFindings, BearingClearanceMovesTheCentreBothWays) {
   EXPECT_NEAR(number(found.found, "bearing_play_mm"), 0.025, 1e-9);
   EXPECT_NEAR(number(found.found, "backlash_max_mm") - number(found.found, "backlash_min_mm"),
               0.05 * 0.7397, 1e-4);
+}
+
+TEST_F(MeshFindings, PlayIsCountedUpToThePartThatCarriesBothGears) {
+  declare(standard - 0.05);
+  // The pinion's bore 20 runs on a spindle of 19.95 that turns in a plate, bore 15.04 on 15.
+  bench.look.model.products.push_back(ring_part(0.0, 9.975, 0.0, 40.0));
+  bench.look.model.products.push_back(ring_part(7.52, 100.0, -20.0, 0.0));
+  const std::size_t spindle = bench.occur(2, "Group/Spindle");
+  const std::size_t plate = bench.occur(3, "Group/Plate");
+  bench.look.model.products[2].id = "Spindle";
+  bench.look.model.products[3].id = "Plate";
+  bench.look.model.products[2].cylinders.push_back(
+      ring_part(0.0, 7.5, -20.0, 0.0).cylinders.front());
+  const auto internal = [&](std::size_t product) {
+    const std::vector<Cylinder>& all = bench.look.model.products[product].cylinders;
+    return static_cast<std::size_t>(
+        std::find_if(all.begin(), all.end(),
+                     [](const Cylinder& c) { return c.side == Side::internal; }) -
+        all.begin());
+  };
+  bench.seat({0, FeatureKind::cylinder, internal(0)}, {spindle, FeatureKind::cylinder, 0});
+  bench.seat({plate, FeatureKind::cylinder, internal(3)}, {spindle, FeatureKind::cylinder, 1});
+  const Direction up{0, 0, 1};
+  bench.look.seats.centre_lines = {{"centre line 1", {{0, 0, 0}, up}, {0, spindle, plate}},
+                                   {"centre line 2", {{67.6, 0, 0}, up}, {1, plate}}};
+  EXPECT_NEAR(number(mesh().found, "bearing_play_mm"), 0.025 + 0.02, 1e-9);
 }
 
 TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
