@@ -51,8 +51,14 @@ std::vector<Want> wants_of(const DeclaredJob& declared, const Groups& groups, co
   for (const AxialStop* stop : {&play.back.front(), &play.ahead.front()}) {
     const AxialWant* want =
         stop->seat == kNoAxialSeat ? nullptr : declared.axial_wants.at(stop->seat);
-    if (want != nullptr && want->kind == AxialWantKind::end_play && taken.insert(want).second) {
-      wants.push_back({{want->least, want->greatest}, want->line});
+    if (want == nullptr || want->kind != AxialWantKind::end_play || !taken.insert(want).second) {
+      continue;
+    }
+    // The same said twice, of the part and of its faces, is one thing to decide.
+    const Limits limits{want->least, want->greatest};
+    if (std::none_of(wants.begin(), wants.end(),
+                     [&limits](const Want& known) { return known.limits == limits; })) {
+      wants.push_back({limits, want->line});
     }
   }
   return wants;

@@ -104,6 +104,17 @@ TEST(EndPlay, ThatClosesWhenWarmDoesNotConform) {
   EXPECT_THAT(finding.caution, HasSubstr("local rules"));
 }
 
+TEST(EndPlay, WantedAlikeOfThePartAndOfItsFacesIsJudgedOnce) {
+  Rig rig = wheel_on_stud();
+  rig.want(0.15, 0.4);
+  AxialWant faces{AxialWantKind::end_play, "Wheel: face 50 @ 40", "Keeper: face 36 @ 0",
+                  Length::mm(0.15),        Length::mm(0.4),       12};
+  rig.job.axial.push_back(faces);
+  EXPECT_EQ(rig.findings().size(), 1U);
+  rig.job.axial.front().greatest = Length::mm(0.2);
+  EXPECT_EQ(rig.findings().size(), 2U);
+}
+
 // What a cone stops is not seen: nothing is proved of it.
 TEST(EndPlay, OfAPartSeatedOnAConeStaysUndecided) {
   Rig rig;
