@@ -92,15 +92,16 @@ CornerFactor corner_of(const CutCase& cut) {
   return worst;
 }
 
+// A bore opened or a face taken back costs a shaft's section nothing; plans count that metal.
+bool is_outside(const Model& model, const FeatureRef& feature) {
+  const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+  return feature.kind == FeatureKind::cylinder &&
+         product.cylinders.at(feature.index).side == Side::external;
+}
+
 CutCase case_of(const DeclaredJob& declared, const Cut& cut, const FeatureRef& feature) {
   const Model& model = declared.look->model;
   const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
-  if (feature.kind != FeatureKind::cylinder ||
-      product.cylinders.at(feature.index).side != Side::external) {
-    throw Error(ErrorCode::bad_input, entry_place(*declared.job, "cuts", cut.line),
-                fmt::format("\"{}\" is not an outside", cut.feature),
-                "name the outside as it will be once it is turned down");
-  }
   const double modelled = product.cylinders[feature.index].diameter;
   const double after =
       size_range(declared, feature, Length::mm(modelled), std::nullopt).centre.in_mm();
@@ -324,7 +325,9 @@ std::vector<Finding> cut_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const Cut& cut : declared.job->cuts) {
     const NamedFeature named = declared.names.feature(cut.feature, {"cuts", "feature", cut.line});
-    findings.push_back(judge_cut(declared, case_of(declared, cut, named.refs.front())));
+    if (is_outside(declared.look->model, named.refs.front())) {
+      findings.push_back(judge_cut(declared, case_of(declared, cut, named.refs.front())));
+    }
   }
   return findings;
 }

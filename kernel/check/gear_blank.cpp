@@ -4,9 +4,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "check/fit_verdict.hpp"
+#include "check/seat_sizes.hpp"
 #include "check/size_range.hpp"
-#include "check/wanted_fit.hpp"
 
 namespace spotblue {
 namespace {
@@ -51,27 +50,6 @@ struct Link {
   double least_mm = 0.0, greatest_mm = 0.0;
 };
 
-// All clearances of a radial seat: limits of a class where a fit makes them.
-Limits clearance_of(const DeclaredJob& declared, std::size_t number) {
-  const RadialSeat& seat = declared.look->seats.radial[number];
-  const Length hole = Length::mm(seat.hole_diameter);
-  const Length shaft = Length::mm(seat.shaft_diameter);
-  std::optional<ClassLimits> hole_class;
-  std::optional<ClassLimits> shaft_class;
-  if (const FitWant* want = declared.radial_fits.at(number)) {
-    const WantedFit wanted = wanted_fit(*declared.job, *want,
-                                        {hole, shaft, sizes_of(declared, seat.hole.occurrence),
-                                         sizes_of(declared, seat.shaft.occurrence)});
-    if (wanted.hole && wanted.shaft) {
-      hole_class = ClassLimits{*wanted.hole, wanted.nominal};
-      shaft_class = ClassLimits{*wanted.shaft, wanted.nominal};
-    }
-  }
-  return found_fit(size_range(declared, seat.hole, hole, hole_class),
-                   size_range(declared, seat.shaft, shaft, shaft_class))
-      .clearance;
-}
-
 std::vector<Link> links_of(const DeclaredJob& declared, std::size_t line) {
   const Seats& seats = declared.look->seats;
   std::vector<Link> links;
@@ -80,7 +58,7 @@ std::vector<Link> links_of(const DeclaredJob& declared, std::size_t line) {
     if (seat.centre_line != line) {
       continue;
     }
-    const Limits clearance = clearance_of(declared, i);
+    const Limits clearance = seat_sizes(declared, i).found.clearance;
     links.push_back({seat.hole.occurrence, seat.shaft.occurrence,
                      0.5 * std::max(0.0, clearance.lower.in_mm()),
                      0.5 * std::max(0.0, clearance.upper.in_mm())});

@@ -17,7 +17,7 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> clash_findings(const DeclaredJob& declared);
 /// One for each pair of gears of a [[meshes]] entry.
 [[nodiscard]] std::vector<Finding> mesh_findings(const DeclaredJob& declared);
-/// One for each [[cuts]] entry: what the shaft loses.
+/// One for each [[cuts]] entry that names an outside: what the shaft loses.
 [[nodiscard]] std::vector<Finding> cut_findings(const DeclaredJob& declared);
 /// One for each part to make that has stock.
 [[nodiscard]] std::vector<Finding> stock_findings(const DeclaredJob& declared);

@@ -158,6 +158,16 @@ TEST_F(CutFindings, AMateWhoseCornerRidesOnTheFilletIsFound) {
   EXPECT_NEAR(number(found.margin, "mate_corner_mm"), -0.2, 1e-9);
 }
 
+TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
+  for (Plane& plane : bench.look.model.products[0].planes) {
+    plane.name = plane.at.z == 0.0 ? "face 28.97" : "face";
+  }
+  cut().feature = "part 1: face 28.97";
+  cut().before = Length();
+  cut().depth = Length::mm(1.0);
+  EXPECT_TRUE(bench.findings().empty());
+}
+
 TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {
   cut().before = Length::mm(28.9);
   try {
