@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <map>
 #include <optional>
+#include <set>
 
 #include "check/running.hpp"
 #include "check/seat_findings.hpp"
@@ -59,6 +60,24 @@ std::map<std::size_t, int> count_by_group(const Groups& groups, const std::vecto
   return counts;
 }
 
+bool nameless(const DeclaredJob& declared, const Bearing& bearing) {
+  const RadialSeat& seat = declared.look->seats.radial[bearing.seat];
+  return material_name(declared, seat.hole.occurrence).empty() &&
+         material_name(declared, seat.shaft.occurrence).empty();
+}
+
+// Groups that turn in at least one bearing of a known material.
+std::set<std::size_t> groups_with_material(const DeclaredJob& declared, const Groups& groups,
+                                           const std::vector<Bearing>& all) {
+  std::set<std::size_t> known;
+  for (const Bearing& bearing : all) {
+    if (!nameless(declared, bearing)) {
+      known.insert(groups.turns_with.at(bearing.rub.turning));
+    }
+  }
+  return known;
+}
+
 std::optional<Length> least_wall(const DeclaredJob& declared, const RadialSeat& seat) {
   std::optional<Length> least;
   for (const WallStretch& stretch : wall_of_hub(declared.look->model, seat).stretches) {
@@ -110,7 +129,8 @@ void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ra
                     ratios.clearance_least, guide.least));
   }
   if (ratios.clearance_greatest > guide.greatest + rounding) {
-    reasons.add(Outcome::undecided,
+    const bool always = ratios.clearance_least > guide.greatest + rounding;
+    reasons.add(always ? Outcome::nonconforming : Outcome::undecided,
                 fmt::format("clearance may be {:.4f} of the diameter, common practice is {:.4f} or "
                             "less: it knocks and loses its oil",
                             ratios.clearance_greatest, guide.greatest));
@@ -229,9 +249,14 @@ std::vector<Finding> bearing_findings(const DeclaredJob& declared) {
   const std::map<std::size_t, int> counts = count_by_group(groups, all);
   std::vector<Finding> findings;
   findings.reserve(all.size());
+  const std::set<std::size_t> known = groups_with_material(declared, groups, all);
   for (const Bearing& bearing : all) {
-    findings.push_back(
-        judge_bearing(declared, bearing, counts.at(groups.turns_with.at(bearing.rub.turning))));
+    const std::size_t group = groups.turns_with.at(bearing.rub.turning);
+    // Rings without a material beside a bearing that has one stand for a rolling bearing: it takes
+    // its share of the load, and nothing here can judge it.
+    if (!nameless(declared, bearing) || !known.contains(group)) {
+      findings.push_back(judge_bearing(declared, bearing, counts.at(group)));
+    }
   }
   return findings;
 }

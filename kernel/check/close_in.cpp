@@ -6,13 +6,10 @@
 
 #include "check/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
+#include "spotblue/mechanics/press_fit.hpp"
 
 namespace spotblue {
 namespace {
-
-// Share of both peak-to-valley heights that pressing flattens: DIN 7190-1, U - 0.8 (RzA + RzI);
-// from memory.
-constexpr double kFlattened = 0.8;
 
 Length roughness(const DeclaredJob& declared, const FeatureRef& feature) {
   const Job& job = *declared.job;
@@ -87,15 +84,14 @@ double close_in_ratio(const PressedRings& rings, const Elastic& bush, const Elas
                             rings.bore.in_mm(), rings.seat.in_mm(), rings.outside.in_mm()),
                 "check the diameters of bush and hub");
   }
-  const double b = rings.bore.in_mm();
-  const double d = rings.seat.in_mm();
-  const double o = rings.outside.in_mm();
-  const double hub_shape = (o * o + d * d) / (o * o - d * d);
-  const double bush_shape = (d * d + b * b) / (d * d - b * b);
-  const double interference = d * ((hub_shape + hub.poisson_ratio) / hub.youngs_modulus_mpa +
-                                   (bush_shape - bush.poisson_ratio) / bush.youngs_modulus_mpa);
-  const double closes = 2.0 * d * d * b / (bush.youngs_modulus_mpa * (d * d - b * b));
-  return closes / interference;
+  // Any interference will do; one in a thousand is of the size that presses have.
+  PressFit fit;
+  fit.joint_mm = rings.seat.in_mm();
+  fit.interference_mm = 1e-3 * fit.joint_mm;
+  fit.hub = hub;
+  fit.inner = bush;
+  fit.stretches = {{1.0, rings.outside.in_mm(), rings.bore.in_mm()}};
+  return press_fit(fit).bore_close_in_mm / fit.interference_mm;
 }
 
 std::optional<CloseIn> close_in_of(const DeclaredJob& declared, std::size_t radial_seat) {
@@ -110,8 +106,8 @@ std::optional<CloseIn> close_in_of(const DeclaredJob& declared, std::size_t radi
   const RadialSeat& press = declared.look->seats.radial[*number];
   CloseIn found;
   found.press_seat = *number;
-  found.flattened =
-      kFlattened * (roughness(declared, press.hole) + roughness(declared, press.shaft));
+  const Length heights = roughness(declared, press.hole) + roughness(declared, press.shaft);
+  found.flattened = {kSmallRoughnessLoss * heights, kGreatRoughnessLoss * heights};
   take_ratios(declared, press, Length::mm(running.hole_diameter), found);
   return found;
 }

@@ -15,9 +15,8 @@ struct PressedRings {
   Length bore, seat, outside;
 };
 
-/// Bore close-in for each unit of diametral interference, both elastic.
-/// Thick cylinders (Lame), plane stress: 2 d2 b/(Ei (d2 - b2)) over
-/// d ((Qo + nuo)/Eo + (Qi - nui)/Ei), Qo = (D2 + d2)/(D2 - d2), Qi = (d2 + b2)/(d2 - b2).
+/// Bore close-in for each unit of effective diametral interference, both elastic: what press_fit
+/// gives, which is linear.
 /// @throws Error bad_input when the diameters are not in order.
 [[nodiscard]] double close_in_ratio(const PressedRings& rings, const Elastic& bush,
                                     const Elastic& hub);
@@ -25,7 +24,7 @@ struct PressedRings {
 struct CloseIn {
   std::size_t press_seat = 0;
   double least = 0.0, greatest = 0.0;  ///< per interference, where the hub is thinnest and thickest
-  Length flattened;                    ///< interference that roughness takes first
+  Limits flattened;                    ///< interference that roughness takes first
   std::string unknown;                 ///< why there are no numbers; empty when there are
 };
 

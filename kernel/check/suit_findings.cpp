@@ -128,8 +128,8 @@ class Suit {
     finding.found.push_back({"close_in_max_percent", 100.0 * close_in.greatest});
     finding.basis += fmt::format(
         "; pressed into {} its bore closes by {:.3f} to {:.3f} of the interference left when "
-        "roughness has taken {} (thick cylinders; DIN 7190-1, from memory)",
-        where, close_in.least, close_in.greatest, length_text(close_in.flattened, unit()));
+        "roughness has taken {} (thick rings in plane stress; 0.4 to 0.8 of both Rz, DIN 7190-1)",
+        where, close_in.least, close_in.greatest, range_text(close_in.flattened, unit()));
   }
 
   [[nodiscard]] std::string when(const SuitWindow& window) const {

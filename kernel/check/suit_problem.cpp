@@ -19,11 +19,8 @@ struct Part {
   SizeRange range;
 };
 
-// A size or what is left of a bore: terms and a constant.
-struct Form {
-  std::vector<SuitTerm> terms;
-  Length constant;
-};
+// A size, or what is left of a bore: their sum.
+using Form = std::vector<SuitTerm>;
 
 class Builder {
  public:
@@ -97,20 +94,22 @@ class Builder {
   // The bore as it is once pressed in; as it is made where it is not pressed, or where its close-in
   // is not known.
   Form bore_form(const Part& hole, const std::optional<CloseIn>& close_in, double ratio) {
-    Form form{{term(hole, 1.0)}, {}};
+    Form form{term(hole, 1.0)};
     if (close_in && close_in->unknown.empty()) {
       const RadialSeat& press = declared_.look->seats.radial.at(close_in->press_seat);
       const SeatSizes sizes = seat_sizes(declared_, close_in->press_seat);
-      form.terms.push_back(term({press.shaft, sizes.found.shaft}, -ratio));
-      form.terms.push_back(term({press.hole, sizes.found.hole}, ratio));
-      form.constant = ratio * close_in->flattened;
+      form.push_back(term({press.shaft, sizes.found.shaft}, -ratio));
+      form.push_back(term({press.hole, sizes.found.hole}, ratio));
+      // How much roughness takes is known no closer than its two practices.
+      form.push_back({SuitOf::known, job_.problem.known.size(), ratio});
+      job_.problem.known.push_back({"interference lost to roughness", close_in->flattened});
     }
     return form;
   }
 
   void add_demand(const Form& form, Limits wanted, const std::string& name,
                   const std::string& asked) {
-    job_.problem.demands.push_back({name, form.terms, form.constant, wanted});
+    job_.problem.demands.push_back({name, form, {}, wanted});
     job_.asked.push_back(asked);
   }
 
@@ -136,11 +135,11 @@ class Builder {
         add_demand(form, *wanted.hole, name, name);
         continue;
       }
-      form.terms.push_back(term(shaft, -1.0));
+      form.push_back(term(shaft, -1.0));
       add_demand(form, wanted.clearance, name, asked);
     }
     if (by_class) {
-      add_demand({{term(shaft, 1.0)}, {}}, *wanted.shaft, name, name);
+      add_demand({term(shaft, 1.0)}, *wanted.shaft, name, name);
     }
     if (close_in && open(hole.feature)) {
       job_.pressed[size_of(hole.feature)] = PressedBore{*close_in, after(shaft, wanted, by_class)};

@@ -12,7 +12,6 @@ using test::Bench;
 using test::iso;
 using test::number;
 using ::testing::HasSubstr;
-using ::testing::Not;
 
 constexpr double kNear = 1e-6;
 
@@ -137,12 +136,20 @@ TEST(BearingFinding, AMaterialThatIsNotGivenIsNamed) {
   EXPECT_THAT(finding.advice, HasSubstr("no material is given for Bush"));
 }
 
-TEST(BearingFinding, AWornBearingIsSaidToKnock) {
+// 0.2 on 25 is 0.0080; practice ends at 0.0027 for continuous work.
+TEST(BearingFinding, AWornBearingKnocksAndDoesNotConform) {
   Bench bench = shaft_in_bush("bronze", "1045", 25.2);
   turn(bench, 60, Duty::continuous, 500.0);
   const Finding finding = only_bearing(bench);
-  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(finding.advice, HasSubstr("clearance may be 0.0080 of the diameter"));
+}
+
+TEST(BearingFinding, AClearanceThatMayBeTooGreatIsUndecided) {
+  Bench bench = shaft_in_bush("bronze", "1045", 25.06);
+  bench.measure("Bush: bore 25", 25.06, 0.02);
+  turn(bench, 60, Duty::continuous, 500.0);
+  EXPECT_EQ(only_bearing(bench).outcome, Outcome::undecided);
 }
 
 TEST(BearingFinding, APressedPairIsNoBearing) {
@@ -168,6 +175,17 @@ TEST(BearingFinding, TwoBearingsShareTheLoad) {
   ASSERT_EQ(found.size(), 2U);
   EXPECT_NEAR(number(found[1].found, "pressure_mpa"), 0.5, kNear);
   EXPECT_THAT(found[1].basis, HasSubstr("shared evenly by 2 bearings"));
+}
+
+TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheirMaker) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  const FeatureRef ring = bench.bore(bench.part("Ring"), "bore 30", 30.03);
+  const std::size_t sleeve = bench.part("Sleeve");
+  bench.seat(ring, bench.outside(sleeve, "outside 30", 30.0));
+  bench.job.joins.push_back({"Sleeve", "Shaft", "clamped", 0});
+  turn(bench, 60, Duty::continuous, 500.0);
+  EXPECT_EQ(of_kind(bench, "plain bearing").size(), 1U);
+  EXPECT_NEAR(number(only_bearing(bench).found, "pressure_mpa"), 0.5, kNear);
 }
 
 TEST(BearingFinding, WhereBothTurnTheyAreTakenAgainstEachOther) {

@@ -73,7 +73,7 @@ INSTANTIATE_TEST_SUITE_P(Demo, DemoPlan,
 
 TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   const auto found = nonconforming(check_demo("ink-disc-plan-b"));
-  ASSERT_EQ(found.size(), 5U);
+  ASSERT_EQ(found.size(), 6U);
   EXPECT_THAT(found[0].about, ElementsAre("Bracket: bore 25.19", "Cross shaft: outside 24.93"));
   EXPECT_NEAR(number(found[0].found, "modelled_clearance_mm"), 0.26, 1e-6);
   EXPECT_THAT(found[1].about, ElementsAre("Cover: bore 16.5", "Cross shaft: outside 15.96"));
