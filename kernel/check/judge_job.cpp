@@ -31,6 +31,8 @@ constexpr std::array kFindings{
     taper_findings,
     axial_findings,
     clash_findings,
+    press_findings,
+    sleeve_findings,
     bearing_findings,
     thrust_findings,
     keep_off_findings,

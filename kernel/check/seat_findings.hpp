@@ -15,6 +15,10 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> taper_findings(const DeclaredJob& declared);
 [[nodiscard]] std::vector<Finding> axial_findings(const DeclaredJob& declared);
 [[nodiscard]] std::vector<Finding> clash_findings(const DeclaredJob& declared);
+/// One for each radial seat that is pressed or may come out so.
+[[nodiscard]] std::vector<Finding> press_findings(const DeclaredJob& declared);
+/// One for each seat that runs in the bore of a pressed part: the clearance that pressing leaves.
+[[nodiscard]] std::vector<Finding> sleeve_findings(const DeclaredJob& declared);
 /// One for each pair of gears of a [[meshes]] entry.
 [[nodiscard]] std::vector<Finding> mesh_findings(const DeclaredJob& declared);
 /// One for each [[cuts]] entry that names an outside: what the shaft loses.

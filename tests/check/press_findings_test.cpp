@@ -1,0 +1,186 @@
+// Press fits and the clearance they leave, on parts turned about one line. Numbers of the mechanics
+// are theirs to prove (tests/mechanics); here they are asked for and judged.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cstddef>
+#include <numbers>
+
+#include "check/bench.hpp"
+#include "support/value_parts.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::Bench;
+using test::iso;
+using test::number;
+using ::testing::HasSubstr;
+
+constexpr double kHubOutside = 80.0;
+
+FeatureRef cylinder_of(const Bench& bench, std::size_t part, Side side) {
+  const std::vector<Cylinder>& all =
+      bench.look.model.products[bench.look.model.occurrences[part].product].cylinders;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (all[i].side == side) {
+      return {part, FeatureKind::cylinder, i};
+    }
+  }
+  return {};
+}
+
+void seat(Bench& bench, std::size_t outer, std::size_t inner) {
+  bench.seat(cylinder_of(bench, outer, Side::internal), cylinder_of(bench, inner, Side::external));
+  RadialSeat& made = bench.look.seats.radial.back();
+  made.axis = {{0, 0, 0}, {0, 0, 1}};
+  made.from = 0.0;
+  made.to = 20.0;
+}
+
+/// A shaft in a bush in a hub, all 20 long; the bush pressed, the shaft free.
+Bench bush_in_hub(double bush_outside, double shaft = 29.9, double bush_bore = 30.0) {
+  Bench bench;
+  const auto ring = [](double bore, double outside) {
+    return test::ring_part(0.5 * bore, 0.5 * outside, 0.0, 20.0);  // radii
+  };
+  bench.look.model = test::placed_model(
+      {{ring(44.0, kHubOutside), {}}, {ring(bush_bore, bush_outside), {}}, {ring(0.0, shaft), {}}});
+  const std::array<const char*, 3> names{"Hub", "Bush", "Shaft"};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    Product& product = bench.look.model.products[i];
+    product.id = product.name = names[i];
+    for (Cylinder& cylinder : product.cylinders) {
+      cylinder.name = cylinder.side == Side::internal ? "bore 1" : "outside 1";
+    }
+    bench.look.model.occurrences[i].id = bench.look.model.occurrences[i].path = names[i];
+  }
+  seat(bench, 0, 1);
+  seat(bench, 1, 2);
+  bench.declare("Hub", PartState::as_found, SizesMeant::actual).material = "1045";
+  bench.declare("Bush", PartState::to_make, SizesMeant::actual).material = "leaded bronze";
+  bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = "1045";
+  bench.job.conditions.rz_um = 0.0;
+  return bench;
+}
+
+std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
+  std::vector<Finding> found;
+  for (const Finding& finding : bench.findings()) {
+    if (finding.kind == kind) {
+      found.push_back(finding);
+    }
+  }
+  return found;
+}
+
+Finding press(const Bench& bench) { return of_kind(bench, "press fit").at(0); }
+Finding clearance(const Bench& bench) { return of_kind(bench, "running clearance").at(0); }
+
+TEST(PressFinding, ConformsBelowYieldAndSaysHowToPress) {
+  const Finding finding = press(bush_in_hub(44.03));
+  EXPECT_EQ(finding.id, "press-1");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.found, "interference_max_mm"), 0.03, 1e-9);
+  EXPECT_GT(number(finding.found, "pressure_max_mpa"), 0.0);
+  EXPECT_LT(number(finding.found, "inner_utilisation_percent"), 100.0);
+  EXPECT_THAT(finding.advice, HasSubstr("press with up to"));
+  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+}
+
+TEST(PressFinding, NamesThePartThatGivesWayAndTheInterferenceThatIsEnough) {
+  const Finding finding = press(bush_in_hub(44.10));
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("Bush gives way at the inner part's bore"));
+  EXPECT_THAT(finding.advice, HasSubstr("interference is enough"));
+}
+
+// Force = friction x pressure x pi x diameter x length, the diameter the middle of both.
+TEST(PressFinding, ForceComesFromTheJobsFrictionAndTheWholeLength) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.conditions.friction_greatest = 0.3;
+  const Finding finding = press(bench);
+  EXPECT_NEAR(number(finding.found, "force_to_press_max_n"),
+              0.3 * number(finding.found, "pressure_max_mpa") * std::numbers::pi * 44.015 * 20.0,
+              1e-3);
+}
+
+TEST(PressFinding, IsUndecidedWithoutAMaterialAndNamesThePart) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.parts[0].material = "";
+  const Finding finding = press(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("no material is given for Hub"));
+}
+
+TEST(PressFinding, AClearanceFitIsNoPressFit) {
+  EXPECT_TRUE(of_kind(bush_in_hub(43.98), "press fit").empty());
+}
+
+TEST(PressFinding, RoughnessMayTakeTheWholeInterference) {
+  Bench bench = bush_in_hub(44.008);
+  bench.job.conditions.rz_um = 25.0;  // 0.4 x 50 um = 0.020 mm and more
+  const Finding finding = press(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("without hold"));
+}
+
+TEST(PressFinding, CastIronIsWarnedOfHiddenCracks) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.parts[0].material = "grey iron";
+  EXPECT_THAT(press(bench).caution, HasSubstr("hide cracks"));
+}
+
+TEST(PressFinding, ABushThatRunsTooHotComesBackLoose) {
+  Bench bench = bush_in_hub(44.03);
+  const double loose = number(press(bench).found, "comes_back_loose_above_c");
+  bench.job.conditions.running_c = loose + 5.0;
+  const Finding finding = press(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("comes back loose"));
+}
+
+TEST(RunningClearance, IsWhatPressingLeavesOfTheTurnedBore) {
+  Bench bench = bush_in_hub(44.03);
+  bench.want("Bush: bore 1", "Shaft: outside 1",
+             ClearanceLimits{Length::mm(0.05), Length::mm(0.1)});
+  const Finding finding = clearance(bench);
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  const double close_in = number(finding.found, "bore_close_in_max_mm");
+  EXPECT_GT(close_in, 0.0);
+  EXPECT_NEAR(number(finding.found, "clearance_min_mm"), 0.1 - close_in, 1e-9);
+  EXPECT_NEAR(number(press(bench).found, "bore_close_in_max_mm"), close_in, 1e-4);
+}
+
+TEST(RunningClearance, SaysWhatToTurnTheBoreToBeforePressing) {
+  Bench bench = bush_in_hub(44.03);
+  bench.want("Bush: bore 1", "Shaft: outside 1",
+             ClearanceLimits{Length::mm(0.09), Length::mm(0.12)});
+  const Finding finding = clearance(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(finding.wanted, "bore_before_pressing_min_mm"),
+              29.9 + 0.09 + number(finding.found, "bore_close_in_max_mm"), 1e-9);
+  EXPECT_THAT(finding.advice, HasSubstr("before pressing"));
+}
+
+TEST(RunningClearance, ABushFoundInItsHubHasClosedInAlready) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.parts[1].state = PartState::as_found;
+  EXPECT_NEAR(number(clearance(bench).found, "clearance_min_mm"), 0.1, 1e-6);
+}
+
+TEST(RunningClearance, BindsWhenTheWarmBushClosesOnTheShaft) {
+  Bench bench = bush_in_hub(44.03, 29.97);
+  bench.job.conditions.running_c = 120.0;
+  bench.job.parts[2].running_c = 160.0;
+  const Finding finding = clearance(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_LT(number(finding.found, "warm_clearance_min_mm"), 0.0);
+  EXPECT_GT(number(finding.found, "warm_binding_pressure_max_mpa"), 0.0);
+  EXPECT_THAT(finding.advice, HasSubstr("binds when warm"));
+}
+
+}  // namespace
+}  // namespace spotblue
