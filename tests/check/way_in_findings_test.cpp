@@ -162,5 +162,37 @@ springs = true
   EXPECT_THAT(text_of(said.found, "step_1"), HasSubstr("Retaining ring into Housing, spring in"));
 }
 
+class DemoWaysIn : public testing::TestWithParam<const char*> {};
+
+// The planted faults of the demo (an eccentric that fouls a boss, a cover's hole off its axis)
+// spoil no way in.
+TEST_P(DemoWaysIn, HaveAnOrderWithTheKeyBeforeTheEccentric) {
+  const Folder folder;
+  const std::filesystem::path models = SPOTBLUE_MODELS;
+  const std::string name = GetParam();
+  write_mockup(read_mockup(models / (name + ".mockup.toml")), folder.file("m.step"));
+  Job job = read_job(models / (name + ".job.toml"));
+  job.model = folder.file("m.step");
+  job.cuts.clear();
+  std::string steps;
+  for (const Finding& finding : check(job).findings) {
+    if (finding.kind == "way in") {
+      EXPECT_EQ(finding.outcome, Outcome::conforming) << finding.advice;
+      for (const Quantity& quantity : finding.found) {
+        steps += std::get<std::string>(quantity.value) + '\n';
+      }
+    }
+  }
+  EXPECT_THAT(steps, HasSubstr("Retaining ring into Bracket, spring in towards -z"));
+  const auto key = steps.find("Key into Cross shaft, drop in");
+  ASSERT_NE(key, std::string::npos);
+  EXPECT_LT(key, steps.find("Eccentric over Cross shaft, slide"));
+  EXPECT_LT(steps.find("Eccentric over Cross shaft, slide"), steps.find("End screw into"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Plans, DemoWaysIn,
+                         testing::Values("ink-disc-plan-a", "ink-disc-plan-b",
+                                         "ink-disc-plan-b-mended", "ink-disc-plan-c"));
+
 }  // namespace
 }  // namespace spotblue
