@@ -42,6 +42,7 @@ constexpr std::array kFindings{
     suit_findings,
     size_findings,
     end_play_findings,
+    way_in_findings,
     unmatched_findings,
 };
 // clang-format on

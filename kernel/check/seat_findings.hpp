@@ -37,6 +37,9 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> end_play_findings(const DeclaredJob& declared);
 /// The limits that sizes still to be made must hold now, and wants that contradict each other.
 [[nodiscard]] std::vector<Finding> suit_findings(const DeclaredJob& declared);
+/// One for each group of centre lines: an order in which its parts go together, or what blocks
+/// them.
+[[nodiscard]] std::vector<Finding> way_in_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
 [[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
 

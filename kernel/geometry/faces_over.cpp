@@ -85,6 +85,24 @@ void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, S
   seen.report(over, name, ring, std::max(t.radius_from, t.radius_to) * tilt * tilt);
 }
 
+/// Angles of the generators to look at: all round, and where they cross the stretch's ends. The
+/// generator at `angle` stands at middle + height sin(angle).
+std::vector<double> angles_of(Span stretch, double middle, double height) {
+  std::vector<double> angles;
+  angles.reserve(kAngles + 4);
+  for (int i = 0; i < kAngles; ++i) {
+    angles.push_back(kTurn * i / kAngles);
+  }
+  for (const double limit : {stretch.low, stretch.high}) {
+    const double sine = (limit - middle) / height;
+    if (std::abs(sine) < 1.0) {
+      angles.push_back(std::asin(sine));
+      angles.push_back(std::numbers::pi - std::asin(sine));
+    }
+  }
+  return angles;
+}
+
 /// A cylinder across the axis, generator by generator.
 void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, Span stretch,
                 const std::string& name) {
@@ -104,17 +122,8 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
     const Direction n = std::cos(angle) * level + std::sin(angle) * rise;
     return std::atan2(dot(n, t.y), dot(n, t.x));
   };
-  std::vector<double> angles;
-  for (int i = 0; i < kAngles; ++i) {
-    angles.push_back(kTurn * i / kAngles);
-  }
-  for (const double limit : {stretch.low, stretch.high}) {
-    const double sine = (limit - dot(off, axis.along)) / (radius * rising);
-    if (std::abs(sine) < 1.0) {
-      angles.push_back(std::asin(sine));
-      angles.push_back(std::numbers::pi - std::asin(sine));
-    }
-  }
+  const double middle = dot(off, axis.along);
+  const std::vector<double> angles = angles_of(stretch, middle, radius * rising);
   Seen seen;
   for (const double angle : angles) {
     if (!in_arcs(flat_angle(angle), t.arcs)) {
@@ -171,6 +180,28 @@ Region strip_of(const Region& region, Point2 gradient, Span z) {
 double nearest_to_zero(Span span) { return std::max({0.0, span.low, -span.high}); }
 double farthest_from_zero(Span span) { return std::max(std::abs(span.low), std::abs(span.high)); }
 
+/// Least and greatest of the face along `level` over the stretch; nothing where it is not there. A
+/// rectangle with sides along the axis reaches as far over any stretch.
+std::optional<Span> reach_over(const Flat& flat, const Line& axis, Span stretch, Span z,
+                               Direction level) {
+  const Span whole = extent(flat, level);
+  const double rise = std::hypot(dot(flat.u, axis.along), dot(flat.v, axis.along));
+  const double full = (z.high - z.low) / rise * (whole.high - whole.low);
+  const bool cut = z.low < stretch.low - kSame || z.high > stretch.high + kSame;
+  if (!cut || std::abs(area(*flat.outline) - full) < 1e-9 * full) {
+    return whole;
+  }
+  const double start = station(axis, flat.at);
+  const Region part = strip_of(*flat.outline, {dot(flat.u, axis.along), dot(flat.v, axis.along)},
+                               {stretch.low - start, stretch.high - start});
+  if (is_empty(part)) {
+    return {};
+  }
+  Flat trimmed = flat;
+  trimmed.outline = &part;
+  return extent(trimmed, level);
+}
+
 void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, Span stretch,
               const std::string& name) {
   const double nz = dot(flat.normal, axis.along);
@@ -187,25 +218,13 @@ void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, S
   if (z.low > stretch.high - kSame || z.high < stretch.low + kSame) {
     return;
   }
-  Span side = extent(flat, level);
-  const double rise = (z.high - z.low) / slant;
-  const bool cut = z.low < stretch.low - kSame || z.high > stretch.high + kSame;
-  const double full = rise * (side.high - side.low);
-  const bool rectangle = std::abs(area(*flat.outline) - full) < 1e-9 * full;
-  if (cut && !rectangle) {
-    const double start = dot(flat.at, axis.along) - base;
-    const Region part = strip_of(*flat.outline, {dot(flat.u, axis.along), dot(flat.v, axis.along)},
-                                 {stretch.low - start, stretch.high - start});
-    if (is_empty(part)) {
-      return;
-    }
-    Flat trimmed = flat;
-    trimmed.outline = &part;
-    side = extent(trimmed, level);
+  const std::optional<Span> level_reach = reach_over(flat, axis, stretch, z, level);
+  if (!level_reach) {
+    return;
   }
   z = {std::max(z.low, stretch.low), std::min(z.high, stretch.high)};
   const double middle = dot(axis.at, level);
-  side = {side.low - middle, side.high - middle};
+  const Span side{level_reach->low - middle, level_reach->high - middle};
   // On the plane out . p = (normal . at - z nz) / slant.
   const double level_at = dot(flat.normal, flat.at - axis.at);
   const double one = (level_at - z.low * nz) / slant;

@@ -170,6 +170,27 @@ Box box_of(const Cylinder& cylinder) {
   return box;
 }
 
+// The ring that the arc of a torus's tube fills when it is turned about the axis; the arc stays
+// within one quarter.
+RingPiece tube_piece(const FaceSurface& surface, double from, double to) {
+  const auto [low_r, high_r] = std::minmax({std::cos(from), std::cos(to)});
+  const auto [low_z, high_z] = std::minmax({std::sin(from), std::sin(to)});
+  const double r = surface.minor_radius;
+  return {std::max(0.0, surface.radius + low_r * r), surface.radius + high_r * r, low_z * r,
+          high_z * r};
+}
+
+// An arc cut at the quarters and in thirds of them.
+void add_pieces(OtherFace& face, const FaceSurface& surface, const Arc& arc) {
+  constexpr double kPiece = std::numbers::pi / 6.0;
+  const double end = arc.from + arc.sweep;
+  for (double from = arc.from; from < end - 1e-9;) {
+    const double to = std::min(end, (std::floor(from / kPiece + 1e-9) + 1.0) * kPiece);
+    face.pieces.push_back(tube_piece(surface, from, to));
+    from = to;
+  }
+}
+
 void add_torus(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
   OtherFace face;
   face.revolved = true;
@@ -185,6 +206,7 @@ void add_torus(Product& product, const FaceSurface& surface, std::span<const Edg
     double low_z = 1.0;
     double high_z = -1.0;
     for (const Arc& arc : arcs) {
+      add_pieces(face, surface, arc);
       const auto reaches = [&](double angle) {
         return std::fmod(angle - arc.from + 4.0 * std::numbers::pi, 2.0 * std::numbers::pi) <=
                arc.sweep;

@@ -68,8 +68,12 @@ void serialize(Archive& to, Width& v) {
   to(v.name, v.side, v.first, v.second, v.width);
 }
 template <class Archive>
+void serialize(Archive& to, RingPiece& v) {
+  to(v.inner, v.outer, v.from, v.to);
+}
+template <class Archive>
 void serialize(Archive& to, OtherFace& v) {
-  to(v.box, v.revolved, v.axis, v.inner, v.outer, v.from, v.to);
+  to(v.box, v.revolved, v.axis, v.inner, v.outer, v.from, v.to, v.pieces);
 }
 template <class Archive>
 void serialize(Archive& to, Product& v) {

@@ -85,47 +85,60 @@ std::vector<Block> blocks_in(std::span<const Image> images, Span z) {
 }
 
 /// Whether a circle in the cell has a point outside the part's box: then all of the cell is air.
+/// The widest circles are the likeliest.
 bool leaves_box(const FaceBounds& part, const Line& axis, Span z, const Sector& cell) {
   constexpr std::size_t kAngles = 8;
   const double station = 0.5 * (z.low + z.high);
-  const double radius = 0.25 * (cell.low_first + cell.low_last + cell.high_first + cell.high_last);
+  const double low = 0.5 * (cell.low_first + cell.low_last);
+  const double high = 0.5 * (cell.high_first + cell.high_last);
   const Direction x = any_square(axis.along);
   const Direction y = cross(axis.along, x);
   const Point middle = at_station(axis, station);
-  for (std::size_t i = 0; i < kAngles; ++i) {
-    const double angle = 2.0 * std::numbers::pi * static_cast<double>(i) / kAngles;
-    const Point p = middle + radius * std::cos(angle) * x + radius * std::sin(angle) * y;
-    if (!overlap(part.box, Box{p, p})) {
-      return true;
+  for (const double share : {0.5, 0.999}) {
+    const double radius = low + share * (high - low);
+    for (std::size_t i = 0; i < kAngles; ++i) {
+      const double angle = 2.0 * std::numbers::pi * static_cast<double>(i) / kAngles;
+      const Point p = middle + radius * std::cos(angle) * x + radius * std::sin(angle) * y;
+      if (!overlap(part.box, Box{p, p})) {
+        return true;
+      }
     }
   }
   return false;
 }
 
+enum class Cell { air, material, untold };
+
 /// What is known of the cell under `above` and over `below` (absent at the axis).
-bool is_air(const FaceBounds& part, const Line& axis, Span z, const Block* below,
-            const Block& above) {
+Cell cell_between(const FaceBounds& part, const Line& axis, Span z, const Block* below,
+                  const Block& above) {
   const bool air = above.air_below || (below != nullptr && below->air_above);
   const bool material = above.material_below || (below != nullptr && below->material_above);
   if (air || material) {
-    return air && !material;
+    return air && material ? Cell::untold : (air ? Cell::air : Cell::material);
   }
   const Sector cell{below != nullptr ? below->sector.high_first : 0.0,
                     below != nullptr ? below->sector.high_last : 0.0, above.sector.low_first,
                     above.sector.low_last};
-  return leaves_box(part, axis, z, cell);
+  return leaves_box(part, axis, z, cell) ? Cell::air : Cell::untold;
 }
 
 }  // namespace
 
-std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
-                             std::span<const Image> images, Span z) {
-  std::vector<Sector> sectors;
+Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images, Span z) {
+  Slab slab{z, {}, {}};
+  std::vector<Sector>& sectors = slab.occupied;
   const std::vector<Block> blocks = blocks_in(images, z);
   for (std::size_t i = 0; i < blocks.size(); ++i) {
     const Block* below = i > 0 ? &blocks[i - 1] : nullptr;
     const Sector& sector = blocks[i].sector;
-    if (is_air(part, axis, z, below, blocks[i])) {
+    const Cell cell = cell_between(part, axis, z, below, blocks[i]);
+    if (cell == Cell::material) {
+      slab.filled.push_back({below != nullptr ? below->sector.high_first : 0.0,
+                             below != nullptr ? below->sector.high_last : 0.0, sector.low_first,
+                             sector.low_last});
+    }
+    if (cell == Cell::air) {
       sectors.push_back(sector);
     } else if (sectors.empty()) {
       sectors.push_back({0.0, 0.0, sector.high_first, sector.high_last});
@@ -134,7 +147,12 @@ std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
       sectors.back().high_last = sector.high_last;
     }
   }
-  return sectors;
+  return slab;
+}
+
+std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
+                             std::span<const Image> images, Span z) {
+  return slab_of(part, axis, images, z).occupied;
 }
 
 std::vector<double> stations(std::span<const Image> a, std::span<const Image> b, Span window,

@@ -29,8 +29,19 @@ struct Sector {
   double high_first = 0.0, high_last = 0.0;
 };
 
+/// What a part holds of a slab square to the axis, ascending.
+struct Slab {
+  Span z;
+  std::vector<Sector> occupied;  ///< whatever is not proved air
+  std::vector<Sector> filled;    ///< proved material all the way round
+};
+
 /// The images of all faces of the part about a line given in the part's own frame.
 [[nodiscard]] std::vector<Image> images_about(const FaceBounds& part, const Line& axis);
+
+/// The slab of the part over `z`; images that reach only part of it count over all of it.
+[[nodiscard]] Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images,
+                           Span z);
 
 /// What the part occupies in the slab `z`, ascending; conservative. Images that reach only part of
 /// the slab count over all of it.

@@ -10,6 +10,8 @@ namespace {
 constexpr double kWallTilt = 0.03;
 constexpr double kWallOffset = 0.25;
 constexpr double kParallel = 1e-7;
+/// Fillets of more pieces are looked at whole.
+constexpr std::size_t kMostPieces = 8;
 
 /// The axis with two directions square to it.
 struct View {
@@ -212,6 +214,59 @@ Image other_image(const OtherFace& face, const Line& axis) {
   return block_of(face.box, view_along(axis, 0.5 * (face.box.low + face.box.high) - axis.at));
 }
 
+void add_other(Faces& faces, const OtherFace& other, const Line& axis) {
+  if (other.pieces.empty() || other.pieces.size() > kMostPieces) {
+    faces.images.push_back(other_image(other, axis));
+    faces.boxes.push_back(&other.box);
+    return;
+  }
+  OtherFace ring{.box = other.box, .revolved = true, .axis = other.axis};
+  for (const RingPiece& piece : other.pieces) {
+    ring.inner = piece.inner;
+    ring.outer = piece.outer;
+    ring.from = piece.from;
+    ring.to = piece.to;
+    faces.images.push_back(other_image(ring, axis));
+    faces.boxes.push_back(&other.box);
+  }
+}
+
+/// Draws in the images of plane faces whose outlines are known but for a slack.
+///
+/// A plane face is farthest along or from the axis at its edge, where another face of the closed
+/// shell is, or at a corner of its own outline; corners are exact.
+void draw_in_flats(Faces& faces, const FaceBounds& part, const Line& axis) {
+  const auto loose = [](const Flat& flat) { return flat.slack > 0.0; };
+  if (std::ranges::none_of(part.flats, loose)) {
+    return;
+  }
+  Span z{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  double far = 0.0;
+  std::vector<Image*> drawn_in;
+  for (std::size_t i = 0; i < faces.images.size(); ++i) {
+    const auto own = std::ranges::find_if(
+        part.flats, [&](const Flat& flat) { return &flat.box == faces.boxes[i]; });
+    Image& image = faces.images[i];
+    if (own == part.flats.end() || !loose(*own)) {
+      z = {std::min(z.low, image.z.low), std::max(z.high, image.z.high)};
+      far = std::max({far, image.high_first, image.high_last});
+      continue;
+    }
+    drawn_in.push_back(&image);
+    for (const Edge2& edge : own->outline->edges) {
+      const Point corner = own->at + edge.from.u * own->u + edge.from.v * own->v;
+      const double at = station(axis, corner);
+      z = {std::min(z.low, at), std::max(z.high, at)};
+      far = std::max(far, distance(axis, corner));
+    }
+  }
+  for (Image* image : drawn_in) {
+    image->z = {std::max(image->z.low, z.low), std::min(image->z.high, z.high)};
+    image->high_first = std::min(image->high_first, far);
+    image->high_last = std::min(image->high_last, far);
+  }
+}
+
 }  // namespace
 
 std::vector<Image> images_about(const FaceBounds& part, const Line& axis) {
@@ -226,8 +281,10 @@ std::vector<Image> images_about(const FaceBounds& part, const Line& axis) {
     faces.boxes.push_back(&flat.box);
   }
   for (const OtherFace& other : part.others) {
-    faces.images.push_back(other_image(other, axis));
-    faces.boxes.push_back(&other.box);
+    add_other(faces, other, axis);
+  }
+  if (part.closed) {
+    draw_in_flats(faces, part, axis);
   }
   std::vector<Image> images = faces.images;
   for (std::size_t i = 0; i < faces.crossing.size(); ++i) {

@@ -81,6 +81,12 @@ struct Width {
   double width = 0.0;                 ///< mm
 };
 
+/// A ring about an axis by its radii and stations, mm.
+struct RingPiece {
+  double inner = 0.0, outer = 0.0;
+  double from = 0.0, to = 0.0;
+};
+
 /// Any other face, kept as what bounds it.
 struct OtherFace {
   Box box;  ///< product frame, conservative
@@ -89,6 +95,8 @@ struct OtherFace {
   Line axis;
   double inner = 0.0, outer = 0.0;  ///< radii from the axis, mm
   double from = 0.0, to = 0.0;      ///< stations on the axis, mm
+  /// Smaller rings that hold all of a fillet between them; none: it may be anywhere in its ring.
+  std::vector<RingPiece> pieces{};
 };
 
 /// A part, analysed once however often it occurs.

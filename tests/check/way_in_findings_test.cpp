@@ -1,0 +1,198 @@
+// Ways in as findings: mock-up to STEP to look to judge, so that all of the path is walked.
+#include <gmock/gmock.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+
+#include "spotblue/check/check.hpp"
+#include "spotblue/job/job_file.hpp"
+#include "spotblue/job/mockup_file.hpp"
+
+namespace spotblue {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::SizeIs;
+
+/// A folder of its own that goes with the test.
+class Folder {
+ public:
+  Folder()
+      : path_(std::filesystem::temp_directory_path() /
+              ("spotblue-way-in-" + std::to_string(::getpid()))) {
+    std::filesystem::create_directories(path_);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  ~Folder() {
+    std::error_code ignored;
+    std::filesystem::remove_all(path_, ignored);
+  }
+  [[nodiscard]] std::filesystem::path write(const std::string& name,
+                                            const std::string& text) const {
+    std::ofstream(path_ / name) << text;
+    return path_ / name;
+  }
+  [[nodiscard]] std::filesystem::path file(const std::string& name) const { return path_ / name; }
+
+ private:
+  std::filesystem::path path_;
+};
+
+Finding way_in(const std::string& mockup, const std::string& job) {
+  const Folder folder;
+  write_mockup(read_mockup(folder.write("m.mockup.toml", mockup)), folder.file("m.step"));
+  const CheckResult result = check(read_job(
+      folder.write("m.job.toml", "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n" + job)));
+  std::vector<Finding> found;
+  for (const Finding& finding : result.findings) {
+    if (finding.kind == "way in") {
+      found.push_back(finding);
+    }
+  }
+  EXPECT_THAT(found, SizeIs(1));
+  return found.empty() ? Finding{} : found.front();
+}
+
+std::string text_of(const std::vector<Quantity>& quantities, const std::string& key) {
+  for (const Quantity& quantity : quantities) {
+    if (quantity.key == key) {
+      return std::get<std::string>(quantity.value);
+    }
+  }
+  return "no " + key;
+}
+
+/// A spool with a ring of the given bore between its flanges of 30 and 25.
+std::string spool_with_ring(double bore) {
+  return R"(
+title = "Spool"
+[[part]]
+name = "Spool"
+kind = "turned"
+outside = [
+  { name = "flange", diameter = 30, length = 10 },
+  { name = "barrel", diameter = 20, length = 30 },
+  { name = "small flange", diameter = 25, length = 10 },
+]
+[[part]]
+name = "Ring"
+kind = "ring"
+outside = 40
+inside = )" +
+         std::to_string(bore) + R"(
+thickness = 12
+[[place]]
+part = "Spool"
+at = 0
+[[place]]
+part = "Ring"
+at = 20
+)";
+}
+
+// Acceptance 4 of the issue.
+TEST(WayInFinding, ARingBehindAShoulderIsFoundWithTheNameOfWhatBlocksIt) {
+  const Finding finding = way_in(spool_with_ring(20.05), "");
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(text_of(finding.found, "blocked_1") + text_of(finding.found, "blocked_2"),
+              HasSubstr("Ring by Spool towards +z: needs 25.000 mm, has 20.050 mm"));
+  EXPECT_THAT(finding.advice, HasSubstr("Ring cannot be brought to its place past Spool"));
+  ASSERT_THAT(finding.margin, SizeIs(1));
+  EXPECT_NEAR(std::get<double>(finding.margin[0].value), 20.05 - 30.0, 1e-6);
+}
+
+TEST(WayInFinding, WithOneShoulderAwayTheRingGoesOn) {
+  std::string mockup = spool_with_ring(20.05);
+  mockup.replace(mockup.find("diameter = 25"), 13, "diameter = 20");
+  const Finding finding = way_in(mockup, "");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_EQ(text_of(finding.found, "step_1"), "Ring over Spool, slide towards -z");
+  EXPECT_TRUE(finding.caution.empty());
+}
+
+TEST(WayInFinding, AWantedPressFitIsPressedWithTheUsualCaution) {
+  std::string mockup = spool_with_ring(20.0);
+  mockup.replace(mockup.find("diameter = 25"), 13, "diameter = 19");
+  const Finding finding = way_in(mockup, R"(
+[[fits]]
+hole = "Ring: bore 20"
+shaft = "Spool: outside 20"
+class = "H7/s6"
+)");
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_EQ(text_of(finding.found, "step_1"), "Ring over Spool, press towards -z");
+  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+}
+
+const char* const kGroovedHousing = R"(
+title = "Housing"
+[[part]]
+name = "Housing"
+kind = "turned"
+outside = [{ diameter = 60, length = 40 }]
+inside = [{ start = 10, diameter = 42, length = 30 }]
+inside_grooves = [{ at = 30, width = 1.85, diameter = 44.5 }]
+[[part]]
+name = "Retaining ring"
+kind = "ring"
+outside = 44.3
+inside = 37
+thickness = 1.75
+gap = 8
+[[place]]
+part = "Housing"
+at = 0
+[[place]]
+part = "Retaining ring"
+at = 30.05
+)";
+
+TEST(WayInFinding, ARingWithAGapInAGrooveIsNotToldUntilItIsSaidToSpring) {
+  const Finding silent = way_in(kGroovedHousing, "");
+  EXPECT_EQ(silent.outcome, Outcome::undecided);
+  EXPECT_THAT(silent.advice, HasSubstr("springs = true"));
+  const Finding said = way_in(kGroovedHousing, R"(
+[[parts]]
+part = "Retaining ring"
+springs = true
+)");
+  EXPECT_EQ(said.outcome, Outcome::conforming);
+  EXPECT_THAT(text_of(said.found, "step_1"), HasSubstr("Retaining ring into Housing, spring in"));
+}
+
+class DemoWaysIn : public testing::TestWithParam<const char*> {};
+
+// The planted faults of the demo (an eccentric that fouls a boss, a cover's hole off its axis)
+// spoil no way in.
+TEST_P(DemoWaysIn, HaveAnOrderWithTheKeyBeforeTheEccentric) {
+  const Folder folder;
+  const std::filesystem::path models = SPOTBLUE_MODELS;
+  const std::string name = GetParam();
+  write_mockup(read_mockup(models / (name + ".mockup.toml")), folder.file("m.step"));
+  Job job = read_job(models / (name + ".job.toml"));
+  job.model = folder.file("m.step");
+  job.cuts.clear();
+  std::string steps;
+  for (const Finding& finding : check(job).findings) {
+    if (finding.kind == "way in") {
+      EXPECT_EQ(finding.outcome, Outcome::conforming) << finding.advice;
+      for (const Quantity& quantity : finding.found) {
+        steps += std::get<std::string>(quantity.value) + '\n';
+      }
+    }
+  }
+  EXPECT_THAT(steps, HasSubstr("Retaining ring into Bracket, spring in towards -z"));
+  const auto key = steps.find("Key into Cross shaft, drop in");
+  ASSERT_NE(key, std::string::npos);
+  EXPECT_LT(key, steps.find("Eccentric over Cross shaft, slide"));
+  EXPECT_LT(steps.find("Eccentric over Cross shaft, slide"), steps.find("End screw into"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Plans, DemoWaysIn,
+                         testing::Values("ink-disc-plan-a", "ink-disc-plan-b",
+                                         "ink-disc-plan-b-mended", "ink-disc-plan-c"));
+
+}  // namespace
+}  // namespace spotblue
