@@ -21,8 +21,9 @@ struct CheckResult {
 [[nodiscard]] CheckResult check(const Job& job);
 
 /// Judges what was found on the model; the same job and look give the same findings in the same
-/// order: fits, gaps and clashes as the look found them, then what the parts do (press, run, thrust,
-/// mesh, cuts, stock, end play, ways in), sizes to make to suit, and wants that matched nothing.
+/// order: fits, gaps and clashes as the look found them, then what the parts do (press, run,
+/// thrust, mesh, cuts, stock, end play, ways in), sizes to make to suit, and wants that matched
+/// nothing.
 ///
 /// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
 /// of the job ends in one. Outcomes by ISO 14253-1; a range that is wide because a part is still to

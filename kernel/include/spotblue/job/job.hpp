@@ -43,7 +43,7 @@ struct JobPart {
   std::optional<Stock> stock;
   std::optional<double> running_c;  ///< its temperature when running; the job's when absent
   bool springs = false;  ///< is sprung in by hand: a shoulder or bore smaller than it lets it pass
-  int line = 0;  ///< of the job file, 1-based; 0 for jobs made in code
+  int line = 0;          ///< of the job file, 1-based; 0 for jobs made in code
 };
 
 enum class FitSystem { iso_286, ansi_b4_1 };
@@ -174,7 +174,7 @@ struct Surface {
 
 /// The distance between two faces of one part, or how far it may be off: measured, or toleranced.
 struct PartLength {
-  std::string a, b;               ///< names of two faces of one part
+  std::string a, b;                ///< names of two faces of one part
   std::optional<Length> measured;  ///< replaces the model's
   std::optional<Length> uncertainty;
   std::optional<Limits> limits;  ///< limit sizes of a length still to be made
@@ -234,12 +234,12 @@ struct Cut {
 /// uses one says so.
 struct Conditions {
   double bench_c = 20.0;
-  double running_c = 20.0;  ///< of parts without one of their own
+  double running_c = 20.0;                                ///< of parts without one of their own
   double friction_least = 0.08, friction_greatest = 0.2;  ///< of pressed joints
-  double rz_um = 6.3;                      ///< of features without a [[surfaces]] entry
-  std::optional<Length> slip_clearance;    ///< for a slip-in assembly; 0.001 of the diameter
-  std::string untoleranced = "m";          ///< ISO 2768-1 class of lengths without limits
-  Length cleaning = Length::mm(1.0);       ///< metal to clean off each side of the stock
+  double rz_um = 6.3;                    ///< of features without a [[surfaces]] entry
+  std::optional<Length> slip_clearance;  ///< for a slip-in assembly; 0.001 of the diameter
+  std::string untoleranced = "m";        ///< ISO 2768-1 class of lengths without limits
+  Length cleaning = Length::mm(1.0);     ///< metal to clean off each side of the stock
 };
 
 struct JobSettings {
