@@ -61,8 +61,10 @@ TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
   EXPECT_GE(result.findings.size(),
             seats.radial.size() + seats.axial.size() + seats.width.size() + seats.threads.size());
   for (const Finding& finding : result.findings) {
-    // What the workshop has still to measure or to make stays open; every seat is decided.
-    EXPECT_TRUE(finding.outcome != Outcome::undecided || finding.kind == "end play") << finding.id;
+    // What the workshop has still to measure or to make stays open, and the press fit of a ball
+    // bearing's ring whose steel nobody declared; every seat is decided.
+    const bool may_stay_open = finding.kind == "end play" || finding.kind == "press fit";
+    EXPECT_TRUE(finding.outcome != Outcome::undecided || may_stay_open) << finding.id;
   }
 }
 
@@ -73,7 +75,7 @@ INSTANTIATE_TEST_SUITE_P(Demo, DemoPlan,
 
 TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   const auto found = nonconforming(check_demo("ink-disc-plan-b"));
-  ASSERT_EQ(found.size(), 6U);
+  ASSERT_EQ(found.size(), 7U);
   EXPECT_THAT(found[0].about, ElementsAre("Bracket: bore 25.19", "Cross shaft: outside 24.93"));
   EXPECT_NEAR(number(found[0].found, "modelled_clearance_mm"), 0.26, 1e-6);
   EXPECT_THAT(found[1].about, ElementsAre("Cover: bore 16.5", "Cross shaft: outside 15.96"));
@@ -81,6 +83,9 @@ TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   EXPECT_NEAR(number(found[1].found, "least_gap_mm"), 0.27 - 0.42, 1e-6);
   EXPECT_EQ(found[2].kind, "axial gap");
   EXPECT_NEAR(number(found[2].found, "gap_mm"), -0.25, 1e-6);
+  // Not planted: the bush's bore closes in under the press and leaves the stud too little.
+  EXPECT_EQ(found[5].kind, "running clearance");
+  EXPECT_EQ(found[6].kind, "plain bearing");
 }
 
 // What two discs share: radii r < R, centres d apart, neither within the other.
@@ -91,34 +96,36 @@ double lens_area(double r, double big, double d) {
          big * big * std::acos(far / big) - far * std::sqrt(big * big - far * far);
 }
 
-TEST(Demo, PlanBHasTheTwoRealClashesAndNoOther) {
+TEST(Demo, PlanBHasTheTwoRealClashesBesideTheMeshOfItsGearBlanks) {
   const CheckResult result = check_demo("ink-disc-plan-b");
-  ASSERT_EQ(result.look.clash.clashes.size(), 2U);
-  EXPECT_NEAR(result.look.clash.clashes[0].depth, 0.15, 1e-6);
-  EXPECT_EQ(result.look.clash.clashes[0].cause, "off axis");
+  ASSERT_EQ(result.look.clash.clashes.size(), 3U);
+  EXPECT_EQ(nonconforming(result)[3].kind, "clash");
+  EXPECT_EQ(nonconforming(result)[3].id, "clash-2");
+  EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.15, 1e-6);
+  EXPECT_EQ(result.look.clash.clashes[1].cause, "off axis");
   // The part of the shaft's disc outside the hole's, through the cover's 4 mm.
   const double pi = std::numbers::pi;
-  EXPECT_NEAR(result.look.clash.clashes[0].volume,
+  EXPECT_NEAR(result.look.clash.clashes[1].volume,
               4 * (pi * 7.98 * 7.98 - lens_area(7.98, 8.25, 0.42)), 1e-4);
-  EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.25, 1e-6);
-  EXPECT_EQ(result.look.clash.clashes[1].cause, "faces overlap");
+  EXPECT_NEAR(result.look.clash.clashes[2].depth, 0.25, 1e-6);
+  EXPECT_EQ(result.look.clash.clashes[2].cause, "faces overlap");
   // Boss and eccentric, less the worn bore and what the keyway, 13.805 from the axis, leaves open
   // beyond it.
   const double bore = 25.19 / 2;
   const double in_bore = 3 * std::sqrt(bore * bore - 9) + bore * bore * std::asin(3 / bore);
-  EXPECT_NEAR(result.look.clash.clashes[1].volume,
+  EXPECT_NEAR(result.look.clash.clashes[2].volume,
               0.25 * (lens_area(24, 28, 6) - pi * bore * bore - (6 * 13.805 - in_bore)), 1e-3);
 }
 
 TEST(Demo, TheMendedPlanConformsThroughout) {
   const CheckResult result = check_demo("ink-disc-plan-b-mended");
   EXPECT_TRUE(nonconforming(result).empty());
-  EXPECT_TRUE(result.look.clash.clashes.empty());
+  ASSERT_EQ(result.look.clash.clashes.size(), 1U);  // the gear blanks, meant by the mesh
 }
 
 TEST(Demo, PlanCAlsoHasTooMuchEndPlay) {
   const auto found = nonconforming(check_demo("ink-disc-plan-c"));
-  ASSERT_EQ(found.size(), 7U);
+  ASSERT_EQ(found.size(), 8U);
   // The worn wheel is 41.9 long on a journal of 42.8; told of the gap and of the loop.
   EXPECT_THAT(found[2].about, Contains(HasSubstr("Wheel: face")));
   EXPECT_NEAR(number(found[2].found, "gap_mm"), 0.9, 1e-6);
