@@ -4,24 +4,14 @@
 
 #include <algorithm>
 
+#include "check/part_material.hpp"
+#include "check/press_case.hpp"
 #include "check/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
 namespace spotblue {
 namespace {
-
-Length roughness(const DeclaredJob& declared, const FeatureRef& feature) {
-  const Job& job = *declared.job;
-  for (const Surface& surface : job.surfaces) {
-    const NamedFeature named =
-        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
-    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
-      return Length::um(surface.rz_um);
-    }
-  }
-  return Length::um(job.conditions.rz_um);
-}
 
 bool overlap_along(const RadialSeat& a, const RadialSeat& b) {
   const double first = station(a.axis, at_station(b.axis, b.from));
@@ -49,12 +39,10 @@ std::optional<std::size_t> press_seat_of(const DeclaredJob& declared, std::size_
 
 void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bore,
                  CloseIn& found) {
-  const auto bush = elastic_of_part(declared, press.shaft.occurrence);
-  const auto hub = elastic_of_part(declared, press.hole.occurrence);
-  if (!bush || !hub) {
-    found.unknown =
-        fmt::format("no material is given for {}",
-                    declared.names.id_of(bush ? press.hole.occurrence : press.shaft.occurrence));
+  const PartMaterial bush = part_material(declared, press.shaft.occurrence);
+  const PartMaterial hub = part_material(declared, press.hole.occurrence);
+  if (!bush.elastic || !hub.elastic) {
+    found.unknown = bush.elastic ? hub.unknown : bush.unknown;
     return;
   }
   bool any = false;
@@ -64,7 +52,7 @@ void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bo
     if (!(outside > seat) || !(seat > bore)) {
       continue;
     }
-    const double ratio = close_in_ratio({bore, seat, outside}, *bush, *hub);
+    const double ratio = close_in_ratio({bore, seat, outside}, *bush.elastic, *hub.elastic);
     found.least = any ? std::min(found.least, ratio) : ratio;
     found.greatest = any ? std::max(found.greatest, ratio) : ratio;
     any = true;
@@ -106,32 +94,11 @@ std::optional<CloseIn> close_in_of(const DeclaredJob& declared, std::size_t radi
   const RadialSeat& press = declared.look->seats.radial[*number];
   CloseIn found;
   found.press_seat = *number;
-  const Length heights = roughness(declared, press.hole) + roughness(declared, press.shaft);
+  const Length heights =
+      Length::um(rz_um_of(declared, press.hole) + rz_um_of(declared, press.shaft));
   found.flattened = {kSmallRoughnessLoss * heights, kGreatRoughnessLoss * heights};
   take_ratios(declared, press, Length::mm(running.hole_diameter), found);
   return found;
-}
-
-std::optional<Elastic> elastic_of_part(const DeclaredJob& declared, std::size_t occurrence) {
-  const JobPart* part = declared.parts.at(occurrence);
-  if (part == nullptr || part->material.empty()) {
-    return std::nullopt;
-  }
-  for (const OwnMaterial& own : declared.job->materials) {
-    if (own.name == part->material) {
-      Elastic elastic;
-      elastic.name = own.name;
-      elastic.youngs_modulus_mpa = 1000.0 * own.youngs_modulus_gpa;
-      elastic.poisson_ratio = own.poisson_ratio;
-      elastic.expansion_per_k = 1e-6 * own.expansion_um_per_m_k;
-      elastic.yield_mpa = own.yield_mpa;
-      elastic.tensile_mpa = own.tensile_mpa;
-      elastic.gives_way = !own.yield_mpa && own.tensile_mpa ? GivesWay::brittle : GivesWay::ductile;
-      return elastic;
-    }
-  }
-  const Material* known = find_material(part->material);
-  return known == nullptr ? std::nullopt : std::optional(elastic_of(*known));
 }
 
 }  // namespace spotblue

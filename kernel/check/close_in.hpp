@@ -33,8 +33,4 @@ struct CloseIn {
 [[nodiscard]] std::optional<CloseIn> close_in_of(const DeclaredJob& declared,
                                                  std::size_t radial_seat);
 
-/// Nothing where no material is given.
-[[nodiscard]] std::optional<Elastic> elastic_of_part(const DeclaredJob& declared,
-                                                     std::size_t occurrence);
-
 }  // namespace spotblue

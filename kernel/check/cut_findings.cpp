@@ -20,7 +20,8 @@ namespace {
 
 // The worst corner's stress against yield at which a shaft passes; common practice, no source.
 constexpr double kOfYieldAllowed = 0.5;
-// A shoulder nearer a keyseat than this part of the diameter adds to its stress; common practice.
+// A shoulder nearer a keyseat than this part of the diameter adds to its stress; common practice,
+// no source.
 constexpr double kKeyseatNear = 0.1;
 // The sharpest corners that the published curves cover, step over fillet.
 constexpr double kSharpestBending = 20.0;

@@ -118,9 +118,11 @@ Verdict measure_closer(const DeclaredJob& declared, const FitCase& fit_case, con
 
 }  // namespace
 
+Outcome worse(Outcome a, Outcome b) { return rank(a) >= rank(b) ? a : b; }
+
 Verdict worse(const Verdict& a, const Verdict& b) {
-  if (rank(a.outcome) != rank(b.outcome)) {
-    return rank(a.outcome) > rank(b.outcome) ? a : b;
+  if (a.outcome != b.outcome) {
+    return worse(a.outcome, b.outcome) == a.outcome ? a : b;
   }
   const bool both = !a.advice.empty() && !b.advice.empty() && a.outcome != Outcome::conforming;
   return {a.outcome, both ? a.advice + "; " + b.advice : (a.advice.empty() ? b : a).advice};

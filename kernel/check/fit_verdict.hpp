@@ -13,6 +13,8 @@ struct Verdict {
   Outcome outcome = Outcome::conforming;
   std::string advice;
 };
+/// Nonconforming before undecided before conforming.
+[[nodiscard]] Outcome worse(Outcome a, Outcome b);
 /// The worse of the two outcomes; advice of both where both are of that outcome.
 [[nodiscard]] Verdict worse(const Verdict& a, const Verdict& b);
 

@@ -15,7 +15,8 @@
 namespace spotblue {
 namespace {
 
-// Two teeth in contact for a fifth of the time: the least that textbooks ask for; common practice.
+// Two teeth in contact for a fifth of the time: the least that textbooks ask for; common practice,
+// no source.
 constexpr double kContactWanted = 1.2;
 
 std::string thickness_text(ThicknessFrom from) {

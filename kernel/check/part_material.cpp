@@ -48,6 +48,17 @@ PartMaterial part_material(const DeclaredJob& declared, std::size_t occurrence) 
              : PartMaterial{elastic_of(*known), ""};
 }
 
+std::optional<double> part_expansion_per_k(const DeclaredJob& declared, std::size_t occurrence) {
+  const std::string name = material_name(declared, occurrence);
+  for (const OwnMaterial& own : declared.job->materials) {
+    if (own.name == name) {
+      return 1e-6 * own.expansion_um_per_m_k;
+    }
+  }
+  const Material* known = find_material(name);
+  return known == nullptr ? std::nullopt : std::optional(1e-6 * known->expansion_per_mk);
+}
+
 double running_temperature_c(const DeclaredJob& declared, std::size_t occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   const double all = declared.job->conditions.running_c;

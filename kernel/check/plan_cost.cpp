@@ -7,7 +7,7 @@
 #include <numbers>
 
 #include "check/declared.hpp"
-#include "check/words.hpp"
+#include "check/fit_verdict.hpp"
 
 namespace spotblue {
 namespace {
@@ -104,20 +104,13 @@ std::size_t presses(const DeclaredJob& declared, const std::vector<Finding>& fin
       }));
 }
 
-Outcome worse_of(Outcome a, Outcome b) {
-  if (a == Outcome::nonconforming || b == Outcome::nonconforming) {
-    return Outcome::nonconforming;
-  }
-  return a == Outcome::conforming ? b : a;
-}
-
 void add_outcomes(const std::vector<Finding>& findings, PlanCost& cost) {
   cost.outcomes = count_outcomes(findings);
   for (std::size_t i = 0; i < findings.size(); ++i) {
     const Finding& finding = findings[i];
     if (finding.kind == "way in") {
       ++cost.ways_in_judged;
-      cost.ways_in = worse_of(cost.ways_in, finding.outcome);
+      cost.ways_in = worse(cost.ways_in, finding.outcome);
     }
     const auto share = margin_share(finding);
     if (finding.outcome == Outcome::conforming && share &&

@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kNoLength_mm = 1e-6;  // shorter stretches come from rounding
 // Less of the circle than this is a clamp or a split bore, which a ring does not stand for.
+// Choice of this program, no source.
 constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
 
 bool is_pressed(const SeatSizes& sizes) {
@@ -25,17 +26,6 @@ bool is_pressed(const SeatSizes& sizes) {
 bool holds_at_every_limit(const SeatSizes& sizes) {
   const Limits asked = sizes.wanted ? sizes.wanted->clearance : sizes.found.clearance;
   return asked.upper <= Length();
-}
-
-double rz_of(const DeclaredJob& declared, const FeatureRef& feature) {
-  for (const Surface& surface : declared.job->surfaces) {
-    const NamedFeature named =
-        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
-    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
-      return surface.rz_um;
-    }
-  }
-  return declared.job->conditions.rz_um;
 }
 
 std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner, double joint) {
@@ -69,8 +59,8 @@ PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes s
   pressed.blind_spots = hub.blind_spots;
   pressed.blind_spots.insert(pressed.blind_spots.end(), inner.blind_spots.begin(),
                              inner.blind_spots.end());
-  pressed.rz_hub_um = rz_of(declared, seat.hole);
-  pressed.rz_inner_um = rz_of(declared, seat.shaft);
+  pressed.rz_hub_um = rz_um_of(declared, seat.hole);
+  pressed.rz_inner_um = rz_um_of(declared, seat.shaft);
   return pressed;
 }
 
@@ -86,6 +76,17 @@ std::vector<PressCase> press_cases(const DeclaredJob& declared) {
     }
   }
   return cases;
+}
+
+double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature) {
+  for (const Surface& surface : declared.job->surfaces) {
+    const NamedFeature named =
+        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
+    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
+      return surface.rz_um;
+    }
+  }
+  return declared.job->conditions.rz_um;
 }
 
 double interference_mm(const PressCase& pressed, FitEnd end) {

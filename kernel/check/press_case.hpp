@@ -36,6 +36,9 @@ struct PressCase {
 /// fit's to say.
 [[nodiscard]] std::vector<PressCase> press_cases(const DeclaredJob& declared);
 
+/// Peak-to-valley height of a feature: its own [[surfaces]] entry's, or the job's.
+[[nodiscard]] double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature);
+
 /// Which end of the possible sizes.
 enum class FitEnd { tightest, middle, loosest };
 

@@ -11,7 +11,8 @@
 namespace spotblue {
 namespace {
 
-// Beyond this the materials of the table are no longer themselves, and nothing is said.
+// Beyond this the materials of the table are no longer themselves, and nothing is said. Common
+// practice, no source.
 constexpr double kHighest_c = 400.0;
 
 void earliest(std::optional<double>& so_far, const std::optional<double>& next) {

@@ -5,44 +5,28 @@
 #include <algorithm>
 #include <utility>
 
+#include "check/fit_verdict.hpp"
+
 namespace spotblue {
 namespace {
-
-int rank(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::conforming:
-      return 0;
-    case Outcome::undecided:
-      return 1;
-    case Outcome::nonconforming:
-      break;
-  }
-  return 2;
-}
 
 Duty harder(Duty a, Duty b) { return std::max(a, b); }
 
 struct Judged {
-  const char* key;   // of the quantity, unit last
-  const char* word;  // for the advice
-  const char* cure;  // what makes it less
+  const char* key;        // of the quantity, unit last
+  const char* limit_key;  // of its limit
+  const char* word;       // for the advice
+  const char* cure;       // what makes it less
   const char* unit;
 };
 
-constexpr Judged kPressure{"pressure_mpa", "pressure", "a longer or larger bearing, or less load",
-                           "MPa"};
-constexpr Judged kSpeed{"speed_m_s", "surface speed", "a smaller diameter or fewer turns", "m/s"};
-constexpr Judged kProduct{"pressure_speed_mpa_m_s", "pressure x speed",
-                          "a longer bearing, less load or fewer turns", "MPa m/s"};
-
-std::string greatest_key(const Judged& judged) {
-  std::string key = judged.key;
-  const std::string unit = std::string_view(judged.key) == kPressure.key ? "_mpa"
-                           : std::string_view(judged.key) == kSpeed.key  ? "_m_s"
-                                                                         : "_mpa_m_s";
-  key.insert(key.size() - unit.size(), "_max");
-  return key;
-}
+constexpr Judged kPressure{"pressure_mpa", "pressure_max_mpa", "pressure",
+                           "a longer or larger bearing, or less load", "MPa"};
+constexpr Judged kSpeed{"speed_m_s", "speed_max_m_s", "surface speed",
+                        "a smaller diameter or fewer turns", "m/s"};
+constexpr Judged kProduct{"pressure_speed_mpa_m_s", "pressure_speed_max_mpa_m_s",
+                          "pressure x speed", "a longer bearing, less load or fewer turns",
+                          "MPa m/s"};
 
 void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
                const std::optional<double>& value, const std::optional<double>& limit,
@@ -54,7 +38,7 @@ void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
   if (!limit || counts == LimitCounts::no) {
     return;
   }
-  finding.wanted.push_back({greatest_key(judged), *limit});
+  finding.wanted.push_back({judged.limit_key, *limit});
   finding.margin.push_back({judged.key, *limit - *value});
   if (*value <= *limit) {
     return;
@@ -179,7 +163,7 @@ void Reasons::add(Outcome outcome, std::string advice) {
 Outcome Reasons::outcome() const {
   Outcome worst = Outcome::conforming;
   for (const Reason& reason : reasons_) {
-    worst = rank(reason.outcome) > rank(worst) ? reason.outcome : worst;
+    worst = worse(worst, reason.outcome);
   }
   return worst;
 }

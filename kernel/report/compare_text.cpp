@@ -92,7 +92,7 @@ class CompareText {
       }
     }
     return paint_.heading("Findings that differ or do not conform") + '\n' + table.text(kIndent) +
-           fmt::format("  {} conform alike in every plan and are not shown\n\n",
+           fmt::format("  {} alike and conforming in every plan: not shown\n\n",
                        counted(alike, "finding", "findings"));
   }
 

@@ -37,7 +37,8 @@ struct WorkUnit {
   std::string_view key, name, inch_name;
   double in_inch_jobs;  // value in the inch job's unit, of 1 in the metric one
 };
-// 1 lbf = 4.4482216 N and 1 in = 25.4 mm exactly; 1 psi = 6.894757 kPa. Longer keys first.
+// By the definitions of the units: 1 in is 25.4 mm, 1 lb 0.45359237 kg, standard gravity 9.80665
+// m/s2. Longer keys first.
 constexpr std::array<WorkUnit, 9> kWorkUnits{{
     {"mpa_m_s", "MPa m/s", "psi ft/min", 145.03774 * 196.85039},
     {"m_s", "m/s", "ft/min", 196.85039},

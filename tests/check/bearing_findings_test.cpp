@@ -31,16 +31,6 @@ void turn(Bench& bench, double rpm, Duty duty, std::optional<double> load_n) {
   bench.job.turning.push_back({"Shaft", rpm, duty, load_n, std::nullopt, 0});
 }
 
-std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
-  std::vector<Finding> found;
-  for (const Finding& finding : bench.findings()) {
-    if (finding.kind == kind) {
-      found.push_back(finding);
-    }
-  }
-  return found;
-}
-
 Finding only_bearing(const Bench& bench) { return of_kind(bench, "plain bearing").at(0); }
 
 TEST(BearingFinding, NothingIsSaidOfWhatDoesNotTurn) {

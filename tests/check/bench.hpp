@@ -160,6 +160,17 @@ inline double number(const std::vector<Quantity>& quantities, const std::string&
   return std::numeric_limits<double>::quiet_NaN();
 }
 
+/// Every finding of one kind, in order.
+inline std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
+  std::vector<Finding> found;
+  for (const Finding& finding : bench.findings()) {
+    if (finding.kind == kind) {
+      found.push_back(finding);
+    }
+  }
+  return found;
+}
+
 /// A wheel with a 44 bore on a bush with a 44 outside, seated: the pair most tests judge.
 inline Bench wheel_on_bush(double bore = 44.0, double outside = 44.0, double off_axis = 0.0) {
   Bench bench;

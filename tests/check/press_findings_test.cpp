@@ -66,16 +66,6 @@ Bench bush_in_hub(double bush_outside, double shaft = 29.9, double bush_bore = 3
   return bench;
 }
 
-std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
-  std::vector<Finding> found;
-  for (const Finding& finding : bench.findings()) {
-    if (finding.kind == kind) {
-      found.push_back(finding);
-    }
-  }
-  return found;
-}
-
 Finding press(const Bench& bench) { return of_kind(bench, "press fit").at(0); }
 Finding clearance(const Bench& bench) { return of_kind(bench, "running clearance").at(0); }
 

@@ -41,16 +41,6 @@ void want_gap(Bench& bench, AxialWantKind kind, double least, double greatest) {
       {kind, "Wheel: face 50", "Bracket: face 64", Length::mm(least), Length::mm(greatest), 0});
 }
 
-std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {
-  std::vector<Finding> found;
-  for (const Finding& finding : bench.findings()) {
-    if (finding.kind == kind) {
-      found.push_back(finding);
-    }
-  }
-  return found;
-}
-
 // 600 N on 1200 mm2; 2/3 (25^3 - 15^3)/(25^2 - 15^2) = 20.4167 mm, at 60 rpm 0.128282 m/s.
 TEST(ThrustFinding, JudgesTheNetAreaAtTheMeanRadius) {
   Bench bench = wheel_on_face();

@@ -46,7 +46,7 @@ TEST(CompareText, WhatAPlanLacksIsADash) {
 TEST(CompareText, WhatConformsAlikeIsCountedNotShown) {
   const std::string text = compared({conforming_plan(0.004), conforming_plan(0.004)});
   EXPECT_THAT(text, Not(HasSubstr("Wheel bore / Stud outside")));
-  EXPECT_THAT(text, HasSubstr("1 finding conform alike in every plan"));
+  EXPECT_THAT(text, HasSubstr("1 finding alike and conforming in every plan"));
 }
 
 // The wanted clearances are -0.059 to -0.018, 0.041 wide: 0.0041 is 20 % of half of that.
