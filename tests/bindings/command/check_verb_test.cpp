@@ -23,9 +23,13 @@ class CheckVerb : public ::testing::Test {
   Bench bench_;
 };
 
-// Every seat judged: the press fit by limits of its clearance, the shoulder by touching.
+// Every seat judged: the press by limits of its clearance and by its materials, the shoulder by
+// touching.
 std::string wants(const std::string& clearance) {
-  return "[[fits]]\nhole = \"Collar: bore 44\"\nshaft = \"Stud: outside 44.035\"\nclearance = " +
+  return "[[parts]]\npart = \"Collar\"\nmaterial = \"carbon steel 1045\"\n"
+         "[[parts]]\npart = \"Stud\"\nmaterial = \"carbon steel 1045\"\n[[fits]]\nhole = \"Collar: "
+         "bore "
+         "44\"\nshaft = \"Stud: outside 44.035\"\nclearance = " +
          clearance +
          "\n[[wants]]\nbetween = [\"Collar\", \"Stud\"]\nkind = \"touch\"\nwithin = 0.01\n";
 }
