@@ -12,8 +12,8 @@
 namespace spotblue {
 namespace {
 
-constexpr double kParallel = 1e-9;  // rad
-constexpr int kSamples = 32;        // of an edge that is neither line nor circle, before refining
+constexpr double kSquareSine = 1e-9;  // rad
+constexpr int kSamples = 32;          // of an edge that is neither line nor circle, before refining
 
 struct Angles {
   Line axis;
@@ -95,7 +95,7 @@ void add_stations(const EdgeCurve& edge, const Line& axis, double& low, double& 
 }
 
 bool turns_about(const EdgeCurve& edge, const Line& axis) {
-  return edge.kind == EdgeCurve::Kind::circle && norm(cross(edge.axis, axis.along)) < kParallel &&
+  return edge.kind == EdgeCurve::Kind::circle && norm(cross(edge.axis, axis.along)) < kSquareSine &&
          distance(axis, edge.centre) < 1e-6;
 }
 

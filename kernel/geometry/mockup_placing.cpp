@@ -12,7 +12,7 @@
 namespace spotblue {
 namespace {
 
-constexpr double kParallel = 1e-9;  // sine of the angle within which two lines are parallel
+constexpr double kParallelSine = 1e-9;  // sine of the angle within which two lines are parallel
 
 // Names of things, to look one up or say which is nearest.
 template <typename Item>
@@ -252,7 +252,7 @@ class Placer {
     resolve(other);
     const PlacedFace face = placed_face(other, face_of(other, placement.against_face, place(i)));
     const double looks = place_direction(inverse(line), face.looks).z;
-    if (std::abs(std::abs(looks) - 1.0) > kParallel) {
+    if (std::abs(std::abs(looks) - 1.0) > kParallelSine) {
       throw place(i).error(
           fmt::format("the face of \"{}\" is not square to this line", placement.against),
           "set it against a face that is, or give at = ...");

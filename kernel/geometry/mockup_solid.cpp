@@ -23,8 +23,8 @@
 namespace spotblue {
 namespace {
 
-constexpr double kBeyond = 1.0;  // mm: how far tools reach past the part
-constexpr double kSame = 1e-9;   // mm
+constexpr double kBeyond = 1.0;      // mm: how far tools reach past the part
+constexpr double kSamePoint = 1e-9;  // mm
 
 gp_Pnt in_section(double z, double r) { return {r, 0.0, z}; }
 
@@ -37,7 +37,7 @@ class Section {
       started_ = true;
       return;
     }
-    if (std::hypot(point.z - last_.z, point.r - last_.r) <= kSame) {
+    if (std::hypot(point.z - last_.z, point.r - last_.r) <= kSamePoint) {
       return;
     }
     const gp_Pnt from = in_section(last_.z, last_.r);

@@ -67,10 +67,10 @@ bool springs_past(bool springs, Span ring, Span other) {
 }
 
 /// The deepest overlap of two sectors over their meetings, if it is one.
-class Overlap {
+class SlabOverlap {
  public:
-  Overlap(const Slab& moving, const Sector& a, const Slab& still, const Sector& b, Sense sense,
-          const Leave& leave) {
+  SlabOverlap(const Slab& moving, const Sector& a, const Slab& still, const Sector& b, Sense sense,
+              const Leave& leave) {
     double most_out = 0.0;
     double most_in = 0.0;
     bool given = true;
@@ -111,7 +111,7 @@ class Overlap {
         springs_past(leave.moving_springs, ra, rb) || springs_past(leave.still_springs, rb, ra)) {
       return true;
     }
-    return std::ranges::any_of(leave.bands, [&](const Band& band) {
+    return std::ranges::any_of(leave.bands, [&](const OverlapBand& band) {
       return shared.low > band.low - kPassing && shared.high < band.high + kPassing &&
              holds(band.moving_z, moving_z) && holds(band.still_z, still_z);
     });
@@ -162,14 +162,14 @@ Passing passing(std::span<const Slab> moving, std::span<const Slab> still, Sense
       }
       for (const Sector& sa : a.occupied) {
         for (const Sector& sb : b.occupied) {
-          if (found.way == Way::free && Overlap(a, sa, b, sb, sense, leave).possible()) {
+          if (found.way == Way::free && SlabOverlap(a, sa, b, sb, sense, leave).possible()) {
             found.way = Way::untold;
           }
         }
       }
       for (const Sector& sa : a.filled) {
         for (const Sector& sb : b.filled) {
-          const Overlap overlap(a, sa, b, sb, sense, leave);
+          const SlabOverlap overlap(a, sa, b, sb, sense, leave);
           if (overlap.certain() && overlap.depth() > deepest) {
             deepest = overlap.depth();
             found = overlap.blocked();

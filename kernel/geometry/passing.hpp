@@ -21,16 +21,16 @@ struct Passing {
 };
 
 /// Radii at which the two may overlap, where the parts that it stands for reach these stations.
-struct Band {
+struct OverlapBand {
   double low = 0.0, high = 0.0;
   std::optional<Span> moving_z, still_z;
 };
 
 /// What two parts may do to each other.
 struct Leave {
-  std::vector<Band> bands;  ///< press fit, thread, keyway
-  double apart = 0.0;       ///< travel within which they come clear of a given overlap
-  double squeeze = 0.0;     ///< radial overlap that gives
+  std::vector<OverlapBand> bands;  ///< press fit, thread, keyway
+  double apart = 0.0;              ///< travel within which they come clear of a given overlap
+  double squeeze = 0.0;            ///< radial overlap that gives
   bool moving_springs = false;
   bool still_springs = false;
 };

@@ -6,13 +6,13 @@
 #include <optional>
 #include <set>
 
+#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
 
 namespace spotblue {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 // Outlines that share less only touch: a strip a micrometre wide on an edge of a few mm.
 constexpr double kLeastArea = 1e-3;  // mm2
 

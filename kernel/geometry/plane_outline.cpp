@@ -9,10 +9,12 @@
 namespace spotblue {
 namespace {
 
-constexpr double kSame = 1e-7;  // mm
-constexpr int kPieces = 48;     // arcs through three points that stand for one free-form edge
+constexpr double kSameCorner = 1e-7;  // mm
+constexpr int kPieces = 48;           // arcs through three points that stand for one free-form edge
 
-bool same(Point2 a, Point2 b) { return std::abs(a.u - b.u) < kSame && std::abs(a.v - b.v) < kSame; }
+bool same(Point2 a, Point2 b) {
+  return std::abs(a.u - b.u) < kSameCorner && std::abs(a.v - b.v) < kSameCorner;
+}
 
 Edge2 straight(Point2 from, Point2 to) { return {from, to, 0.0, {}, 0.0}; }
 

@@ -9,7 +9,7 @@ namespace {
 /// A surface counts as turned about the axis up to this tilt and this part of its radius off it.
 constexpr double kWallTilt = 0.03;
 constexpr double kWallOffset = 0.25;
-constexpr double kParallel = 1e-7;
+constexpr double kParallelTilt = 1e-7;
 /// Fillets of more pieces are looked at whole.
 constexpr std::size_t kMostPieces = 8;
 
@@ -21,7 +21,7 @@ struct View {
 
 View view_along(const Line& axis, Direction toward) {
   const Point square = toward - dot(toward, axis.along) * axis.along;
-  const Direction first = norm(square) > kParallel ? unit(square) : any_square(axis.along);
+  const Direction first = norm(square) > kParallelTilt ? unit(square) : any_square(axis.along);
   return {axis.at, axis.along, first, cross(axis.along, first)};
 }
 
@@ -187,7 +187,7 @@ void add_turned(Faces& faces, const Turned& t, const Line& axis) {
   const auto before = faces.images.size();
   if (const auto offsets = wall_offsets(t, axis, tilt)) {
     add_walls(faces.images, t, axis, *offsets, tilt);
-  } else if (tilt < kParallel * 1e-3) {
+  } else if (tilt < kParallelTilt * 1e-3) {
     faces.images.push_back(parallel_block(t, view_along(axis, t.axis.at - axis.at)));
   } else {
     faces.images.push_back(block_of(t, view_along(axis, t.axis.along)));

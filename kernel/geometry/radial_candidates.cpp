@@ -2,14 +2,13 @@
 #include <cmath>
 #include <numbers>
 
+#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/seat_candidates.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
-
-constexpr double kDegree = std::numbers::pi / 180.0;
 
 // Greatest distance from the hole's axis of a shaft whose section square to that axis is an
 // ellipse: centre at `centre`, long half-axis `radius / cos(tilt)` along `lean`, short one

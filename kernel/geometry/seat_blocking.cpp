@@ -5,13 +5,13 @@
 #include <limits>
 #include <numbers>
 
+#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
 
 namespace spotblue {
 namespace {
 
-constexpr double kDegree = std::numbers::pi / 180.0;
 // A saw cut in a split bush does not open the seat behind it.
 constexpr double kOpenShare = 0.05;
 

@@ -4,14 +4,13 @@
 #include <cmath>
 #include <numbers>
 
+#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_candidates.hpp"
 #include "geometry/taper_candidates.hpp"
 
 namespace spotblue {
 namespace {
-
-constexpr double kDegree = std::numbers::pi / 180.0;
 
 void add_radial(PairCandidates& result, const Product& first, const Product& second,
                 const Frame& frame, const SeatSettings& settings) {

@@ -30,7 +30,7 @@ namespace spotblue {
 namespace {
 
 using Definition = Handle(StepBasic_ProductDefinition);
-using Usage = Handle(StepRepr_NextAssemblyUsageOccurrence);
+using AssemblyUsage = Handle(StepRepr_NextAssemblyUsageOccurrence);
 
 struct Component {
   std::size_t node = 0;
@@ -106,14 +106,14 @@ class TreeReader {
   void find_usages() {
     const auto& entities = kernel_.entities();
     for (int i = 1; i <= entities->NbEntities(); ++i) {
-      const Usage usage = Usage::DownCast(entities->Value(i));
+      const AssemblyUsage usage = AssemblyUsage::DownCast(entities->Value(i));
       if (!usage.IsNull()) {
         add_usage(usage);
       }
     }
   }
 
-  void add_usage(const Usage& usage) {
+  void add_usage(const AssemblyUsage& usage) {
     const auto parent = node_of_.find(usage->RelatingProductDefinition().get());
     const auto child = node_of_.find(usage->RelatedProductDefinition().get());
     if (parent == node_of_.end() || child == node_of_.end()) {

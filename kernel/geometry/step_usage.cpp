@@ -11,14 +11,14 @@
 namespace spotblue {
 namespace {
 
-struct Node {
+struct UsageNode {
   std::vector<int> components;
   int users = 0;
   int depth = 1;
   double occurrences = 0.0;
 };
 
-using Graph = std::unordered_map<int, Node>;
+using Graph = std::unordered_map<int, UsageNode>;
 
 Graph read_graph(const StepText& text) {
   Graph graph;
@@ -62,7 +62,7 @@ std::unordered_map<int, Usage> read_usage(const StepText& text, const std::strin
   while (!ready.empty()) {
     const int id = ready.back();
     ready.pop_back();
-    const Node& node = graph[id];
+    const UsageNode& node = graph[id];
     usage[id] = {node.occurrences, !node.components.empty()};
     placed += node.occurrences;
     if (node.depth > limits.nesting_depth) {
@@ -76,7 +76,7 @@ std::unordered_map<int, Usage> read_usage(const StepText& text, const std::strin
           "export a part of it, or raise the limit");
     }
     for (const int component : node.components) {
-      Node& below = graph[component];
+      UsageNode& below = graph[component];
       below.occurrences += node.occurrences;
       below.depth = std::max(below.depth, node.depth + 1);
       if (--below.users == 0) {

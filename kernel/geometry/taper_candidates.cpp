@@ -4,12 +4,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 
 namespace spotblue {
 namespace {
-
-constexpr double kDegree = std::numbers::pi / 180.0;
 
 double radius_at(const Cone& cone, double s) { return cone.radius + s * std::tan(cone.half_angle); }
 

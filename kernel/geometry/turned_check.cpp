@@ -9,7 +9,6 @@
 namespace spotblue {
 namespace {
 
-constexpr double kSame = 1e-9;      // mm: stations nearer than this are one
 constexpr double kThinnest = 1e-4;  // mm: a wall thinner than this is no wall
 
 std::string_view list_name(Side side) { return side == Side::external ? "outside" : "inside"; }
@@ -39,7 +38,7 @@ void check_break(const MockupPlace& place, const TurnedPart& part, Side side, st
   if (side == Side::internal && !neighbour) {
     room = outside_radius(part, end == 0 ? 0.0 : turned_length(part)) - own;
   }
-  if (edge.size > room + kSame) {
+  if (edge.size > room + kSameStation) {
     throw place.error(fmt::format("a {} of {} mm is larger than the step it breaks, {} mm high",
                                   word, edge.size, room),
                       "make it smaller, or correct the diameters");
@@ -53,7 +52,7 @@ void check_step(const MockupPlace& place, const TurnedPart& part, Side side, std
   need_positive(place, "end diameter", step.end_diameter);
   check_break(place, part, side, i, 0);
   check_break(place, part, side, i, 1);
-  if (step.at_start.size + step.at_end.size > step.length + kSame) {
+  if (step.at_start.size + step.at_end.size > step.length + kSameStation) {
     throw place.error(fmt::format("its chamfers or fillets, {} and {} mm, are longer than the "
                                   "step, {} mm",
                                   step.at_start.size, step.at_end.size, step.length),
@@ -64,7 +63,7 @@ void check_step(const MockupPlace& place, const TurnedPart& part, Side side, std
 // The corner's fillet and the edge's chamfer share the height of one shoulder.
 void check_shoulder(const MockupPlace& place, const Step& a, const Step& b) {
   const double height = std::abs(a.end_diameter - b.diameter) / 2;
-  if (a.at_end.size + b.at_start.size > height + kSame && a.at_end.size > 0.0 &&
+  if (a.at_end.size + b.at_start.size > height + kSameStation && a.at_end.size > 0.0 &&
       b.at_start.size > 0.0) {
     throw place.error(fmt::format("the breaks on both sides of the shoulder before it, {} and {} "
                                   "mm, are more than its height, {} mm",
@@ -78,15 +77,15 @@ void check_order(const MockupPlace& place, const TurnedPart& part, Side side, st
   const Step& step = steps[i];
   const double reached = i == 0 ? 0.0 : steps[i - 1].start + steps[i - 1].length;
   const double length = turned_length(part);
-  if (step.start < reached - kSame) {
+  if (step.start < reached - kSameStation) {
     throw place.error(
         fmt::format("starts at {} mm, inside what comes before it (to {} mm)", step.start, reached),
         "list the steps from the first end on");
   }
-  if (side == Side::external && step.start > reached + kSame) {
+  if (side == Side::external && step.start > reached + kSameStation) {
     throw place.error("leaves a gap in the outside", "let it start where the one before ends");
   }
-  if (side == Side::internal && step.start + step.length > length + kSame) {
+  if (side == Side::internal && step.start + step.length > length + kSameStation) {
     throw place.error(fmt::format("ends at {} mm, beyond the part, which is {} mm long",
                                   step.start + step.length, length),
                       "shorten it, or say through = true");
@@ -145,7 +144,7 @@ void check_inside_opens(const MockupPlace& place, const TurnedPart& part) {
     std::size_t last = i;
     const auto meets = [&part](std::size_t a) {
       return std::abs(part.inside[a].start + part.inside[a].length - part.inside[a + 1].start) <=
-             kSame;
+             kSameStation;
     };
     while (first > 0 && meets(first - 1)) {
       --first;
@@ -153,8 +152,8 @@ void check_inside_opens(const MockupPlace& place, const TurnedPart& part) {
     while (last + 1 < part.inside.size() && meets(last)) {
       ++last;
     }
-    if (part.inside[first].start > kSame &&
-        part.inside[last].start + part.inside[last].length < length - kSame) {
+    if (part.inside[first].start > kSameStation &&
+        part.inside[last].start + part.inside[last].length < length - kSameStation) {
       throw place.in("inside", i)
           .error("opens to neither end: no tool gets there",
                  "let it start at 0 or reach the last end");
@@ -170,7 +169,7 @@ void check_groove(const MockupPlace& place, const TurnedPart& part, Side side,
   for (const Step& step : steps) {
     const double from = step.start + step.at_start.size;
     const double to = step.start + step.length - step.at_end.size;
-    if (groove.at < from - kSame || groove.at + groove.width > to + kSame) {
+    if (groove.at < from - kSameStation || groove.at + groove.width > to + kSameStation) {
       continue;
     }
     const double least = std::min(step.diameter, step.end_diameter);
@@ -204,7 +203,7 @@ void check_grooves(const MockupPlace& place, const TurnedPart& part, Side side) 
 
 void check_stretch(const MockupPlace& place, const TurnedPart& part, double at, double length) {
   need_positive(place, "length", length);
-  if (at < -kSame || at + length > turned_length(part) + kSame) {
+  if (at < -kSameStation || at + length > turned_length(part) + kSameStation) {
     throw place.error(fmt::format("{} to {} mm is not within the part, which is {} mm long", at,
                                   at + length, turned_length(part)),
                       "move it, or shorten it");

@@ -7,8 +7,6 @@
 namespace spotblue {
 namespace {
 
-constexpr double kSame = 1e-9;  // mm: stations nearer than this are one
-
 // Draws one side of the section; `sign` makes an inside look like an outside, with the material
 // towards lower values.
 class PathWriter {
@@ -26,7 +24,7 @@ class PathWriter {
   std::vector<ProfilePoint> write() {
     double reached = 0.0;
     for (std::size_t i = 0; i < steps_.size(); ++i) {
-      if (steps_[i].start > reached + kSame) {
+      if (steps_[i].start > reached + kSameStation) {
         add(reached, 0.0);
         add(steps_[i].start, 0.0);
       }
@@ -34,7 +32,7 @@ class PathWriter {
       reached = steps_[i].start + steps_[i].length;
     }
     const double length = turned_length(part_);
-    if (length > reached + kSame) {
+    if (length > reached + kSameStation) {
       add(reached, 0.0);
       add(length, 0.0);
     }
@@ -47,7 +45,8 @@ class PathWriter {
     const double end = step.start + step.length;
     write_break(step.at_start, i, 0);
     for (const Groove& groove : grooves_) {
-      if (groove.at >= step.start - kSame && groove.at + groove.width <= end + kSame) {
+      if (groove.at >= step.start - kSameStation &&
+          groove.at + groove.width <= end + kSameStation) {
         add(groove.at, radius_at(step, groove.at));
         add(groove.at, groove.diameter / 2);
         add(groove.at + groove.width, groove.diameter / 2);
@@ -88,7 +87,8 @@ class PathWriter {
 
   void add(double z, double r) { add(ProfilePoint{z, r, {}}); }
   void add(const ProfilePoint& point) {
-    if (path_.empty() || std::hypot(point.z - path_.back().z, point.r - path_.back().r) > kSame) {
+    if (path_.empty() ||
+        std::hypot(point.z - path_.back().z, point.r - path_.back().r) > kSameStation) {
       path_.push_back(point);
     }
   }
@@ -104,7 +104,7 @@ class PathWriter {
 double radius_in(const std::vector<Step>& steps, double z) {
   double greatest = 0.0;
   for (const Step& step : steps) {
-    if (z >= step.start - kSame && z <= step.start + step.length + kSame) {
+    if (z >= step.start - kSameStation && z <= step.start + step.length + kSameStation) {
       const double share = std::clamp((z - step.start) / step.length, 0.0, 1.0);
       greatest =
           std::max(greatest, (step.diameter + share * (step.end_diameter - step.diameter)) / 2);
@@ -127,13 +127,13 @@ std::optional<double> neighbour_radius(const TurnedPart& part, Side side, std::s
   const std::vector<Step>& steps = side == Side::external ? part.outside : part.inside;
   const double z = steps[step].start + (end == 0 ? 0.0 : steps[step].length);
   if (end == 0 && step > 0 &&
-      std::abs(steps[step - 1].start + steps[step - 1].length - z) <= kSame) {
+      std::abs(steps[step - 1].start + steps[step - 1].length - z) <= kSameStation) {
     return steps[step - 1].end_diameter / 2;
   }
-  if (end == 1 && step + 1 < steps.size() && std::abs(steps[step + 1].start - z) <= kSame) {
+  if (end == 1 && step + 1 < steps.size() && std::abs(steps[step + 1].start - z) <= kSameStation) {
     return steps[step + 1].diameter / 2;
   }
-  const bool part_ends = z <= kSame || z >= turned_length(part) - kSame;
+  const bool part_ends = z <= kSameStation || z >= turned_length(part) - kSameStation;
   return part_ends ? std::nullopt : std::optional(0.0);
 }
 

@@ -11,6 +11,9 @@
 
 namespace spotblue {
 
+/// Stations nearer than this are one, mm.
+inline constexpr double kSameStation = 1e-9;
+
 struct ProfilePoint {
   double z = 0.0;
   double r = 0.0;

@@ -3,12 +3,11 @@
 #include <numeric>
 #include <set>
 
+#include "way_slot.hpp"
 #include "way_table.hpp"
 
 namespace spotblue::proof {
 namespace {
-
-constexpr double kParallel = 1e-4;
 
 /// Lines that run the same way and join two or more of the same parts, as sets of line numbers.
 std::vector<std::vector<std::size_t>> line_sets(const Seats& seats) {
@@ -23,7 +22,7 @@ std::vector<std::vector<std::size_t>> line_sets(const Seats& seats) {
   }
   for (std::size_t a = 0; a < lines.size(); ++a) {
     for (std::size_t b = a + 1; b < lines.size(); ++b) {
-      if (norm(cross(lines[a].line.along, lines[b].line.along)) > kParallel ||
+      if (norm(cross(lines[a].line.along, lines[b].line.along)) > kWayParallel ||
           set_of[a] == set_of[b]) {
         continue;
       }

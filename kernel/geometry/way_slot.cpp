@@ -5,13 +5,8 @@
 #include <limits>
 
 namespace spotblue::proof {
-namespace {
 
-constexpr double kParallel = 1e-4;
-
-Span about(Span span, double zero) { return {span.low - zero, span.high - zero}; }
-
-}  // namespace
+Span told_from(Span span, double zero) { return {span.low - zero, span.high - zero}; }
 
 std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, const Line& line) {
   const Occurrence& occurrence = model.occurrences.at(feature.occurrence);
@@ -20,7 +15,7 @@ std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, co
   Slot slot;
   slot.half = 0.5 * width.width;
   slot.across = place_direction(occurrence.frame, product.planes.at(width.first).normal);
-  if (std::abs(dot(slot.across, line.along)) > kParallel) {
+  if (std::abs(dot(slot.across, line.along)) > kWayParallel) {
     return {};
   }
   slot.out = unit(cross(line.along, slot.across));
@@ -38,8 +33,8 @@ std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, co
                     .outline = &plane.outline,
                     .slack = 0.0,
                     .box = {}};
-    const Span z = about(extent(flat, own.along), dot(own.along, own.at));
-    const Span q = about(extent(flat, out), dot(out, own.at));
+    const Span z = told_from(extent(flat, own.along), dot(own.along, own.at));
+    const Span q = told_from(extent(flat, out), dot(out, own.at));
     slot.z = {std::max(slot.z.low, z.low), std::min(slot.z.high, z.high)};
     depth = {std::max(depth.low, q.low), std::min(depth.high, q.high)};
   }

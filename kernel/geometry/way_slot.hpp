@@ -9,6 +9,12 @@
 
 namespace spotblue::proof {
 
+/// Sine of the angle within which two directions of a way in are one.
+inline constexpr double kWayParallel = 1e-4;
+
+/// The stretch told from another zero.
+[[nodiscard]] Span told_from(Span span, double zero);
+
 /// A slot seen square to the line: what it leaves free of the part it is in.
 struct Slot {
   Direction across;               ///< square to its sides

@@ -10,15 +10,13 @@
 namespace spotblue::proof {
 namespace {
 
-constexpr double kParallel = 1e-4;
 /// Lines nearer than this are one.
 constexpr double kOneLine = 1e-6;
 /// Axes of the two parts themselves that a pair is also looked at about.
 constexpr std::size_t kMostOwnAxes = 4;
 
-bool parallel(Direction a, Direction b) { return norm(cross(a, b)) < kParallel; }
+bool parallel(Direction a, Direction b) { return norm(cross(a, b)) < kWayParallel; }
 
-Span about(Span span, double zero) { return {span.low - zero, span.high - zero}; }
 bool apart(Span a, Span b) { return a.low > b.high - kSame || b.low > a.high - kSame; }
 
 }  // namespace
@@ -105,7 +103,7 @@ class WayTableMaker {
   /// From the main line, along any direction.
   [[nodiscard]] Span extent_along(const Part& part, Direction d) const {
     const Direction own = place_direction(part.back, d);
-    return about(extent(*part.bounds, own), dot(own, place_point(part.back, main_.at)));
+    return told_from(extent(*part.bounds, own), dot(own, place_point(part.back, main_.at)));
   }
 
   [[nodiscard]] std::optional<std::size_t> number_of(const FeatureRef& feature) const {
@@ -243,7 +241,8 @@ class WayTableMaker {
     Leave leave = leave_[cell(a, b)];
     if (axis != 0) {
       // A keyway's band is told from the main line.
-      std::erase_if(leave.bands, [](const Band& band) { return band.moving_z || band.still_z; });
+      std::erase_if(leave.bands,
+                    [](const OverlapBand& band) { return band.moving_z || band.still_z; });
     }
     return proof::passing(slabs(parts_[a], axis), slabs(parts_[b], axis), Sense::up, leave);
   }

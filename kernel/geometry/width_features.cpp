@@ -9,8 +9,8 @@
 namespace spotblue {
 namespace {
 
-constexpr double kParallel = 1e-7;   // rad
-constexpr double kLeastArea = 1e-6;  // mm2: below that two outlines only touch
+constexpr double kOppositeTilt = 1e-7;  // rad
+constexpr double kLeastArea = 1e-6;     // mm2: below that two outlines only touch
 
 bool outlines_meet(const Plane& a, const Plane& b) {
   const Region other = outline_in(a, b, Frame{});
@@ -35,7 +35,7 @@ std::optional<Opposite> nearest_opposite(const Product& product, std::size_t fro
   const Plane& a = product.planes[from];
   for (std::size_t j = 0; j < product.planes.size(); ++j) {
     const Plane& b = product.planes[j];
-    if (j == from || norm(a.normal + b.normal) > kParallel) {
+    if (j == from || norm(a.normal + b.normal) > kOppositeTilt) {
       continue;
     }
     const double ahead = dot(b.at - a.at, a.normal);

@@ -13,7 +13,7 @@
 namespace spotblue {
 namespace {
 
-constexpr std::size_t kIndent = 4;
+constexpr std::size_t kFindingIndent = 4;
 constexpr std::size_t kLineWidth = 100;
 constexpr std::size_t kIdsShown = 4;  // ids of alike findings named before "and 12 more"
 
@@ -43,7 +43,7 @@ std::string reason_line(std::string_view word, const std::string& text) {
   if (text.empty()) {
     return "";
   }
-  std::string lines = fmt::format("{:{}}{:8}", "", kIndent, word);
+  std::string lines = fmt::format("{:{}}{:8}", "", kFindingIndent, word);
   const std::size_t margin = shown_width(lines) + 2;
   std::size_t column = margin - 1;
   lines += ' ';
@@ -101,7 +101,7 @@ class CheckText {
       text += "  x " + count_text(group.findings.size());
     }
     text += "\n  " + about_text(first) + '\n';
-    text += quantities_text(first, style_.unit, kIndent);
+    text += quantities_text(first, style_.unit, kFindingIndent);
     text += reason_line("alike", others_text(group));
     text += reason_line("basis", spelt_within(first.basis, first, style_.unit));
     text += reason_line("advice", spelt_within(first.advice, first, style_.unit));

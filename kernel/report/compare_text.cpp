@@ -15,8 +15,6 @@
 namespace spotblue {
 namespace {
 
-constexpr std::size_t kIndent = 2;
-
 class CompareText {
  public:
   CompareText(const Comparison& comparison, std::span<const CheckResult> plans,
@@ -91,7 +89,8 @@ class CompareText {
         ++alike;
       }
     }
-    return paint_.heading("Findings that differ or do not conform") + '\n' + table.text(kIndent) +
+    return paint_.heading("Findings that differ or do not conform") + '\n' +
+           table.text(kTableIndent) +
            fmt::format("  {} alike and conforming in every plan: not shown\n\n",
                        counted(alike, "finding", "findings"));
   }
@@ -144,7 +143,7 @@ class CompareText {
       return c.least_margin ? margin_words(*c.least_margin, plan) : std::string("none");
     });
     return paint_.heading("What each plan takes, as its job file declares it") + '\n' +
-           table.text(kIndent) + '\n';
+           table.text(kTableIndent) + '\n';
   }
 
   [[nodiscard]] std::string margin_words(const MarginShare& margin, std::size_t plan) const {

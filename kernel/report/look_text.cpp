@@ -10,8 +10,6 @@
 namespace spotblue {
 namespace {
 
-constexpr std::size_t kIndent = 2;
-
 std::string parts_text(const TextContext& c) {
   std::vector<std::size_t> places(c.look.model.products.size(), 0);
   for (const Occurrence& occurrence : c.look.model.occurrences) {
@@ -27,7 +25,7 @@ std::string parts_text(const TextContext& c) {
     table.add({c.names.product(i), count_text(places[i]), std::to_string(product.solids),
                volume_cell(product.volume, c.unit), product.closed ? "" : "not closed"});
   }
-  return c.paint.heading("Parts") + '\n' + table.text(kIndent) + '\n';
+  return c.paint.heading("Parts") + '\n' + table.text(kTableIndent) + '\n';
 }
 
 std::string clashes_text(const TextContext& c) {
@@ -45,7 +43,7 @@ std::string clashes_text(const TextContext& c) {
                point_text(clash.at, c.unit), cause},
               {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, cause});
   }
-  const std::string body = table.text(kIndent);
+  const std::string body = table.text(kTableIndent);
   return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
 }
 
@@ -88,7 +86,7 @@ std::string notes_text(const Look& look, const Paint& paint) {
       table.add({plain(note.about), plain(note.text)}, {plain(note.text)});
     }
   }
-  const std::string body = table.text(kIndent);
+  const std::string body = table.text(kTableIndent);
   return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
 }
 

@@ -9,6 +9,9 @@
 
 namespace spotblue {
 
+/// Blanks before a table that stands under a heading.
+inline constexpr std::size_t kTableIndent = 2;
+
 enum class Align { left, right };
 
 struct Column {

@@ -18,7 +18,7 @@
 namespace spotblue {
 namespace {
 
-namespace tables = b4_1_tables;
+namespace b4_1_rows = b4_1_tables;
 
 constexpr double kStepSlack_in = 1e-9;  // a basic size that came through millimetres ends its step
 
@@ -32,18 +32,18 @@ Length thou(double value) { return Length::inch(value / 1000.0); }
 
 std::vector<std::string> class_names() {
   std::vector<std::string> names;
-  names.reserve(tables::kRows.size() + tables::kForceRows.size());
-  for (const auto& row : tables::kRows) {
+  names.reserve(b4_1_rows::kRows.size() + b4_1_rows::kForceRows.size());
+  for (const auto& row : b4_1_rows::kRows) {
     names.emplace_back(row.name);
   }
-  for (const auto& row : tables::kForceRows) {
+  for (const auto& row : b4_1_rows::kForceRows) {
     names.emplace_back(row.name);
   }
   return names;
 }
 
 template <std::size_t Steps>
-Limits_thou row_limits(const tables::Row<Steps>& row, const std::array<double, Steps>& up_to,
+Limits_thou row_limits(const b4_1_rows::Row<Steps>& row, const std::array<double, Steps>& up_to,
                        Length nominal) {
   const auto step = static_cast<std::size_t>(
       std::lower_bound(up_to.begin(), up_to.end(), nominal.in_inch() - kStepSlack_in) -
@@ -51,16 +51,16 @@ Limits_thou row_limits(const tables::Row<Steps>& row, const std::array<double, S
   return {row.hole_upper[step], row.shaft_lower[step], row.shaft_upper[step]};
 }
 
-// The row of a class whose name is known, at a size the tables reach.
+// The row of a class whose name is known, at a size the b4_1_rows reach.
 Limits_thou class_limits(const std::string& name, Length nominal) {
-  for (const auto& row : tables::kForceRows) {
+  for (const auto& row : b4_1_rows::kForceRows) {
     if (row.name == name) {
-      return row_limits(row, tables::kForceStepUpTo, nominal);
+      return row_limits(row, b4_1_rows::kForceStepUpTo, nominal);
     }
   }
-  const auto* const row = std::find_if(tables::kRows.begin(), tables::kRows.end(),
+  const auto* const row = std::find_if(b4_1_rows::kRows.begin(), b4_1_rows::kRows.end(),
                                        [&name](const auto& entry) { return entry.name == name; });
-  return row_limits(*row, tables::kStepUpTo, nominal);
+  return row_limits(*row, b4_1_rows::kStepUpTo, nominal);
 }
 
 std::string known_name(std::string_view cls) {
@@ -78,16 +78,16 @@ std::string known_name(std::string_view cls) {
   return name;
 }
 
-void check_nominal(Length nominal) {
+void check_basic_size(Length nominal) {
   if (!std::isfinite(nominal.in_inch()) || nominal.in_inch() <= 0.0) {
     throw Error(ErrorCode::bad_input, {},
                 fmt::format("need a basic size over 0 in, got {} in", nominal.in_inch()),
                 "give the basic diameter of the fit");
   }
-  const double largest = tables::kStepUpTo.back();
+  const double largest = b4_1_rows::kStepUpTo.back();
   if (nominal.in_inch() > largest + kStepSlack_in) {
     throw Error(ErrorCode::not_in_standard, {},
-                fmt::format("the tables of ANSI B4.1 here end at {} in, got {} in", largest,
+                fmt::format("the b4_1_rows of ANSI B4.1 here end at {} in, got {} in", largest,
                             format_size(nominal, LengthUnit::inch)),
                 "give plain limits or an ISO 286 class instead");
   }
@@ -98,7 +98,7 @@ std::string nearest_at(const std::string& name, Length nominal) {
   std::vector<std::string> near;
   for (const std::string& other : class_names()) {
     if (other.compare(0, 2, name, 0, 2) == 0 &&
-        class_limits(other, nominal).hole_upper != tables::kNone) {
+        class_limits(other, nominal).hole_upper != b4_1_rows::kNone) {
       near.push_back(other);
     }
   }
@@ -116,10 +116,10 @@ std::string nearest_at(const std::string& name, Length nominal) {
 }  // namespace
 
 Fit b4_1_fit(Length nominal, std::string_view cls) {
-  check_nominal(nominal);
+  check_basic_size(nominal);
   const std::string name = known_name(cls);
   const Limits_thou row = class_limits(name, nominal);
-  if (row.hole_upper == tables::kNone) {
+  if (row.hole_upper == b4_1_rows::kNone) {
     throw Error(
         ErrorCode::not_in_standard, {},
         fmt::format("ANSI B4.1 has no {} at {} in", name, format_size(nominal, LengthUnit::inch)),

@@ -19,7 +19,7 @@
 namespace spotblue {
 namespace {
 
-namespace tables = iso286_tables;
+namespace iso286_rows = iso286_tables;
 
 constexpr double kLargest_mm = 3150.0;
 constexpr std::size_t kStepsTo500 = 25;
@@ -53,58 +53,59 @@ std::size_t step_of(Length nominal, std::span<const double> up_to) {
 bool over(Length nominal, double size_mm) { return nominal.in_mm() > size_mm + kStepSlack_mm; }
 
 std::optional<double> grade_um(Length nominal, int grade) {
-  const double width = tables::kIt[step_of(nominal, tables::kItStepUpTo)]
-                                  [static_cast<std::size_t>(grade - kGrade01)];
+  const double width = iso286_rows::kIt[step_of(nominal, iso286_rows::kItStepUpTo)]
+                                       [static_cast<std::size_t>(grade - kGrade01)];
   // Note to ISO 286-1 table 1: IT14 to IT18 not up to 1 mm.
-  if (width == tables::kNoGrade || (grade >= 14 && !over(nominal, 1.0))) {
+  if (width == iso286_rows::kNoGrade || (grade >= 14 && !over(nominal, 1.0))) {
     return std::nullopt;
   }
   return width;
 }
 
 std::optional<double> found(int um) {
-  return um == tables::kNone ? std::nullopt : std::optional<double>(um);
+  return um == iso286_rows::kNone ? std::nullopt : std::optional<double>(um);
 }
 
 // Fundamental deviation of a shaft letter other than j and js: es for a to h, ei for k to zc.
 std::optional<double> shaft_deviation_um(Length nominal, const ToleranceClass& cls) {
-  const std::size_t step = step_of(nominal, tables::kStepUpTo);
+  const std::size_t step = step_of(nominal, iso286_rows::kStepUpTo);
   const auto same_letters = [&cls](const auto& row) { return row.letters == cls.letters; };
   if (step >= kStepsTo500) {
-    const auto row =
-        std::find_if(tables::kShaftAbove500.begin(), tables::kShaftAbove500.end(), same_letters);
+    const auto row = std::find_if(iso286_rows::kShaftAbove500.begin(),
+                                  iso286_rows::kShaftAbove500.end(), same_letters);
     const bool usual_grade = cls.grade >= 6 && cls.grade <= 16;
-    if (row == tables::kShaftAbove500.end() || (!usual_grade && cls.letters != "h")) {
+    if (row == iso286_rows::kShaftAbove500.end() || (!usual_grade && cls.letters != "h")) {
       return std::nullopt;
     }
     return row->um[step - kStepsTo500];
   }
   if ((cls.letters == "a" || cls.letters == "b") && !over(nominal, 1.0)) {
-    return std::nullopt;  // note to ISO 286-1 tables 2 and 4
+    return std::nullopt;  // note to ISO 286-1 iso286_rows 2 and 4
   }
-  const auto row = std::find_if(tables::kShaft.begin(), tables::kShaft.end(), same_letters);
-  return row == tables::kShaft.end() ? std::nullopt : found(row->um[step]);
+  const auto row =
+      std::find_if(iso286_rows::kShaft.begin(), iso286_rows::kShaft.end(), same_letters);
+  return row == iso286_rows::kShaft.end() ? std::nullopt : found(row->um[step]);
 }
 
 std::optional<Range_um> shaft_j_um(Length nominal, int grade, double width) {
-  const std::size_t step = step_of(nominal, tables::kStepUpTo);
+  const std::size_t step = step_of(nominal, iso286_rows::kStepUpTo);
   std::optional<double> lower;
   if (step < kStepsTo500 && (grade == 5 || grade == 6)) {
-    lower = tables::kShaftJ5J6[step];
+    lower = iso286_rows::kShaftJ5J6[step];
   } else if (step < kStepsTo500 && grade == 7) {
-    lower = tables::kShaftJ7[step];
+    lower = iso286_rows::kShaftJ7[step];
   } else if (step == 0 && grade == 8) {
-    lower = tables::kShaftJ8UpTo3;
+    lower = iso286_rows::kShaftJ8UpTo3;
   }
   return lower ? std::optional<Range_um>({*lower, *lower + width}) : std::nullopt;
 }
 
 std::optional<Range_um> hole_j_um(Length nominal, int grade, double width) {
-  const std::size_t step = step_of(nominal, tables::kStepUpTo);
+  const std::size_t step = step_of(nominal, iso286_rows::kStepUpTo);
   if (step >= kStepsTo500 || grade < 6 || grade > 8) {
     return std::nullopt;
   }
-  const double upper = tables::kHoleJ6J7J8[static_cast<std::size_t>(grade - 6)][step];
+  const double upper = iso286_rows::kHoleJ6J7J8[static_cast<std::size_t>(grade - 6)][step];
   return Range_um{upper - width, upper};
 }
 
@@ -130,11 +131,11 @@ std::optional<double> small_hole_upper_um(Length nominal, const ToleranceClass& 
     return std::nullopt;
   }
   if (cls.letters == "m" && cls.grade == 6 && over(nominal, 250.0) && !over(nominal, 315.0)) {
-    return tables::kHoleM6Over250UpTo315;
+    return iso286_rows::kHoleM6Over250UpTo315;
   }
   if (cls.grade <= (centred ? 8 : 7)) {
-    const std::size_t step = step_of(nominal, tables::kItStepUpTo);
-    return -shaft_deviation + tables::kDelta[step][static_cast<std::size_t>(cls.grade - 3)];
+    const std::size_t step = step_of(nominal, iso286_rows::kItStepUpTo);
+    return -shaft_deviation + iso286_rows::kDelta[step][static_cast<std::size_t>(cls.grade - 3)];
   }
   if (cls.letters == "n" && !over(nominal, 1.0)) {
     return std::nullopt;  // note to ISO 286-1 table 3: N above grade 8 not up to 1 mm

@@ -13,7 +13,7 @@
 namespace spotblue {
 namespace {
 
-namespace tables = thread_tables;
+namespace thread_rows = thread_tables;
 
 constexpr double kMmPerInch = 25.4;  // ISO 80000-3: exactly 25.4 mm
 
@@ -37,22 +37,22 @@ struct Sizes_mm {
   [[nodiscard]] double minor() const { return major - kMinorDepthPerPitch * pitch; }
 };
 
-Sizes_mm sizes(const tables::Metric& row) {
+Sizes_mm sizes(const thread_rows::Metric& row) {
   return {row.diameter_mm, row.pitch_mm, row.tap_drill_mm};
 }
 
-Sizes_mm sizes(const tables::Unified& row) {
+Sizes_mm sizes(const thread_rows::Unified& row) {
   return {row.diameter_in * kMmPerInch, kMmPerInch / row.threads_per_inch,
           row.tap_drill_in * kMmPerInch};
 }
 
-std::string designation(const tables::Metric& row) {
-  return row.series == tables::Series::coarse
+std::string designation(const thread_rows::Metric& row) {
+  return row.series == thread_rows::Series::coarse
              ? fmt::format("M{}", row.diameter_mm)
              : fmt::format("M{}x{}", row.diameter_mm, row.pitch_mm);
 }
 
-std::string designation(const tables::Unified& row) { return std::string(row.designation); }
+std::string designation(const thread_rows::Unified& row) { return std::string(row.designation); }
 
 template <class Row>
 ThreadSize thread(const Row& row) {
@@ -88,11 +88,11 @@ std::string lower_case(std::string_view text) {
 
 std::vector<ThreadSize> threads() {
   std::vector<ThreadSize> all;
-  all.reserve(tables::kMetric.size() + tables::kUnified.size());
-  for (const tables::Metric& row : tables::kMetric) {
+  all.reserve(thread_rows::kMetric.size() + thread_rows::kUnified.size());
+  for (const thread_rows::Metric& row : thread_rows::kMetric) {
     all.push_back(thread(row));
   }
-  for (const tables::Unified& row : tables::kUnified) {
+  for (const thread_rows::Unified& row : thread_rows::kUnified) {
     all.push_back(thread(row));
   }
   std::stable_sort(all.begin(), all.end(), [](const ThreadSize& a, const ThreadSize& b) {
@@ -115,16 +115,16 @@ std::optional<std::string> thread_of(Length hole_diameter, Length screw_diameter
   const double hole = hole_diameter.in_mm();
   const double screw = screw_diameter.in_mm();
   double least = std::numeric_limits<double>::infinity();
-  const tables::Metric* metric = nullptr;
-  const tables::Unified* unified = nullptr;
-  for (const tables::Metric& row : tables::kMetric) {
+  const thread_rows::Metric* metric = nullptr;
+  const thread_rows::Unified* unified = nullptr;
+  for (const thread_rows::Metric& row : thread_rows::kMetric) {
     const double misfit = misfit_mm(sizes(row), hole, screw);
     if (misfit < least) {
       least = misfit;
       metric = &row;
     }
   }
-  for (const tables::Unified& row : tables::kUnified) {
+  for (const thread_rows::Unified& row : thread_rows::kUnified) {
     const double misfit = misfit_mm(sizes(row), hole, screw);
     if (misfit < least) {
       least = misfit;
