@@ -108,11 +108,20 @@ std::string shown_unit(const std::string& key_unit, LengthUnit unit) {
   return inches ? "in" + key_unit.substr(2) : key_unit;
 }
 
-struct Cell {
+class Cell {
+ public:
   std::string least, most, single;
   [[nodiscard]] std::string text() const {
-    if (!single.empty() || (least.empty() && most.empty())) {
-      return single;
+    const std::string range = range_text();
+    return single.empty() || range == single ? range
+           : range.empty()                   ? single
+                                             : range + ", middle " + single;
+  }
+
+ private:
+  [[nodiscard]] std::string range_text() const {
+    if (least.empty() && most.empty()) {
+      return "";
     }
     if (least.empty() || most.empty()) {
       return least.empty() ? "at most " + most : "at least " + least;

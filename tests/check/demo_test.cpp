@@ -133,12 +133,17 @@ TEST(Demo, PlanCAlsoHasTooMuchEndPlay) {
   EXPECT_NEAR(number(found.back().found, "end_play_min_mm"), 0.896, 1e-6);
 }
 
+const Finding& find(const CheckResult& result, const std::string& id) {
+  const auto found = std::find_if(result.findings.begin(), result.findings.end(),
+                                  [&](const Finding& finding) { return finding.id == id; });
+  EXPECT_NE(found, result.findings.end()) << id;
+  return found == result.findings.end() ? result.findings.front() : *found;
+}
+
 // By hand in tests/reference/hand-checks.md: 42.8 - 2.5 - 40, the flange to make to ISO 2768-1 m.
 TEST(Demo, PlanBsWheelHasTheEndPlayOfTheHandCalculation) {
   const CheckResult result = check_demo("ink-disc-plan-b");
-  const auto play = std::find_if(result.findings.begin(), result.findings.end(),
-                                 [](const Finding& finding) { return finding.id == "end-1"; });
-  ASSERT_NE(play, result.findings.end());
+  const Finding* const play = &find(result, "end-1");
   EXPECT_EQ(play->about.front(), "Wheel");
   EXPECT_EQ(play->outcome, Outcome::undecided);
   EXPECT_NEAR(number(play->found, "as_modelled_mm"), 0.300, 1e-6);
@@ -146,6 +151,55 @@ TEST(Demo, PlanBsWheelHasTheEndPlayOfTheHandCalculation) {
   EXPECT_NEAR(number(play->found, "end_play_max_mm"), 0.404, 1e-6);
   EXPECT_NEAR(number(play->found, "root_sum_square_max_mm"), 0.40004, 1e-5);
   EXPECT_THAT(play->advice, HasSubstr("2.404 to 2.646 mm"));
+}
+
+// The numbers of the next three: tests/reference/hand-checks.md, "Plan B".
+TEST(Demo, PlanBsPressIsThatOfTheHandCalculation) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  const Finding& press = find(result, "press-1");
+  EXPECT_EQ(press.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(press.found, "pressure_min_mpa"), 9.07, 0.005);
+  EXPECT_NEAR(number(press.found, "pressure_mpa"), 16.19, 0.005);
+  EXPECT_NEAR(number(press.found, "pressure_max_mpa"), 18.16, 0.005);
+  EXPECT_NEAR(number(press.found, "hub_hoop_mpa"), 38.0, 0.05);
+  EXPECT_NEAR(std::abs(number(press.found, "inner_hoop_mpa")), 86.9, 0.05);
+  EXPECT_NEAR(number(press.found, "bore_close_in_min_mm"), 0.0163, 5e-5);
+  EXPECT_NEAR(number(press.found, "bore_close_in_max_mm"), 0.0252, 5e-5);
+  EXPECT_THAT(press.advice, HasSubstr("press with up to 15.3 kN"));
+}
+
+TEST(Demo, PlanBsBushRunsAsTheHandCalculationSays) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  const Finding& running = find(result, "running-1");
+  EXPECT_EQ(running.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(running.found, "clearance_min_mm"), 0.0178, 5e-5);
+  EXPECT_NEAR(number(running.found, "clearance_max_mm"), 0.0364, 5e-5);
+  EXPECT_NEAR(number(running.found, "bore_close_in_min_mm"), 0.0126, 5e-5);
+  EXPECT_NEAR(number(running.found, "warm_clearance_min_mm"), 0.0177, 5e-5);
+  EXPECT_NEAR(number(running.found, "warm_clearance_max_mm"), 0.0374, 5e-5);
+}
+
+TEST(Demo, PlanBsKeeperTakesTheThrustOfTheHandCalculation) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  const Finding& thrust = find(result, "thrust-1");
+  EXPECT_NEAR(number(thrust.found, "area_mm2"), 614.2, 0.05);
+  EXPECT_NEAR(number(thrust.found, "mean_radius_mm"), 21.830, 5e-4);
+  EXPECT_NEAR(number(thrust.found, "pressure_mpa"), 0.0651, 5e-5);
+  EXPECT_NEAR(number(thrust.found, "speed_m_s"), 0.0914, 5e-5);
+}
+
+TEST(Demo, PlanBsBushGoesInTheWheelBeforeTheWheelGoesOnTheStud) {
+  const CheckResult result = check_demo("ink-disc-plan-b");
+  const Finding& way = find(result, "way-1");
+  EXPECT_EQ(way.outcome, Outcome::conforming);
+  std::vector<std::string> steps;
+  for (const Quantity& quantity : way.found) {
+    steps.push_back(std::get<std::string>(quantity.value));
+  }
+  ASSERT_GE(steps.size(), 5U);
+  EXPECT_THAT(steps[1], HasSubstr("Flanged bush into Wheel, press towards +z"));
+  EXPECT_THAT(steps[2], HasSubstr("Wheel, Flanged bush over Stud, slide"));
+  EXPECT_THAT(steps[4], HasSubstr("Keeper to Stud, slide"));
 }
 
 TEST(Demo, ThePumpCrankConformsThroughout) {

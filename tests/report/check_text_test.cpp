@@ -33,6 +33,21 @@ TEST(CheckText, WantedFoundAndMarginStandSideBySide) {
   EXPECT_THAT(shown_cells(text, "tilt"), ElementsAre("tilt", "0.250", "deg"));
 }
 
+TEST(CheckText, BothEndsAndTheMiddleOfOneQuantityAreShown) {
+  CheckResult result = example_check();
+  result.findings.resize(1);
+  result.findings[0].found = {{"pressure_min_mpa", 10.25},
+                              {"pressure_mpa", 14.5},
+                              {"pressure_max_mpa", 18.125},
+                              {"growth_mm", 0.0125},
+                              {"growth_max_mm", 0.0175}};
+  const std::string text = check_text(result, {});
+  EXPECT_THAT(shown_cells(text, "pressure"),
+              ElementsAre("pressure", "10.25 to 18.12, middle 14.5", "MPa"));
+  EXPECT_THAT(shown_cells(text, "growth"),
+              ElementsAre("growth", "at most 0.0175, middle 0.0125", "mm"));
+}
+
 TEST(CheckText, BasisAdviceAndCautionAreGiven) {
   const std::string text = check_text(example_check(), {});
   EXPECT_THAT(shown_cells(text, "basis"),
