@@ -1,0 +1,17 @@
+# Runs ${NAME}.tcl in the harness, with its own folder as the place to work in.
+set(work ${STAGE}/${NAME})
+file(REMOVE_RECURSE ${work})
+file(MAKE_DIRECTORY ${work})
+set(ENV{SPOTBLUE_STAGE} ${STAGE})
+set(ENV{SPOTBLUE_SCRIPT} ${FOLDER}/${NAME}.tcl)
+set(ENV{SPOTBLUE_TESTS} ${FOLDER})
+set(ENV{SPOTBLUE_TEST_PYTHON} ${PYTHON})
+execute_process(COMMAND ${HARNESS} -b -f ${FOLDER}/verdict.tcl WORKING_DIRECTORY ${work}
+  RESULT_VARIABLE status OUTPUT_VARIABLE out ERROR_VARIABLE out)
+set(verdict "nothing: the harness ended before the script did, with ${status}")
+if(EXISTS ${work}/verdict.txt)
+  file(READ ${work}/verdict.txt verdict)
+endif()
+if(NOT verdict MATCHES "^passed [1-9]")
+  message(FATAL_ERROR "${NAME}.tcl: ${verdict}\n${out}")
+endif()
