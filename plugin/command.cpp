@@ -47,7 +47,7 @@ int fail(Draw_Interpretor& interpreter, const Command& command, const std::strin
 }  // namespace
 
 Error mistake(const std::string& about, const std::string& what, const std::string& cure) {
-  return {ErrorCode::bad_input, {"", about}, what, cure};
+  return {ErrorCode::bad_input, {}, about.empty() ? what : about + " " + what, cure};
 }
 
 Arguments::Arguments(std::vector<std::string> words, std::string usage) : usage_(std::move(usage)) {

@@ -3,6 +3,7 @@
 #include <fmt/chrono.h>
 #include <fmt/format.h>
 
+#include <TColStd_DataMapOfStringInteger.hxx>
 #include <TDF_ChildIterator.hxx>
 #include <TDF_LabelSequence.hxx>
 #include <TDataStd_DataMapOfStringReal.hxx>
@@ -12,6 +13,7 @@
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_Note.hxx>
 #include <XCAFDoc_NotesTool.hxx>
+#include <cmath>
 #include <ctime>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -49,6 +51,8 @@ void keep(const Handle(TDataStd_NamedData) & data, const std::string& key, const
     }
   } else if (value.is_string()) {
     data->SetString(text_of(key), text_of(value.get<std::string>()));
+  } else if (value.is_number_integer() && std::abs(value.get<double>()) < 1e9) {
+    data->SetInteger(text_of(key), value.get<int>());
   } else {
     data->SetReal(text_of(key), value.get<double>());
   }
@@ -86,6 +90,10 @@ Json kept(const Handle(TDataStd_NamedData) & data) {
     put_back(finding, utf8_of(each.Key()), utf8_of(each.Value()));
   }
   for (TDataStd_DataMapOfStringReal::Iterator each(data->GetRealsContainer()); each.More();
+       each.Next()) {
+    put_back(finding, utf8_of(each.Key()), each.Value());
+  }
+  for (TColStd_DataMapOfStringInteger::Iterator each(data->GetIntegersContainer()); each.More();
        each.Next()) {
     put_back(finding, utf8_of(each.Key()), each.Value());
   }
@@ -172,7 +180,10 @@ std::size_t keep_findings(const Subject& subject, const Json& findings) {
 Json kept_findings(const Handle(TDocStd_Document) & document) {
   Json findings = Json::array();
   const TDF_Label home = document->Main().FindChild(kTag, Standard_False);
-  for (TDF_ChildIterator each(home); !home.IsNull() && each.More(); each.Next()) {
+  if (home.IsNull()) {
+    return findings;
+  }
+  for (TDF_ChildIterator each(home); each.More(); each.Next()) {
     Handle(TDataStd_NamedData) data;
     if (each.Value().FindAttribute(TDataStd_NamedData::GetID(), data)) {
       findings.push_back(kept(data));

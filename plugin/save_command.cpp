@@ -4,6 +4,8 @@
 
 #include <IFSelect_ReturnStatus.hxx>
 #include <Interface_Static.hxx>
+#include <Message.hxx>
+#include <Message_Messenger.hxx>
 #include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
@@ -46,6 +48,22 @@ class Setting {
  private:
   std::string name_;
   std::string before_;
+};
+
+/// The kernel's writer prints statistics on stdout: not while this lives.
+class Silence {
+ public:
+  Silence() : printers_(Message::DefaultMessenger()->ChangePrinters()) {
+    Message::DefaultMessenger()->ChangePrinters().Clear();
+  }
+  ~Silence() { Message::DefaultMessenger()->ChangePrinters() = printers_; }
+  Silence(const Silence&) = delete;
+  Silence& operator=(const Silence&) = delete;
+  Silence(Silence&&) = delete;
+  Silence& operator=(Silence&&) = delete;
+
+ private:
+  Message_SequenceOfPrinters printers_;
 };
 
 // The writer counts grades from IT01 and writes H7 as grade 9; 01 alone is written right.
@@ -94,6 +112,7 @@ Json save_command(const Arguments& arguments) {
   const Subject& found = document_subject(arguments.words()[0]);
   const std::vector<DocumentSize> sizes = classed(found);
   refuse_unreadable(sizes);
+  const Silence silence;
   STEPCAFControl_Controller::Init();
   const Setting schema("write.step.schema", "AP242DIS");
   const Setting unit("write.step.unit", "MM");  // the writer scales shapes, but no sizes, to inches

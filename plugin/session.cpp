@@ -27,11 +27,14 @@ std::map<std::string, Subject>& subjects() {
 Handle(TDocStd_Document) find_document(const std::string& name) {
   Handle(TDocStd_Document) document;
   Standard_CString text = name.c_str();
-  if (name.empty() || !DDocStd::GetDocument(text, document, Standard_False) ||
-      !XCAFDoc_DocumentTool::IsXCAFDocument(document)) {
+  if (name.empty() || !DDocStd::GetDocument(text, document, Standard_False)) {
     return {};
   }
-  return document;
+  // A new document has no shapes yet, but its format says what it is for.
+  const TCollection_AsciiString format(document->StorageFormat());
+  return XCAFDoc_DocumentTool::CheckShapeTool(document->Main()) || format.Search("XCAF") > 0
+             ? document
+             : Handle(TDocStd_Document)();
 }
 
 TopLoc_Location location_of(const Frame& frame) {

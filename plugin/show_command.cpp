@@ -63,9 +63,9 @@ std::size_t show_part(const Subject& subject, std::size_t occurrence, const Mark
   TopTools_IndexedMapOfShape faces;
   TopExp::MapShapes(subject.placed[occurrence], TopAbs_FACE, faces);
   const Handle(AIS_ColoredShape) shown = new AIS_ColoredShape(subject.placed[occurrence]);
-  if (const auto part = marks.parts.find(place.product); part != marks.parts.end()) {
-    shown->SetColor(mark_colour(part->second));
-  }
+  const auto part = marks.parts.find(place.product);
+  shown->SetColor(part == marks.parts.end() ? Quantity_Color(Quantity_NOC_GRAY80)
+                                            : mark_colour(part->second));
   std::size_t coloured = 0;
   for (const FeatureFace& face : feature_faces(subject.product_shapes[place.product], product)) {
     if (const auto mark = mark_of(marks, product, place.product, face)) {
@@ -82,6 +82,7 @@ void show_label(std::size_t number, const std::string& text, Point at, Mark mark
   label->SetText(TCollection_ExtendedString(text.c_str(), Standard_True));
   label->SetPosition(gp_Pnt(at.x, at.y, at.z));
   label->SetColor(mark_colour(mark));
+  label->SetZLayer(Graphic3d_ZLayerId_Topmost);  // else the parts hide it
   display(fmt::format("spotblue label {}", number), label);
 }
 

@@ -62,7 +62,7 @@ class DocumentReader {
     TDF_LabelSequence roots;
     tool_->GetFreeShapes(roots);
     for (TDF_LabelSequence::Iterator each(roots); each.More(); each.Next()) {
-      place(each.Value(), name_or_entry(each.Value()), Frame{});
+      place_root(each.Value());
     }
     return std::move(result_);
   }
@@ -90,6 +90,26 @@ class DocumentReader {
     return name.empty() ? fmt::format("Part {}", entry_of(label)) : name;
   }
 
+  // A shape that was added where it lies is an instance of itself at its root.
+  void place_root(const TDF_Label& root) {
+    if (XCAFDoc_ShapeTool::IsReference(root)) {
+      place_component(root, "", Frame{});
+    } else {
+      place(root, name_or_entry(root), Frame{});
+    }
+  }
+
+  void place_component(const TDF_Label& label, const std::string& folder, const Frame& frame) {
+    TDF_Label product;
+    if (XCAFDoc_ShapeTool::GetReferredShape(label, product)) {
+      const gp_Trsf placement = XCAFDoc_ShapeTool::GetLocation(label).Transformation();
+      const std::string name =
+          component_name(name_of(label), name_of(product), name_or_entry(product));
+      refuse_scaled(placement, name);
+      place(product, folder + name, compose(frame, frame_of(placement)));
+    }
+  }
+
   void place(const TDF_Label& label, const std::string& path, const Frame& frame) {
     if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
       if (const auto part = part_of(label)) {
@@ -100,14 +120,7 @@ class DocumentReader {
     TDF_LabelSequence components;
     XCAFDoc_ShapeTool::GetComponents(label, components);
     for (TDF_LabelSequence::Iterator each(components); each.More(); each.Next()) {
-      TDF_Label product;
-      if (XCAFDoc_ShapeTool::GetReferredShape(each.Value(), product)) {
-        const gp_Trsf placement = XCAFDoc_ShapeTool::GetLocation(each.Value()).Transformation();
-        const std::string name =
-            component_name(name_of(each.Value()), name_of(product), name_or_entry(product));
-        refuse_scaled(placement, name);
-        place(product, path + "/" + name, compose(frame, frame_of(placement)));
-      }
+      place_component(each.Value(), path + "/", frame);
     }
   }
 

@@ -11,7 +11,7 @@ foreach command {sbclasses sbmark sbkeep sbkept} {
   expect_words {$command one two three} "too many arguments"
 }
 expect_words {sblook {}} "no solid"
-expect_words {sblook "un{balanced"} "neither an XDE document nor a shape"
+expect_words [list sblook "un\{balanced"] "neither an XDE document nor a shape"
 expect_words {sblook a -unit} "nothing stands behind -unit"
 expect_words {sblook a -txet} "did you mean -text?"
 

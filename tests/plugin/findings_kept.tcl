@@ -9,7 +9,7 @@ set open [expr {[llength [sbfindings D nonconforming]] + [llength [sbfindings D 
 expect {[dict get $kept notes] > 0 && [dict get $kept notes] <= $open}
 # Keeping twice keeps once.
 expect_equal [sbkeep D] $kept
-expect_equal [lindex [XNoteCount D] 0] [dict get $kept notes]
+expect_equal [llength [XNoteNotes D]] [dict get $kept notes]
 SaveAs D findings.xbf
 Close D
 Open findings.xbf E
@@ -24,4 +24,4 @@ foreach one $findings {
     }
   }
 }
-expect_equal [lindex [XNoteCount E] 0] [dict get $kept notes]
+expect_equal [llength [XNoteNotes E]] [dict get $kept notes]

@@ -6,7 +6,11 @@ set(ENV{SPOTBLUE_STAGE} ${STAGE})
 set(ENV{SPOTBLUE_SCRIPT} ${FOLDER}/${NAME}.tcl)
 set(ENV{SPOTBLUE_TESTS} ${FOLDER})
 set(ENV{SPOTBLUE_TEST_PYTHON} ${PYTHON})
-execute_process(COMMAND ${HARNESS} -b -f ${FOLDER}/verdict.tcl WORKING_DIRECTORY ${work}
+set(on_screen "")
+if(NAME STREQUAL "viewer")
+  set(on_screen ${SCREEN} -a -s "-screen 0 1280x1024x24")
+endif()
+execute_process(COMMAND ${on_screen} ${HARNESS} -b -f ${FOLDER}/verdict.tcl WORKING_DIRECTORY ${work}
   RESULT_VARIABLE status OUTPUT_VARIABLE out ERROR_VARIABLE out)
 set(verdict "nothing: the harness ended before the script did, with ${status}")
 if(EXISTS ${work}/verdict.txt)
