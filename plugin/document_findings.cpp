@@ -43,7 +43,7 @@ std::string utf8_of(const TCollection_ExtendedString& text) {
 void keep(const Handle(TDataStd_NamedData) & data, const std::string& key, const Json& value) {
   if (value.is_object()) {
     for (const auto& [inner, item] : value.items()) {
-      keep(data, key + "." + inner, item);
+      keep(data, fmt::format("{}.{}", key, inner), item);
     }
   } else if (value.is_array()) {
     for (std::size_t i = 0; i < value.size(); ++i) {

@@ -71,7 +71,7 @@ Handle(XCAFDimTolObjects_DimensionObject)
     throw mistake(tolerance_class, "can not be said in a document of the kernel",
                   "choose a class of ISO 286 with one of its letters and a grade from 01 to 18");
   }
-  const Handle(XCAFDimTolObjects_DimensionObject) size = new XCAFDimTolObjects_DimensionObject;
+  Handle(XCAFDimTolObjects_DimensionObject) size = new XCAFDimTolObjects_DimensionObject;
   size->SetType(width ? XCAFDimTolObjects_DimensionType_Location_LinearDistance
                       : XCAFDimTolObjects_DimensionType_Size_Diameter);
   size->SetSemanticName(new TCollection_HAsciiString(feature.c_str()));

@@ -114,7 +114,7 @@ Subject& document_subject(const std::string& name) {
 }
 
 Handle(TDocStd_Document) document_named(const std::string& name) {
-  const Handle(TDocStd_Document) document = find_document(name);
+  Handle(TDocStd_Document) document = find_document(name);
   if (document.IsNull()) {
     throw mistake(fmt::format("'{}'", name), "is no XDE document",
                   "read one with ReadStep or Open, or make one with XNewDoc and XAddShape");

@@ -94,10 +94,21 @@ std::size_t show_labels(const Subject& subject, const Marks& marks) {
     const auto found = marks.features.find({product, feature.kind, feature.index});
     return found == marks.features.end() ? Mark::seat : found->second;
   };
+  const auto label = [&](const FeatureRef& hole, const Line& axis, double station,
+                         const std::string& value) {
+    show_label(
+        ++number,
+        fmt::format("{}\n{}: {}", feature_id(look.model, hole), mark_name(mark(hole)), value),
+        at_station(axis, station), mark(hole));
+  };
   for (const RadialSeat& seat : look.seats.radial) {
-    const std::string text = fmt::format("{}\n{}: {:.4f}", feature_id(look.model, seat.hole),
-                                         mark_name(mark(seat.hole)), seat.clearance);
-    show_label(++number, text, at_station(seat.axis, 0.5 * (seat.from + seat.to)), mark(seat.hole));
+    label(seat.hole, seat.axis, 0.5 * (seat.from + seat.to), fmt::format("{:.4f}", seat.clearance));
+  }
+  for (const TaperSeat& seat : look.seats.taper) {
+    label(seat.hole, seat.axis, 0.0, fmt::format("{:.4f}", seat.gap));
+  }
+  for (const Thread& thread : look.seats.threads) {
+    label(thread.hole, thread.axis, 0.5 * (thread.from + thread.to), thread.size);
   }
   for (const Clash& clash : look.clash.clashes) {
     show_label(++number, fmt::format("clash: {}", clash.cause), clash.at, Mark::nonconforming);
