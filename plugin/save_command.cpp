@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <APIHeaderSection_MakeHeader.hxx>
 #include <IFSelect_ReturnStatus.hxx>
 #include <Interface_Static.hxx>
 #include <Message.hxx>
@@ -9,6 +10,7 @@
 #include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
+#include <Standard_Version.hxx>
 #include <StepData_StepModel.hxx>
 #include <StepShape_LimitsAndFits.hxx>
 #include <TCollection_HAsciiString.hxx>
@@ -85,6 +87,13 @@ std::size_t mend_grades(const Handle(StepData_StepModel) & model) {
   return classes;
 }
 
+// Who reads the file may know the kernel's writer by its name and put the grades right himself.
+void sign(const Handle(StepData_StepModel) & model) {
+  APIHeaderSection_MakeHeader header(model);
+  const std::string writer = "spotblue " SPOTBLUE_VERSION " on Open CASCADE " OCC_VERSION_COMPLETE;
+  header.SetPreprocessorVersion(new TCollection_HAsciiString(writer.c_str()));
+}
+
 std::vector<DocumentSize> classed(const Subject& subject) {
   std::vector<DocumentSize> sizes = sizes_in(subject);
   std::erase_if(sizes, [](const DocumentSize& size) { return size.tolerance_class.empty(); });
@@ -127,6 +136,7 @@ Json save_command(const Arguments& arguments) {
   }
   const auto model = Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model());
   const std::size_t written = mend_grades(model);
+  sign(model);
   if (writer.Write(file.c_str()) != IFSelect_RetDone) {
     throw Error(ErrorCode::file_access, {file, ""}, "can not be written",
                 "check the folder, its rights and the room on the disk");
