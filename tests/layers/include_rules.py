@@ -44,14 +44,18 @@ def kernel_problems(path, text):
     return found
 
 
+def plugin_problems(path, text):
+    """The plug-in stands on the public headers and on Open CASCADE."""
+    return [f"{path}: {name} is private to the kernel" for name, quoted in includes(text)
+            if quoted and layer_of(name) and not name.startswith("spotblue/")]
+
+
 def outside_problems(path, text):
     """Bindings stand on the public headers alone."""
-    found = []
-    for name, quoted in includes(text):
+    found = plugin_problems(path, text)
+    for name, _ in includes(text):
         if name.endswith(".hxx"):
             found.append(f"{path}: {name} is Open CASCADE's and belongs in kernel/geometry's sources")
-        if quoted and layer_of(name) and not name.startswith("spotblue/"):
-            found.append(f"{path}: {name} is private to the kernel")
     return found
 
 
@@ -78,4 +82,6 @@ def problems(top):
         found += kernel_problems(path, text)
     for path, text in sources(top, "bindings"):
         found += outside_problems(path, text)
+    for path, text in sources(top, "plugin"):
+        found += plugin_problems(path, text)
     return found + unlisted_headers(top)

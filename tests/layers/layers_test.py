@@ -35,6 +35,9 @@ class Layers(unittest.TestCase):
         self.assertEqual(len(rules.outside_problems(command, '#include "base/logger.hpp"')), 1)
         self.assertEqual(len(rules.outside_problems(command, "#include <TDF_Label.hxx>")), 1)
         self.assertEqual(rules.outside_problems(command, '#include "command/look.hpp"'), [])
+        plugin = Path("plugin/session.cpp")
+        self.assertEqual(len(rules.plugin_problems(plugin, '#include "geometry/step_tree.hpp"')), 1)
+        self.assertEqual(rules.plugin_problems(plugin, "#include <TDF_Label.hxx>"), [])
 
     def TheSourcesKeepThem(self):
         self.assertGreater(len(list(rules.sources(TOP, "kernel"))), 10)

@@ -1,0 +1,20 @@
+#pragma once
+// Findings in a document as the kernel's standard attributes, so that they travel with the model.
+
+#include <TDocStd_Document.hxx>
+#include <nlohmann/json_fwd.hpp>
+
+#include "session.hpp"
+
+namespace spotblue::plugin {
+
+/// Puts the findings in the document, in place of those that were there: each as named data on a
+/// label of its own, and each that does not conform as a note on the faces or parts it is about.
+/// @param findings  as JSON, schema 1.
+/// @return how many notes were made.
+std::size_t keep_findings(const Subject& subject, const nlohmann::ordered_json& findings);
+
+/// The findings that a document holds, as they were kept; an empty list when it holds none.
+[[nodiscard]] nlohmann::ordered_json kept_findings(const Handle(TDocStd_Document) & document);
+
+}  // namespace spotblue::plugin

@@ -1,0 +1,19 @@
+# A class that the standard, the feature or the document can not have is refused and nothing set.
+ReadStep D $stage/models/out/ink-disc-plan-b.step
+expect_words {sbclass D "Wheel: bore 39" H7} "'Wheel: bore 39'" "did you mean 'Wheel: bore 38.012'?"
+expect_words {sbclass D "Wheel: bore 38.012" h7} "hole"
+expect_words {sbclass D "Stud: outside 28.97" H7} "shaft"
+expect_words {sbclass D "Wheel: bore 38.012" H77} "H77"
+expect_words {sbclass D "Wheel: bore 38.012" tight} "tight"
+expect_words {sbclass D "Wheel: bore 38.012" "many H7"} "many"
+expect_words {sbclass D "Wheel: bore 38.012" "5000 H7"} "5000"
+set plane [lindex [those [sbfeatures D Wheel] kind plane] 0]
+expect_words {sbclass D [dict get $plane id] H7} "no size"
+expect_equal [sbclasses D] {}
+expect_equal [sbclass D "Wheel: bore 38.012"] {}
+# J is a class of the standard that this kernel writes to STEP and can not read back.
+sbclass D "Wheel: bore 38.012" "38 J7"
+expect_words {sbsave D out.step} "J7" "SaveAs"
+expect {![file exists out.step]}
+expect_equal [sbclass D "Wheel: bore 38.012" -remove] {removed 1}
+expect_words {sbsave D no/such/folder/out.step} "no/such/folder/out.step"
