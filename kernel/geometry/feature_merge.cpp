@@ -35,12 +35,8 @@ void add_patches(Feature& feature, std::span<const EdgeCurve> edges) {
 }
 
 void add_cylinder(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
-  const auto found =
-      std::find_if(product.cylinders.begin(), product.cylinders.end(), [&](const Cylinder& c) {
-        return c.side == surface.side &&
-               std::abs(c.diameter - 2.0 * surface.radius) < kSameSurface &&
-               same_line(c.axis, surface.axis);
-      });
+  const auto found = std::find_if(product.cylinders.begin(), product.cylinders.end(),
+                                  [&](const Cylinder& c) { return on_surface_of(c, surface); });
   if (found != product.cylinders.end()) {
     add_patches(*found, edges);
     return;
@@ -57,12 +53,8 @@ void add_cylinder(Product& product, const FaceSurface& surface, std::span<const 
 
 void add_cone(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
   const Line& axis = surface.axis;
-  const auto found = std::find_if(product.cones.begin(), product.cones.end(), [&](const Cone& c) {
-    const double here = surface.radius + station(axis, c.axis.at) * std::tan(c.half_angle);
-    return c.side == surface.side && std::abs(c.half_angle - surface.half_angle) < 1e-8 &&
-           dot(c.axis.along, axis.along) > 0.0 && same_line(c.axis, axis) &&
-           std::abs(here - c.radius) < kSameSurface;
-  });
+  const auto found = std::find_if(product.cones.begin(), product.cones.end(),
+                                  [&](const Cone& c) { return on_surface_of(c, surface); });
   if (found != product.cones.end()) {
     add_patches(*found, edges);
     return;
@@ -83,10 +75,8 @@ void add_plane(Product& product, const FaceSurface& surface, std::span<const Edg
     return;
   }
   const auto found =
-      std::find_if(product.planes.begin(), product.planes.end(), [&](const Plane& p) {
-        return norm(p.normal - surface.axis.along) < kSameDirection &&
-               std::abs(dot(edges.front().from - p.at, p.normal)) < kSameSurface;
-      });
+      std::find_if(product.planes.begin(), product.planes.end(),
+                   [&](const Plane& p) { return on_surface_of(p, surface, edges.front().from); });
   if (found != product.planes.end()) {
     add_outline(*found, edges);
     drop_seams(found->outline);
@@ -285,6 +275,27 @@ void move_stations(Feature& feature, double by) {
 }
 
 }  // namespace
+
+bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface) {
+  return surface.kind == FaceSurface::Kind::cylinder && cylinder.side == surface.side &&
+         std::abs(cylinder.diameter - 2.0 * surface.radius) < kSameSurface &&
+         same_line(cylinder.axis, surface.axis);
+}
+
+bool on_surface_of(const Cone& cone, const FaceSurface& surface) {
+  const double here =
+      surface.radius + station(surface.axis, cone.axis.at) * std::tan(cone.half_angle);
+  return surface.kind == FaceSurface::Kind::cone && cone.side == surface.side &&
+         std::abs(cone.half_angle - surface.half_angle) < 1e-8 &&
+         dot(cone.axis.along, surface.axis.along) > 0.0 && same_line(cone.axis, surface.axis) &&
+         std::abs(here - cone.radius) < kSameSurface;
+}
+
+bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face) {
+  return surface.kind == FaceSurface::Kind::plane &&
+         norm(plane.normal - surface.axis.along) < kSameDirection &&
+         std::abs(dot(on_face - plane.at, plane.normal)) < kSameSurface;
+}
 
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
   switch (surface.kind) {

@@ -1,6 +1,7 @@
 #include "spotblue/geometry/look.hpp"
 
 #include <chrono>
+#include <utility>
 
 #include "geometry/read_timed.hpp"
 
@@ -13,20 +14,26 @@ double seconds_since(std::chrono::steady_clock::time_point start) {
 
 }  // namespace
 
-Look look(const std::filesystem::path& file, const LookSettings& settings) {
+Look look_at(Model model, const LookSettings& settings) {
   const auto start = std::chrono::steady_clock::now();
   Look result;
   result.settings = settings;
-  TimedModel timed = read_step_timed(file, settings.limits, settings.completeness);
-  result.model = std::move(timed.model);
-  result.seconds.read = timed.read_seconds;
-  result.seconds.features = timed.features_seconds;
-  const auto seats_start = std::chrono::steady_clock::now();
+  result.model = std::move(model);
   result.seats = find_seats(result.model, settings.seats);
-  result.seconds.seats = seconds_since(seats_start);
+  result.seconds.seats = seconds_since(start);
   const auto clash_start = std::chrono::steady_clock::now();
   result.clash = find_clashes(result.model, result.seats, settings.seats, settings.limits);
   result.seconds.clash = seconds_since(clash_start);
+  result.seconds.total = seconds_since(start);
+  return result;
+}
+
+Look look(const std::filesystem::path& file, const LookSettings& settings) {
+  const auto start = std::chrono::steady_clock::now();
+  TimedModel timed = read_step_timed(file, settings.limits, settings.completeness);
+  Look result = look_at(std::move(timed.model), settings);
+  result.seconds.read = timed.read_seconds;
+  result.seconds.features = timed.features_seconds;
   result.seconds.total = seconds_since(start);
   return result;
 }

@@ -12,10 +12,7 @@
 #include <optional>
 #include <utility>
 
-#include "geometry/product_features.hpp"
-#include "geometry/shape_store.hpp"
 #include "geometry/step_kernel.hpp"
-#include "geometry/step_name.hpp"
 #include "geometry/step_tree.hpp"
 
 namespace spotblue {
@@ -83,30 +80,6 @@ std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
   return lame;
 }
 
-void add_products(const Tree& tree, const std::filesystem::path& folder, Arrival& arrival) {
-  UniqueNames names;
-  for (const TreePart& part : tree.parts) {
-    Product product;
-    product.name = part.name;
-    product.id = names.take(part.name);
-    const auto start = Clock::now();
-    analyse_shape(part.shape, product);
-    arrival.features_seconds += since(start);
-    store_shape(folder, arrival.model.products.size(), part.shape);
-    arrival.products.push_back({part.entity, count(part.shape, TopAbs_SOLID)});
-    arrival.model.products.push_back(std::move(product));
-  }
-}
-
-void add_occurrences(Tree& tree, Model& model) {
-  UniqueNames names;
-  model.occurrences = std::move(tree.occurrences);
-  for (Occurrence& occurrence : model.occurrences) {
-    occurrence.id = names.take(occurrence.path);
-    occurrence.box = place_box(occurrence.frame, model.products[occurrence.product].box);
-  }
-}
-
 }  // namespace
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
@@ -118,7 +91,10 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   Arrival arrival;
   arrival.solids = arrived_solids(kernel, tree);
   arrival.lame_faces = lame_faces(kernel);
-  add_products(tree, folder, arrival);
+  for (const TreePart& part : tree.parts) {
+    arrival.products.push_back({part.entity, count(part.shape, TopAbs_SOLID)});
+  }
+  arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
   arrival.model.notes = std::move(tree.notes);
   arrival.unplaced = std::move(tree.unplaced);

@@ -3,17 +3,14 @@
 #include <fmt/format.h>
 
 #include <BRepBuilderAPI_Transform.hxx>
-#include <BRep_Builder.hxx>
 #include <NCollection_DataMap.hxx>
 #include <StepBasic_Product.hxx>
 #include <StepBasic_ProductDefinition.hxx>
 #include <StepBasic_ProductDefinitionFormation.hxx>
 #include <StepRepr_MappedItem.hxx>
 #include <StepRepr_NextAssemblyUsageOccurrence.hxx>
-#include <TopExp_Explorer.hxx>
 #include <TopTools_MapOfShape.hxx>
 #include <TopTools_ShapeMapHasher.hxx>
-#include <TopoDS_Compound.hxx>
 #include <TopoDS_Iterator.hxx>
 #include <algorithm>
 #include <cmath>
@@ -61,17 +58,6 @@ std::string name_of(const Definition& definition) {
   const Handle(StepBasic_Product) product = definition->Formation()->OfProduct();
   const std::string name = text_of(product->Name());
   return name.empty() ? text_of(product->Id()) : name;
-}
-
-Frame frame_of(const gp_Trsf& placement) {
-  Frame frame;
-  for (int row = 0; row < 3; ++row) {
-    for (int column = 0; column < 4; ++column) {
-      frame.rows[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)] =
-          placement.Value(row + 1, column + 1);
-    }
-  }
-  return frame;
 }
 
 class TreeReader {
@@ -179,19 +165,12 @@ class TreeReader {
     }
     node.looked_at = true;
     std::vector<TopoDS_Shape> solids;
-    int loose_faces = 0;
-    for (const TopoDS_Shape& own : own_shapes(node)) {
-      gather_solids(own, solids);
-      for (TopExp_Explorer each(own, TopAbs_FACE, TopAbs_SOLID); each.More(); each.Next()) {
-        ++loose_faces;
-      }
+    const std::vector<TopoDS_Shape> own = own_shapes(node);
+    for (const TopoDS_Shape& shape : own) {
+      gather_solids(shape, solids);
     }
     const std::string name = name_or_number(index);
-    if (loose_faces > 0) {
-      tree_.notes.push_back({name, fmt::format("{} {} that bound no solid {} left out", loose_faces,
-                                               loose_faces == 1 ? "face" : "faces",
-                                               loose_faces == 1 ? "is" : "are")});
-    }
+    note_loose_faces(name, own, tree_.notes);
     if (!solids.empty()) {
       node.part = tree_.parts.size();
       tree_.parts.push_back({kernel_.number_of(node.definition), name, together(solids)});
@@ -236,19 +215,6 @@ class TreeReader {
   // algorithms, and ours, take a surface's radius from the surface and not from its placement.
   static TopoDS_Shape moved(const TopoDS_Shape& solid, const gp_Trsf& placement) {
     return BRepBuilderAPI_Transform(solid, placement, Standard_True).Shape();
-  }
-
-  static TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids) {
-    if (solids.size() == 1) {
-      return solids.front();
-    }
-    TopoDS_Compound compound;
-    const BRep_Builder builder;
-    builder.MakeCompound(compound);
-    for (const TopoDS_Shape& solid : solids) {
-      builder.Add(compound, solid);
-    }
-    return compound;
   }
 
   const StepKernel& kernel_;

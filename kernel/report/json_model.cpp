@@ -133,9 +133,15 @@ void write_file(JsonWriter& out, const FileInfo& file) {
   out.key("file");
   out.open_object();
   field(out, "name", file.name);
-  field(out, "sha256", file.sha256);
-  field(out, "protocol", file.protocol);
-  field(out, "unit", file.unit);
+  // A model that was made in memory has none of these.
+  const auto field_if_any = [&out](std::string_view key, const std::string& text) {
+    if (!text.empty()) {
+      field(out, key, text);
+    }
+  };
+  field_if_any("sha256", file.sha256);
+  field_if_any("protocol", file.protocol);
+  field_if_any("unit", file.unit);
   out.close_object();
 }
 

@@ -38,6 +38,9 @@ struct Look {
 /// @throws Error as read_step.
 [[nodiscard]] Look look(const std::filesystem::path& file, const LookSettings& settings);
 
+/// Finds the same on a model that is in memory already.
+[[nodiscard]] Look look_at(Model model, const LookSettings& settings);
+
 /// "Wheel: bore 44": the feature's name behind its product's id.
 [[nodiscard]] std::string feature_id(const Model& model, const FeatureRef& feature);
 

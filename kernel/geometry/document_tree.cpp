@@ -1,0 +1,177 @@
+#include "geometry/document_tree.hpp"
+
+#include <fmt/format.h>
+
+#include <TDF_LabelSequence.hxx>
+#include <TDF_Tool.hxx>
+#include <TDataStd_Name.hxx>
+#include <TopExp_Explorer.hxx>
+#include <XCAFDoc_DocumentTool.hxx>
+#include <XCAFDoc_LengthUnit.hxx>
+#include <XCAFDoc_ShapeTool.hxx>
+#include <cmath>
+#include <map>
+#include <optional>
+
+#include "geometry/step_name.hpp"
+#include "geometry/step_operator.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+std::string entry_of(const TDF_Label& label) {
+  TCollection_AsciiString entry;
+  TDF_Tool::Entry(label, entry);
+  return entry.ToCString();
+}
+
+std::string name_of(const TDF_Label& label) {
+  Handle(TDataStd_Name) name;
+  if (!label.FindAttribute(TDataStd_Name::GetID(), name)) {
+    return {};
+  }
+  const TCollection_AsciiString utf8(name->Get());
+  return clean_name(utf8.ToCString());
+}
+
+std::vector<TopoDS_Shape> solids_of(const TopoDS_Shape& shape) {
+  std::vector<TopoDS_Shape> solids;
+  for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next()) {
+    solids.push_back(each.Current());
+  }
+  return solids;
+}
+
+void refuse_scaled(const gp_Trsf& placement, const std::string& name) {
+  if (!is_rigid(placement)) {
+    throw Error(ErrorCode::bad_input, {"", fmt::format("'{}'", name)},
+                fmt::format("is placed with a scale of {:g}, so that its sizes would be wrong",
+                            std::abs(placement.ScaleFactor())),
+                "make every part in its true size");
+  }
+}
+
+class DocumentReader {
+ public:
+  explicit DocumentReader(const TDF_Label& main)
+      : main_(main), tool_(XCAFDoc_DocumentTool::ShapeTool(main)) {}
+
+  DocumentTree read() {
+    check_unit();
+    TDF_LabelSequence roots;
+    tool_->GetFreeShapes(roots);
+    for (TDF_LabelSequence::Iterator each(roots); each.More(); each.Next()) {
+      place(each.Value(), name_or_entry(each.Value()), Frame{});
+    }
+    return std::move(result_);
+  }
+
+ private:
+  void check_unit() {
+    Handle(XCAFDoc_LengthUnit) unit;
+    if (!main_.Root().FindAttribute(XCAFDoc_LengthUnit::GetID(), unit) &&
+        !main_.FindAttribute(XCAFDoc_LengthUnit::GetID(), unit)) {
+      result_.tree.notes.push_back(
+          {"length unit", "the document names none: mm are taken for granted"});
+      return;
+    }
+    constexpr double mm = 1e-3;
+    if (std::abs(unit->GetUnitValue() - mm) > 1e-9) {
+      throw Error(ErrorCode::bad_input, {"", "length unit"},
+                  fmt::format("the document's lengths are in units of {:g} mm, not in mm",
+                              unit->GetUnitValue() / mm),
+                  "read the file anew with the kernel's setting xstep.cascade.unit at MM");
+    }
+  }
+
+  static std::string name_or_entry(const TDF_Label& label) {
+    const std::string name = name_of(label);
+    return name.empty() ? fmt::format("Part {}", entry_of(label)) : name;
+  }
+
+  void place(const TDF_Label& label, const std::string& path, const Frame& frame) {
+    if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
+      if (const auto part = part_of(label)) {
+        result_.tree.occurrences.push_back({{}, path, *part, frame, is_mirror(frame), {}});
+      }
+      return;
+    }
+    TDF_LabelSequence components;
+    XCAFDoc_ShapeTool::GetComponents(label, components);
+    for (TDF_LabelSequence::Iterator each(components); each.More(); each.Next()) {
+      TDF_Label product;
+      if (XCAFDoc_ShapeTool::GetReferredShape(each.Value(), product)) {
+        const gp_Trsf placement = XCAFDoc_ShapeTool::GetLocation(each.Value()).Transformation();
+        const std::string name =
+            component_name(name_of(each.Value()), name_of(product), name_or_entry(product));
+        refuse_scaled(placement, name);
+        place(product, path + "/" + name, compose(frame, frame_of(placement)));
+      }
+    }
+  }
+
+  std::optional<std::size_t> part_of(const TDF_Label& label) {
+    const std::string entry = entry_of(label);
+    const auto known = parts_.find(entry);
+    if (known != parts_.end()) {
+      return known->second;
+    }
+    const TopoDS_Shape shape = XCAFDoc_ShapeTool::GetShape(label);
+    const std::string name = name_or_entry(label);
+    std::optional<std::size_t> part;
+    if (!shape.IsNull()) {
+      refuse_scaled(shape.Location().Transformation(), name);
+      note_loose_faces(name, {shape}, result_.tree.notes);
+      const std::vector<TopoDS_Shape> solids = solids_of(shape);
+      if (!solids.empty()) {
+        part = result_.tree.parts.size();
+        result_.tree.parts.push_back({0, name, together(solids)});
+        result_.labels.push_back(entry);
+      }
+    }
+    parts_.emplace(entry, part);
+    return part;
+  }
+
+  TDF_Label main_;
+  Handle(XCAFDoc_ShapeTool) tool_;
+  std::map<std::string, std::optional<std::size_t>> parts_;  // by entry of the label
+  DocumentTree result_;
+};
+
+}  // namespace
+
+DocumentTree read_document_tree(const TDF_Label& main) { return DocumentReader(main).read(); }
+
+Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& named_shapes) {
+  Tree tree;
+  std::vector<TopoDS_Shape> seen;  // as given but without place, one a part
+  for (const auto& [name, shape] : named_shapes) {
+    const Error::Where where{"", fmt::format("'{}'", name)};
+    if (shape.IsNull()) {
+      throw Error(ErrorCode::bad_input, where, "is no shape", "make or read it first");
+    }
+    const gp_Trsf placement = shape.Location().Transformation();
+    refuse_scaled(placement, name);
+    const TopoDS_Shape unplaced = shape.Located(TopLoc_Location());
+    std::size_t part = 0;
+    while (part < seen.size() && !seen[part].IsEqual(unplaced)) {
+      ++part;
+    }
+    if (part == seen.size()) {
+      const std::vector<TopoDS_Shape> solids = solids_of(unplaced);
+      if (solids.empty()) {
+        throw Error(ErrorCode::bad_input, where, "holds no solid", "give solids, each a part");
+      }
+      note_loose_faces(name, {unplaced}, tree.notes);
+      seen.push_back(unplaced);
+      tree.parts.push_back({0, name, together(solids)});
+    }
+    const Frame frame = frame_of(placement);
+    tree.occurrences.push_back({{}, name, part, frame, is_mirror(frame), {}});
+  }
+  return tree;
+}
+
+}  // namespace spotblue
