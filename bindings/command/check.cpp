@@ -1,10 +1,16 @@
 #include "spotblue/check/check.hpp"
 
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <fstream>
 #include <memory>
+#include <string>
 
 #include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "verbs.hpp"
@@ -26,12 +32,40 @@ ExitCode exit_code(const CheckResult& result) {
   return count.undecided > 0 ? kUndecided : kAllWell;
 }
 
-ExitCode run_check(const ViewOptions& options) {
-  refuse_overwriting(options.output, options.file);
+// A STEP file by its first letters, or by its name where it cannot be read: the error that follows
+// is then the right one.
+bool is_step(const std::filesystem::path& file) {
+  constexpr std::string_view kStart = "ISO-10303-21";
+  std::array<char, kStart.size()> start{};
+  std::ifstream in(file, std::ios::binary);
+  if (in.read(start.data(), start.size())) {
+    return std::string_view(start.data(), start.size()) == kStart;
+  }
+  std::string ending = file.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return ending == ".step" || ending == ".stp" || ending == ".p21";
+}
+
+// Without a job file: what the model itself states is all that is wanted.
+CheckResult check_bare(const ViewOptions& options) {
+  CheckResult result;
+  result.look = look_with_progress(options);
+  result.job = bare_job(options.file, unit_for(options, result.look.model.file));
+  result.findings = judge_job(result.job, result.look);
+  return result;
+}
+
+CheckResult check_job(const ViewOptions& options) {
   const Job job = read_job(options.file);
   refuse_overwriting(options.output, job.model);
-  const CheckResult result = check_with_progress(job);
-  const LengthUnit unit = options.unit.empty() ? job.unit : parse_unit(options.unit);
+  return check_with_progress(job);
+}
+
+ExitCode run_check(const ViewOptions& options) {
+  refuse_overwriting(options.output, options.file);
+  const CheckResult result = is_step(options.file) ? check_bare(options) : check_job(options);
+  const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
                options.output);
   return exit_code(result);

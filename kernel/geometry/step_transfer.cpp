@@ -12,6 +12,7 @@
 #include <optional>
 #include <utility>
 
+#include "geometry/semantic_read.hpp"
 #include "geometry/step_kernel.hpp"
 #include "geometry/step_tree.hpp"
 
@@ -96,7 +97,10 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   }
   arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
-  arrival.model.notes = std::move(tree.notes);
+  arrival.model.notes = tree.notes;
+  if (states_sizes(text)) {
+    add_semantic_sizes(kernel, tree, arrival.model);
+  }
   arrival.unplaced = std::move(tree.unplaced);
   arrival.read_seconds = since(start) - arrival.features_seconds;
   return arrival;
