@@ -85,6 +85,8 @@ hole and a shaft that both have one make a wanted fit.
   --json                 findings and all that was found, as JSON by tests/reference/schema-1.json,
                          always in mm
   --output PATH          write to a file in place of the terminal
+  --with-sizes OUT.step  write a copy of the model, as AP242, that states the classes and limits of
+                         the job on the faces they are for; what was written is said on stderr
 
 Ends with 0 when all is conforming, 1 when something is nonconforming, 3 when nothing is
 nonconforming but something is undecided, 2 for bad input.
@@ -92,6 +94,7 @@ nonconforming but something is undecided, 2 for bad input.
 Examples:
   spotblue check press-job.toml
   spotblue check press-job.toml --json --output findings.json
+  spotblue check press-job.toml --with-sizes press-with-sizes.step
   spotblue check press-with-sizes.step
 )";
 

@@ -65,7 +65,10 @@ SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Len
   SizeRange range;
   if (const auto stated = stated_limits(declared, feature, modelled)) {
     range = to_limits(modelled, *stated);
-  } else if (sizes_of(declared, feature.occurrence) == SizesMeant::actual) {
+    range.to_make = true;  // a drawing's limits are a promise, not a measurement
+    return range;
+  }
+  if (sizes_of(declared, feature.occurrence) == SizesMeant::actual) {
     const bool exists = state_of(declared, feature.occurrence) == PartState::as_found;
     range = around(modelled, exists ? fallback : Length(), SizeSource::modelled);
   } else if (const auto own = own_limits(declared, feature, modelled)) {

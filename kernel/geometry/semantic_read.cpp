@@ -2,74 +2,32 @@
 
 #include <fmt/format.h>
 
-#include <TopExp.hxx>
-#include <TopTools_IndexedMapOfShape.hxx>
-#include <TopoDS_TShape.hxx>
 #include <algorithm>
 #include <cmath>
 #include <cstring>
 #include <map>
 #include <set>
 #include <string>
-#include <unordered_map>
+#include <tuple>
 #include <utility>
 #include <vector>
 
+#include "geometry/face_book.hpp"
 #include "geometry/semantic_entities.hpp"
 #include "spotblue/base/error.hpp"
-#include "spotblue/geometry/occt.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
 namespace {
 
 constexpr double kSameLimit_mm = 1e-6;
+const std::vector<ProductFeatureRef> kNoFeatures;
 
 void doubt(SemanticSize& size, const std::string& why) {
   if (size.doubt.empty()) {
     size.doubt = why;
   }
 }
-
-// Which feature each face of each part belongs to; made for a part when a size first touches it.
-class FaceBook {
- public:
-  FaceBook(const Tree& tree, const Model& model) : tree_(tree), model_(model) {
-    for (std::size_t part = 0; part < tree.parts.size(); ++part) {
-      TopTools_IndexedMapOfShape faces;
-      TopExp::MapShapes(tree.parts[part].shape, TopAbs_FACE, faces);
-      for (int i = 1; i <= faces.Extent(); ++i) {
-        places_[faces(i).TShape().get()].emplace_back(part, static_cast<std::size_t>(i));
-      }
-    }
-  }
-
-  // Every place of the face: several where a part holds copies of a solid.
-  [[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> places(
-      const TopoDS_Shape& face) const {
-    const auto found = places_.find(face.TShape().get());
-    return found == places_.end() ? std::vector<std::pair<std::size_t, std::size_t>>()
-                                  : found->second;
-  }
-
-  const ProductFeatureRef* feature(std::size_t part, std::size_t face) {
-    auto [entry, fresh] = features_.try_emplace(part);
-    if (fresh) {
-      for (const FeatureFace& one : feature_faces(tree_.parts[part].shape, model_.products[part])) {
-        entry->second.emplace(one.face, ProductFeatureRef{one.kind, one.index});
-      }
-    }
-    const auto found = entry->second.find(face);
-    return found == entry->second.end() ? nullptr : &found->second;
-  }
-
- private:
-  const Tree& tree_;
-  const Model& model_;
-  std::unordered_map<const TopoDS_TShape*, std::vector<std::pair<std::size_t, std::size_t>>>
-      places_;
-  std::map<std::size_t, std::map<std::size_t, ProductFeatureRef>> features_;
-};
 
 // Features of one kind, ascending.
 std::vector<std::size_t> of_kind(const std::vector<ProductFeatureRef>& all, FeatureKind kind) {
@@ -99,13 +57,13 @@ std::vector<ProductFeatureRef> widths_between(const Product& product,
 void tie(const StatedSize& stated, FaceBook& book, const Model& model, SemanticSize& size) {
   std::vector<ProductFeatureRef> touched;
   for (const TopoDS_Shape& face : stated.faces) {
-    for (const auto& [part, number] : book.places(face)) {
-      if (size.product && *size.product != part) {
+    for (const FaceBook::Place& place : book.places(face)) {
+      if (size.product && *size.product != place.part) {
         doubt(size, "its faces belong to two parts");
         return;
       }
-      size.product = part;
-      if (const ProductFeatureRef* feature = book.feature(part, number)) {
+      size.product = place.part;
+      if (const ProductFeatureRef* feature = book.feature(place)) {
         touched.push_back(*feature);
       }
     }
@@ -158,8 +116,16 @@ void add_class_limits(SemanticSize& size) {
   }
 }
 
-void add_limits(SemanticSize& size) {
+void add_limits(SemanticSize& size, std::string& remark) {
   if (size.deviations) {
+    const double lower = size.deviations->lower_mm;
+    if (lower > 0.0 && std::abs(lower + size.deviations->upper_mm) < 1e-9) {
+      size.deviations = {-lower, lower};
+      remark = fmt::format(
+          "its deviations are written the wrong way round, {:+.6g} as the lower "
+          "and {:+.6g} as the upper; they can only mean +-{:.6g}",
+          lower, -lower, lower);
+    }
     if (size.deviations->lower_mm > size.deviations->upper_mm + kSameLimit_mm) {
       doubt(size, fmt::format("its lower deviation {:+.6g} mm is above its upper {:+.6g} mm",
                               size.deviations->lower_mm, size.deviations->upper_mm));
@@ -237,22 +203,34 @@ SizeLimits across(const SemanticSize& size) {
   return {k * size.limits->lower_mm, k * size.limits->upper_mm};
 }
 
-bool share_a_feature(const SemanticSize& a, const SemanticSize& b) {
-  return a.product == b.product &&
-         std::any_of(a.features.begin(), a.features.end(), [&](const ProductFeatureRef& one) {
-           return std::find(b.features.begin(), b.features.end(), one) != b.features.end();
-         });
-}
-
 // Two different sizes for one feature leave it open which is meant.
 void compare_with_each_other(std::vector<SemanticSize>& sizes) {
+  // By feature, one size for each different pair of limits.
+  std::map<std::tuple<std::size_t, FeatureKind, std::size_t>, std::vector<std::size_t>> stated;
+  const auto entry_of = [&](const SemanticSize& size, const ProductFeatureRef& one) -> auto& {
+    return stated[{*size.product, one.kind, one.index}];
+  };
+  const auto unlike = [&](const std::vector<std::size_t>& known, const SemanticSize& size) {
+    return std::find_if(known.begin(), known.end(), [&](std::size_t other) {
+      return !same_limits(across(sizes[other]), across(size));
+    });
+  };
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    for (const ProductFeatureRef& one : is_usable(sizes[i]) ? sizes[i].features : kNoFeatures) {
+      std::vector<std::size_t>& known = entry_of(sizes[i], one);
+      if (known.empty() || (known.size() == 1 && unlike(known, sizes[i]) != known.end())) {
+        known.push_back(i);
+      }
+    }
+  }
   std::vector<std::pair<std::size_t, std::string>> found;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
-    for (std::size_t j = 0; j < sizes.size(); ++j) {
-      if (i != j && is_usable(sizes[i]) && is_usable(sizes[j]) &&
-          share_a_feature(sizes[i], sizes[j]) && !same_limits(across(sizes[i]), across(sizes[j]))) {
-        found.emplace_back(i, fmt::format("#{} states {} for the same face", sizes[j].entity,
-                                          semantic_size_text(sizes[j])));
+    for (const ProductFeatureRef& one : is_usable(sizes[i]) ? sizes[i].features : kNoFeatures) {
+      const std::vector<std::size_t>& known = entry_of(sizes[i], one);
+      const auto other = unlike(known, sizes[i]);
+      if (other != known.end()) {
+        found.emplace_back(i, fmt::format("#{} states {} for the same face", sizes[*other].entity,
+                                          semantic_size_text(sizes[*other])));
         break;
       }
     }
@@ -292,7 +270,7 @@ void add_semantic_sizes(const StepKernel& kernel, const Tree& tree, Model& model
   for (StatedSize& one : stated.sizes) {
     SemanticSize size = std::move(one.size);
     tie(one, book, model, size);
-    add_limits(size);
+    add_limits(size, one.remark);
     compare_with_model(model, size);
     if (!one.remark.empty()) {
       model.notes.push_back({about(model, size), one.remark});

@@ -84,6 +84,11 @@ std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
 }  // namespace
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
+  return transfer_step(text, folder, {});
+}
+
+Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
+                      const AlsoLook& also) {
   const auto start = Clock::now();
   // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
   static std::optional<StepKernel> kernel_of_child;
@@ -100,6 +105,9 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.model.notes = tree.notes;
   if (states_sizes(text)) {
     add_semantic_sizes(kernel, tree, arrival.model);
+  }
+  if (also) {
+    also(kernel, tree, arrival.model);
   }
   arrival.unplaced = std::move(tree.unplaced);
   arrival.read_seconds = since(start) - arrival.features_seconds;
