@@ -209,7 +209,7 @@ class SizeReader {
     constexpr std::size_t kMostAspects = 10000;
     for (Interface_EntityIterator each = kernel_.graph().Sharings(aspect);
          each.More() && seen.size() < kMostAspects; each.Next()) {
-      const Handle(Standard_Transient) user = each.Value();
+      const Handle(Standard_Transient)& user = each.Value();
       if (const auto usage = Handle(StepAP242_ItemIdentifiedRepresentationUsage)::DownCast(user);
           !usage.IsNull() && usage->Definition().Value() == aspect) {
         for (int i = 1; i <= usage->NbIdentifiedItem(); ++i) {
