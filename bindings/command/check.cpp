@@ -1,10 +1,21 @@
 #include "spotblue/check/check.hpp"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <fstream>
+#include <map>
 #include <memory>
+#include <string>
 
 #include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/check/decided_sizes.hpp"
+#include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "verbs.hpp"
@@ -26,28 +37,92 @@ ExitCode exit_code(const CheckResult& result) {
   return count.undecided > 0 ? kUndecided : kAllWell;
 }
 
-ExitCode run_check(const ViewOptions& options) {
-  refuse_overwriting(options.output, options.file);
+struct CheckOptions {
+  ViewOptions view;
+  std::filesystem::path with_sizes;  // empty: none is written
+};
+
+// A STEP file by its first letters, or by its name where it cannot be read: the error that follows
+// is then the right one.
+bool is_step(const std::filesystem::path& file) {
+  constexpr std::string_view kStart = "ISO-10303-21";
+  std::array<char, kStart.size()> start{};
+  std::ifstream in(file, std::ios::binary);
+  if (in.read(start.data(), start.size())) {
+    return std::string_view(start.data(), start.size()) == kStart;
+  }
+  std::string ending = file.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return ending == ".step" || ending == ".stp" || ending == ".p21";
+}
+
+// Without a job file: what the model itself states is all that is wanted.
+CheckResult check_bare(const ViewOptions& options) {
+  CheckResult result;
+  result.look = look_with_progress(options);
+  result.job = bare_job(options.file, unit_for(options, result.look.model.file));
+  result.findings = judge_job(result.job, result.look);
+  return result;
+}
+
+CheckResult check_job(const ViewOptions& options) {
   const Job job = read_job(options.file);
   refuse_overwriting(options.output, job.model);
-  const CheckResult result = check_with_progress(job);
-  const LengthUnit unit = options.unit.empty() ? job.unit : parse_unit(options.unit);
+  return check_with_progress(job);
+}
+
+std::string sizes_written(const CheckResult& result, const std::filesystem::path& out) {
+  const DecidedSizes decided = decided_sizes(result.job, result.look);
+  if (decided.sizes.empty()) {
+    throw Error(ErrorCode::bad_input, {result.job.file, ""},
+                "the job decides no size that could be written onto the model",
+                "give a class in [[fits]] or a class or limits in [[sizes]]");
+  }
+  std::vector<Note> notes = write_semantic_sizes(result.job.model, out, decided.sizes,
+                                                 result.job.unit, result.job.settings.limits);
+  const std::size_t there = notes.size();
+  notes.insert(notes.end(), decided.left_out.begin(), decided.left_out.end());
+  std::string text = fmt::format("{} of {} sizes written to {}\n", decided.sizes.size() - there,
+                                 decided.sizes.size() + decided.left_out.size(), out.string());
+  std::map<std::string, std::string> by_reason;
+  for (const Note& note : notes) {
+    std::string& names = by_reason[note.text];
+    names += (names.empty() ? "" : ", ") + note.about;
+  }
+  for (const auto& [reason, names] : by_reason) {
+    text += fmt::format("not written, {}: {}\n", reason, names);
+  }
+  return text;
+}
+
+ExitCode run_check(const CheckOptions& all) {
+  const ViewOptions& options = all.view;
+  refuse_overwriting(options.output, options.file);
+  refuse_overwriting(all.with_sizes, options.file);
+  const CheckResult result = is_step(options.file) ? check_bare(options) : check_job(options);
+  const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
                options.output);
+  if (!all.with_sizes.empty()) {
+    fmt::print(stderr, "{}", sizes_written(result, all.with_sizes));
+  }
   return exit_code(result);
 }
 
 }  // namespace
 
 void add_check(CLI::App& app, Run& chosen) {
-  const auto options = std::make_shared<ViewOptions>();
+  const auto all = std::make_shared<CheckOptions>();
+  ViewOptions* const options = &all->view;
   CLI::App* verb = app.add_subcommand("check");
   set_help(*verb, kCheckHelp);
   verb->add_option("JOB.toml", options->file)->required();
   add_json(*verb, *options);
   add_unit(*verb, *options);
   add_output(*verb, *options);
-  verb->callback([options, &chosen] { chosen = [options] { return run_check(*options); }; });
+  verb->add_option("--with-sizes", all->with_sizes);
+  verb->callback([all, &chosen] { chosen = [all] { return run_check(*all); }; });
 }
 
 }  // namespace spotblue::command

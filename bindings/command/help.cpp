@@ -9,6 +9,7 @@ const char* const kProgramHelp =
   spotblue look FILE.step               list parts, centre lines, seats, screws and clashes
   spotblue draft FILE.step              write a job file with every seat found, to be filled in
   spotblue check JOB.toml               judge each fit by what the job file wants
+  spotblue check FILE.step              judge by the sizes that the STEP file itself states
   spotblue compare JOB.toml JOB.toml    put plans for one repair side by side
 
   spotblue look --help                  what a verb takes, with examples; likewise the others
@@ -72,14 +73,20 @@ Examples:
 
 const char* const kCheckHelp =
     R"(spotblue check JOB.toml: judge every seat, screw and clash by what the job file wants
+spotblue check FILE.step: the same by the sizes that the file itself states on its faces (AP242)
 
 Each finding says conforming, nonconforming or undecided, what is wanted and found, the margin, the
 standard's clause and one line of advice. The nonconforming ones come first.
+
+Sizes with a class or limits that the STEP file states count wherever the job file says nothing; a
+hole and a shaft that both have one make a wanted fit.
 
   --unit mm, --unit in   show lengths in mm or inches; without it, as the job file is written
   --json                 findings and all that was found, as JSON by tests/reference/schema-1.json,
                          always in mm
   --output PATH          write to a file in place of the terminal
+  --with-sizes OUT.step  write a copy of the model, as AP242, that states the classes and limits of
+                         the job on the faces they are for; what was written is said on stderr
 
 Ends with 0 when all is conforming, 1 when something is nonconforming, 3 when nothing is
 nonconforming but something is undecided, 2 for bad input.
@@ -87,6 +94,8 @@ nonconforming but something is undecided, 2 for bad input.
 Examples:
   spotblue check press-job.toml
   spotblue check press-job.toml --json --output findings.json
+  spotblue check press-job.toml --with-sizes press-with-sizes.step
+  spotblue check press-with-sizes.step
 )";
 
 const char* const kCompareHelp =

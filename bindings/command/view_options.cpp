@@ -2,6 +2,7 @@
 
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/job/bare_job.hpp"
 
 namespace spotblue::command {
 
@@ -23,9 +24,7 @@ LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {
   if (!options.unit.empty()) {
     return parse_unit(options.unit);
   }
-  const bool inches = file.unit.starts_with("inch") || file.unit.starts_with("foot") ||
-                      file.unit.starts_with("feet");
-  return inches ? LengthUnit::inch : LengthUnit::mm;
+  return unit_of(file);
 }
 
 TextStyle style_for(const ViewOptions& options, LengthUnit unit) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 #include <string_view>
 #include <utility>
 
@@ -211,6 +212,74 @@ void declare_allowed(DeclaredJob& declared) {
   }
 }
 
+template <typename Seat, typename Ref>
+void add_job_fits(const std::vector<const FitWant*>& fits, const std::vector<Seat>& seats,
+                  Ref Seat::*first, Ref Seat::*second, std::set<Subject>& spoken_of) {
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    if (fits.at(i) != nullptr) {
+      spoken_of.insert({subject_of(seats[i].*first), subject_of(seats[i].*second)});
+    }
+  }
+}
+
+// Features whose size the job itself speaks of: there it wins over what the model states.
+std::set<Subject> spoken_of(const DeclaredJob& declared) {
+  std::set<Subject> all;
+  for (const auto& [subject, want] : declared.sizes) {
+    all.insert(subject);
+  }
+  const Seats& seats = declared.look->seats;
+  add_job_fits(declared.radial_fits, seats.radial, &RadialSeat::hole, &RadialSeat::shaft, all);
+  add_job_fits(declared.thread_fits, seats.threads, &Thread::hole, &Thread::screw, all);
+  add_job_fits(declared.width_fits, seats.width, &WidthSeat::slot, &WidthSeat::key, all);
+  return all;
+}
+
+template <typename Seat, typename Ref>
+void add_stated_fits(SemanticWants& wants, const std::vector<Seat>& seats, Ref Seat::*hole,
+                     Ref Seat::*shaft, std::vector<const FitWant*>& fits) {
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const auto stated_hole = wants.sizes.find(subject_of(seats[i].*hole));
+    const auto stated_shaft = wants.sizes.find(subject_of(seats[i].*shaft));
+    if (fits.at(i) == nullptr && stated_hole != wants.sizes.end() &&
+        stated_shaft != wants.sizes.end()) {
+      fits[i] = &wants.fits.emplace_back(stated_fit(stated_hole->second, stated_shaft->second));
+    }
+  }
+}
+
+void declare_stated(DeclaredJob& declared) {
+  const auto wants = std::make_shared<SemanticWants>();
+  declared.semantic = wants;
+  const Model& model = declared.look->model;
+  if (model.semantic_sizes.empty()) {
+    return;
+  }
+  wants->left_to_job = spoken_of(declared);
+  std::map<std::size_t, std::vector<std::size_t>> places;
+  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    places[model.occurrences[i].product].push_back(i);
+  }
+  for (const SemanticSize& size : model.semantic_sizes) {
+    if (!is_usable(size)) {
+      continue;
+    }
+    const StatedWant want = stated_want(size, declared.job->unit);
+    for (const std::size_t occurrence : places[*size.product]) {
+      for (const ProductFeatureRef& feature : size.features) {
+        const Subject subject = subject_of({occurrence, feature.kind, feature.index});
+        if (!wants->left_to_job.contains(subject)) {
+          wants->sizes.emplace(subject, want);
+        }
+      }
+    }
+  }
+  const Seats& seats = declared.look->seats;
+  add_stated_fits(*wants, seats.radial, &RadialSeat::hole, &RadialSeat::shaft,
+                  declared.radial_fits);
+  add_stated_fits(*wants, seats.width, &WidthSeat::slot, &WidthSeat::key, declared.width_fits);
+}
+
 }  // namespace
 
 Error::Where entry_place(const Job& job, std::string_view list, int line) {
@@ -218,8 +287,8 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
 }
 
 DeclaredJob declare(const Job& job, const Look& look) {
-  DeclaredJob declared{&job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {},
-                       {},   {}};
+  DeclaredJob declared{
+      &job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);
@@ -227,6 +296,7 @@ DeclaredJob declare(const Job& job, const Look& look) {
   declare_axial(declared);
   declare_allowed(declared);
   declare_meshes(declared);
+  declare_stated(declared);
   return declared;
 }
 

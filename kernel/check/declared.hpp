@@ -8,6 +8,7 @@
 
 #include "check/names.hpp"
 #include "check/pair_book.hpp"
+#include "check/semantic_wants.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
 
@@ -30,6 +31,9 @@ struct DeclaredJob {
   std::vector<const AllowedOverlap*> clash_allowed;
   /// Allowances that meshes of plain gear blanks imply; what clash_allowed may point into.
   std::shared_ptr<const std::vector<AllowedOverlap>> mesh_overlaps;
+  /// What the model's stated sizes want where the job is silent; radial_fits and width_fits point
+  /// into it too. Never null.
+  std::shared_ptr<const SemanticWants> semantic;
 };
 
 /// @throws Error bad_input, naming job file and line, for a name that matches nothing or too much,

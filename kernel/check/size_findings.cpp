@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <map>
 #include <set>
+#include <tuple>
 #include <utility>
 
 #include "check/seat_findings.hpp"
@@ -57,14 +59,12 @@ std::string cure_of(Side side, bool too_large, Length by, LengthUnit unit) {
                    : fmt::format("too small by {}: sleeve it or make a new one", amount);
 }
 
-Finding judge_size(const DeclaredJob& declared, const SizeWant& want,
+Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
                    const std::vector<Subject>& subjects) {
   const LengthUnit unit = declared.job->unit;
   const FeatureRef feature = ref_of(subjects.front());
   const Modelled model = modelled(declared, feature);
   const SizeRange range = size_range(declared, feature, model.size, std::nullopt);
-  const WantedSize wanted =
-      wanted_size(*declared.job, want, model.size, sizes_of(declared, feature.occurrence));
   const Limits wide{wanted.limits.lower - kRounding, wanted.limits.upper + kRounding};
   Finding finding;
   finding.kind = "size";
@@ -100,13 +100,11 @@ Finding judge_size(const DeclaredJob& declared, const SizeWant& want,
 }
 
 // Occurrences of one product share a finding unless one was measured by itself.
-std::vector<std::vector<Subject>> grouped(const DeclaredJob& declared, const SizeWant& want) {
+std::vector<std::vector<Subject>> grouped(const DeclaredJob& declared,
+                                          const std::vector<Subject>& subjects) {
   std::vector<std::vector<Subject>> groups;
   std::vector<std::pair<const MeasuredSize*, const JobPart*>> keys;
-  for (const auto& [subject, chosen] : declared.sizes) {
-    if (chosen != &want) {
-      continue;
-    }
+  for (const Subject& subject : subjects) {
     const auto measured = declared.measured.find(subject);
     const std::pair key{measured == declared.measured.end() ? nullptr : measured->second,
                         declared.parts.at(subject.occurrence)};
@@ -119,6 +117,103 @@ std::vector<std::vector<Subject>> grouped(const DeclaredJob& declared, const Siz
     }
   }
   return groups;
+}
+
+std::vector<Finding> wanted_by_job(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  for (const SizeWant& want : declared.job->sizes) {
+    std::vector<Subject> subjects;
+    for (const auto& [subject, chosen] : declared.sizes) {
+      if (chosen == &want) {
+        subjects.push_back(subject);
+      }
+    }
+    for (const std::vector<Subject>& group : grouped(declared, subjects)) {
+      const FeatureRef feature = ref_of(group.front());
+      const WantedSize wanted = wanted_size(*declared.job, want, modelled(declared, feature).size,
+                                            sizes_of(declared, feature.occurrence));
+      findings.push_back(judge_size(declared, wanted, group));
+    }
+  }
+  return findings;
+}
+
+// Features in seats that are judged by both sizes the model states.
+std::set<Subject> in_stated_fits(const DeclaredJob& declared) {
+  std::set<Subject> judged;
+  const auto add = [&](const FitWant* want, const FeatureRef& hole, const FeatureRef& shaft) {
+    if (want != nullptr && std::holds_alternative<LimitsOfBoth>(want->rule)) {
+      judged.insert({subject_of(hole), subject_of(shaft)});
+    }
+  };
+  const Seats& seats = declared.look->seats;
+  for (std::size_t i = 0; i < seats.radial.size(); ++i) {
+    add(declared.radial_fits.at(i), seats.radial[i].hole, seats.radial[i].shaft);
+  }
+  for (std::size_t i = 0; i < seats.width.size(); ++i) {
+    add(declared.width_fits.at(i), seats.width[i].slot, seats.width[i].key);
+  }
+  return judged;
+}
+
+// One for each feature that the model states a size for, unless its seat is judged by that.
+std::vector<Finding> stated_by_model(const DeclaredJob& declared) {
+  const Model& model = declared.look->model;
+  const std::set<Subject> in_fits = in_stated_fits(declared);
+  std::map<std::tuple<std::size_t, int, std::size_t>, std::vector<Subject>> by_feature;
+  for (const auto& [subject, want] : declared.semantic->sizes) {
+    if (!in_fits.contains(subject)) {
+      by_feature[{model.occurrences.at(subject.occurrence).product, subject.kind, subject.index}]
+          .push_back(subject);
+    }
+  }
+  std::vector<Finding> findings;
+  for (const auto& [feature, subjects] : by_feature) {
+    const StatedWant& want = declared.semantic->sizes.at(subjects.front());
+    for (const std::vector<Subject>& group : grouped(declared, subjects)) {
+      findings.push_back(
+          judge_size(declared, {want.limits, want.nominal, want.text, want.basis}, group));
+    }
+  }
+  return findings;
+}
+
+bool left_to_job(const DeclaredJob& declared, const SemanticSize& size) {
+  const Model& model = declared.look->model;
+  const std::set<Subject>& spoken_of = declared.semantic->left_to_job;
+  return std::any_of(spoken_of.begin(), spoken_of.end(), [&](const Subject& subject) {
+    return model.occurrences.at(subject.occurrence).product == *size.product &&
+           std::any_of(size.features.begin(), size.features.end(),
+                       [&](const ProductFeatureRef& one) {
+                         return subject_of({subject.occurrence, one.kind, one.index}) == subject;
+                       });
+  });
+}
+
+// A stated size that does not make sense can be no reason to call its feature good or bad.
+std::vector<Finding> doubtful_in_model(const DeclaredJob& declared) {
+  const Model& model = declared.look->model;
+  std::vector<Finding> findings;
+  for (const SemanticSize& size : model.semantic_sizes) {
+    if (size.doubt.empty() || !size.product || size.features.empty() ||
+        left_to_job(declared, size)) {
+      continue;
+    }
+    Finding finding;
+    finding.kind = "size";
+    const Product& product = model.products.at(*size.product);
+    for (const ProductFeatureRef& feature : size.features) {
+      finding.about.push_back(product.id + ": " +
+                              (feature.kind == FeatureKind::width
+                                   ? product.widths.at(feature.index).name
+                                   : product.cylinders.at(feature.index).name));
+    }
+    finding.wanted = {{"size", semantic_size_text(size)}};
+    finding.basis = fmt::format("stated in the model (#{})", size.entity);
+    finding.advice = size.doubt + ": see the drawing, and say in a job file what it shall be";
+    findings.push_back(std::move(finding));
+  }
+  return findings;
 }
 
 std::set<Subject> judged_features(const DeclaredJob& declared) {
@@ -136,6 +231,9 @@ std::set<Subject> judged_features(const DeclaredJob& declared) {
     }
   }
   for (const auto& [subject, want] : declared.sizes) {
+    judged.insert(subject);
+  }
+  for (const auto& [subject, want] : declared.semantic->sizes) {
     judged.insert(subject);
   }
   return judged;
@@ -182,14 +280,11 @@ std::vector<Finding> unused_measurements(const DeclaredJob& declared) {
 }  // namespace
 
 std::vector<Finding> size_findings(const DeclaredJob& declared) {
-  std::vector<Finding> findings;
-  for (const SizeWant& want : declared.job->sizes) {
-    for (const std::vector<Subject>& subjects : grouped(declared, want)) {
-      findings.push_back(judge_size(declared, want, subjects));
-    }
+  std::vector<Finding> findings = wanted_by_job(declared);
+  for (std::vector<Finding> more :
+       {stated_by_model(declared), doubtful_in_model(declared), unused_measurements(declared)}) {
+    std::move(more.begin(), more.end(), std::back_inserter(findings));
   }
-  std::vector<Finding> unused = unused_measurements(declared);
-  std::move(unused.begin(), unused.end(), std::back_inserter(findings));
   return findings;
 }
 

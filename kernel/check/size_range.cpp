@@ -39,6 +39,19 @@ SizeRange to_limits(Length modelled, const ClassLimits& given) {
   return range;
 }
 
+// A feature drawn at the nominal that its model states, of a part the job says nothing about: the
+// model shows what is meant, and the stated limits what will be made.
+std::optional<ClassLimits> stated_limits(const DeclaredJob& declared, const FeatureRef& feature,
+                                         Length modelled) {
+  const auto stated = declared.semantic->sizes.find(subject_of(feature));
+  if (stated == declared.semantic->sizes.end() ||
+      declared.parts.at(feature.occurrence) != nullptr || !stated->second.nominal ||
+      std::abs((modelled - *stated->second.nominal).in_mm()) > kAtBasicSize_mm) {
+    return std::nullopt;
+  }
+  return ClassLimits{stated->second.limits, stated->second.nominal};
+}
+
 }  // namespace
 
 SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Length modelled,
@@ -50,6 +63,11 @@ SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Len
     return around(size.value, size.uncertainty.value_or(fallback), SizeSource::measured);
   }
   SizeRange range;
+  if (const auto stated = stated_limits(declared, feature, modelled)) {
+    range = to_limits(modelled, *stated);
+    range.to_make = true;  // a drawing's limits are a promise, not a measurement
+    return range;
+  }
   if (sizes_of(declared, feature.occurrence) == SizesMeant::actual) {
     const bool exists = state_of(declared, feature.occurrence) == PartState::as_found;
     range = around(modelled, exists ? fallback : Length(), SizeSource::modelled);

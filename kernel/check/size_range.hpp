@@ -23,8 +23,10 @@ struct ClassLimits {
   std::optional<Length> nominal;
 };
 
-/// Measured value +- uncertainty; else for an actual size the model's +- the default uncertainty;
-/// else the limits of the feature's own wanted size, or of `from_fit`; else the model's size.
+/// Measured value +- uncertainty; else the limits the model states, where it is drawn at the
+/// nominal of these and the job neither lists the part nor sizes the feature; else for an actual
+/// size the model's +- the default uncertainty; else the limits of the feature's own wanted size,
+/// or of `from_fit`; else the model's size.
 [[nodiscard]] SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature,
                                    Length modelled, const std::optional<ClassLimits>& from_fit);
 

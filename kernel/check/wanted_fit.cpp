@@ -77,6 +77,19 @@ struct Wanting {
                                format_size(rule.tolerance, job.unit), from_line(want.line));
     return wanted;
   }
+
+  WantedFit operator()(const LimitsOfBoth& rule) const {
+    WantedFit wanted;
+    wanted.clearance = {rule.hole.lower - rule.shaft.upper, rule.hole.upper - rule.shaft.lower};
+    wanted.hole = rule.hole;
+    wanted.shaft = rule.shaft;
+    if (rule.hole_nominal == rule.shaft_nominal) {
+      wanted.nominal = rule.hole_nominal;
+    }
+    wanted.text = rule.text;
+    wanted.basis = rule.basis;
+    return wanted;
+  }
 };
 
 }  // namespace

@@ -52,6 +52,24 @@ std::string read_bytes(const fs::path& file, double most_mb) {
   return bytes;
 }
 
+void write_bytes(const fs::path& file, std::string_view bytes) {
+  fs::path partial = file;
+  partial += ".partial";
+  std::ofstream out(partial, std::ios::binary);
+  out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  out.close();
+  std::error_code trouble;
+  if (out) {
+    fs::rename(partial, file, trouble);
+  }
+  if (!out || trouble) {
+    std::error_code ignored;
+    fs::remove(partial, ignored);
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "the file cannot be written",
+                "check that its folder exists, may be written and has room");
+  }
+}
+
 std::string sha256(std::string_view bytes) {
   std::array<unsigned char, EVP_MAX_MD_SIZE> digest{};
   unsigned int length = 0;

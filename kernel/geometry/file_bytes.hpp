@@ -11,6 +11,10 @@ namespace spotblue {
 // `most_mb`).
 [[nodiscard]] std::string read_bytes(const std::filesystem::path& file, double most_mb);
 
+// Writes the file whole or not at all; one that is there is replaced.
+// Throws Error file_access.
+void write_bytes(const std::filesystem::path& file, std::string_view bytes);
+
 // Lower-case hexadecimal.
 [[nodiscard]] std::string sha256(std::string_view bytes);
 

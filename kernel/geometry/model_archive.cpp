@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cereal/archives/binary.hpp>
 #include <cereal/types/array.hpp>
+#include <cereal/types/optional.hpp>
 #include <cereal/types/string.hpp>
 #include <cereal/types/utility.hpp>
 #include <cereal/types/vector.hpp>
@@ -85,6 +86,19 @@ void serialize(Archive& to, Occurrence& v) {
   to(v.id, v.path, v.product, v.frame, v.mirrored, v.box);
 }
 template <class Archive>
+void serialize(Archive& to, ProductFeatureRef& v) {
+  to(v.kind, v.index);
+}
+template <class Archive>
+void serialize(Archive& to, SizeLimits& v) {
+  to(v.lower_mm, v.upper_mm);
+}
+template <class Archive>
+void serialize(Archive& to, SemanticSize& v) {
+  to(v.entity, v.name, v.characteristic, v.product, v.features, v.nominal_mm, v.deviations,
+     v.limits, v.tolerance_class, v.doubt);
+}
+template <class Archive>
 void serialize(Archive& to, Note& v) {
   to(v.about, v.text);
 }
@@ -102,8 +116,8 @@ void serialize(Archive& to, ArrivedProduct& v) {
 }
 template <class Archive>
 void serialize(Archive& to, Arrival& v) {
-  to(v.model.products, v.model.occurrences, v.model.notes, v.products, v.solids, v.lame_faces,
-     v.unplaced, v.read_seconds, v.features_seconds);
+  to(v.model.products, v.model.occurrences, v.model.notes, v.model.semantic_sizes, v.products,
+     v.solids, v.lame_faces, v.unplaced, v.read_seconds, v.features_seconds);
 }
 
 namespace {
@@ -122,13 +136,34 @@ bool is_sound(const Product& product) {
          });
 }
 
+bool is_sound(const Model& model, const SemanticSize& size) {
+  if (size.characteristic < SizeCharacteristic::diameter ||
+      size.characteristic > SizeCharacteristic::other) {
+    return false;
+  }
+  if (!size.product) {
+    return size.features.empty();
+  }
+  if (*size.product >= model.products.size()) {
+    return false;
+  }
+  const Product& product = model.products[*size.product];
+  return std::all_of(size.features.begin(), size.features.end(), [&](const ProductFeatureRef& one) {
+    return one.kind == FeatureKind::cylinder
+               ? one.index < product.cylinders.size()
+               : one.kind == FeatureKind::width && one.index < product.widths.size();
+  });
+}
+
 bool is_sound(const Arrival& arrival) {
   const Model& model = arrival.model;
   return arrival.products.size() == model.products.size() &&
          std::all_of(model.products.begin(), model.products.end(),
                      [](const Product& product) { return is_sound(product); }) &&
          std::all_of(model.occurrences.begin(), model.occurrences.end(),
-                     [&](const Occurrence& one) { return one.product < model.products.size(); });
+                     [&](const Occurrence& one) { return one.product < model.products.size(); }) &&
+         std::all_of(model.semantic_sizes.begin(), model.semantic_sizes.end(),
+                     [&](const SemanticSize& size) { return is_sound(model, size); });
 }
 
 }  // namespace

@@ -12,6 +12,7 @@
 #include <optional>
 #include <utility>
 
+#include "geometry/semantic_read.hpp"
 #include "geometry/step_kernel.hpp"
 #include "geometry/step_tree.hpp"
 
@@ -83,6 +84,11 @@ std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
 }  // namespace
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
+  return transfer_step(text, folder, {});
+}
+
+Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
+                      const AlsoLook& also) {
   const auto start = Clock::now();
   // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
   static std::optional<StepKernel> kernel_of_child;
@@ -96,7 +102,13 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   }
   arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
-  arrival.model.notes = std::move(tree.notes);
+  arrival.model.notes = tree.notes;
+  if (states_sizes(text)) {
+    add_semantic_sizes(kernel, tree, arrival.model);
+  }
+  if (also) {
+    also(kernel, tree, arrival.model);
+  }
   arrival.unplaced = std::move(tree.unplaced);
   arrival.read_seconds = since(start) - arrival.features_seconds;
   return arrival;

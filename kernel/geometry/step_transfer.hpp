@@ -2,10 +2,13 @@
 // What the child process does: the kernel's STEP parse and transfer, and the walk over the result.
 
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "geometry/product_tree.hpp"
+#include "geometry/step_kernel.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
@@ -47,5 +50,10 @@ struct Arrival {
 // child, once.
 // Throws Error unreadable when the kernel refuses the text; kernel exceptions pass through.
 [[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder);
+
+// What else is to be found out while the parsed file is there.
+using AlsoLook = std::function<void(const StepKernel&, const Tree&, const Model&)>;
+[[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
+                                    const AlsoLook& also);
 
 }  // namespace spotblue

@@ -51,6 +51,7 @@ void write_look(JsonWriter& out, const Look& look) {
   write_width_seats(out, look.seats, names);
   write_threads(out, look.seats, names);
   write_clashes(out, look.clash, names);
+  write_stated_sizes(out, look.model, names);
   write_notes(out, look);
   write_seconds(out, look.seconds);
 }

@@ -37,6 +37,8 @@ void write_axial_seats(JsonWriter& out, const Seats& seats, const ModelNames& na
 void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
 void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
 void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names);
+/// Sizes that the file states on faces.
+void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names);
 void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names);
 
 void write_job(JsonWriter& out, const Job& job);

@@ -139,4 +139,37 @@ void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames&
   });
 }
 
+void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names) {
+  write_list(out, "semantic_sizes", model.semantic_sizes, [&](const SemanticSize& size) {
+    if (size.entity > 0) {
+      out.key("entity");
+      out.whole(size.entity);
+    }
+    field(out, "name", size.name);
+    field(out, "of", size_characteristic_name(size.characteristic));
+    if (size.product) {
+      quoted_field(out, "product", names.product(*size.product));
+    }
+    out.key("features");
+    out.open_array();
+    for (const ProductFeatureRef& feature : size.features) {
+      out.quoted(names.feature(*size.product, feature.kind, feature.index));
+    }
+    out.close_array();
+    if (size.nominal_mm) {
+      field(out, "nominal_mm", *size.nominal_mm);
+    }
+    if (size.deviations) {
+      field(out, "lower_deviation_mm", size.deviations->lower_mm);
+      field(out, "upper_deviation_mm", size.deviations->upper_mm);
+    }
+    if (size.limits) {
+      field(out, "limit_min_mm", size.limits->lower_mm);
+      field(out, "limit_max_mm", size.limits->upper_mm);
+    }
+    field(out, "tolerance_class", size.tolerance_class);
+    field(out, "doubt", size.doubt);
+  });
+}
+
 }  // namespace spotblue

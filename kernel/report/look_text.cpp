@@ -47,6 +47,30 @@ std::string clashes_text(const TextContext& c) {
   return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
 }
 
+std::string stated_sizes_text(const TextContext& c) {
+  TextTable table({{"stated for"},
+                   {"size mm"},
+                   {fmt::format("least {}", unit_name(c.unit)), Align::right},
+                   {fmt::format("greatest {}", unit_name(c.unit)), Align::right},
+                   {""}});
+  for (const SemanticSize& size : c.look.model.semantic_sizes) {
+    const std::string text = plain(semantic_size_text(size));
+    const std::string lower = size.limits ? length_cell(size.limits->lower_mm, c.unit) : "";
+    const std::string upper = size.limits ? length_cell(size.limits->upper_mm, c.unit) : "";
+    const std::string remark = size.doubt.empty() ? "" : "in doubt: see the notes";
+    for (const ProductFeatureRef& feature : size.features) {
+      table.add({c.names.feature(*size.product, feature.kind, feature.index), text, lower, upper,
+                 remark});
+    }
+    if (size.features.empty()) {
+      table.add(
+          {size.product ? c.names.product(*size.product) : "no part", text, lower, upper, remark});
+    }
+  }
+  const std::string body = table.text(kTableIndent);
+  return body.empty() ? "" : c.paint.heading("Sizes the file states") + '\n' + body + '\n';
+}
+
 std::string heading_text(const TextContext& c) {
   const Model& model = c.look.model;
   std::string text = c.paint.heading(plain(model.file.name));
@@ -96,7 +120,8 @@ std::string look_text(const Look& look, const TextStyle& style) {
   const TextContext context{look, names, style.unit, Paint(style.colour)};
   return heading_text(context) + parts_text(context) + centre_lines_text(context) +
          other_faces_text(context) + width_seats_text(context) + clashes_text(context) +
-         notes_text(context.look, context.paint) + summary_text(context);
+         stated_sizes_text(context) + notes_text(context.look, context.paint) +
+         summary_text(context);
 }
 
 }  // namespace spotblue

@@ -73,5 +73,50 @@ TEST_F(CheckVerb, NeverOverwritesTheModelOfTheJob) {
   EXPECT_EQ(bench_.read("press.step"), before);
 }
 
+constexpr const char* kClasses =
+    "[[fits]]\nhole = \"Collar: bore 44\"\nshaft = \"Stud: outside 44.035\"\n"
+    "class = \"H7/s6\"\nnominal = 44\n";
+
+TEST_F(CheckVerb, WritesTheClassesOntoACopyThatIsThenCheckedWithoutAJob) {
+  const Said said = check(kClasses, "--with-sizes stated.step");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.err, HasSubstr("2 of 2 sizes written to stated.step"));
+  const Said look = bench_.run("look stated.step");
+  EXPECT_THAT(look.out, HasSubstr("Sizes the file states"));
+  EXPECT_THAT(look.out, HasSubstr("44 s6"));
+  const Said bare = bench_.run("check stated.step");
+  EXPECT_THAT(bare.out, HasSubstr("44 H7, stated in the model"));
+  EXPECT_THAT(bare.out, HasSubstr("ISO 286-1:2010, 44 s6"));
+  // 44 H7 as drawn against the modelled 44.035: clearance -0.035 to -0.010, wanted -0.059 to
+  // -0.018.
+  EXPECT_EQ(bare.code, 1) << bare.out;
+}
+
+TEST_F(CheckVerb, JobThatDecidesNoSizeWritesNoCopy) {
+  const Said said = check(wants("[0.01, 0.05]"), "--with-sizes stated.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("decides no size"));
+  EXPECT_FALSE(std::filesystem::exists(bench_.path("stated.step")));
+}
+
+TEST_F(CheckVerb, CopyWithSizesNeverReplacesTheModel) {
+  const Said said = check(kClasses, "--with-sizes press.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("the model itself"));
+}
+
+TEST_F(CheckVerb, StepFileAloneIsCheckedByWhatItStates) {
+  const Said said = bench_.run("check press.step");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("undecided  radial-1"));
+}
+
+TEST_F(CheckVerb, StepFileThatIsMissingIsNamedAsSuch) {
+  const Said said = bench_.run("check missing.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("missing.step"));
+  EXPECT_THAT(said.err, HasSubstr("no such file"));
+}
+
 }  // namespace
 }  // namespace spotblue::test

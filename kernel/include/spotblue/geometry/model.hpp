@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "spotblue/geometry/region.hpp"
+#include "spotblue/geometry/semantic_size.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {
@@ -145,6 +146,8 @@ struct Model {
   std::vector<Product> products;
   std::vector<Occurrence> occurrences;
   std::vector<Note> notes;
+  /// Toleranced sizes the file states on faces, sound or not, in the order of their entities.
+  std::vector<SemanticSize> semantic_sizes;
   std::shared_ptr<const ShapeStore> shapes;  ///< null for models made of plain values
 };
 

@@ -7,12 +7,11 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/geometry/feature_kind.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
-
-enum class FeatureKind { cylinder, cone, plane, width };
 
 /// A feature of one occurrence: index into the product's list of that kind.
 struct FeatureRef {

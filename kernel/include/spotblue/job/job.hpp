@@ -67,7 +67,16 @@ struct PerDiameter {
   std::optional<Length> nominal;
 };
 
-using FitRule = std::variant<ClassFit, ClearanceLimits, PerDiameter>;
+/// Hole and shaft each by limits of its own; job files have no entry for it, models' stated sizes
+/// make it.
+struct LimitsOfBoth {
+  Limits hole, shaft;
+  std::optional<Length> hole_nominal, shaft_nominal;
+  std::string text;   ///< "H7/s6"
+  std::string basis;  ///< where the limits are from, for the report
+};
+
+using FitRule = std::variant<ClassFit, ClearanceLimits, PerDiameter, LimitsOfBoth>;
 
 /// How a hole and a shaft, or a slot and a key, shall fit.
 struct FitWant {

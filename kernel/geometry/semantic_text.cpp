@@ -1,0 +1,277 @@
+#include "geometry/semantic_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+#include <map>
+#include <optional>
+#include <unordered_map>
+
+#include "geometry/semantic_class.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/standards/iso286.hpp"
+
+namespace spotblue {
+namespace {
+
+// A real as ISO 10303-21 wants it: with a point, and E for the exponent.
+std::string step_real(double value) {
+  std::string text = fmt::format("{:.15G}", value == 0.0 ? 0.0 : value);
+  if (text.find('.') == std::string::npos) {
+    text.insert(std::min(text.find('E'), text.size()), ".");
+  }
+  return text;
+}
+
+std::string step_string(std::string_view text) {
+  std::string quoted = "'";
+  for (const char c : text) {
+    quoted += c;
+    if (c == '\'' || c == '\\') {
+      quoted += c;
+    }
+  }
+  return quoted + "'";
+}
+
+struct Change {
+  std::size_t at = 0, length = 0;
+  std::string by;
+};
+
+// Where a part's shape is and what its values are counted in.
+struct ShapeOf {
+  int property = 0, representation = 0, context = 0;
+};
+
+class SizeText {
+ public:
+  SizeText(std::string_view text, const StepText& entities, LengthUnit unit,
+           const std::string& file)
+      : text_(text),
+        entities_(entities),
+        unit_(unit),
+        file_(file),
+        next_(entities.entities().back().id + 1) {}
+
+  std::string with(const std::vector<PlacedSize>& sizes) {
+    const auto end = text_.rfind("ENDSEC");
+    if (sizes.empty()) {
+      return std::string(text_);
+    }
+    relabel();
+    repair_grades();
+    add_units();
+    for (const PlacedSize& size : sizes) {
+      add_size(size);
+    }
+    changes_.push_back({end, 0, std::move(added_)});
+    return changed();
+  }
+
+ private:
+  int add(const std::string& entity) {
+    added_ += fmt::format("#{}={};\n", next_, entity);
+    return next_++;
+  }
+
+  void add_units() {
+    length_unit_ = add("(LENGTH_UNIT()NAMED_UNIT(*)SI_UNIT(.MILLI.,.METRE.))");
+    if (unit_ == LengthUnit::inch) {
+      const int exponents = add("DIMENSIONAL_EXPONENTS(1.,0.,0.,0.,0.,0.,0.)");
+      const int factor =
+          add(fmt::format("LENGTH_MEASURE_WITH_UNIT(LENGTH_MEASURE(25.4),#{})", length_unit_));
+      length_unit_ = add(fmt::format(
+          "(CONVERSION_BASED_UNIT('INCH',#{})LENGTH_UNIT()NAMED_UNIT(#{}))", factor, exponents));
+    }
+  }
+
+  [[nodiscard]] std::string in_unit(double value_mm) const {
+    return step_real(unit_ == LengthUnit::inch ? value_mm / 25.4 : value_mm);
+  }
+
+  // ISO 10303-47 as AP242 uses it: the size applies to a shape aspect, which is one face or is put
+  // together from one aspect a face.
+  int add_aspect(const PlacedSize& size, const ShapeOf& shape) {
+    const std::string name = step_string(size.size->feature);
+    const auto one = [&](int face) {
+      const int aspect = add(fmt::format("SHAPE_ASPECT({},'',#{},.T.)", name, shape.property));
+      add(fmt::format("GEOMETRIC_ITEM_SPECIFIC_USAGE('','',#{},#{},#{})", aspect,
+                      shape.representation, face));
+      return aspect;
+    };
+    if (size.faces.size() == 1) {
+      return one(size.faces.front());
+    }
+    const int whole =
+        add(fmt::format("COMPOSITE_SHAPE_ASPECT({},'',#{},.T.)", name, shape.property));
+    for (const int face : size.faces) {
+      const int part = one(face);
+      add(fmt::format("SHAPE_ASPECT_RELATIONSHIP('','',#{},#{})", whole, part));
+    }
+    return whole;
+  }
+
+  int add_tolerance(const SizeToWrite& size) {
+    if (!size.tolerance_class.empty()) {
+      const auto digit = size.tolerance_class.find_first_of("0123456789");
+      return add(fmt::format("LIMITS_AND_FITS('{}','{}','{}','{}')",
+                             size.tolerance_class.substr(0, digit),
+                             size_kind(size.tolerance_class) == SizeKind::hole ? "hole" : "shaft",
+                             size.tolerance_class.substr(digit), kClassSource));
+    }
+    const auto bound = [&](double value_mm) {
+      return add(fmt::format("LENGTH_MEASURE_WITH_UNIT(LENGTH_MEASURE({}),#{})", in_unit(value_mm),
+                             length_unit_));
+    };
+    const int lower = bound(size.deviations->lower_mm);
+    const int upper = bound(size.deviations->upper_mm);
+    return add(fmt::format("TOLERANCE_VALUE(#{},#{})", lower, upper));
+  }
+
+  void add_size(const PlacedSize& placed) {
+    const ShapeOf shape = shape_of(placed);
+    const int aspect = add_aspect(placed, shape);
+    const bool width = placed.characteristic == SizeCharacteristic::width;
+    const int size =
+        add(fmt::format("DIMENSIONAL_SIZE(#{},'{}')", aspect, width ? "thickness" : "diameter"));
+    const int value =
+        add(fmt::format("(LENGTH_MEASURE_WITH_UNIT()MEASURE_REPRESENTATION_ITEM()MEASURE_WITH_UNIT("
+                        "LENGTH_MEASURE({}),#{})REPRESENTATION_ITEM('nominal value'))",
+                        in_unit(placed.size->nominal_mm), length_unit_));
+    const int values =
+        add(fmt::format("SHAPE_DIMENSION_REPRESENTATION('',(#{}),#{})", value, shape.context));
+    add(fmt::format("DIMENSIONAL_CHARACTERISTIC_REPRESENTATION(#{},#{})", size, values));
+    const int tolerance = add_tolerance(*placed.size);
+    add(fmt::format("PLUS_MINUS_TOLERANCE(#{},#{})", tolerance, size));
+  }
+
+  ShapeOf shape_of(const PlacedSize& size) {
+    const auto known = shapes_.find(size.definition);
+    if (known != shapes_.end()) {
+      return known->second;
+    }
+    ShapeOf shape;
+    for (const StepText::Entity& entity : entities_.entities()) {
+      const auto property = entities_.arguments(entity, "PRODUCT_DEFINITION_SHAPE");
+      if (property && property->size() > 2 && reference((*property)[2]) == size.definition) {
+        shape.property = entity.id;
+      }
+      const auto arguments = entities_.arguments(entity);
+      if (shape.representation == 0 && arguments && arguments->size() == 3 &&
+          entities_.keyword(entity).ends_with("REPRESENTATION") &&
+          holds_any((*arguments)[1], size.solids)) {
+        shape.representation = entity.id;
+        shape.context = reference((*arguments)[2]).value_or(0);
+      }
+    }
+    if (shape.property == 0 || shape.representation == 0 || shape.context == 0) {
+      throw Error(ErrorCode::unreadable,
+                  {file_, fmt::format("part '{}' (#{})", size.size->product, size.definition)},
+                  "it cannot be told which shape representation holds its solids",
+                  "export the file again, each part with its own solids");
+    }
+    return shapes_[size.definition] = shape;
+  }
+
+  static bool holds_any(std::string_view items, const std::vector<int>& wanted) {
+    const std::vector<int> all = references(items);
+    return std::any_of(all.begin(), all.end(), [&](int one) {
+      return std::find(wanted.begin(), wanted.end(), one) != wanted.end();
+    });
+  }
+
+  void replace(std::string_view piece, std::string by) {
+    changes_.push_back(
+        {static_cast<std::size_t>(piece.data() - text_.data()), piece.size(), std::move(by)});
+  }
+
+  void relabel() {
+    // Schema name and year as the CAD kernel writes them for AP242 DIS.
+    const std::string schema = entities_.schema();
+    if (schema.starts_with("AP242")) {
+      return;
+    }
+    const auto list = text_.find("FILE_SCHEMA");
+    const auto from = text_.find('\'', list);
+    const auto to = text_.find('\'', from + 1);
+    replace(text_.substr(from, to + 1 - from),
+            "'AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 1 1 4 }'");
+    for (const StepText::Entity& entity : entities_.entities()) {
+      const auto protocol = entities_.arguments(entity, "APPLICATION_PROTOCOL_DEFINITION");
+      if (protocol && protocol->size() > 2) {
+        replace((*protocol)[0], "'international standard'");
+        replace((*protocol)[1], "'ap242_managed_model_based_3d_engineering'");
+        replace((*protocol)[2], "2013");
+      }
+    }
+  }
+
+  // The header's preprocessor; empty when there is none.
+  [[nodiscard]] std::string preprocessor() const {
+    const auto name = text_.find("FILE_NAME");
+    const auto open = text_.find('(', name);
+    const auto close = text_.find(");", open);
+    if (name == std::string_view::npos || close == std::string_view::npos) {
+      return "";
+    }
+    const auto arguments = split_arguments(text_.substr(open + 1, close - open - 1));
+    return arguments.size() > 4 ? quoted(arguments[4]) : "";
+  }
+
+  void repair_grades() {
+    const Writer writer = writer_of(preprocessor());
+    if (writer != Writer::kernel_with_known_fault) {
+      return;
+    }
+    for (const StepText::Entity& entity : entities_.entities()) {
+      const auto text = entities_.arguments(entity, "LIMITS_AND_FITS");
+      if (!text || text->size() < 4) {
+        continue;
+      }
+      const ClassText written{quoted((*text)[0]), quoted((*text)[1]), quoted((*text)[2]),
+                              quoted((*text)[3])};
+      const ClassReading reading = read_class(written, writer);
+      if (written.source.empty() && reading.doubt.empty()) {
+        const auto digit = reading.tolerance_class.find_first_of("0123456789");
+        replace((*text)[0], step_string(reading.tolerance_class.substr(0, digit)));
+        replace((*text)[2], step_string(reading.tolerance_class.substr(digit)));
+        replace((*text)[3], step_string(kClassSource));
+      }
+    }
+  }
+
+  std::string changed() {
+    std::sort(changes_.begin(), changes_.end(),
+              [](const Change& a, const Change& b) { return a.at < b.at; });
+    std::string result;
+    std::size_t at = 0;
+    for (const Change& change : changes_) {
+      result += text_.substr(at, change.at - at);
+      result += change.by;
+      at = change.at + change.length;
+    }
+    return result += text_.substr(at);
+  }
+
+  std::string_view text_;
+  const StepText& entities_;
+  LengthUnit unit_;
+  std::string file_;
+  int next_;
+  int length_unit_ = 0;
+  std::string added_;
+  std::vector<Change> changes_;
+  std::unordered_map<int, ShapeOf> shapes_;
+};
+
+}  // namespace
+
+std::string with_sizes(std::string_view text, const StepText& entities,
+                       const std::vector<PlacedSize>& sizes, LengthUnit unit,
+                       const std::string& file) {
+  return SizeText(text, entities, unit, file).with(sizes);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,45 @@
+#include "geometry/step_rewrite.hpp"
+
+#include <IFSelect_ReturnStatus.hxx>
+#include <Interface_Static.hxx>
+#include <STEPCAFControl_Controller.hxx>
+#include <STEPCAFControl_Reader.hxx>
+#include <STEPCAFControl_Writer.hxx>
+#include <TDocStd_Document.hxx>
+#include <XCAFApp_Application.hxx>
+#include <sstream>
+#include <string>
+
+#include "geometry/step_author.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+
+void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
+  const Error failed(ErrorCode::kernel_failure, {},
+                     "the CAD kernel cannot turn the file into AP242",
+                     "export it as AP214 or AP242");
+  STEPCAFControl_Controller::Init();
+  Interface_Static::SetCVal("xstep.cascade.unit", "MM");
+  Interface_Static::SetCVal("write.step.unit", "MM");
+  Interface_Static::SetCVal("write.step.schema", "AP242DIS");
+  Interface_Static::SetCVal("write.surfacecurve.mode", "0");
+  Handle(TDocStd_Document) document;
+  XCAFApp_Application::GetApplication()->NewDocument("MDTV-XCAF", document);
+  STEPCAFControl_Reader reader;
+  reader.SetGDTMode(false);
+  std::istringstream in{std::string(text)};
+  if (reader.ChangeReader().ReadStream("model", in) != IFSelect_RetDone ||
+      !reader.Transfer(document)) {
+    throw failed;
+  }
+  STEPCAFControl_Writer writer;
+  writer.SetDimTolMode(false);
+  leave_author_out(writer.Writer().WS());
+  if (!writer.Transfer(document, STEPControl_AsIs) ||
+      writer.Write(out.c_str()) != IFSelect_RetDone) {
+    throw failed;
+  }
+}
+
+}  // namespace spotblue

@@ -1,0 +1,24 @@
+#pragma once
+/// @file
+/// The sizes a job has decided for the features of its model, ready to be written onto it.
+
+#include <vector>
+
+#include "spotblue/geometry/look.hpp"
+#include "spotblue/geometry/semantic_write.hpp"
+#include "spotblue/job/job.hpp"
+
+namespace spotblue {
+
+struct DecidedSizes {
+  std::vector<SizeToWrite> sizes;  ///< one a feature of a product, in the model's order
+  /// Features the job speaks of whose size it leaves open, and why: a fit by clearance alone, or
+  /// places of one part that are to have different sizes.
+  std::vector<Note> left_out;
+};
+
+/// Classes and limits of the job's fits and [[sizes]], each on the feature it is for.
+/// @throws Error as judge_job.
+[[nodiscard]] DecidedSizes decided_sizes(const Job& job, const Look& look);
+
+}  // namespace spotblue

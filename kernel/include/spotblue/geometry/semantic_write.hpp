@@ -1,0 +1,48 @@
+#pragma once
+/// @file
+/// A copy of a STEP file that also states sizes on the faces they belong to, so that the next
+/// program can read them (ISO 10303-47, in an AP242 file).
+
+#include <filesystem>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "spotblue/base/unit.hpp"
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/semantic_size.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue {
+
+/// A size to be stated for every face of one feature. Either a class or deviations.
+struct SizeToWrite {
+  std::string product;             ///< Product::id
+  std::string feature;             ///< the feature's name: "bore 44", "slot 8"
+  double nominal_mm = 0.0;         ///< > 0; a diameter or a width
+  std::string tolerance_class;     ///< "H7", "s6": ISO 286-1, any letter and grade it has
+  std::optional<SizeLimits> deviations;  ///< signed, lower <= upper
+};
+
+/// Writes `out` as `model` with the sizes added. Every entity of the file stays as it is, bytes and
+/// numbers; AP203 files are first turned into AP242 by the CAD kernel, AP214 files are relabelled.
+///
+/// Grades that the kernel's own writer left two too high are put right on the way. `out` appears
+/// whole or not at all.
+///
+/// @param unit  the values are written in; the geometry keeps the file's own.
+/// @return remarks: sizes that the file states already and that were therefore not added again.
+/// @throws Error as read_step; bad_input for an unknown product or feature (the nearest is named),
+///         a nominal that is not positive, a class that is none or is of a hole on an outside (or
+///         the reverse), neither or both of class and deviations, reversed deviations, two sizes
+///         for one feature, a feature for which the file states another size already;
+///         file_access when `out` cannot be written or is the model itself.
+///
+/// The file is read in a contained child process, as by read_step.
+std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
+                                       const std::filesystem::path& out,
+                                       std::span<const SizeToWrite> sizes, LengthUnit unit,
+                                       const ReadLimits& limits);
+
+}  // namespace spotblue

@@ -1,0 +1,18 @@
+#pragma once
+/// @file
+/// A job that says nothing but which model: what the STEP file itself states is all there is.
+
+#include <filesystem>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/job/job.hpp"
+
+namespace spotblue {
+
+/// mm or inches, by the unit the file is written in.
+[[nodiscard]] LengthUnit unit_of(const FileInfo& file);
+
+/// A job for the model without any entry. check() of it judges by the model's semantic sizes alone.
+[[nodiscard]] Job bare_job(const std::filesystem::path& model, LengthUnit unit);
+
+}  // namespace spotblue

@@ -1,0 +1,121 @@
+// Sizes with classes and limits in openly licensed AP242 files, read where they lie, against the
+// figures their makers published. The names of parts in these files are never printed. Source of
+// every check value: open-models/SOURCES.md and open-models/pmi/published-dimensions.csv.
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "spotblue/geometry/read.hpp"
+#include "support/csv.hpp"
+
+namespace spotblue {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Published {
+  double nominal, lower, upper;  // of a diameter, in the unit below
+  int features;                  // at least so many
+};
+struct PublishedFile {
+  const char* file;
+  double unit_mm;
+  std::vector<Published> sizes;
+};
+void PrintTo(const PublishedFile& one, std::ostream* out) { *out << one.file; }
+
+std::size_t features_with(const Model& model, const Published& wanted, double unit) {
+  std::size_t features = 0;
+  for (const SemanticSize& size : model.semantic_sizes) {
+    const auto near = [&](double found, double published) {
+      return std::abs(found - published * unit) < 1e-6;
+    };
+    if (size.limits && size.nominal_mm && near(*size.nominal_mm, wanted.nominal) &&
+        near(size.limits->lower_mm, wanted.nominal + wanted.lower) &&
+        near(size.limits->upper_mm, wanted.nominal + wanted.upper)) {
+      features += size.features.size();
+    }
+  }
+  return features;
+}
+
+class PublishedLimits : public testing::TestWithParam<PublishedFile> {};
+
+TEST_P(PublishedLimits, AreReadOnTheirFaces) {
+  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / GetParam().file;
+  if (!fs::exists(file)) {
+    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
+  }
+  const Model model = read_step(file, {}, Completeness::accept_partial);
+  for (const Published& wanted : GetParam().sizes) {
+    EXPECT_GE(features_with(model, wanted, GetParam().unit_mm),
+              static_cast<std::size_t>(wanted.features))
+        << wanted.nominal << " +" << wanted.upper << " " << wanted.lower;
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    OpenModels, PublishedLimits,
+    testing::Values(
+        PublishedFile{"pmi/ctc02-ap242e2.stp",
+                      1.0,
+                      {{12, -0.05, 0.05, 1},
+                       {22, -0.1, 0.1, 1},
+                       {40, -0.15, 0.15, 1},
+                       {52, -0.15, 0.15, 1},
+                       {100, -0.15, 0.15, 1}}},
+        PublishedFile{"pmi/ctc03-ap242e2.stp",
+                      25.4,
+                      {{0.438, -0.005, 0.005, 1},
+                       {0.625, -0.005, 0.005, 1},
+                       {1.065, -0.003, 0.003, 1},
+                       {1.5, -0.005, 0.005, 1},
+                       {2.0, -0.010, 0.010, 1}}},
+        PublishedFile{"pmi/ctc04-ap242e1.stp", 1.0, {{6.65, -0.12, 0.12, 1}, {20, -0.2, 0.2, 1}}},
+        PublishedFile{
+            "pmi/ftc07-ap242e2.stp",
+            25.4,
+            {{0.250, 0.0, 0.003, 4},
+             {0.250, -0.001, 0.003, 4},
+             {0.281, -0.001, 0.006, 4},
+             // +-.010, published for the same holes, is stated for edges of them in the file.
+             {0.875, -0.020, 0.020, 3},
+             {0.173, -0.001, 0.005, 4},
+             {0.594, -0.002, 0.012, 2}}},
+        PublishedFile{"pmi/ftc08-ap242e1.stp", 25.4, {{0.213, -0.001, 0.005, 10}}},
+        PublishedFile{
+            "pmi/ftc09-ap242e1.stp", 25.4, {{0.250, 0.0, 0.003, 3}, {0.281, -0.008, 0.008, 1}}},
+        // G6 at 3.5 mm is +0.012/+0.004: reference/iso286_hole_deviations.csv and iso286_it.csv.
+        PublishedFile{"pmi/ftc10-ap242e2-class-G6.stp",
+                      1.0,
+                      {{3.5, 0.004, 0.012, 3}, {6, -0.15, 0.15, 1}, {2.5, -0.15, 0.15, 1}}},
+        PublishedFile{
+            "pmi/derived-ftc10-class-G-grade-6-conforming.stp", 1.0, {{3.5, 0.004, 0.012, 3}}},
+        PublishedFile{"dirty/derived-ftc10-grade-written-IT6.stp", 1.0, {{3.5, 0.004, 0.012, 3}}},
+        PublishedFile{"pmi/machined-box-part-inch-ap242.stp",
+                      25.4,
+                      {{0.375, -0.005, 0.005, 1},
+                       {0.250, -0.005, 0.005, 1},
+                       {0.220, -0.005, 0.005, 1},
+                       {0.150, -0.005, 0.005, 1},
+                       {0.128, -0.005, 0.005, 1}}}));
+
+TEST(OddClassesInOpenModels, AreReadWithANoteOnEachSize) {
+  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / "pmi/ftc10-ap242e2-class-G6.stp";
+  if (!fs::exists(file)) {
+    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
+  }
+  const Model model = read_step(file, {}, Completeness::accept_partial);
+  const auto notes = std::count_if(model.notes.begin(), model.notes.end(), [](const Note& note) {
+    return note.text.find("can only mean G6") != std::string::npos;
+  });
+  EXPECT_EQ(notes, 3);
+}
+
+}  // namespace
+}  // namespace spotblue
