@@ -27,7 +27,7 @@ fs::path package_folder() {
     }
   }
   throw Error(ErrorCode::file_access,
-              {.file = (here / "../python/spotblue").lexically_normal().string()},
+              {.file = (here / "../python/spotblue").lexically_normal().string(), .place = ""},
               "the Python package spotblue is not there",
               "build or install with SPOTBLUE_PYTHON on; the verbs library and which are its own");
 }
@@ -55,7 +55,7 @@ void put_on_path(const fs::path& folder) {
   }
   arguments.push_back(nullptr);
   execv(kInterpreter, arguments.data());
-  throw Error(ErrorCode::file_access, {.file = kInterpreter}, "cannot be run",
+  throw Error(ErrorCode::file_access, {.file = kInterpreter, .place = ""}, "cannot be run",
               "install Debian's python3");
 }
 

@@ -129,25 +129,20 @@ def near_mm(size_mm: float) -> float:
     return max(0.5, 0.01 * size_mm)
 
 
-def _short(feature: Feature) -> str:
-    return feature.id
-
-
 def _missing(named: Named, size_mm: float | None, alike: list[Feature], every: list[Feature]) -> Found:
     if size_mm is not None and alike:
-        for factor, said, drawn in ((INCH_MM, "inches", "mm"), (1.0 / INCH_MM, "mm", "inches")):
+        for factor, times in ((INCH_MM, "times 25.4"), (1.0 / INCH_MM, "over 25.4")):
             for feature in alike:
                 if abs(feature.size_mm - size_mm * factor) <= 0.01 * size_mm * factor:
                     return Found(
                         kind="unit",
-                        reason=f"{_short(feature)} is {feature.size_mm:.4f} mm, the claimed size "
-                        f"times {factor:.5g}",
-                        cure=f"one of the two was meant in {said} and taken for {drawn}: look which",
+                        reason=f"{feature.id} is {feature.size_mm:.4f} mm, the claimed size {times}",
+                        cure="one of the two was drawn in mm and taken for inches: look which",
                     )
         nearest = min(alike, key=lambda item: abs(item.size_mm - size_mm))
         return Found(
             kind="missing feature",
-            reason=f"no {named.word} near {size_mm:g} mm; the nearest is {_short(nearest)}",
+            reason=f"no {named.word} near {size_mm:g} mm; the nearest is {nearest.id}",
             cure="see what the file is with: spotblue look FILE",
         )
     words = [item.id for item in every if item.word != "face"] or [item.id for item in every]

@@ -29,6 +29,7 @@ from spotblue.shelf.claim import (
 from spotblue.shelf.features import Feature, Found, Named, features_of, find_features, parse_name
 
 DECIDES = "ISO 14253-1"
+FIT_KEYS = ("fit", "clearance", "offset", "tilt")
 _MATERIAL = re.compile(
     rb"MATERIAL_DESIGNATION\s*\(\s*'([^']+)'|"
     rb"REPRESENTATION\s*\(\s*'material name'\s*,\s*\(\s*(#\d+)"
@@ -92,8 +93,8 @@ class FileJudge:
     def _claim_row(self, claim: Claim) -> Row:
         if not claim.feature:
             parts = self.found["products"]
-            solids = sum(part["solids"] for part in parts)
-            return Row("file", CONFORMING, found=f"parts {len(parts)}, solids {solids}, read whole")
+            found = f"{len(parts)} kinds of part, {self._solids()} solids"
+            return Row("file", CONFORMING, "a readable file", found)
         if claim.mate:
             return self._fit_row(claim)
         found = self._find(claim.feature, claim, claim.size_mm)
@@ -104,6 +105,11 @@ class FileJudge:
             return self._coaxial_row(claim, found.features)
         rows = [self._size_row(claim, feature) for feature in found.features]
         return min(rows, key=lambda row: (WORST_FIRST.index(row.outcome), row.margin_mm or 0.0))
+
+    def _solids(self) -> int:
+        """Of all occurrences: a part placed twice counts twice."""
+        of_part = {part["id"]: part["solids"] for part in self.found["products"]}
+        return sum(of_part[item["product"]] for item in self.found["occurrences"])
 
     def _wanted(self, claim: Claim) -> str:
         size = f"{_number(claim.size_mm)} " if claim.size_mm is not None else ""
@@ -256,8 +262,8 @@ class FileJudge:
         return Row(
             "fit",
             finding["outcome"],
-            quantities(finding["wanted"]),
-            quantities(finding["found"]),
+            quantities(finding["wanted"], FIT_KEYS),
+            quantities(finding["found"], FIT_KEYS),
             next((v for k, v in finding["margin"].items() if isinstance(v, float)), None),
             finding["basis"],
             "" if finding["outcome"] == CONFORMING else finding["advice"],
@@ -267,7 +273,7 @@ class FileJudge:
     def _side_rows(self, claim: Claim) -> list[Row]:
         rows = []
         if claim.solids is not None:
-            solids = sum(part["solids"] for part in self.found["products"])
+            solids = self._solids()
             outcome = CONFORMING if solids == claim.solids else NONCONFORMING
             rows.append(Row("solids", outcome, str(claim.solids), str(solids)))
         if claim.material:
@@ -346,10 +352,12 @@ def same_features(about: list[str], pair: tuple[str, str]) -> bool:
     return all(any(text == name or text.endswith("/" + name) for text in about) for name in pair)
 
 
-def quantities(given: dict[str, Any]) -> str:
-    """A finding's quantities on one line: "clearance 0.02 to 0.05 mm, size model"."""
+def quantities(given: dict[str, Any], wanted: tuple[str, ...] = ()) -> str:
+    """A finding's quantities on one line: "clearance 0.02 to 0.05 mm"; those asked for, or all."""
     parts = []
     for key, value in given.items():
+        if wanted and not key.startswith(wanted):
+            continue
         if key.endswith("_max_mm") and key[:-7] + "_min_mm" in given:
             continue
         if key.endswith("_min_mm") and key[:-7] + "_max_mm" in given:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import os
+import stat
 import time
 from collections.abc import Iterable
 from concurrent.futures import Executor
@@ -81,6 +82,9 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
         path = str(file.path)
         try:
             found = file.path.stat()
+            if not stat.S_ISREG(found.st_mode):
+                file.reason = "no regular file"  # a pipe would be waited for until the end of days
+                continue
             stamp = known.get(path)
             if stamp is None or not stamp.proves(found):
                 now = time.time_ns()
@@ -100,13 +104,15 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
 
 
 def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
-    """The row of a file that is not there, naming the nearest that is."""
+    """The row of a file that cannot be opened; one that is not there has its nearest named."""
     try:
         beside = [item.name for item in file.path.parent.iterdir()]
     except OSError:
         beside = []
     nearest = kernel.nearest_word(file.path.name, beside) if beside else ""
     cure = f"the nearest name there is {nearest}" if nearest else f"look in {file.path.parent}"
+    if file.path.exists():
+        cure = "name a STEP file that can be read"
     return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
 
 
