@@ -165,10 +165,8 @@ def examine_files(
 
     if scheduler is not None:
         with dask_executor(scheduler) as (cluster, threads):
-            run_tasks(todo, store, told, executor=cluster, workers=threads)
-    else:
-        run_tasks(todo, store, told, executor=executor, workers=workers)
-    return len(todo)
+            return run_tasks(todo, store, told, executor=cluster, workers=threads)
+    return run_tasks(todo, store, told, executor=executor, workers=workers)
 
 
 def judged_rows(files: list[ShelfFile], store: Store, manifest: Manifest) -> list[Row]:

@@ -33,6 +33,7 @@ class Schedule:
         self.store = store
         self.told = told
         self.done = 0
+        self.kept = 0
 
     def run(self, executor: Executor, window: int) -> bool:
         """Works until nothing is left; False when the executor broke and tasks are left."""
@@ -78,6 +79,7 @@ class Schedule:
         self.store.keep(task.sha256, task.rules, done)
         if done.sha256 != task.sha256:
             self.store.forget_stamp(task.path)
+        self.kept += 1
         self._count()
 
     def _count(self) -> None:
@@ -122,10 +124,14 @@ def run_tasks(
     *,
     executor: Executor | None,
     workers: int,
-) -> None:
-    """Works off all tasks; what a broken executor leaves is done by processes of this machine."""
+) -> int:
+    """Works off all tasks; what a broken executor leaves is done by processes of this machine.
+
+    Gives the number of files that were not left to another run.
+    """
     schedule = Schedule(tasks, store, told)
     if executor is not None and schedule.run(executor, 2 * workers):
-        return
+        return schedule.kept
     with own_executor(workers if executor is None else usual_workers()) as own:
         schedule.run(own, 2 * workers)
+    return schedule.kept
