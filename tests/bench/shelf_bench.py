@@ -37,7 +37,9 @@ def main() -> int:
         again = seconds_of_run(made.manifest, place / "two.db", 2)
     gain, part = one / two, again / two
     cores = len(os.sched_getaffinity(0))
-    print(f"{PARTS} parts, {cores} cores: one worker {one:.2f} s, two {two:.2f} s, again {again:.2f} s")
+    print(
+        f"{PARTS} parts, {cores} cores: one worker {one:.2f} s, two {two:.2f} s, again {again:.2f} s"
+    )
     print(f"two workers against one: {gain:.2f}, at least {LEAST_GAIN} on two cores")
     print(f"the unchanged second run: {100 * part:.1f} % of the first, under {100 * MOST_PART:g} %")
     return 0 if (gain >= LEAST_GAIN or cores < 2) and part < MOST_PART else 1

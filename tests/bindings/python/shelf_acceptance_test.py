@@ -1,4 +1,4 @@
-"""A shelf of 1,000 parts with 37 planted faults, 5 bad files and 3 duplicates: all found, no more."""
+"""1,000 parts with 37 planted faults, 5 bad files and 3 duplicates: all found, no more."""
 
 from __future__ import annotations
 
@@ -51,7 +51,9 @@ class AShelfOfAThousand(unittest.TestCase):
         cls.made = shelf_making.make_shelf(PROGRAM, place / "shelf", PARTS)
         cls.database = place / "killed.db"
         cls.kills = cls.killed_runs(10)
-        cls.resumed = spotblue.library(cls.made.manifest, database=cls.database, workers=2, **LIMITS)
+        cls.resumed = spotblue.library(
+            cls.made.manifest, database=cls.database, workers=2, **LIMITS
+        )
 
     @classmethod
     def tearDownClass(cls) -> None:
@@ -107,7 +109,9 @@ class AShelfOfAThousand(unittest.TestCase):
 
     def test_each_content_has_one_result(self) -> None:
         store = Store(self.database, spotblue._kernel.shelf.version)
-        results = store.base.execute("SELECT COUNT(*), COUNT(DISTINCT sha256) FROM result").fetchone()
+        results = store.base.execute(
+            "SELECT COUNT(*), COUNT(DISTINCT sha256) FROM result"
+        ).fetchone()
         store.close()
         contents = PARTS - len(self.made.duplicates)
         self.assertEqual(results, (contents, contents))

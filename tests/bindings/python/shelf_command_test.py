@@ -110,7 +110,9 @@ class Running(unittest.TestCase):
 
     def test_reports_hold_the_same_rows(self) -> None:
         manifest = self.manifest(GOOD + WRONG + OPEN + "gone.step,,,,,\n")
-        paths = {kind: str(self.folder / f"out.{kind}") for kind in ("csv", "json", "junit", "html")}
+        paths = {
+            kind: str(self.folder / f"out.{kind}") for kind in ("csv", "json", "junit", "html")
+        }
         words = [word for kind, path in paths.items() for word in (f"--{kind}", path)]
         self.run_program("library", manifest, *words, code=1)
         with open(paths["csv"], newline="") as stream:

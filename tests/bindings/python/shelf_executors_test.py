@@ -1,4 +1,4 @@
-"""The same rows whoever does the work: own processes, handed-in executors, a Dask cluster, two runs."""
+"""The same rows whoever does the work: processes, any executor, a Dask cluster, two runs."""
 
 from __future__ import annotations
 
@@ -133,7 +133,8 @@ class ADaskCluster(unittest.TestCase):
     def alike(self, rows: list[Row]) -> None:
         slow = "bad-slow.step"  # its reason tells a time, or what gave out first
         self.assertEqual(
-            [row for row in rows if row.file != slow], [row for row in self.rows if row.file != slow]
+            [row for row in rows if row.file != slow],
+            [row for row in self.rows if row.file != slow],
         )
 
     def run_rows(self, database: str) -> list[Row]:

@@ -9,10 +9,12 @@ from pathlib import Path
 from typing import Any
 
 from spotblue.shelf.claim import Claim, Limits, Row, Task
-from spotblue.shelf.features import Feature, find_features, parse_name
-from spotblue.shelf.judge import axis_offset, judge_file, stated_materials
+from spotblue.shelf.features import Feature, axis_offset, find_features, parse_name
+from spotblue.shelf.judge import judge_file
+from spotblue.shelf.materials import stated_materials
 
 import shelf_making
+from shelf_damage import opened
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0, "sleeve": 40.05}
@@ -23,7 +25,9 @@ MATERIAL = """#800001=PROPERTY_DEFINITION('material property','material name',#5
 
 
 def feature(name: str, size_mm: float, at: tuple[float, float, float] = (0.0, 0.0, 0.0)) -> Feature:
-    return Feature(f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0))
+    return Feature(
+        f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0)
+    )
 
 
 class Words(unittest.TestCase):
@@ -145,7 +149,7 @@ class Judging(unittest.TestCase):
         self.assertEqual([(row.kind, row.outcome) for row in rows][1], ("material", "undecided"))
 
     def test_an_open_shell_is_a_row_of_its_own(self) -> None:
-        rows = self.rows(shelf_making.opened(self.bush()))
+        rows = self.rows(opened(self.bush()))
         self.assertEqual([row.kind for row in rows], ["file", "open shell"])
 
 

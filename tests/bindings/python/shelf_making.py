@@ -14,54 +14,11 @@ import subprocess
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from shelf_damage import BAD, opened
+from shelf_shapes import DIAMETERS, LENGTHS, SHAPES, clashing, off_axis
+
 NUMBER = re.compile(r"(?<![#\w.])-?\d+\.\d*(?:E[+-]?\d+)?")
 SEED = 20261125
-
-SHAPES = {
-    "bush": """
-[[part]]
-name = "Bush"
-kind = "turned"
-outside = [{ diameter = 40.0246, length = 30.0864 }, { diameter = 50.0468, length = 12.1352 }]
-inside = [{ diameter = 30.1112, through = true }]
-""",
-    "stud": """
-[[part]]
-name = "Stud"
-kind = "turned"
-outside = [{ diameter = 40.0246, length = 30.0864 }, { diameter = 30.1112, length = 12.1352 }]
-""",
-    "washer": """
-[[part]]
-name = "Washer"
-kind = "turned"
-outside = [{ diameter = 50.0468, length = 12.1352 }]
-inside = [{ diameter = 30.1112, through = true }]
-""",
-    "pressed": """
-[[part]]
-name = "Hub"
-kind = "turned"
-outside = [{ diameter = 50.0468, length = 30.0864 }]
-inside = [{ diameter = 40.0246, through = true }]
-[[part]]
-name = "Sleeve"
-kind = "turned"
-outside = [{ diameter = 40.1358, length = 30.0864 }]
-inside = [{ diameter = 30.1112, through = true }]
-[[place]]
-name = "hub"
-part = "Hub"
-at = 0
-[[place]]
-name = "sleeve"
-part = "Sleeve"
-at = 0
-""",
-}
-# Magic sizes by what they are; a file holds the halves of diameters and the sums of lengths.
-DIAMETERS = {"seat": 40.0246, "head": 50.0468, "inner": 30.1112, "sleeve": 40.1358}
-LENGTHS = {"long": 30.0864, "short": 12.1352}
 
 
 @dataclass
@@ -137,7 +94,9 @@ def sizes_of(shape: str, chance: random.Random) -> dict[str, float]:
 def actual(shape: str, sizes: dict[str, float], chance: random.Random) -> dict[str, float]:
     """The sizes as made, within what claims_of claims."""
     made = dict(sizes)
-    made["inner"] += chance.uniform(0.003, 0.010) if shape != "stud" else -chance.uniform(0.03, 0.04)
+    made["inner"] += (
+        chance.uniform(0.003, 0.010) if shape != "stud" else -chance.uniform(0.03, 0.04)
+    )
     made["seat"] += chance.uniform(0.003, 0.010)
     made["sleeve"] = made["seat"] + chance.uniform(0.036, 0.042)
     made["long"] += chance.uniform(-0.1, 0.1)
@@ -159,90 +118,16 @@ def claims_of(shape: str, file: str, sizes: dict[str, float]) -> list[dict[str, 
     else:
         rows.append(_row(file, feature=f"bore {inner:g}", cls="H7", material="grey iron"))
     if shape == "bush":
-        rows.append(_row(file, feature="bore", size=inner, coaxial_with=f"outside {seat:g}", within=0.02))
+        rows.append(
+            _row(file, feature="bore", size=inner, coaxial_with=f"outside {seat:g}", within=0.02)
+        )
     if shape in ("bush", "stud"):
         rows.append(
-            _row(file, feature="length", size=f"{sizes['long'] + sizes['short']:g}", tolerance="0.2")
+            _row(
+                file, feature="length", size=f"{sizes['long'] + sizes['short']:g}", tolerance="0.2"
+            )
         )
     return rows
-
-
-def scope(text: str) -> str:
-    """With an entity of a form that the kernel's reader does not end on."""
-    added = "#900001=&SCOPE\n#900002=DIRECTION('',(0.,0.,1.));\nENDSCOPE DIRECTION('',(0.,0.,1.));\n"
-    return text.replace("DATA;\n", "DATA;\n" + added, 1)
-
-
-def deep(text: str) -> str:
-    """With brackets nested a hundred thousand deep."""
-    added = "#900001=DIRECTION('',(" + "(" * 100_000 + ")" * 100_000 + "));\n"
-    return text.replace("DATA;\n", "DATA;\n" + added, 1)
-
-
-def doubled(text: str) -> str:
-    """With an assembly that doubles thirty levels deep: a thousand million parts."""
-    head = re.search(r"#(\d+) = PRODUCT_DEFINITION_SHAPE\('[^']*','[^']*',#(\d+)\)", text)
-    context = re.search(r"#\d+ = PRODUCT_DEFINITION\('[^']*','[^']*',#\d+,(#\d+)\)", text)
-    product = re.search(r"PRODUCT\('[^']*','[^']*','[^']*',\((#\d+)\)\)", text)
-    assert head and context and product
-    below, lines, number = f"#{head[2]}", [], 900_000
-    for level in range(31):
-        first = number
-        lines += [
-            f"#{first}=PRODUCT('L{level}','L{level}','',({product[1]}));",
-            f"#{first + 1}=PRODUCT_DEFINITION_FORMATION('','',#{first});",
-            f"#{first + 2}=PRODUCT_DEFINITION('design','',#{first + 1},{context[1]});",
-            f"#{first + 3}=NEXT_ASSEMBLY_USAGE_OCCURRENCE('a','a','',#{first + 2},{below},$);",
-            f"#{first + 4}=NEXT_ASSEMBLY_USAGE_OCCURRENCE('b','b','',#{first + 2},{below},$);",
-        ]
-        below, number = f"#{first + 2}", first + 5
-    return text.replace("DATA;\n", "DATA;\n" + "\n".join(lines) + "\n", 1)
-
-
-def slow(text: str) -> str:
-    """With so much in it that it takes longer than the test's limit to read."""
-    lines = (f"#{900_000 + number}=DIRECTION('',(0.,0.,1.));" for number in range(1_600_000))
-    return text.replace("DATA;\n", "DATA;\n" + "\n".join(lines) + "\n", 1)
-
-
-def crashing(text: str) -> str:
-    """With a loop of edges called a direction, which the kernel's reader does not survive."""
-    return text.replace("EDGE_LOOP('',(", "DIRECTION('',(", 1)
-
-
-BAD = {"scope": scope, "deep": deep, "doubled": doubled, "slow": slow, "crashing": crashing}
-
-
-def opened(text: str) -> str:
-    """With one face left out of the shell."""
-    return re.sub(r"(CLOSED_SHELL\('[^']*',\(#\d+),#\d+", r"\1", text, count=1)
-
-
-def off_axis(inner: float, off: float) -> str:
-    """A flange with its bore beside the centre line."""
-    return f"""
-[[part]]
-name = "Flange"
-kind = "turned"
-outside = [{{ diameter = {inner + 30}, length = 12 }}]
-bores = [{{ at = [{off}, 0], diameter = {inner}, through = true }}]
-"""
-
-
-def clashing(seat: float) -> str:
-    """Two washers a millimetre and a half into each other."""
-    part = f"""
-[[part]]
-name = "Washer"
-kind = "turned"
-outside = [{{ diameter = {seat + 20}, length = 10 }}]
-inside = [{{ diameter = {seat}, through = true }}]
-"""
-    places = "".join(
-        f'[[place]]\nname = "{name}"\npart = "Washer"\nat = {at}\n'
-        for name, at in (("first", 0), ("second", 8.5))
-    )
-    return part + places
 
 
 # How many of each fault; 37 in all, of ten kinds.

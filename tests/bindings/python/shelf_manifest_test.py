@@ -64,7 +64,9 @@ class Reading(unittest.TestCase):
         self.assertIn("feature", error.cure)
 
     def test_a_mistyped_key_names_the_line_of_its_claim(self) -> None:
-        error = self.mistake('[[claim]]\nfile = "a"\n\n[[claim]]\nfile = "b"\nclas = "H7"\n', "s.toml")
+        error = self.mistake(
+            '[[claim]]\nfile = "a"\n\n[[claim]]\nfile = "b"\nclas = "H7"\n', "s.toml"
+        )
         self.assertEqual(error.place, "line 4, clas")
         self.assertIn("class", error.cure)
 

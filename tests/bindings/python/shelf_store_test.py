@@ -45,7 +45,10 @@ class Keeping(unittest.TestCase):
 
     def test_a_result_comes_back_as_it_was_written(self) -> None:
         store = self.open()
-        rows = [Row("size", "undecided", "44", "44.01", 0.001, claim=0), Row("clash", "nonconforming")]
+        rows = [
+            Row("size", "undecided", "44", "44.01", 0.001, claim=0),
+            Row("clash", "nonconforming"),
+        ]
         store.keep("a", "r", Examined("a", rows))
         self.assertEqual(self.open().results(), {("a", "r"): rows})
 

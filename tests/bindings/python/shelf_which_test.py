@@ -14,7 +14,9 @@ from spotblue.shelf.store import Stamp, Store
 from spotblue.shelf.which import read_fit, read_size
 
 
-def cylinder(part: str, word: str, size_mm: float, at: tuple[float, float, float]) -> dict[str, object]:
+def cylinder(
+    part: str, word: str, size_mm: float, at: tuple[float, float, float]
+) -> dict[str, object]:
     return {
         "id": f"{part}: {word} {size_mm:g}", "part": part, "word": word, "size_mm": size_mm,
         "at": at, "along": (0.0, 0.0, 1.0), "ends": (0.0, 20.0), "coverage_deg": 360.0,
@@ -27,10 +29,25 @@ class Asking(unittest.TestCase):
         self.addCleanup(folder.cleanup)
         self.database = Path(folder.name) / "shelf.db"
         middle = (0.0, 0.0, 0.0)
-        self.put("thin", [cylinder("Bush", "outside", 38.040, middle), cylinder("Bush", "bore", 29.0, middle)])
-        self.put("fat", [cylinder("Bush", "outside", 38.300, middle), cylinder("Bush", "bore", 28.8, middle)])
-        self.put("crooked", [cylinder("Plate", "outside", 38.04, middle), cylinder("Plate", "bore", 29.0, (5.0, 0.0, 0.0))])
-        self.put("loose", [cylinder("Bush", "outside", 37.9, middle), cylinder("Bush", "bore", 29.5, middle)])
+        self.put(
+            "thin",
+            [cylinder("Bush", "outside", 38.040, middle), cylinder("Bush", "bore", 29.0, middle)],
+        )
+        self.put(
+            "fat",
+            [cylinder("Bush", "outside", 38.300, middle), cylinder("Bush", "bore", 28.8, middle)],
+        )
+        self.put(
+            "crooked",
+            [
+                cylinder("Plate", "outside", 38.04, middle),
+                cylinder("Plate", "bore", 29.0, (5.0, 0.0, 0.0)),
+            ],
+        )
+        self.put(
+            "loose",
+            [cylinder("Bush", "outside", 37.9, middle), cylinder("Bush", "bore", 29.5, middle)],
+        )
 
     def put(self, name: str, features: list[dict[str, object]]) -> None:
         store = Store(self.database, kernel.version)

@@ -110,3 +110,14 @@ class Examined:
 def worst(outcomes: list[str]) -> str:
     """The worst of some outcomes; conforming when there are none."""
     return min(outcomes, key=WORST_FIRST.index, default=CONFORMING)
+
+
+def bad_file(reason: str, cure: str = "", place: str = "") -> Row:
+    """The one row of a file that nothing could be seen of."""
+    return Row(
+        "bad file",
+        NONCONFORMING,
+        "a readable file",
+        f"{place}: {reason}" if place else reason,
+        advice=cure,
+    )

@@ -19,10 +19,10 @@ from spotblue.shelf.which import Candidate, Seat, shortened, which
 
 ALL_WELL, BAD_INPUT = 0, 2
 
-LIBRARY_HELP = """spotblue library MANIFEST: a whole shelf of STEP files against what each claims to be
+LIBRARY_HELP = """spotblue library MANIFEST: a whole shelf of STEP files, and what each claims to be
 
-The manifest is CSV with a line of columns, or TOML with [[claim]] tables of the same keys; file names
-are relative to it. One row is one claim:
+The manifest is CSV with a line of columns, or TOML with [[claim]] tables of the same keys; file
+names are relative to it. One row is one claim:
 
   file,feature,size,class,lower,upper,tolerance,material,notes
   pulley.step,bore 44,44,H7,,,,grey iron,from the left rack
@@ -43,8 +43,8 @@ are relative to it. One row is one claim:
 
 A folder in place of a manifest is looked through, and a manifest drafted in it.
 
-Results are kept beside the manifest; what has not changed is not looked at again, and a run that was
-killed goes on where it was. A file that crashes, hangs or takes too much costs one row.
+Results are kept beside the manifest; what has not changed is not looked at again, and a run that
+was killed goes on where it was. A file that crashes, hangs or takes too much costs one row.
 
   --database PATH        keep the results there; several runs may share it
   --unit in              bare numbers of a CSV manifest are inches
@@ -58,8 +58,8 @@ killed goes on where it was. A file that crashes, hangs or takes too much costs 
                          write the rows there as well; "-" in place of the text
   --progress             show progress even where it is no terminal
 
-Ends with 0 when all is conforming, 1 when something is nonconforming or a file is bad, 3 when nothing
-is nonconforming but something is undecided, 2 for bad input.
+Ends with 0 when all is conforming, 1 when something is nonconforming or a file is bad, 3 when
+nothing is nonconforming but something is undecided, 2 for bad input.
 
 Examples:
   spotblue library shelf/
@@ -86,7 +86,8 @@ Ends with 0 when something fits, 1 when nothing does, 3 when nothing surely does
 
 Examples:
   spotblue which shelf/manifest.shelf.db --hole 38.012 --hole-fit H7/s6
-  spotblue which shelf/manifest.shelf.db --hole 38.012 --hole-fit H7/s6 --shaft 28.97 --shaft-fit H8/f7 --cut 0.5
+  spotblue which shelf/manifest.shelf.db --hole 38.012 --hole-fit H7/s6 --cut 0.5
+  spotblue which shelf/manifest.shelf.db --hole 38 --hole-fit H7/s6 --shaft 29 --shaft-fit H8/f7
 """
 
 
@@ -163,7 +164,11 @@ def run_library(words: list[str]) -> int:
 
 
 def _seat_line(name: str, seat: Seat, uncut: str) -> str:
-    cut = f"cut {seat.cut_mm:.4f} to {uncut} {abs(_cut_size(seat, name)):.4f}" if seat.cut_mm else "no cut"
+    cut = (
+        f"cut {seat.cut_mm:.4f} to {uncut} {abs(_cut_size(seat, name)):.4f}"
+        if seat.cut_mm
+        else "no cut"
+    )
     return (
         f"  {name:<9}{seat.feature}: {cut}, clearance {seat.least_clearance_mm:.4f} to "
         f"{seat.greatest_clearance_mm:.4f}, margin {seat.margin_mm:.4f} mm"
@@ -187,7 +192,7 @@ def which_text(candidates: list[Candidate]) -> str:
             lines.append(_seat_line("on shaft", item.on_shaft, "bore"))
     if any(item.cut_mm() for item in candidates):
         lines.append(
-            "Before a cut: hold the part true by its other seat, and see that the wall left is enough."
+            "Before a cut: hold the part true by its other seat, and see that the wall will do."
         )
     return "\n".join(lines) + "\n"
 
@@ -218,7 +223,10 @@ def run_which(words: list[str]) -> int:
     )
     found = shortened(found, Path(options.database).absolute().parent)
     if options.json:
-        say(json.dumps({"spotblue": kernel.version, "found": [asdict(item) for item in found]}) + "\n")
+        say(
+            json.dumps({"spotblue": kernel.version, "found": [asdict(item) for item in found]})
+            + "\n"
+        )
     else:
         say(which_text(found))
     outcomes = {item.outcome for item in found}

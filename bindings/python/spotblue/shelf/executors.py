@@ -6,6 +6,7 @@ import os
 from collections.abc import Iterator
 from concurrent.futures import Executor, ThreadPoolExecutor
 from contextlib import contextmanager
+from typing import Any
 
 import spotblue
 from spotblue.shelf import keeper
@@ -40,7 +41,8 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
             "--scheduler: python3-distributed is not installed; install it, or leave the option out"
         ) from None
     try:
-        client = Client(address, timeout=CONNECT_SECONDS, set_as_default=False)
+        connect: Any = Client
+        client = connect(address, timeout=CONNECT_SECONDS, set_as_default=False)
     except (OSError, ValueError, TimeoutError) as error:
         rule = str(error).split("\n")[0] or type(error).__name__
         raise spotblue.BadInputError(

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import math
 import re
+from collections.abc import Sequence
 from dataclasses import asdict, dataclass, field
 from typing import Any
 
 from spotblue._kernel import shelf as kernel
+from spotblue.errors import BadInputError
 
 WORDS = ("taper bore", "taper", "bore", "outside", "face", "slot", "width", "length")
 HOLES = ("bore", "taper bore", "slot")
 INCH_MM = 25.4
+Triple = tuple[float, float, float]
 
 _NAME = re.compile(
     r"^(?:(?P<part>.*\S)\s*:\s+)?(?P<word>taper bore|taper|bore|outside|face|slot|width|length)"
@@ -38,8 +42,8 @@ class Feature:
     part: str
     word: str
     size_mm: float
-    at: tuple[float, float, float]
-    along: tuple[float, float, float]
+    at: Triple
+    along: Triple
     ends: tuple[float, float] = (0.0, 0.0)
     coverage_deg: float = 360.0
 
@@ -79,6 +83,12 @@ def parse_name(text: str, unit: str) -> Named | None:
     )
 
 
+def triple(values: Sequence[float]) -> Triple:
+    """Three coordinates."""
+    x, y, z = values
+    return x, y, z
+
+
 def features_of(look: dict[str, Any]) -> list[Feature]:
     """Every cylinder, cone, plane and width of a look's JSON."""
     found: list[Feature] = []
@@ -95,8 +105,8 @@ def features_of(look: dict[str, Any]) -> list[Feature]:
                     part,
                     word,
                     size,
-                    tuple(item["axis"]["at"]),
-                    tuple(item["axis"]["along"]),
+                    triple(item["axis"]["at"]),
+                    triple(item["axis"]["along"]),
                     (spans[0][0], spans[-1][1]),
                     item.get("coverage_deg", 360.0),
                 )
@@ -104,7 +114,7 @@ def features_of(look: dict[str, Any]) -> list[Feature]:
     return found
 
 
-def _dot(a: tuple[float, float, float], b: tuple[float, float, float]) -> float:
+def _dot(a: Triple, b: Triple) -> float:
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 
 
@@ -116,8 +126,7 @@ def lengths_of(features: list[Feature]) -> list[Feature]:
         for other in planes[index + 1 :]:
             if one.part != other.part or _dot(one.along, other.along) > -1.0 + 1e-9:
                 continue
-            apart = tuple(p - q for p, q in zip(one.at, other.at))
-            distance = _dot(apart, one.along)  # type: ignore[arg-type]
+            distance = _dot(one.at, one.along) - _dot(other.at, one.along)
             if distance > 0.0:
                 name = f"{one.id} to {other.id[len(other.part) + 2 :]}"
                 found.append(Feature(name, one.part, "length", distance, one.at, one.along))
@@ -129,17 +138,20 @@ def near_mm(size_mm: float) -> float:
     return max(0.5, 0.01 * size_mm)
 
 
-def _missing(named: Named, size_mm: float | None, alike: list[Feature], every: list[Feature]) -> Found:
+def _missing(
+    named: Named, size_mm: float | None, alike: list[Feature], every: list[Feature]
+) -> Found:
     if size_mm is not None and alike:
         for factor, times in ((INCH_MM, "times 25.4"), (1.0 / INCH_MM, "over 25.4")):
             for feature in alike:
                 if abs(feature.size_mm - size_mm * factor) <= 0.01 * size_mm * factor:
                     return Found(
                         kind="unit",
-                        reason=f"{feature.id} is {feature.size_mm:.4f} mm, the claimed size {times}",
+                        reason=f"{feature.id} is {feature.size_mm:.4f} mm, the size claimed {times}",
                         cure="one of the two was drawn in mm and taken for inches: look which",
                     )
-        nearest = min(alike, key=lambda item: abs(item.size_mm - size_mm))
+        wanted_mm = size_mm
+        nearest = min(alike, key=lambda item: abs(item.size_mm - wanted_mm))
         return Found(
             kind="missing feature",
             reason=f"no {named.word} near {size_mm:g} mm; the nearest is {nearest.id}",
@@ -166,6 +178,11 @@ def find_features(
     has two journals of 30, a claim about "outside 30" is about both.
     """
     size_mm = size_mm if size_mm is not None else named.size_mm
+    wanted_mm = size_mm or 0.0
+
+    def off(feature: Feature) -> float:
+        return abs(feature.size_mm - wanted_mm)
+
     pool = lengths_of(features) if named.word == "length" else features
     exact = [
         item for item in pool if item.id == named.text or item.id == f"{item.part}: {named.text}"
@@ -195,11 +212,27 @@ def find_features(
     if not near:
         return _missing(named, size_mm, alike, features)
     if named.word == "length":
-        return Found([min(near, key=lambda item: abs(item.size_mm - size_mm))])
-    near.sort(key=lambda item: abs(item.size_mm - size_mm))
+        return Found([min(near, key=off)])
+    near.sort(key=off)
     mine = [
         item
         for item in near
         if all(abs(item.size_mm - size_mm) <= abs(item.size_mm - rival) for rival in rivals)
     ]
     return Found(mine or near[:1])
+
+
+def axis_offset(feature: Feature, datum: Feature) -> float:
+    """Greatest distance of a feature's axis from a datum's, over the feature's own length; mm."""
+    if feature.part != datum.part:
+        raise BadInputError(
+            f"{feature.id} and {datum.id} are of two parts", rule="coaxial is said within one part"
+        )
+    worst_off = 0.0
+    for station in feature.ends:
+        point = [p + station * d for p, d in zip(feature.at, feature.along)]
+        away = [p - q for p, q in zip(point, datum.at)]
+        along = sum(a * d for a, d in zip(away, datum.along))
+        square = [a - along * d for a, d in zip(away, datum.along)]
+        worst_off = max(worst_off, math.sqrt(sum(s * s for s in square)))
+    return worst_off

@@ -7,8 +7,6 @@ with the file itself becomes rows of its own.
 from __future__ import annotations
 
 import json
-import math
-import re
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -24,25 +22,23 @@ from spotblue.shelf.claim import (
     Examined,
     Row,
     Task,
-    worst,
+    bad_file,
 )
-from spotblue.shelf.features import Feature, Found, Named, features_of, find_features, parse_name
+from spotblue.shelf.features import (
+    HOLES,
+    Feature,
+    Found,
+    Named,
+    axis_offset,
+    features_of,
+    find_features,
+    parse_name,
+)
+from spotblue.shelf.materials import stated_materials
+from spotblue.shelf.words import number_text, quantities, range_text, same_features
 
 DECIDES = "ISO 14253-1"
 FIT_KEYS = ("fit", "clearance", "offset", "tilt")
-_MATERIAL = re.compile(
-    rb"MATERIAL_DESIGNATION\s*\(\s*'([^']+)'|"
-    rb"REPRESENTATION\s*\(\s*'material name'\s*,\s*\(\s*(#\d+)"
-)
-
-
-def _number(value: float) -> str:
-    text = f"{value:.4f}".rstrip("0").rstrip(".")
-    return "0" if text == "-0" else text
-
-
-def _range(lower: float, upper: float) -> str:
-    return f"{_number(lower)} to {_number(upper)} mm"
 
 
 def _named(text: str) -> Named:
@@ -52,12 +48,16 @@ def _named(text: str) -> Named:
     return named
 
 
+def _badness(finding: dict[str, Any]) -> int:
+    return WORST_FIRST.index(finding["outcome"])
+
+
 class FileJudge:
     """Holds one look and gives its rows; nothing of the file is read twice."""
 
     def __init__(self, task: Task) -> None:
         self.task = task
-        self.look = spotblue._kernel.shelf.look_within(
+        self.look = kernel.look_within(
             Path(task.path), seconds=task.limits.seconds, memory_mb=task.limits.memory_mb
         )
         self.found: dict[str, Any] = json.loads(self.look.to_json())
@@ -97,14 +97,17 @@ class FileJudge:
             return Row("file", CONFORMING, "a readable file", found)
         if claim.mate:
             return self._fit_row(claim)
-        found = self._find(claim.feature, claim, claim.size_mm)
-        if not found.features:
-            outcome = UNDECIDED if found.kind == "unclear feature" else NONCONFORMING
-            return Row(found.kind, outcome, self._wanted(claim), found.reason, advice=found.cure)
+        meant = self._find(claim.feature, claim, claim.size_mm)
+        if not meant.features:
+            return self._not_found(claim, meant)
         if claim.coaxial_with:
-            return self._coaxial_row(claim, found.features)
-        rows = [self._size_row(claim, feature) for feature in found.features]
+            return self._coaxial_row(claim, meant.features)
+        rows = [self._size_row(claim, feature) for feature in meant.features]
         return min(rows, key=lambda row: (WORST_FIRST.index(row.outcome), row.margin_mm or 0.0))
+
+    def _not_found(self, claim: Claim, found: Found) -> Row:
+        outcome = UNDECIDED if found.kind == "unclear feature" else NONCONFORMING
+        return Row(found.kind, outcome, self._wanted(claim), found.reason, advice=found.cure)
 
     def _solids(self) -> int:
         """Of all occurrences: a part placed twice counts twice."""
@@ -112,38 +115,39 @@ class FileJudge:
         return sum(of_part[item["product"]] for item in self.found["occurrences"])
 
     def _wanted(self, claim: Claim) -> str:
-        size = f"{_number(claim.size_mm)} " if claim.size_mm is not None else ""
+        size = f"{number_text(claim.size_mm)} " if claim.size_mm is not None else ""
         if claim.tolerance_class:
             return f"{size}{claim.tolerance_class}"
         if claim.lower_mm is not None and claim.upper_mm is not None:
-            return _range(claim.lower_mm, claim.upper_mm)
+            return range_text(claim.lower_mm, claim.upper_mm)
         return f"{size}mm" if size else ""
 
     def _limits(self, claim: Claim, word: str) -> tuple[float, float] | None:
         if claim.lower_mm is not None and claim.upper_mm is not None:
             return claim.lower_mm, claim.upper_mm
         if claim.tolerance_class and claim.size_mm is not None:
-            return kernel.size_limits(
-                claim.size_mm, claim.tolerance_class, hole=word in ("bore", "slot")
+            lower, upper = kernel.size_limits(
+                claim.size_mm, claim.tolerance_class, hole=word in HOLES
             )
+            return lower, upper
         return None
 
     def _size_row(self, claim: Claim, feature: Feature) -> Row:
         limits = self._limits(claim, feature.word)
-        found = f"{_number(feature.size_mm)} mm"
+        found = f"{number_text(feature.size_mm)} mm"
         if limits is None:
             if claim.size_mm is None:
                 return Row("presence", CONFORMING, "to be there", found, feature=feature.id)
             return Row(
                 "size",
                 UNDECIDED,
-                f"{_number(claim.size_mm)} mm",
+                f"{number_text(claim.size_mm)} mm",
                 found,
                 advice="give a class, limits or a tolerance: nothing says how near it must be",
                 feature=feature.id,
             )
         lower, upper = limits
-        wanted = _range(lower, upper)
+        wanted = range_text(lower, upper)
         if claim.tolerance_class:
             wanted = f"{self._wanted(claim)}: {wanted}"
         if feature.word in ("bore", "outside", "slot", "width"):
@@ -163,8 +167,10 @@ class FileJudge:
             fits=[],
             uncertainty_mm=self.task.uncertainty_mm,
         )
-        mine = [item for item in findings if item["kind"] == "size" and item["about"] == [feature.id]]
-        return min(mine, key=lambda item: WORST_FIRST.index(item["outcome"]), default=None)
+        mine: list[dict[str, Any]] = [
+            item for item in findings if item["kind"] == "size" and item["about"] == [feature.id]
+        ]
+        return min(mine, key=_badness) if mine else None
 
     def _sized(
         self,
@@ -185,10 +191,9 @@ class FileJudge:
     def _coaxial_row(self, claim: Claim, features: list[Feature]) -> Row:
         datum = self._find(claim.coaxial_with, claim, None)
         within = claim.within_mm or 0.0
-        wanted = f"axis within {_number(within)} mm of {claim.coaxial_with}"
+        wanted = f"axis within {number_text(within)} mm of {claim.coaxial_with}"
         if not datum.features:
-            outcome = UNDECIDED if datum.kind == "unclear feature" else NONCONFORMING
-            return Row(datum.kind, outcome, wanted, datum.reason, advice=datum.cure)
+            return self._not_found(claim, datum)
         off, feature = max(
             ((axis_offset(item, datum.features[0]), item) for item in features),
             key=lambda pair: pair[0],
@@ -199,10 +204,12 @@ class FileJudge:
             "coaxial",
             outcome,
             wanted,
-            f"{_number(off)} mm off at its worse end",
+            f"{number_text(off)} mm off at its worse end",
             within - off - uncertainty,
             DECIDES,
-            "" if outcome == CONFORMING else "off the centre line or tilted: bore it true, or bush it",
+            ""
+            if outcome == CONFORMING
+            else "off the centre line or tilted: bore it true, or bush it",
             feature.id,
         )
 
@@ -211,8 +218,7 @@ class FileJudge:
         for side, text in (("hole", claim.feature), ("shaft", claim.mate)):
             found = self._find(text, claim, None if _named(text).size_mm else claim.size_mm)
             if not found.features:
-                outcome = UNDECIDED if found.kind == "unclear feature" else NONCONFORMING
-                return Row(found.kind, outcome, self._wanted(claim), found.reason, advice=found.cure)
+                return self._not_found(claim, found)
             ends[side] = {feature.id for feature in found.features}
         pairs = [
             (seat[a]["feature"], seat[b]["feature"])
@@ -258,7 +264,7 @@ class FileJudge:
         ]
         if not mine:
             return Row("fit", UNDECIDED, self._wanted(claim), "the kernel gave no finding")
-        finding = min(mine, key=lambda item: WORST_FIRST.index(item["outcome"]))
+        finding = min(mine, key=_badness)
         return Row(
             "fit",
             finding["outcome"],
@@ -286,7 +292,9 @@ class FileJudge:
             nearest = kernel.nearest_word(claimed, kernel.material_names())
             reason = f"{claimed} is not in the table of materials"
             return [
-                Row("material", UNDECIDED, claimed, reason, advice=f"the nearest there is {nearest}")
+                Row(
+                    "material", UNDECIDED, claimed, reason, advice=f"the nearest there is {nearest}"
+                )
             ]
         stated = stated_materials(Path(self.task.path))
         if not stated:
@@ -331,61 +339,6 @@ class FileJudge:
         return rows
 
 
-def axis_offset(feature: Feature, datum: Feature) -> float:
-    """Greatest distance of a feature's axis from a datum's, over the feature's own length; mm."""
-    if feature.part != datum.part:
-        raise spotblue.BadInputError(
-            f"{feature.id} and {datum.id} are of two parts", rule="coaxial is said within one part"
-        )
-    worst_off = 0.0
-    for station in feature.ends:
-        point = [p + station * d for p, d in zip(feature.at, feature.along)]
-        away = [p - q for p, q in zip(point, datum.at)]
-        along = sum(a * d for a, d in zip(away, datum.along))
-        square = [a - along * d for a, d in zip(away, datum.along)]
-        worst_off = max(worst_off, math.sqrt(sum(s * s for s in square)))
-    return worst_off
-
-
-def same_features(about: list[str], pair: tuple[str, str]) -> bool:
-    """Whether a finding is about both features; occurrences may stand before the names."""
-    return all(any(text == name or text.endswith("/" + name) for text in about) for name in pair)
-
-
-def quantities(given: dict[str, Any], wanted: tuple[str, ...] = ()) -> str:
-    """A finding's quantities on one line: "clearance 0.02 to 0.05 mm"; those asked for, or all."""
-    parts = []
-    for key, value in given.items():
-        if wanted and not key.startswith(wanted):
-            continue
-        if key.endswith("_max_mm") and key[:-7] + "_min_mm" in given:
-            continue
-        if key.endswith("_min_mm") and key[:-7] + "_max_mm" in given:
-            parts.append(f"{key[:-7].replace('_', ' ')} {_range(value, given[key[:-7] + '_max_mm'])}")
-        elif isinstance(value, float):
-            name, _, unit = key.rpartition("_")
-            parts.append(f"{name.replace('_', ' ')} {_number(value)} {unit}")
-        else:
-            parts.append(str(value))
-    return ", ".join(parts)
-
-
-def stated_materials(path: Path) -> list[str]:
-    """Materials that the file itself states, by the entities AP203, AP214 and AP242 have for it."""
-    text = path.read_bytes()
-    names = []
-    for match in _MATERIAL.finditer(text):
-        if match[1]:
-            names.append(match[1])
-        elif match[2]:
-            item = re.search(
-                rb"(?:^|[;\s])" + match[2] + rb"\s*=\s*DESCRIPTIVE_REPRESENTATION_ITEM\s*\(\s*'([^']*)'",
-                text,
-            )
-            names += [item[1]] if item else []
-    return sorted({name.decode("utf-8", "replace") for name in names})
-
-
 def judge_file(task: Task) -> Examined:
     """Looks at one file and judges it; a file that cannot be read is one row that says why."""
     try:
@@ -395,11 +348,9 @@ def judge_file(task: Task) -> Examined:
     return Examined(
         judge.found["file"]["sha256"],
         judge.rows(),
-        [item.to_dict() for item in judge.features if item.word in ("bore", "outside", "slot", "width")],
+        [
+            item.to_dict()
+            for item in judge.features
+            if item.word in ("bore", "outside", "slot", "width")
+        ],
     )
-
-
-def bad_file(reason: str, cure: str = "", place: str = "") -> Row:
-    """The one row of a file that nothing could be seen of."""
-    return Row("bad file", NONCONFORMING, "a readable file", f"{place}: {reason}" if place else reason,
-               advice=cure)

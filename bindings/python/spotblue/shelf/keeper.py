@@ -17,8 +17,7 @@ import threading
 import time
 from pathlib import Path
 
-from spotblue.shelf.claim import Examined, Task
-from spotblue.shelf.judge import bad_file
+from spotblue.shelf.claim import Examined, Task, bad_file
 from spotblue.shelf.worker import GRACE_SECONDS, HEADER
 
 TRIES = 2
@@ -50,7 +49,7 @@ class Keeper:
         self.process: subprocess.Popen[bytes] | None = None
 
     def examine(self, task: Task) -> Examined:
-        """One file; a crash is tried once more, a hang is not. Never raises for what a file does."""
+        """One file; a crash is tried once more, a hang is not. Raises for nothing a file does."""
         reason = ""
         start = time.monotonic()
         for _ in range(TRIES):
@@ -63,7 +62,9 @@ class Keeper:
                 return Examined(task.sha256, [row], seconds=time.monotonic() - start)
             except WorkerDied as death:
                 reason = str(death)
-        row = bad_file(f"its worker died: {reason}", "export it again; if that does not help, report it")
+        row = bad_file(
+            f"its worker died: {reason}", "export it again; if that does not help, report it"
+        )
         return Examined(task.sha256, [row], seconds=time.monotonic() - start)
 
     def _ask(self, task: Task) -> Examined:

@@ -98,7 +98,8 @@ def csv_entries(path: Path, text: str) -> list[Entry]:
     """Rows of a CSV manifest; a semicolon may stand for the comma."""
     first = text.split("\n", 1)[0]
     reader = csv.reader(
-        text.splitlines(keepends=True), delimiter=";" if first.count(";") > first.count(",") else ","
+        text.splitlines(keepends=True),
+        delimiter=";" if first.count(";") > first.count(",") else ",",
     )
     entries: list[Entry] = []
     header: list[str] = []
@@ -113,12 +114,16 @@ def csv_entries(path: Path, text: str) -> list[Entry]:
                 continue
             if len(cells) > len(header):
                 rule = f"{len(cells)} cells under {len(header)} columns"
-                raise mistake(path, reader.line_num, "", rule, 'put "..." round a cell with a comma')
+                raise mistake(
+                    path, reader.line_num, "", rule, 'put "..." round a cell with a comma'
+                )
             entries.append(Entry(reader.line_num, dict(zip(header, cells))))
     except csv.Error as error:
         raise mistake(path, reader.line_num, "", str(error), "look at the quotes") from None
     if not header:
-        raise mistake(path, 1, "", "the manifest is empty", "begin with a line of columns: file,...")
+        raise mistake(
+            path, 1, "", "the manifest is empty", "begin with a line of columns: file,..."
+        )
     return entries
 
 
@@ -171,9 +176,7 @@ class ClaimReader:
     def _text(value: Any) -> str:
         return "" if value is None else str(value).strip()
 
-    def _mistake(
-        self, entry: Entry, column: str, rule: str, cure: str
-    ) -> spotblue.BadInputError:
+    def _mistake(self, entry: Entry, column: str, rule: str, cure: str) -> spotblue.BadInputError:
         return mistake(self.path, entry.line, column, rule, cure)
 
     def _length(self, entry: Entry, column: str) -> float | None:
@@ -261,12 +264,16 @@ class ClaimReader:
         if claim.tolerance_class:
             self._check_class(entry, claim)
         elif claim.lower_mm is not None and not claim.feature:
-            raise self._mistake(entry, "feature", "limits of nothing", "name the feature or the fit")
+            raise self._mistake(
+                entry, "feature", "limits of nothing", "name the feature or the fit"
+            )
 
     def _check_class(self, entry: Entry, claim: Claim) -> None:
         text = claim.tolerance_class
         if not claim.feature:
-            raise self._mistake(entry, "feature", f"{text} of nothing", "name the feature or the fit")
+            raise self._mistake(
+                entry, "feature", f"{text} of nothing", "name the feature or the fit"
+            )
         if claim.size_mm is None and not claim.mate:
             raise self._mistake(entry, "size", f"{text} of no size", "give the nominal size")
         try:
@@ -277,7 +284,11 @@ class ClaimReader:
             hole = named is not None and named.word in HOLES
             kernel.size_limits(claim.size_mm, text, hole=hole)
         except spotblue.Error as error:
-            if claim.mate and claim.size_mm is None and isinstance(error, spotblue.NotInStandardError):
+            if (
+                claim.mate
+                and claim.size_mm is None
+                and isinstance(error, spotblue.NotInStandardError)
+            ):
                 return
             raise self._mistake(entry, "class", error.rule or str(error), error.cure) from None
 

@@ -1,4 +1,4 @@
-"""How far a run is, with its rate and the time left: on standard error, on a terminal or asked for."""
+"""How far a run is, its rate and the time left: on a terminal, or where it is asked for."""
 
 from __future__ import annotations
 

@@ -67,7 +67,7 @@ class ShelfReport:
         return f"<table><tr>{head}</tr>{body}</table>"
 
     def to_text(self, *, every: bool = False) -> str:
-        """For a terminal: what does not conform, worst first (all rows with `every`), and a tally."""
+        """For a terminal: what does not conform, worst first (or every row), and a tally."""
         shown = [row for row in self.rows if every or row.outcome != CONFORMING]
         shown.sort(key=lambda row: WORST_FIRST.index(row.outcome))
         lines = [line for row in shown for line in _text_lines(row)]
@@ -80,7 +80,9 @@ class ShelfReport:
             f"results in {self.database}"
         )
         if self.drafted:
-            lines.append(f"drafted {self.drafted}: fill in what each part claims to be, then run it")
+            lines.append(
+                f"drafted {self.drafted}: fill in what each part claims to be, then run it"
+            )
         return "\n".join(lines) + "\n"
 
     def to_csv(self) -> str:
@@ -93,21 +95,24 @@ class ShelfReport:
 
     def to_json(self) -> str:
         """Rows and tally; keys that say nothing are left out."""
-        return json.dumps(
-            {
-                "schema": SCHEMA,
-                "spotblue": kernel.version,
-                "manifest": self.manifest,
-                "files": self.files,
-                "outcomes": self.counts(),
-                "rows": [row.to_dict() for row in self.rows],
-            },
-            indent=1,
-            ensure_ascii=False,
-        ) + "\n"
+        return (
+            json.dumps(
+                {
+                    "schema": SCHEMA,
+                    "spotblue": kernel.version,
+                    "manifest": self.manifest,
+                    "files": self.files,
+                    "outcomes": self.counts(),
+                    "rows": [row.to_dict() for row in self.rows],
+                },
+                indent=1,
+                ensure_ascii=False,
+            )
+            + "\n"
+        )
 
     def to_junit(self) -> str:
-        """JUnit XML: nonconforming rows fail, bad and missing files are errors, undecided skipped."""
+        """JUnit XML: nonconforming rows fail, bad files are errors, undecided rows are skipped."""
         bad = ("bad file", "missing file")
         counts = self.counts()
         errors = sum(row.kind in bad for row in self.rows)
@@ -130,9 +135,11 @@ class ShelfReport:
                 said = f"wanted {row.wanted}; found {row.found}"
                 ElementTree.SubElement(case, tag, message=_xml(said)).text = _xml(row.advice)
         ElementTree.indent(suite)
-        return '<?xml version="1.0" encoding="UTF-8"?>\n' + ElementTree.tostring(
-            suite, encoding="unicode"
-        ) + "\n"
+        return (
+            '<?xml version="1.0" encoding="UTF-8"?>\n'
+            + ElementTree.tostring(suite, encoding="unicode")
+            + "\n"
+        )
 
     def to_html(self) -> str:
         """One page that needs nothing else: outcome by word, sign and colour, with a filter."""
@@ -188,7 +195,9 @@ def write_whole(path: Path, text: str) -> None:
             os.unlink(draft)
         rule = (error.strerror or str(error)).lower()
         cure = "name a place that can be written, with room"
-        raise spotblue.FileAccessError(f"{path}: {rule}; {cure}", str(path), "", rule, cure) from None
+        raise spotblue.FileAccessError(
+            f"{path}: {rule}; {cure}", str(path), "", rule, cure
+        ) from None
 
 
 def _umask() -> int:

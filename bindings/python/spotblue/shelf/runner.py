@@ -123,7 +123,9 @@ def rows_of_file(file: ShelfFile, found: list[Row], first: dict[str, str]) -> li
     for row in found:
         claim = file.claims[row.claim] if row.claim is not None else first_claim
         rows.append(
-            replace(row, file=claim.file, line=claim.line, notes=claim.notes or row.notes, claim=None)
+            replace(
+                row, file=claim.file, line=claim.line, notes=claim.notes or row.notes, claim=None
+            )
         )
     if file.task is not None and first.setdefault(file.task.sha256, file.name) != file.name:
         rows.append(

@@ -8,10 +8,10 @@ from collections.abc import Callable
 from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, Executor, Future, wait
 
 from spotblue.shelf import keeper
-from spotblue.shelf.claim import Examined, Task
+from spotblue.shelf.claim import Examined, Task, bad_file
 from spotblue.shelf.executors import own_executor, usual_workers
-from spotblue.shelf.judge import bad_file
 from spotblue.shelf.store import Store
+from spotblue.shelf.worker import GRACE_SECONDS
 
 TRIES = 3
 POLL_SECONDS = 0.1
@@ -19,7 +19,7 @@ POLL_SECONDS = 0.1
 
 def lease_seconds(task: Task) -> float:
     """Longer than a file can take with all its tries; a dead run's leases end with its process."""
-    return (task.limits.seconds + 2.0 * keeper.GRACE_SECONDS) * keeper.TRIES * TRIES + 60.0
+    return (task.limits.seconds + 2.0 * GRACE_SECONDS) * keeper.TRIES * TRIES + 60.0
 
 
 class Schedule:

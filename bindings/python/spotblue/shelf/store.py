@@ -74,7 +74,7 @@ def _me() -> str:
 
 def _alive(owner: str) -> bool:
     host, pid, started = json.loads(owner)
-    return host != socket.gethostname() or _started(pid) == started
+    return bool(host != socket.gethostname() or _started(pid) == started)
 
 
 class Store:
@@ -102,7 +102,7 @@ class Store:
             "i/o error": "make room or mend the disk; what was written before is kept",
             "readonly": "make it writable, or name another with --database",
             "read-only": "make it writable, or name another with --database",
-            "unable to open": "make its folder, and make it writable, or name another with --database",
+            "unable to open": "make its folder and make it writable, or name another with --database",
             "not a database": "name another file with --database; this one is left as it is",
             "malformed": "move it away and run again",
             "no shelf": "name another file with --database; this one is left as it is",
@@ -166,7 +166,9 @@ class Store:
         rows = [(path, s.size, s.mtime_ns, s.hashed_ns, s.sha256) for path, s in stamps.items()]
         if rows:
             self._change(
-                lambda base: base.executemany("INSERT OR REPLACE INTO file VALUES (?,?,?,?,?)", rows)
+                lambda base: base.executemany(
+                    "INSERT OR REPLACE INTO file VALUES (?,?,?,?,?)", rows
+                )
             )
 
     def forget_stamp(self, path: str) -> None:
@@ -184,13 +186,13 @@ class Store:
 
     def result(self, sha256: str, rules: str) -> list[Row] | None:
         """One result, for example of another run that shares the file."""
-        row = self._guarded(
+        found = self._guarded(
             lambda: self.base.execute(
                 "SELECT rows FROM result WHERE sha256=? AND rules=? AND version=?",
                 (sha256, rules, self.version),
-            ).fetchone()
+            ).fetchall()
         )
-        return _rows(row[0]) if row else None
+        return _rows(found[0][0]) if found else None
 
     def lease(self, sha256: str, rules: str, seconds: float) -> bool:
         """Takes the work on one key for this run; False when a living run has it or did it."""
@@ -220,7 +222,9 @@ class Store:
 
         def write(base: sqlite3.Connection) -> None:
             key = (done.sha256, rules, self.version)
-            base.execute("INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)", (*key, rows, done.seconds))
+            base.execute(
+                "INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)", (*key, rows, done.seconds)
+            )
             base.executemany(
                 "INSERT OR IGNORE INTO feature VALUES (?,?,?,?,?,?,?)",
                 [

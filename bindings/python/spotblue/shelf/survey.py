@@ -62,7 +62,9 @@ def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -
         one_part = len({part for _, part, _, _ in found}) == 1
         for name, part, _, size_mm in found:
             short = name[len(part) + 2 :] if one_part else name
-            writer.writerow([file.name, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""])
+            writer.writerow(
+                [file.name, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""]
+            )
         if not found:
             writer.writerow([file.name, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME
@@ -71,5 +73,7 @@ def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -
             stream.write(text.getvalue())
     except OSError as error:
         rule = (error.strerror or str(error)).lower()
-        raise spotblue.FileAccessError(f"{path}: {rule}; the draft was not written", str(path)) from None
+        raise spotblue.FileAccessError(
+            f"{path}: {rule}; the draft was not written", str(path)
+        ) from None
     return path

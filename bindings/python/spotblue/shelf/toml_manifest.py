@@ -48,6 +48,8 @@ def toml_entries(path: Path, text: str, unit: str) -> tuple[str, list[tuple[int,
         check_columns(path, line, claim)
         for key, value in claim.items():
             if isinstance(value, bool) or not isinstance(value, str | int | float):
-                raise mistake(path, line, key, "is no text or number", 'write it like "44 H7" or 44')
+                raise mistake(
+                    path, line, key, "is no text or number", 'write it like "44 H7" or 44'
+                )
         entries.append((line, claim))
     return unit, entries

@@ -13,8 +13,7 @@ from typing import Any
 import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, WORST_FIRST, worst
-from spotblue.shelf.features import Feature
-from spotblue.shelf.judge import axis_offset
+from spotblue.shelf.features import Feature, axis_offset, triple
 from spotblue.shelf.store import Store
 
 _LIMITS = re.compile(r"^\s*(\S.*?)\s+to\s+(\S.*?)\s*$")
@@ -162,8 +161,8 @@ def _seats(
 
 def _as_feature(fields: dict[str, Any]) -> Feature:
     return Feature(
-        fields["id"], fields["part"], "", fields["size_mm"], tuple(fields["at"]),
-        tuple(fields["along"]), tuple(fields["ends"]),
+        fields["id"], fields["part"], "", fields["size_mm"], triple(fields["at"]),
+        triple(fields["along"]), (fields["ends"][0], fields["ends"][1]),
     )  # fmt: skip
 
 
@@ -219,8 +218,12 @@ def which(
                 if axis_offset(_as_feature(hollow), _as_feature(outside)) <= COAXIAL_MM
             ]
     else:
-        found += [Candidate(*key, s.outcome, in_hole=s) for key, all_ in outer.items() for _, s in all_]
-        found += [Candidate(*key, s.outcome, on_shaft=s) for key, all_ in inner.items() for _, s in all_]
+        found += [
+            Candidate(*key, s.outcome, in_hole=s) for key, all_ in outer.items() for _, s in all_
+        ]
+        found += [
+            Candidate(*key, s.outcome, on_shaft=s) for key, all_ in inner.items() for _, s in all_
+        ]
     found.sort(key=_rank)
     return found
 

@@ -16,8 +16,8 @@ import time
 from pathlib import Path
 from typing import Any, BinaryIO
 
-from spotblue.shelf.claim import Examined, Task
-from spotblue.shelf.judge import bad_file, judge_file
+from spotblue.shelf.claim import Examined, Task, bad_file
+from spotblue.shelf.judge import judge_file
 
 HEADER = struct.Struct("<Q")
 GRACE_SECONDS = 5.0
