@@ -21,7 +21,7 @@ constexpr const char* kInterpreter = "/usr/bin/python3";
 fs::path package_folder() {
   const fs::path here = fs::read_symlink("/proc/self/exe").parent_path();
   for (const char* const beside : {"../python", "../lib/python3/dist-packages"}) {
-    const fs::path folder = (here / beside).lexically_normal();
+    fs::path folder = (here / beside).lexically_normal();
     if (fs::exists(folder / "spotblue" / "shelf" / "__main__.py")) {
       return folder;
     }

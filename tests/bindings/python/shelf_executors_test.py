@@ -87,6 +87,17 @@ class OneShelf(unittest.TestCase):
         self.assertEqual(self.run_rows("shared.db"), self.rows)
         self.assertEqual(sum(worked), PARTS)
 
+    def test_an_interrupt_ends_in_one_line_and_the_next_run_goes_on(self) -> None:
+        database = self.place / "interrupted.db"
+        words = [str(PROGRAM), "library", str(self.made.manifest), "--database", str(database)]
+        run = subprocess.Popen(words, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
+        time.sleep(1.5)
+        run.send_signal(signal.SIGINT)
+        out, err = run.communicate(timeout=20)
+        self.assertEqual((run.returncode, out), (2, ""))
+        self.assertRegex(err, r"\Aspotblue: interrupted; [^\n]+\n\Z")
+        self.assertEqual(self.run_rows("interrupted.db"), self.rows)
+
     def test_workers_of_the_kernel_that_are_killed_lose_nothing(self) -> None:
         stop = threading.Event()
 

@@ -51,7 +51,9 @@ class Asking(unittest.TestCase):
 
     def put(self, name: str, features: list[dict[str, object]]) -> None:
         store = Store(self.database, kernel.version)
-        store.keep_stamps({f"/shelf/{name}.step": Stamp(1, 1, 1, name)})
+        path = self.database.with_name(f"{name}.step")
+        path.touch()
+        store.keep_stamps({str(path): Stamp(1, 1, 1, name)})
         store.keep(name, "r", Examined(name, [], features))
         store.close()
 
@@ -63,6 +65,11 @@ class Asking(unittest.TestCase):
         # 38.012 - 38.040 = -0.028 lies in -0.040 to -0.020; 38.3 and 37.9 do not.
         asked = {"hole": "38.012", "hole_fit": "-0.040 to -0.020"}
         self.assertEqual(self.files(**asked), ["crooked", "thin"])
+
+    def test_what_was_taken_off_the_shelf_is_not_offered(self) -> None:
+        self.database.with_name("thin.step").unlink()
+        asked = {"hole": "38.012", "hole_fit": "-0.040 to -0.020"}
+        self.assertEqual(self.files(**asked), ["crooked"])
 
     def test_a_cut_brings_a_fat_one_to_the_middle_of_the_limits(self) -> None:
         found = spotblue.which(

@@ -47,6 +47,7 @@ class Keeper:
     def __init__(self, command: tuple[str, ...] = DEFAULT_COMMAND) -> None:
         self.command = command
         self.process: subprocess.Popen[bytes] | None = None
+        self.ended = False
 
     def examine(self, task: Task) -> Examined:
         """One file; a crash is tried once more, a hang is not. Raises for nothing a file does."""
@@ -68,8 +69,10 @@ class Keeper:
         return Examined(task.sha256, [row], seconds=time.monotonic() - start)
 
     def _ask(self, task: Task) -> Examined:
+        if self.ended:
+            raise WorkerDied("the run was broken off")
         process = self._running()
-        assert process.stdin is not None and process.stdout is not None
+        assert process.stdin is not None
         data = pickle.dumps(task)
         deadline = time.monotonic() + task.limits.seconds + GRACE_SECONDS
         try:
@@ -77,7 +80,7 @@ class Keeper:
             process.stdin.flush()
             head = self._read(process, HEADER.size, deadline)
             answer = pickle.loads(self._read(process, HEADER.unpack(head)[0], deadline))
-        except (BrokenPipeError, EOFError, pickle.UnpicklingError):
+        except (OSError, ValueError, EOFError, pickle.UnpicklingError):
             raise WorkerDied(self._how_it_ended()) from None
         assert isinstance(answer, Examined)
         return answer
@@ -114,15 +117,22 @@ class Keeper:
         return self.process
 
     def _how_it_ended(self) -> str:
-        assert self.process is not None
+        process = self.process
+        if process is None:
+            return "it was ended"
         try:
-            code = self.process.wait(1.0)
+            code = process.wait(1.0)
         except subprocess.TimeoutExpired:
             code = 0
         self.close()
         if code < 0:
             return signal.Signals(-code).name
         return f"it ended with {code}"
+
+    def end(self) -> None:
+        """Ends the worker for good: a thread that still waits for it starts no other."""
+        self.ended = True
+        self.close()
 
     def close(self) -> None:
         """Ends the worker and all it started."""
@@ -146,7 +156,7 @@ _all: list[Keeper] = []
 def close_all() -> None:
     """Ends every worker that this process keeps."""
     while _all:
-        _all.pop().close()
+        _all.pop().end()
     _of_thread.__dict__.clear()
 
 

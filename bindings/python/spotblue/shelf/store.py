@@ -21,6 +21,7 @@ from spotblue.shelf.claim import Examined, Row
 
 APPLICATION_ID = 0x5B0B100E
 SCHEMA = 1
+BUSY_SECONDS = 60.0
 TABLES = """
 CREATE TABLE IF NOT EXISTS file (
   path TEXT PRIMARY KEY, size INTEGER NOT NULL, mtime_ns INTEGER NOT NULL,
@@ -85,7 +86,7 @@ class Store:
         self.version = version
         self.owner = _me()
         self.leased: set[tuple[str, str]] = set()
-        self.base = self._guarded(self._open)
+        self.base = self._guarded(self._open_in_turn)
 
     def _guarded(self, work: Callable[[], T]) -> T:
         try:
@@ -112,8 +113,19 @@ class Store:
         text = f"{self.path}: database: {rule}; {cure}"
         return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
 
+    def _open_in_turn(self) -> sqlite3.Connection:
+        """SQLite does not wait for a file that another run is just making: this does."""
+        end = time.monotonic() + BUSY_SECONDS
+        while True:
+            try:
+                return self._open()
+            except sqlite3.OperationalError as error:
+                if "locked" not in str(error) or time.monotonic() > end:
+                    raise
+                time.sleep(0.05)
+
     def _open(self) -> sqlite3.Connection:
-        base = sqlite3.connect(self.path, timeout=60.0, isolation_level=None)
+        base = sqlite3.connect(self.path, timeout=BUSY_SECONDS, isolation_level=None)
         if base.execute("PRAGMA schema_version").fetchone()[0]:
             found = base.execute("PRAGMA application_id").fetchone()[0]
             made_by = base.execute("PRAGMA user_version").fetchone()[0]

@@ -151,6 +151,8 @@ def _seats(
     reach = cut_mm + max(abs(mate.least_mm), abs(mate.greatest_mm)) + uncertainty_mm
     found: dict[tuple[str, str], list[tuple[dict[str, Any], Seat]]] = {}
     for feature in store.features(word, mate.lower_mm - reach, mate.upper_mm + reach):
+        if not Path(feature["file"]).is_file():
+            continue  # what was taken off the shelf is still in the database
         seat = seat_after_cut(
             feature, mate, cut_mm=cut_mm, uncertainty_mm=uncertainty_mm, in_hole=in_hole
         )
