@@ -16,7 +16,7 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "bindings" / "python"))
 import shelf_making  # noqa: E402
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
-PARTS = int(os.environ.get("SPOTBLUE_SHELF_PARTS", "300"))
+PARTS = int(os.environ.get("SPOTBLUE_SHELF_PARTS", "500"))
 LEAST_GAIN, MOST_PART = 1.7, 0.05
 
 

@@ -102,8 +102,8 @@ class OneShelf(unittest.TestCase):
         stop = threading.Event()
 
         def kill_one_after_another() -> None:
-            for _ in range(4):
-                if stop.wait(0.5):
+            for _ in range(3):
+                if stop.wait(2.0):
                     return
                 found = subprocess.run(
                     ["pgrep", "-P", str(os.getpid()), "-f", "spotblue.shelf.worker"],

@@ -20,7 +20,7 @@ from pathlib import Path
 from spotblue.shelf.claim import Examined, Task, bad_file
 from spotblue.shelf.worker import GRACE_SECONDS, HEADER
 
-TRIES = 2
+TRIES = 3
 DEFAULT_COMMAND = (sys.executable or "/usr/bin/python3", "-P", "-m", "spotblue.shelf.worker")
 
 
@@ -50,7 +50,7 @@ class Keeper:
         self.ended = False
 
     def examine(self, task: Task) -> Examined:
-        """One file; a crash is tried once more, a hang is not. Raises for nothing a file does."""
+        """One file; a crash is tried again, a hang is not. Raises for nothing a file does."""
         reason = ""
         start = time.monotonic()
         for _ in range(TRIES):
