@@ -11,6 +11,8 @@ const char* const kProgramHelp =
   spotblue check JOB.toml               judge each fit by what the job file wants
   spotblue check FILE.step              judge by the sizes that the STEP file itself states
   spotblue compare JOB.toml JOB.toml    put plans for one repair side by side
+  spotblue library MANIFEST             judge a whole shelf of files by what each claims to be
+  spotblue which DATABASE               find the parts of the shelf that fit
 
   spotblue look --help                  what a verb takes, with examples; likewise the others
   spotblue --version
@@ -22,8 +24,8 @@ From sizes on paper to a judged plan:
   ... say in press-job.toml what each fit is for ...
   spotblue check press-job.toml
 
-Ends with 0 when all is well, 2 for bad input (one line says what and where); check also ends with
-1 when something is nonconforming and 3 when nothing is but something is undecided.
+Ends with 0 when all is well, 2 for bad input (one line says what and where); check and library
+also end with 1 when something is nonconforming and 3 when nothing is but something is undecided.
 )";
 
 const char* const kModelHelp =

@@ -40,6 +40,7 @@ ExitCode run(int argc, const char* const* argv) {
   add_draft(app, chosen);
   add_check(app, chosen);
   add_compare(app, chosen);
+  add_shelf(app, chosen);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& asked) {

@@ -18,5 +18,7 @@ void add_look(CLI::App& app, Run& chosen);
 void add_draft(CLI::App& app, Run& chosen);
 void add_check(CLI::App& app, Run& chosen);
 void add_compare(CLI::App& app, Run& chosen);
+/// "library" and "which", which the Python package does: the program becomes Python.
+void add_shelf(CLI::App& app, Run& chosen);
 
 }  // namespace spotblue::command

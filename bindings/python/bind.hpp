@@ -9,5 +9,7 @@ namespace spotblue::python {
 
 void bind_look(pybind11::module_& module);
 void bind_check(pybind11::module_& module);
+/// Not a header of its own: what the Python package's library runner needs of several.
+void bind_shelf(pybind11::module_& module);
 
 }  // namespace spotblue::python

@@ -8,4 +8,5 @@ PYBIND11_MODULE(_kernel, module) {
   spotblue::python::translate_errors();
   spotblue::python::bind_look(module);
   spotblue::python::bind_check(module);
+  spotblue::python::bind_shelf(module);
 }

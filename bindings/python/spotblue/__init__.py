@@ -14,6 +14,8 @@ from spotblue.errors import (
     NotInStandardError,
     UnreadableError,
 )
+from spotblue.shelf.runner import library
+from spotblue.shelf.which import which
 
 __all__ = [
     "BadInputError",
@@ -26,5 +28,7 @@ __all__ = [
     "NotInStandardError",
     "UnreadableError",
     "check",
+    "library",
     "look",
+    "which",
 ]

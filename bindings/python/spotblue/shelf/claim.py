@@ -1,0 +1,123 @@
+"""What a manifest says of a file, and what came of judging it: plain values.
+
+Lengths are mm; clearance is positive and interference negative, on the diameter.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict, dataclass, field
+from typing import Any
+
+CONFORMING = "conforming"
+NONCONFORMING = "nonconforming"
+UNDECIDED = "undecided"
+WORST_FIRST = (NONCONFORMING, UNDECIDED, CONFORMING)
+
+
+@dataclass(frozen=True)
+class Claim:
+    """One row of a manifest: what one file is said to be.
+
+    `feature` and `mate` are names as look gives them, with or without part, size and position;
+    `mate` is the shaft when the claim is a fit. `lower_mm` and `upper_mm` are limits of the size,
+    of the clearance when the claim is a fit.
+    """
+
+    line: int
+    file: str
+    feature: str = ""
+    mate: str = ""
+    size_mm: float | None = None
+    tolerance_class: str = ""
+    lower_mm: float | None = None
+    upper_mm: float | None = None
+    material: str = ""
+    solids: int | None = None
+    coaxial_with: str = ""
+    within_mm: float | None = None
+    notes: str = ""
+
+    def rule(self) -> str:
+        """What is claimed, without where it stands, which file it is of, or what is noted."""
+        said = asdict(self)
+        for key in ("line", "file", "notes"):
+            del said[key]
+        return json.dumps(said, sort_keys=True)
+
+    def title(self) -> str:
+        """The claim's feature or fit as a person reads it."""
+        if self.mate:
+            return f"{self.feature} with {self.mate}"
+        return self.feature
+
+
+@dataclass(frozen=True)
+class Row:
+    """One judged statement about one file; `claim` is its place among the file's claims, or None.
+
+    `kind` is what was judged: "size", "fit", "coaxial", "clash", "missing feature", ...
+    """
+
+    kind: str
+    outcome: str
+    wanted: str = ""
+    found: str = ""
+    margin_mm: float | None = None
+    basis: str = ""
+    advice: str = ""
+    feature: str = ""
+    claim: int | None = None
+    file: str = ""
+    line: int = 0
+    notes: str = ""
+
+    def to_dict(self) -> dict[str, Any]:
+        """The fields that say something, for JSON."""
+        return {key: value for key, value in asdict(self).items() if value not in ("", None)}
+
+
+@dataclass(frozen=True)
+class Limits:
+    """How much one file may take: wall time, and memory beyond what the worker starts with."""
+
+    seconds: float = 120.0
+    memory_mb: float = 6000.0
+
+
+@dataclass(frozen=True)
+class Task:
+    """One file with all that is claimed of it; sent to a worker."""
+
+    path: str
+    sha256: str
+    claims: tuple[Claim, ...]
+    limits: Limits
+    uncertainty_mm: float
+    rules: str
+
+
+@dataclass
+class Examined:
+    """What a worker found on one file."""
+
+    sha256: str
+    rows: list[Row] = field(default_factory=list)
+    features: list[dict[str, Any]] = field(default_factory=list)
+    seconds: float = 0.0
+
+
+def worst(outcomes: list[str]) -> str:
+    """The worst of some outcomes; conforming when there are none."""
+    return min(outcomes, key=WORST_FIRST.index, default=CONFORMING)
+
+
+def bad_file(reason: str, cure: str = "", place: str = "") -> Row:
+    """The one row of a file that nothing could be seen of."""
+    return Row(
+        "bad file",
+        NONCONFORMING,
+        "a readable file",
+        f"{place}: {reason}" if place else reason,
+        advice=cure,
+    )

@@ -1,0 +1,55 @@
+"""Where files are worked at: own threads, an executor that was handed in, or a Dask cluster."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from concurrent.futures import Executor, ThreadPoolExecutor
+from contextlib import contextmanager
+from typing import Any
+
+import spotblue
+from spotblue.shelf import keeper
+
+CONNECT_SECONDS = 15
+
+
+def usual_workers() -> int:
+    """As many as this process may use cores."""
+    return len(os.sched_getaffinity(0))
+
+
+@contextmanager
+def own_executor(workers: int) -> Iterator[Executor]:
+    """Threads that each keep one warm worker process; all end with the block."""
+    executor = ThreadPoolExecutor(workers, thread_name_prefix="spotblue-shelf")
+    try:
+        yield executor
+    finally:
+        executor.shutdown(wait=False, cancel_futures=True)
+        keeper.close_all()
+        executor.shutdown(wait=True)
+
+
+@contextmanager
+def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
+    """A cluster's executor and its number of threads; BadInputError when nothing answers there."""
+    try:
+        from distributed import Client
+    except ImportError:
+        raise spotblue.FileAccessError(
+            "--scheduler: python3-distributed is not installed; install it, or leave the option out"
+        ) from None
+    try:
+        connect: Any = Client
+        client = connect(address, timeout=CONNECT_SECONDS, set_as_default=False)
+    except (OSError, ValueError, TimeoutError) as error:
+        rule = str(error).split("\n")[0] or type(error).__name__
+        raise spotblue.BadInputError(
+            f"--scheduler {address}: no scheduler answers: {rule}; give the address it printed when "
+            "it started, like tcp://127.0.0.1:8786"
+        ) from None
+    try:
+        yield client.get_executor(pure=False), max(1, sum(client.nthreads().values()))
+    finally:
+        client.close()

@@ -1,0 +1,356 @@
+"""Judging one file by what a manifest claims of it: one look, then one row a claim.
+
+The kernel judges (ISO 14253-1); here a claim's words are matched to features, and what is wrong
+with the file itself becomes rows of its own.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import spotblue
+from spotblue._kernel import shelf as kernel
+from spotblue.shelf.claim import (
+    CONFORMING,
+    NONCONFORMING,
+    UNDECIDED,
+    WORST_FIRST,
+    Claim,
+    Examined,
+    Row,
+    Task,
+    bad_file,
+)
+from spotblue.shelf.features import (
+    HOLES,
+    Feature,
+    Found,
+    Named,
+    axis_offset,
+    features_of,
+    find_features,
+    parse_name,
+)
+from spotblue.shelf.materials import stated_materials
+from spotblue.shelf.words import number_text, quantities, range_text, same_features
+
+DECIDES = "ISO 14253-1"
+FIT_KEYS = ("fit", "clearance", "offset", "tilt")
+
+
+def _named(text: str) -> Named:
+    named = parse_name(text, "mm")
+    if named is None:  # the manifest's reader lets nothing else through
+        raise spotblue.BadInputError(f"{text} is no feature's name")
+    return named
+
+
+def _badness(finding: dict[str, Any]) -> int:
+    return WORST_FIRST.index(finding["outcome"])
+
+
+class FileJudge:
+    """Holds one look and gives its rows; nothing of the file is read twice."""
+
+    def __init__(self, task: Task) -> None:
+        self.task = task
+        self.look = kernel.look_within(
+            Path(task.path), seconds=task.limits.seconds, memory_mb=task.limits.memory_mb
+        )
+        self.found: dict[str, Any] = json.loads(self.look.to_json())
+        self.features = features_of(self.found)
+
+    def rows(self) -> list[Row]:
+        """One row a claim, in their order, then the file's own faults."""
+        rows: list[Row] = []
+        for index, claim in enumerate(self.task.claims):
+            try:
+                row = self._claim_row(claim)
+            except spotblue.Error as error:
+                row = Row("claim", UNDECIDED, found=error.rule or str(error), advice=error.cure)
+            rows.append(replace(row, claim=index, feature=row.feature or claim.title()))
+            rows += [replace(row, claim=index) for row in self._side_rows(claim)]
+        return rows + self._own_faults()
+
+    def _rivals(self, claim: Claim, named: Named) -> list[float]:
+        sizes = []
+        for other in self.task.claims:
+            if other is claim or not other.feature or other.mate:
+                continue
+            name = _named(other.feature)
+            size = other.size_mm if other.size_mm is not None else name.size_mm
+            if name.word == named.word and name.part == named.part and size is not None:
+                sizes.append(size)
+        return sizes
+
+    def _find(self, text: str, claim: Claim, size_mm: float | None) -> Found:
+        named = _named(text)
+        return find_features(named, size_mm, self.features, self._rivals(claim, named))
+
+    def _claim_row(self, claim: Claim) -> Row:
+        if not claim.feature:
+            parts = self.found["products"]
+            found = f"{len(parts)} kinds of part, {self._solids()} solids"
+            return Row("file", CONFORMING, "a readable file", found)
+        if claim.mate:
+            return self._fit_row(claim)
+        meant = self._find(claim.feature, claim, claim.size_mm)
+        if not meant.features:
+            return self._not_found(claim, meant)
+        if claim.coaxial_with:
+            return self._coaxial_row(claim, meant.features)
+        rows = [self._size_row(claim, feature) for feature in meant.features]
+        return min(rows, key=lambda row: (WORST_FIRST.index(row.outcome), row.margin_mm or 0.0))
+
+    def _not_found(self, claim: Claim, found: Found) -> Row:
+        outcome = UNDECIDED if found.kind == "unclear feature" else NONCONFORMING
+        return Row(found.kind, outcome, self._wanted(claim), found.reason, advice=found.cure)
+
+    def _solids(self) -> int:
+        """Of all occurrences: a part placed twice counts twice."""
+        of_part = {part["id"]: part["solids"] for part in self.found["products"]}
+        return sum(of_part[item["product"]] for item in self.found["occurrences"])
+
+    def _wanted(self, claim: Claim) -> str:
+        size = f"{number_text(claim.size_mm)} " if claim.size_mm is not None else ""
+        if claim.tolerance_class:
+            return f"{size}{claim.tolerance_class}"
+        if claim.lower_mm is not None and claim.upper_mm is not None:
+            return range_text(claim.lower_mm, claim.upper_mm)
+        return f"{size}mm" if size else ""
+
+    def _limits(self, claim: Claim, word: str) -> tuple[float, float] | None:
+        if claim.lower_mm is not None and claim.upper_mm is not None:
+            return claim.lower_mm, claim.upper_mm
+        if claim.tolerance_class and claim.size_mm is not None:
+            lower, upper = kernel.size_limits(
+                claim.size_mm, claim.tolerance_class, hole=word in HOLES
+            )
+            return lower, upper
+        return None
+
+    def _size_row(self, claim: Claim, feature: Feature) -> Row:
+        limits = self._limits(claim, feature.word)
+        found = f"{number_text(feature.size_mm)} mm"
+        if limits is None:
+            if claim.size_mm is None:
+                return Row("presence", CONFORMING, "to be there", found, feature=feature.id)
+            return Row(
+                "size",
+                UNDECIDED,
+                f"{number_text(claim.size_mm)} mm",
+                found,
+                advice="give a class, limits or a tolerance: nothing says how near it must be",
+                feature=feature.id,
+            )
+        lower, upper = limits
+        wanted = range_text(lower, upper)
+        if claim.tolerance_class:
+            wanted = f"{self._wanted(claim)}: {wanted}"
+        if feature.word in ("bore", "outside", "slot", "width"):
+            # The limits go in as limits: a fit of ANSI B4.1 has no class for one side.
+            finding = self._size_finding(feature, lower, upper)
+            if finding is not None:
+                outcome = finding["outcome"]
+                advice = "" if outcome == CONFORMING else finding["advice"]
+                return self._sized(claim, feature, outcome, wanted, found, limits, advice)
+        outcome = kernel.judge_value(feature.size_mm, self.task.uncertainty_mm, lower, upper)
+        return self._sized(claim, feature, outcome, wanted, found, limits, "")
+
+    def _size_finding(self, feature: Feature, lower: float, upper: float) -> dict[str, Any] | None:
+        findings = kernel.judge_claims(
+            self.look,
+            sizes=[(feature.id, "", lower, upper, 0.0)],
+            fits=[],
+            uncertainty_mm=self.task.uncertainty_mm,
+        )
+        mine: list[dict[str, Any]] = [
+            item for item in findings if item["kind"] == "size" and item["about"] == [feature.id]
+        ]
+        return min(mine, key=_badness) if mine else None
+
+    def _sized(
+        self,
+        claim: Claim,
+        feature: Feature,
+        outcome: str,
+        wanted: str,
+        found: str,
+        limits: tuple[float, float],
+        advice: str,
+    ) -> Row:
+        margin = min(feature.size_mm - limits[0], limits[1] - feature.size_mm)
+        margin -= self.task.uncertainty_mm
+        basis = f"{self._wanted(claim)}; {DECIDES}" if claim.tolerance_class else DECIDES
+        kind = "length" if feature.word == "length" else "size"
+        return Row(kind, outcome, wanted, found, margin, basis, advice, feature.id)
+
+    def _coaxial_row(self, claim: Claim, features: list[Feature]) -> Row:
+        datum = self._find(claim.coaxial_with, claim, None)
+        within = claim.within_mm or 0.0
+        wanted = f"axis within {number_text(within)} mm of {claim.coaxial_with}"
+        if not datum.features:
+            return self._not_found(claim, datum)
+        off, feature = max(
+            ((axis_offset(item, datum.features[0]), item) for item in features),
+            key=lambda pair: pair[0],
+        )
+        uncertainty = self.task.uncertainty_mm
+        outcome = kernel.judge_value(off, uncertainty, -within - 1.0, within)
+        return Row(
+            "coaxial",
+            outcome,
+            wanted,
+            f"{number_text(off)} mm off at its worse end",
+            within - off - uncertainty,
+            DECIDES,
+            ""
+            if outcome == CONFORMING
+            else "off the centre line or tilted: bore it true, or bush it",
+            feature.id,
+        )
+
+    def _fit_row(self, claim: Claim) -> Row:
+        ends = {}
+        for side, text in (("hole", claim.feature), ("shaft", claim.mate)):
+            found = self._find(text, claim, None if _named(text).size_mm else claim.size_mm)
+            if not found.features:
+                return self._not_found(claim, found)
+            ends[side] = {feature.id for feature in found.features}
+        pairs = [
+            (seat[a]["feature"], seat[b]["feature"])
+            for kind, a, b in (("radial_seats", "hole", "shaft"), ("width_seats", "slot", "key"))
+            for seat in self.found.get(kind, [])
+            if seat[a]["feature"] in ends["hole"] and seat[b]["feature"] in ends["shaft"]
+        ]
+        if not pairs:
+            return Row(
+                "fit",
+                NONCONFORMING,
+                self._wanted(claim),
+                f"{sorted(ends['hole'])[0]} and {sorted(ends['shaft'])[0]} do not bear on each other",
+                advice="see what goes with what: spotblue look FILE",
+            )
+        rows = [self._fit_finding(claim, pair) for pair in sorted(set(pairs))]
+        return min(rows, key=lambda row: (WORST_FIRST.index(row.outcome), row.margin_mm or 0.0))
+
+    def _fit_finding(self, claim: Claim, pair: tuple[str, str]) -> Row:
+        named = (claim.lower_mm is None) and bool(claim.tolerance_class)
+        if not named and claim.lower_mm is None:
+            return Row(
+                "fit", UNDECIDED, advice="give a class like H7/g6, or limits of the clearance"
+            )
+        findings = kernel.judge_claims(
+            self.look,
+            sizes=[],
+            fits=[
+                (
+                    *pair,
+                    claim.tolerance_class if named else "",
+                    claim.lower_mm or 0.0,
+                    claim.upper_mm or 0.0,
+                    claim.size_mm,
+                )
+            ],
+            uncertainty_mm=self.task.uncertainty_mm,
+        )
+        mine = [
+            item
+            for item in findings
+            if item["kind"] in ("radial fit", "width fit") and same_features(item["about"], pair)
+        ]
+        if not mine:
+            return Row("fit", UNDECIDED, self._wanted(claim), "the kernel gave no finding")
+        finding = min(mine, key=_badness)
+        return Row(
+            "fit",
+            finding["outcome"],
+            quantities(finding["wanted"], FIT_KEYS),
+            quantities(finding["found"], FIT_KEYS),
+            next((v for k, v in finding["margin"].items() if isinstance(v, float)), None),
+            finding["basis"],
+            "" if finding["outcome"] == CONFORMING else finding["advice"],
+            f"{pair[0]} with {pair[1]}",
+        )
+
+    def _side_rows(self, claim: Claim) -> list[Row]:
+        rows = []
+        if claim.solids is not None:
+            solids = self._solids()
+            outcome = CONFORMING if solids == claim.solids else NONCONFORMING
+            rows.append(Row("solids", outcome, str(claim.solids), str(solids)))
+        if claim.material:
+            rows += self._material_rows(claim.material)
+        return rows
+
+    def _material_rows(self, claimed: str) -> list[Row]:
+        known = kernel.material_full_name(claimed)
+        if not known:
+            nearest = kernel.nearest_word(claimed, kernel.material_names())
+            reason = f"{claimed} is not in the table of materials"
+            return [
+                Row(
+                    "material", UNDECIDED, claimed, reason, advice=f"the nearest there is {nearest}"
+                )
+            ]
+        stated = stated_materials(Path(self.task.path))
+        if not stated:
+            return []
+        alike = any(
+            name.lower() == claimed.lower() or kernel.material_full_name(name) == known
+            for name in stated
+        )
+        outcome = CONFORMING if alike else NONCONFORMING
+        return [Row("material", outcome, claimed, "the file says " + ", ".join(stated))]
+
+    def _own_faults(self) -> list[Row]:
+        rows = [
+            Row(
+                "open shell",
+                NONCONFORMING,
+                "closed solids",
+                f"{part['id']} is not closed: its volume means nothing",
+                advice="close it where it was drawn and export it again",
+                feature=part["id"],
+            )
+            for part in self.found["products"]
+            if not part["closed"]
+        ]
+        if self.found["clashes"]:
+            findings = kernel.judge_claims(
+                self.look, sizes=[], fits=[], uncertainty_mm=self.task.uncertainty_mm
+            )
+            rows += [
+                Row(
+                    "clash",
+                    item["outcome"],
+                    "no overlap",
+                    quantities(item["found"]),
+                    basis=item["basis"],
+                    advice=item["advice"],
+                    feature=" and ".join(item["about"]),
+                )
+                for item in findings
+                if item["kind"] == "clash" and item["outcome"] != CONFORMING
+            ]
+        return rows
+
+
+def judge_file(task: Task) -> Examined:
+    """Looks at one file and judges it; a file that cannot be read is one row that says why."""
+    try:
+        judge = FileJudge(task)
+    except spotblue.Error as error:
+        return Examined(task.sha256, [bad_file(error.rule or str(error), error.cure, error.place)])
+    return Examined(
+        judge.found["file"]["sha256"],
+        judge.rows(),
+        [
+            item.to_dict()
+            for item in judge.features
+            if item.word in ("bore", "outside", "slot", "width")
+        ],
+    )

@@ -1,0 +1,172 @@
+"""Keeps one warm worker process and ends it when a file hangs it; one keeper a thread.
+
+Because the bounds are kept here, they hold in whatever executor the files are handed to: threads,
+processes, or the workers of a cluster.
+"""
+
+from __future__ import annotations
+
+import atexit
+import os
+import pickle
+import select
+import signal
+import subprocess
+import sys
+import threading
+import time
+from pathlib import Path
+
+from spotblue.shelf.claim import Examined, Task, bad_file
+from spotblue.shelf.worker import GRACE_SECONDS, HEADER
+
+TRIES = 3
+DEFAULT_COMMAND = (sys.executable or "/usr/bin/python3", "-P", "-m", "spotblue.shelf.worker")
+
+
+class WorkerDied(Exception):
+    """The worker process ended before its answer; the text says how."""
+
+
+class WorkerSlow(Exception):
+    """The worker process did not answer in time and was ended."""
+
+
+def _environment() -> dict[str, str]:
+    """The worker must find this very package, wherever it was imported from."""
+    environment = dict(os.environ)
+    here = str(Path(__file__).absolute().parents[2])
+    paths = [here, *environment.get("PYTHONPATH", "").split(os.pathsep)]
+    environment["PYTHONPATH"] = os.pathsep.join(path for path in dict.fromkeys(paths) if path)
+    return environment
+
+
+class Keeper:
+    """Starts, feeds, times and ends one worker process."""
+
+    def __init__(self, command: tuple[str, ...] = DEFAULT_COMMAND) -> None:
+        self.command = command
+        self.process: subprocess.Popen[bytes] | None = None
+        self.ended = False
+
+    def examine(self, task: Task) -> Examined:
+        """One file; a crash is tried again, a hang is not. Raises for nothing a file does."""
+        reason = ""
+        start = time.monotonic()
+        for _ in range(TRIES):
+            try:
+                return self._ask(task)
+            except WorkerSlow:
+                row = bad_file(
+                    f"took longer than {task.limits.seconds:g} s", "simplify it, or raise --seconds"
+                )
+                return Examined(task.sha256, [row], seconds=time.monotonic() - start)
+            except WorkerDied as death:
+                reason = str(death)
+        row = bad_file(
+            f"its worker died: {reason}", "export it again; if that does not help, report it"
+        )
+        return Examined(task.sha256, [row], seconds=time.monotonic() - start)
+
+    def _ask(self, task: Task) -> Examined:
+        if self.ended:
+            raise WorkerDied("the run was broken off")
+        process = self._running()
+        assert process.stdin is not None
+        data = pickle.dumps(task)
+        deadline = time.monotonic() + task.limits.seconds + GRACE_SECONDS
+        try:
+            process.stdin.write(HEADER.pack(len(data)) + data)
+            process.stdin.flush()
+            head = self._read(process, HEADER.size, deadline)
+            answer = pickle.loads(self._read(process, HEADER.unpack(head)[0], deadline))
+        except (OSError, ValueError, EOFError, pickle.UnpicklingError):
+            raise WorkerDied(self._how_it_ended()) from None
+        assert isinstance(answer, Examined)
+        return answer
+
+    def _read(self, process: subprocess.Popen[bytes], size: int, deadline: float) -> bytes:
+        assert process.stdout is not None
+        handle = process.stdout.fileno()
+        chunks = bytearray()
+        while len(chunks) < size:
+            left = deadline - time.monotonic()
+            poll = select.poll()
+            poll.register(handle, select.POLLIN | select.POLLHUP)
+            if left <= 0.0 or not poll.poll(left * 1000.0):
+                self.close()
+                raise WorkerSlow
+            chunk = os.read(handle, size - len(chunks))
+            if not chunk:
+                raise EOFError
+            chunks += chunk
+        return bytes(chunks)
+
+    def _running(self) -> subprocess.Popen[bytes]:
+        if self.process is None or self.process.poll() is not None:
+            self.close()
+            self.process = subprocess.Popen(
+                self.command,
+                stdin=subprocess.PIPE,
+                stdout=subprocess.PIPE,
+                stderr=subprocess.DEVNULL,
+                env=_environment(),
+                bufsize=0,
+                start_new_session=True,
+            )
+        return self.process
+
+    def _how_it_ended(self) -> str:
+        process = self.process
+        if process is None:
+            return "it was ended"
+        try:
+            code = process.wait(1.0)
+        except subprocess.TimeoutExpired:
+            code = 0
+        self.close()
+        if code < 0:
+            return signal.Signals(-code).name
+        return f"it ended with {code}"
+
+    def end(self) -> None:
+        """Ends the worker for good: a thread that still waits for it starts no other."""
+        self.ended = True
+        self.close()
+
+    def close(self) -> None:
+        """Ends the worker and all it started."""
+        process, self.process = self.process, None
+        if process is None:
+            return
+        try:
+            os.killpg(process.pid, signal.SIGKILL)
+        except (ProcessLookupError, PermissionError):
+            pass
+        process.wait()
+        for stream in (process.stdin, process.stdout):
+            if stream is not None:
+                stream.close()
+
+
+_of_thread = threading.local()
+_all: list[Keeper] = []
+
+
+def close_all() -> None:
+    """Ends every worker that this process keeps."""
+    while _all:
+        _all.pop().end()
+    _of_thread.__dict__.clear()
+
+
+def examine(task: Task) -> Examined:
+    """What is handed to an executor: one file, in this thread's own worker."""
+    keeper: Keeper | None = getattr(_of_thread, "keeper", None)
+    if keeper is None or keeper not in _all:
+        keeper = Keeper()
+        _of_thread.keeper = keeper
+        if not _all:
+            atexit.register(close_all)
+        _all.append(keeper)
+    return keeper.examine(task)

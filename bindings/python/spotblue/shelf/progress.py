@@ -1,0 +1,59 @@
+"""How far a run is, its rate and the time left: on a terminal, or where it is asked for."""
+
+from __future__ import annotations
+
+import sys
+import time
+from typing import TextIO
+
+TERMINAL_SECONDS = 0.2
+PLAIN_SECONDS = 5.0
+
+
+def time_text(seconds: float) -> str:
+    """ "8 s", "3 min 20 s", "2 h 5 min"."""
+    whole = int(seconds + 0.5)
+    if whole < 60:
+        return f"{whole} s"
+    if whole < 3600:
+        return f"{whole // 60} min {whole % 60} s"
+    return f"{whole // 3600} h {whole % 3600 // 60} min"
+
+
+class Progress:
+    """Shows files done; on a terminal in one line that is wiped at the end."""
+
+    def __init__(self, show: bool | None = None, stream: TextIO | None = None) -> None:
+        self.stream = stream if stream is not None else sys.stderr
+        self.terminal = self.stream.isatty()
+        self.show = self.terminal if show is None else show
+        self.start = self.said = time.monotonic()
+        self.width = 0
+
+    def line(self, done: int, total: int) -> str:
+        """What is shown after so many files."""
+        seconds = time.monotonic() - self.start
+        rate = done / seconds if seconds > 0.0 else 0.0
+        left = f", {time_text((total - done) / rate)} left" if done and rate else ""
+        return f"{done} of {total} files, {rate:.1f} a second{left}"
+
+    def tell(self, done: int, total: int) -> None:
+        """Shows the state, not more often than anyone reads it."""
+        pause = TERMINAL_SECONDS if self.terminal else PLAIN_SECONDS
+        if not self.show or (time.monotonic() - self.said < pause and done < total):
+            return
+        self.said = time.monotonic()
+        line = self.line(done, total)
+        if self.terminal:
+            self.stream.write("\r" + line.ljust(self.width))
+            self.width = len(line)
+        else:
+            self.stream.write(line + "\n")
+        self.stream.flush()
+
+    def end(self) -> None:
+        """Wipes the line on a terminal."""
+        if self.width:
+            self.stream.write("\r" + " " * self.width + "\r")
+            self.stream.flush()
+            self.width = 0

@@ -1,0 +1,206 @@
+"""What came of a shelf, as text, CSV, JSON, JUnit XML and an HTML overview."""
+
+from __future__ import annotations
+
+import csv
+import html
+import io
+import json
+import os
+import tempfile
+import textwrap
+import xml.etree.ElementTree as ElementTree
+from collections import Counter
+from dataclasses import dataclass
+from pathlib import Path
+
+import spotblue
+from spotblue._kernel import shelf as kernel
+from spotblue.shelf.claim import CONFORMING, NONCONFORMING, UNDECIDED, WORST_FIRST, Row
+from spotblue.shelf.progress import time_text
+
+SIGNS = {CONFORMING: "=", NONCONFORMING: "!", UNDECIDED: "?"}
+EXIT_CODES = {CONFORMING: 0, NONCONFORMING: 1, UNDECIDED: 3}
+CSV_COLUMNS = (
+    "file", "line", "outcome", "kind", "feature", "wanted", "found", "margin_mm", "basis",
+    "advice", "notes",
+)  # fmt: skip
+SCHEMA = 1
+# Characters that XML 1.0 has no way to write; a file's own names may hold them.
+_NO_XML = {code: "?" for code in [*range(0x20), 0xFFFE, 0xFFFF, *range(0xD800, 0xE000)]}
+for _allowed in (0x09, 0x0A, 0x0D):
+    del _NO_XML[_allowed]
+
+
+@dataclass
+class ShelfReport:
+    """The rows of a shelf in the manifest's order, and how much of it was worked at this time."""
+
+    manifest: str
+    rows: list[Row]
+    files: int
+    worked: int
+    seconds: float
+    database: Path
+    drafted: Path | None = None
+
+    def counts(self) -> dict[str, int]:
+        """Rows by outcome, worst first."""
+        found = Counter(row.outcome for row in self.rows)
+        return {outcome: found[outcome] for outcome in WORST_FIRST}
+
+    def exit_code(self) -> int:
+        """0 all conforming, 1 something nonconforming, 3 undecided only."""
+        present = (outcome for outcome in WORST_FIRST if self.counts()[outcome])
+        return EXIT_CODES[next(present, CONFORMING)]
+
+    def __repr__(self) -> str:
+        counts = ", ".join(f"{count} {outcome}" for outcome, count in self.counts().items())
+        return f"ShelfReport({self.manifest!r}: {self.files} files, {counts})"
+
+    def _repr_html_(self) -> str:
+        head = "".join(f"<th>{name}</th>" for name in CSV_COLUMNS[:8])
+        body = "".join(
+            "<tr>" + "".join(f"<td>{html.escape(cell)}</td>" for cell in _cells(row)[:8]) + "</tr>"
+            for row in self.rows
+        )
+        return f"<table><tr>{head}</tr>{body}</table>"
+
+    def to_text(self, *, every: bool = False) -> str:
+        """For a terminal: what does not conform, worst first (or every row), and a tally."""
+        shown = [row for row in self.rows if every or row.outcome != CONFORMING]
+        shown.sort(key=lambda row: WORST_FIRST.index(row.outcome))
+        lines = [line for row in shown for line in _text_lines(row)]
+        if shown:
+            lines.append("")
+        counts = ", ".join(f"{count} {outcome}" for outcome, count in self.counts().items())
+        lines.append(f"{len(self.rows)} rows on {self.files} files: {counts}")
+        lines.append(
+            f"looked at {self.worked} files in {time_text(self.seconds)}; the others are as they were; "
+            f"results in {self.database}"
+        )
+        if self.drafted:
+            lines.append(
+                f"drafted {self.drafted}: fill in what each part claims to be, then run it"
+            )
+        return "\n".join(lines) + "\n"
+
+    def to_csv(self) -> str:
+        """One line a row, with a line of columns."""
+        text = io.StringIO()
+        writer = csv.writer(text, lineterminator="\n")
+        writer.writerow(CSV_COLUMNS)
+        writer.writerows(_cells(row) for row in self.rows)
+        return text.getvalue()
+
+    def to_json(self) -> str:
+        """Rows and tally; keys that say nothing are left out."""
+        return (
+            json.dumps(
+                {
+                    "schema": SCHEMA,
+                    "spotblue": kernel.version,
+                    "manifest": self.manifest,
+                    "files": self.files,
+                    "outcomes": self.counts(),
+                    "rows": [row.to_dict() for row in self.rows],
+                },
+                indent=1,
+                ensure_ascii=False,
+            )
+            + "\n"
+        )
+
+    def to_junit(self) -> str:
+        """JUnit XML: nonconforming rows fail, bad files are errors, undecided rows are skipped."""
+        bad = ("bad file", "missing file")
+        counts = self.counts()
+        errors = sum(row.kind in bad for row in self.rows)
+        suite = ElementTree.Element(
+            "testsuite",
+            name=_xml(self.manifest),
+            tests=str(len(self.rows)),
+            failures=str(counts[NONCONFORMING] - errors),
+            errors=str(errors),
+            skipped=str(counts[UNDECIDED]),
+        )
+        tags = {NONCONFORMING: "failure", UNDECIDED: "skipped"}
+        for row in self.rows:
+            title = f"{row.kind} {row.feature}".strip() + f" (line {row.line})"
+            case = ElementTree.SubElement(
+                suite, "testcase", classname=_xml(row.file), name=_xml(title)
+            )
+            if row.outcome in tags:
+                tag = "error" if row.kind in bad else tags[row.outcome]
+                said = f"wanted {row.wanted}; found {row.found}"
+                ElementTree.SubElement(case, tag, message=_xml(said)).text = _xml(row.advice)
+        ElementTree.indent(suite)
+        return (
+            '<?xml version="1.0" encoding="UTF-8"?>\n'
+            + ElementTree.tostring(suite, encoding="unicode")
+            + "\n"
+        )
+
+    def to_html(self) -> str:
+        """One page that needs nothing else: outcome by word, sign and colour, with a filter."""
+        import jinja2
+
+        source = Path(__file__).with_name("overview.html").read_text(encoding="utf-8")
+        page = jinja2.Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
+        rows = sorted(self.rows, key=lambda row: WORST_FIRST.index(row.outcome))
+        return page.from_string(source).render(
+            report=self, rows=rows, counts=self.counts(), signs=SIGNS, version=kernel.version
+        )
+
+
+def _cells(row: Row) -> list[str]:
+    margin = "" if row.margin_mm is None else f"{row.margin_mm:.4f}"
+    return [
+        row.file, str(row.line), row.outcome, row.kind, row.feature, row.wanted, row.found, margin,
+        row.basis, row.advice, row.notes,
+    ]  # fmt: skip
+
+
+def _text_lines(row: Row) -> list[str]:
+    lines = [f"{row.outcome:<13}  {row.file}, line {row.line}: {row.kind}"]
+    margin = "" if row.margin_mm is None else f"{row.margin_mm:.4f} mm"
+    said = (
+        ("of", row.feature), ("wanted", row.wanted), ("found", row.found), ("margin", margin),
+        ("basis", row.basis), ("advice", row.advice), ("notes", row.notes),
+    )  # fmt: skip
+    for name, text in said:
+        if text:
+            safe = "".join(letter if letter.isprintable() else " " for letter in text)
+            first, *rest = textwrap.wrap(safe, 84) or [""]
+            lines.append(f"  {name:<8}{first}")
+            lines += [" " * 10 + line for line in rest]
+    return lines
+
+
+def _xml(text: str) -> str:
+    return text.translate(_NO_XML)
+
+
+def write_whole(path: Path, text: str) -> None:
+    """Writes a file that appears whole or not at all; FileAccessError when it cannot."""
+    handle, draft = -1, ""
+    try:
+        handle, draft = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}-")
+        with os.fdopen(handle, "w", encoding="utf-8", errors="replace") as stream:
+            stream.write(text)
+        os.chmod(draft, 0o666 & ~_umask())
+        os.replace(draft, path)
+    except OSError as error:
+        if draft and os.path.exists(draft):
+            os.unlink(draft)
+        rule = (error.strerror or str(error)).lower()
+        cure = "name a place that can be written, with room"
+        raise spotblue.FileAccessError(
+            f"{path}: {rule}; {cure}", str(path), "", rule, cure
+        ) from None
+
+
+def _umask() -> int:
+    found = os.umask(0o022)
+    os.umask(found)
+    return found

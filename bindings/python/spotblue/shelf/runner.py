@@ -1,0 +1,263 @@
+"""The library runner: a shelf of STEP files against what each is claimed to be."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import os
+import stat
+import time
+from collections.abc import Iterable
+from concurrent.futures import Executor
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import spotblue
+from spotblue._kernel import shelf as kernel
+from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task
+from spotblue.shelf.executors import dask_executor, usual_workers
+from spotblue.shelf.manifest import Manifest, read_manifest
+from spotblue.shelf.progress import Progress
+from spotblue.shelf.reports import ShelfReport
+from spotblue.shelf.schedule import run_tasks
+from spotblue.shelf.store import Stamp, Store
+
+CHUNK = 1 << 20
+
+
+@dataclass(frozen=True)
+class Settings:
+    """How files are judged and what each may take; part of every result's key."""
+
+    limits: Limits = Limits()
+    uncertainty_mm: float = 0.0
+
+
+@dataclass
+class ShelfFile:
+    """One file of the manifest with its claims; `task` is absent when it cannot be opened."""
+
+    name: str
+    path: Path
+    claims: list[Claim]
+    task: Task | None = None
+    reason: str = ""
+
+
+def sha256_of(path: Path) -> str:
+    """Of a file's bytes, lower-case hex."""
+    digest = hashlib.sha256()
+    with path.open("rb") as stream:
+        while chunk := stream.read(CHUNK):
+            digest.update(chunk)
+    return digest.hexdigest()
+
+
+def files_of(manifest: Manifest) -> list[ShelfFile]:
+    """The manifest's files in its order, each with all claims on it."""
+    files: dict[str, ShelfFile] = {}
+    for claim in manifest.claims:
+        path = Path(os.path.abspath(manifest.file_path(claim)))
+        files.setdefault(str(path), ShelfFile(claim.file, path, [])).claims.append(claim)
+    for file in files.values():
+        # In an order of their own: a row that moved in the manifest changes no result's key.
+        file.claims.sort(key=Claim.rule)
+    return list(files.values())
+
+
+def rules_of(claims: Iterable[Claim], settings: Settings) -> str:
+    """Key of all that a file is judged by."""
+    said = [
+        [claim.rule() for claim in claims],
+        [settings.limits.seconds, settings.limits.memory_mb, settings.uncertainty_mm],
+    ]
+    return hashlib.sha256(json.dumps(said).encode()).hexdigest()
+
+
+def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None:
+    """Gives each file its task, hashing only what is new or has changed."""
+    known = store.stamps()
+    fresh: dict[str, Stamp] = {}
+    for file in files:
+        path = str(file.path)
+        try:
+            found = file.path.stat()
+            if not stat.S_ISREG(found.st_mode):
+                file.reason = "no regular file"  # a pipe would be waited for until the end of days
+                continue
+            stamp = known.get(path)
+            if stamp is None or not stamp.proves(found):
+                now = time.time_ns()
+                sha256 = sha256_of(file.path)
+                fresh[path] = stamp = Stamp(found.st_size, found.st_mtime_ns, now, sha256)
+        except FileNotFoundError:
+            file.reason = "no such file"
+            continue
+        except OSError as error:
+            file.reason = (error.strerror or str(error)).lower()
+            continue
+        rules = rules_of(file.claims, settings)
+        file.task = Task(
+            path, stamp.sha256, tuple(file.claims), settings.limits, settings.uncertainty_mm, rules
+        )
+    store.keep_stamps(fresh)
+
+
+def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
+    """The row of a file that cannot be opened; one that is not there has its nearest named."""
+    try:
+        beside = [item.name for item in file.path.parent.iterdir()]
+    except OSError:
+        beside = []
+    nearest = kernel.nearest_word(file.path.name, beside) if beside else ""
+    cure = f"the nearest name there is {nearest}" if nearest else f"look in {file.path.parent}"
+    if file.path.exists():
+        cure = "name a STEP file that can be read"
+    return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
+
+
+def rows_of_file(file: ShelfFile, found: list[Row], first: dict[str, str]) -> list[Row]:
+    """The file's rows with names, lines and notes of the manifest, and whether it is a copy."""
+    rows = []
+    first_claim = min(file.claims, key=lambda claim: claim.line)
+    for row in found:
+        claim = file.claims[row.claim] if row.claim is not None else first_claim
+        rows.append(
+            replace(
+                row, file=claim.file, line=claim.line, notes=claim.notes or row.notes, claim=None
+            )
+        )
+    if file.task is not None and first.setdefault(file.task.sha256, file.name) != file.name:
+        rows.append(
+            Row(
+                "duplicate",
+                UNDECIDED,
+                "a part of its own",
+                f"same content as {first[file.task.sha256]}",
+                advice="one of the two is a copy: look which, or leave it out",
+                file=file.name,
+                line=first_claim.line,
+            )
+        )
+    rows.sort(key=lambda row: row.line)
+    return rows
+
+
+def examine_files(
+    files: list[ShelfFile],
+    store: Store,
+    progress: Progress,
+    *,
+    executor: Executor | None,
+    scheduler: str | None,
+    workers: int,
+) -> int:
+    """Gets every file a result in the store; the number of files that were worked at."""
+    have = store.results()
+    tasks: dict[tuple[str, str], Task] = {}
+    for file in files:
+        if file.task and (file.task.sha256, file.task.rules) not in have:
+            tasks.setdefault((file.task.sha256, file.task.rules), file.task)
+    if not tasks:
+        return 0
+    todo = list(tasks.values())
+
+    def told(done: int) -> None:
+        progress.tell(done, len(todo))
+
+    if scheduler is not None:
+        with dask_executor(scheduler) as (cluster, threads):
+            return run_tasks(todo, store, told, executor=cluster, workers=threads)
+    return run_tasks(todo, store, told, executor=executor, workers=workers)
+
+
+def judged_rows(files: list[ShelfFile], store: Store, manifest: Manifest) -> list[Row]:
+    """All rows of the shelf, in the manifest's order."""
+    results = store.results()
+    first: dict[str, str] = {}
+    rows: list[Row] = []
+    for file in files:
+        if file.task is None:
+            found = [missing_row(file, manifest)]
+        else:
+            key = (file.task.sha256, file.task.rules)
+            changed = Row(
+                "bad file", NONCONFORMING, "a file at rest", "it changed while it was looked at",
+                advice="run again",
+            )  # fmt: skip
+            found = results.get(key, [changed])
+        rows += rows_of_file(file, found, first)
+    return rows
+
+
+def database_beside(manifest: Path) -> Path:
+    """Where a shelf's results are kept when nothing else is said."""
+    if manifest.is_dir():
+        return manifest / "manifest.shelf.db"
+    return manifest.with_suffix(".shelf.db")
+
+
+def library(
+    manifest: Path | str,
+    *,
+    database: Path | str | None = None,
+    workers: int | None = None,
+    executor: Executor | None = None,
+    scheduler: str | None = None,
+    unit: str = "mm",
+    uncertainty_mm: float = 0.0,
+    seconds: float = 120.0,
+    memory_mb: float = 6000.0,
+    progress: bool | None = None,
+) -> ShelfReport:
+    """Judges every file of a shelf by what the manifest claims of it; goes on where it was.
+
+    Args:
+        manifest: CSV or TOML file; a folder is surveyed and a manifest drafted in it.
+        database: SQLite file of the results; made when missing; beside the manifest when not given.
+        workers: processes that read files; as many as cores when not given.
+        executor: any concurrent.futures executor to hand files to, in place of own processes.
+        scheduler: address of a Dask scheduler, in place of an executor.
+        unit: "mm" or "inch": of bare numbers in a manifest that does not say its own.
+        uncertainty_mm: expanded uncertainty (k = 2) of the sizes in the files.
+        seconds, memory_mb: what one file may take, wall time and address space.
+        progress: show progress on standard error; None: on a terminal.
+
+    Raises BadInputError for what is wrong in the manifest and FileAccessError for the database; a
+    bad STEP file raises nothing and is one row.
+    """
+    path = Path(manifest)
+    workers = usual_workers() if workers is None else workers
+    if workers < 1 or seconds <= 0.0 or memory_mb <= 0.0 or not 0.0 <= uncertainty_mm < 1e6:
+        raise spotblue.BadInputError(
+            "workers, seconds and memory are more than 0 and the uncertainty is not negative"
+        )
+    settings = Settings(Limits(seconds, memory_mb), uncertainty_mm)
+    if path.is_dir():
+        from spotblue.shelf.survey import refuse_overwriting, survey_manifest
+
+        refuse_overwriting(path)
+        wanted = survey_manifest(path)
+    else:
+        wanted = read_manifest(path, unit)
+    store = Store(Path(database) if database else database_beside(path), kernel.version)
+    shown = Progress(progress)
+    start = time.monotonic()
+    try:
+        files = files_of(wanted)
+        make_tasks(files, store, settings)
+        worked = examine_files(
+            files, store, shown, executor=executor, scheduler=scheduler, workers=workers
+        )
+        rows = judged_rows(files, store, wanted)
+        drafted = None
+        if path.is_dir():
+            from spotblue.shelf.survey import draft
+
+            drafted = draft(path, files, store, rows)
+    finally:
+        shown.end()
+        store.close()
+    return ShelfReport(
+        str(path), rows, len(files), worked, time.monotonic() - start, store.path, drafted
+    )

@@ -1,0 +1,296 @@
+"""The shelf's database: what was found on which content, by which rules, with which version.
+
+One SQLite file in WAL mode. A result is written whole or not at all, once for each key; several
+runs may share the file, each taking a short lease on what it works at.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import socket
+import sqlite3
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, TypeVar
+
+import spotblue
+from spotblue.shelf.claim import Examined, Row
+
+APPLICATION_ID = 0x5B0B100E
+SCHEMA = 1
+BUSY_SECONDS = 60.0
+TABLES = """
+CREATE TABLE IF NOT EXISTS file (
+  path TEXT PRIMARY KEY, size INTEGER NOT NULL, mtime_ns INTEGER NOT NULL,
+  hashed_ns INTEGER NOT NULL, sha256 TEXT NOT NULL);
+CREATE TABLE IF NOT EXISTS result (
+  sha256 TEXT NOT NULL, rules TEXT NOT NULL, version TEXT NOT NULL, rows TEXT NOT NULL,
+  seconds REAL NOT NULL, PRIMARY KEY (sha256, rules, version));
+CREATE TABLE IF NOT EXISTS feature (
+  sha256 TEXT NOT NULL, version TEXT NOT NULL, id TEXT NOT NULL, part TEXT NOT NULL,
+  word TEXT NOT NULL, size_mm REAL NOT NULL, form TEXT NOT NULL,
+  PRIMARY KEY (sha256, version, id));
+CREATE INDEX IF NOT EXISTS feature_size ON feature (word, size_mm);
+CREATE TABLE IF NOT EXISTS lease (
+  sha256 TEXT NOT NULL, rules TEXT NOT NULL, version TEXT NOT NULL, owner TEXT NOT NULL,
+  until REAL NOT NULL, PRIMARY KEY (sha256, rules, version));
+"""
+T = TypeVar("T")
+# A file changed in the clock tick in which it was hashed looks unchanged: such a stamp is no proof.
+STAMP_PROOF_NS = 2_000_000_000
+
+
+@dataclass(frozen=True)
+class Stamp:
+    """Size and time of a file when it was hashed."""
+
+    size: int
+    mtime_ns: int
+    hashed_ns: int
+    sha256: str
+
+    def proves(self, found: os.stat_result) -> bool:
+        """Whether the file is surely the one that was hashed."""
+        return (
+            self.size == found.st_size
+            and self.mtime_ns == found.st_mtime_ns
+            and self.hashed_ns - self.mtime_ns > STAMP_PROOF_NS
+        )
+
+
+def _started(pid: int) -> str:
+    """When a process of this machine started, in clock ticks; empty when there is none."""
+    try:
+        return Path(f"/proc/{pid}/stat").read_text().rpartition(")")[2].split()[19]
+    except OSError:
+        return ""
+
+
+def _me() -> str:
+    return json.dumps([socket.gethostname(), os.getpid(), _started(os.getpid())])
+
+
+def _alive(owner: str) -> bool:
+    host, pid, started = json.loads(owner)
+    return bool(host != socket.gethostname() or _started(pid) == started)
+
+
+class Store:
+    """An open database; every failure is one Error that names it and the cure."""
+
+    def __init__(self, path: Path, version: str) -> None:
+        self.path = path
+        self.version = version
+        self.owner = _me()
+        self.leased: set[tuple[str, str]] = set()
+        self.base = self._guarded(self._open_in_turn)
+
+    def _guarded(self, work: Callable[[], T]) -> T:
+        try:
+            return work()
+        except sqlite3.Error as error:
+            raise self._error(str(error)) from None
+        except OSError as error:
+            raise self._error(error.strerror or str(error)) from None
+
+    def _error(self, rule: str) -> spotblue.FileAccessError:
+        lowered = rule.lower()
+        cures = {
+            "is full": "make room; what was written before is kept, and the next run goes on there",
+            "i/o error": "make room or mend the disk; what was written before is kept",
+            "readonly": "make it writable, or name another with --database",
+            "read-only": "make it writable, or name another with --database",
+            "unable to open": "make its folder and make it writable, or name another with --database",
+            "not a database": "name another file with --database; this one is left as it is",
+            "malformed": "move it away and run again",
+            "no shelf": "name another file with --database; this one is left as it is",
+            "locked": "another program holds it: wait until it is done",
+        }
+        cure = next((cure for key, cure in cures.items() if key in lowered), "look at the disk")
+        text = f"{self.path}: database: {rule}; {cure}"
+        return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
+
+    def _open_in_turn(self) -> sqlite3.Connection:
+        """SQLite does not wait for a file that another run is just making: this does."""
+        end = time.monotonic() + BUSY_SECONDS
+        while True:
+            try:
+                return self._open()
+            except sqlite3.OperationalError as error:
+                if "locked" not in str(error) or time.monotonic() > end:
+                    raise
+                time.sleep(0.05)
+
+    def _open(self) -> sqlite3.Connection:
+        base = sqlite3.connect(self.path, timeout=BUSY_SECONDS, isolation_level=None)
+        if base.execute("PRAGMA schema_version").fetchone()[0]:
+            found = base.execute("PRAGMA application_id").fetchone()[0]
+            made_by = base.execute("PRAGMA user_version").fetchone()[0]
+            if found != APPLICATION_ID or made_by != SCHEMA:
+                base.close()
+                raise sqlite3.DatabaseError("it is SQLite, but no shelf of this spotblue")
+            if base.execute("PRAGMA journal_mode").fetchone()[0] == "wal" and self._complete(base):
+                base.execute("PRAGMA synchronous=NORMAL")
+                return base
+        base.execute("PRAGMA journal_mode=WAL")
+        base.execute("PRAGMA synchronous=NORMAL")
+        base.execute("BEGIN IMMEDIATE")
+        base.execute(f"PRAGMA application_id={APPLICATION_ID}")
+        base.execute(f"PRAGMA user_version={SCHEMA}")
+        for statement in TABLES.split(";\n"):
+            base.execute(statement)
+        base.execute("COMMIT")
+        return base
+
+    @staticmethod
+    def _complete(base: sqlite3.Connection) -> bool:
+        tables = {row[0] for row in base.execute("SELECT name FROM sqlite_master")}
+        return {"file", "result", "feature", "lease"} <= tables
+
+    def _change(self, work: Callable[[sqlite3.Connection], T]) -> T:
+        def whole() -> T:
+            self.base.execute("BEGIN IMMEDIATE")
+            try:
+                value = work(self.base)
+                self.base.execute("COMMIT")
+                return value
+            except BaseException:
+                if self.base.in_transaction:
+                    self.base.execute("ROLLBACK")
+                raise
+
+        return self._guarded(whole)
+
+    def stamps(self) -> dict[str, Stamp]:
+        """What is known of each file, by its path."""
+        rows = self._guarded(
+            lambda: self.base.execute(
+                "SELECT path, size, mtime_ns, hashed_ns, sha256 FROM file"
+            ).fetchall()
+        )
+        return {row[0]: Stamp(*row[1:]) for row in rows}
+
+    def keep_stamps(self, stamps: dict[str, Stamp]) -> None:
+        """Remembers the content of files."""
+        rows = [(path, s.size, s.mtime_ns, s.hashed_ns, s.sha256) for path, s in stamps.items()]
+        if rows:
+            self._change(
+                lambda base: base.executemany(
+                    "INSERT OR REPLACE INTO file VALUES (?,?,?,?,?)", rows
+                )
+            )
+
+    def forget_stamp(self, path: str) -> None:
+        """The file changed while it was looked at: the next run hashes it again."""
+        self._change(lambda base: base.execute("DELETE FROM file WHERE path=?", (path,)))
+
+    def results(self) -> dict[tuple[str, str], list[Row]]:
+        """Every result of this version, by content and rules."""
+        rows = self._guarded(
+            lambda: self.base.execute(
+                "SELECT sha256, rules, rows FROM result WHERE version=?", (self.version,)
+            ).fetchall()
+        )
+        return {(row[0], row[1]): _rows(row[2]) for row in rows}
+
+    def result(self, sha256: str, rules: str) -> list[Row] | None:
+        """One result, for example of another run that shares the file."""
+        found = self._guarded(
+            lambda: self.base.execute(
+                "SELECT rows FROM result WHERE sha256=? AND rules=? AND version=?",
+                (sha256, rules, self.version),
+            ).fetchall()
+        )
+        return _rows(found[0][0]) if found else None
+
+    def lease(self, sha256: str, rules: str, seconds: float) -> bool:
+        """Takes the work on one key for this run; False when a living run has it or did it."""
+
+        def take(base: sqlite3.Connection) -> bool:
+            key = (sha256, rules, self.version)
+            where = "WHERE sha256=? AND rules=? AND version=?"
+            if base.execute(f"SELECT 1 FROM result {where}", key).fetchone():
+                return False
+            row = base.execute(f"SELECT owner, until FROM lease {where}", key).fetchone()
+            if row and row[0] != self.owner and row[1] > time.time() and _alive(row[0]):
+                return False
+            base.execute(
+                "INSERT OR REPLACE INTO lease VALUES (?,?,?,?,?)",
+                (*key, self.owner, time.time() + seconds),
+            )
+            return True
+
+        taken = self._change(take)
+        if taken:
+            self.leased.add((sha256, rules))
+        return taken
+
+    def keep(self, sha256: str, rules: str, done: Examined) -> None:
+        """Writes one result and ends the lease; a second one for the same key is left out."""
+        rows = json.dumps([row.to_dict() for row in done.rows])
+
+        def write(base: sqlite3.Connection) -> None:
+            key = (done.sha256, rules, self.version)
+            base.execute(
+                "INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)", (*key, rows, done.seconds)
+            )
+            base.executemany(
+                "INSERT OR IGNORE INTO feature VALUES (?,?,?,?,?,?,?)",
+                [
+                    (done.sha256, self.version, f["id"], f["part"], f["word"], f["size_mm"],
+                     json.dumps({name: f[name] for name in ("at", "along", "ends", "coverage_deg")}))
+                    for f in done.features
+                ],
+            )  # fmt: skip
+            base.execute(
+                "DELETE FROM lease WHERE sha256=? AND rules=? AND version=?",
+                (sha256, rules, self.version),
+            )
+
+        self._change(write)
+        self.leased.discard((sha256, rules))
+
+    def features(self, word: str, least_mm: float, most_mm: float) -> list[dict[str, Any]]:
+        """Features of one kind and a range of sizes with the files that have them; mm."""
+        rows = self._guarded(
+            lambda: self.base.execute(
+                "SELECT file.path, feature.id, feature.part, feature.size_mm, feature.form "
+                "FROM feature JOIN file ON file.sha256 = feature.sha256 "
+                "WHERE version=? AND word=? AND size_mm BETWEEN ? AND ? ORDER BY file.path, id",
+                (self.version, word, least_mm, most_mm),
+            ).fetchall()
+        )
+        return [
+            {"file": row[0], "id": row[1], "part": row[2], "size_mm": row[3], **json.loads(row[4])}
+            for row in rows
+        ]
+
+    def features_of(self, sha256: str) -> list[tuple[str, str, str, float]]:
+        """Id, part, kind and size of each feature of size of one content."""
+        return self._guarded(
+            lambda: self.base.execute(
+                "SELECT id, part, word, size_mm FROM feature WHERE sha256=? AND version=? ORDER BY id",
+                (sha256, self.version),
+            ).fetchall()
+        )
+
+    def close(self) -> None:
+        """Gives up what was leased and not done, and closes the file."""
+        try:
+            for sha256, rules in list(self.leased):
+                self._change(
+                    lambda base, key=(sha256, rules): base.execute(  # type: ignore[misc]
+                        "DELETE FROM lease WHERE sha256=? AND rules=? AND owner=?",
+                        (*key, self.owner),
+                    )
+                )
+        except spotblue.Error:
+            pass  # a full disk: the leases end by themselves with this process
+        self.base.close()
+
+
+def _rows(text: str) -> list[Row]:
+    return [Row(**fields) for fields in json.loads(text)]

@@ -1,0 +1,79 @@
+"""A folder without a manifest: everything in it is looked at, and a manifest is drafted."""
+
+from __future__ import annotations
+
+import csv
+import io
+import os
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import spotblue
+from spotblue.shelf.claim import Claim, Row
+from spotblue.shelf.manifest import Manifest
+
+if TYPE_CHECKING:
+    from spotblue.shelf.runner import ShelfFile
+    from spotblue.shelf.store import Store
+
+SUFFIXES = (".step", ".stp", ".p21")
+DRAFT_NAME = "manifest.csv"
+HEADER = ("file", "feature", "size", "class", "material", "notes")
+
+
+def refuse_overwriting(folder: Path) -> None:
+    """A manifest that is there is kept; BadInputError says what to do."""
+    there = folder / DRAFT_NAME
+    if there.exists():
+        raise spotblue.BadInputError(
+            f"{there}: is there already and is kept; run spotblue library {there}, or move it away",
+            str(there),
+        )
+
+
+def survey_manifest(folder: Path) -> Manifest:
+    """One claim a STEP file of the folder and those below it: that it can be read."""
+    files = sorted(
+        Path(place, name).relative_to(folder).as_posix()
+        for place, _, names in os.walk(folder)
+        for name in names
+        if name.lower().endswith(SUFFIXES)
+    )
+    if not files:
+        raise spotblue.BadInputError(
+            f"{folder}: holds no STEP file ({', '.join(SUFFIXES)}); name another folder or a manifest",
+            str(folder),
+        )
+    claims = tuple(Claim(line, file) for line, file in enumerate(files, 1))
+    return Manifest(folder / DRAFT_NAME, claims)
+
+
+def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -> Path:
+    """Writes a manifest with each feature of size, its class left open; never over another."""
+    text = io.StringIO()
+    writer = csv.writer(text, lineterminator="\n")
+    writer.writerow(HEADER)
+    bad = {row.file: row for row in rows if row.kind in ("bad file", "missing file")}
+    for file in files:
+        if file.name in bad:
+            writer.writerow([file.name, "", "", "", "", f"not read: {bad[file.name].found}"])
+            continue
+        found = store.features_of(file.task.sha256) if file.task else []
+        one_part = len({part for _, part, _, _ in found}) == 1
+        for name, part, _, size_mm in found:
+            short = name[len(part) + 2 :] if one_part else name
+            writer.writerow(
+                [file.name, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""]
+            )
+        if not found:
+            writer.writerow([file.name, "", "", "", "", "no feature of size"])
+    path = folder / DRAFT_NAME
+    try:
+        with path.open("x", encoding="utf-8") as stream:
+            stream.write(text.getvalue())
+    except OSError as error:
+        rule = (error.strerror or str(error)).lower()
+        raise spotblue.FileAccessError(
+            f"{path}: {rule}; the draft was not written", str(path)
+        ) from None
+    return path

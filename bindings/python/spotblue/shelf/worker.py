@@ -1,0 +1,94 @@
+"""The worker process: takes one file after another from its keeper, within bounds on memory.
+
+Speaks over its standard input and output: a length of 8 bytes, then a pickle. Ends when its keeper
+goes away.
+"""
+
+from __future__ import annotations
+
+import os
+import pickle
+import resource
+import signal
+import struct
+import sys
+import time
+from pathlib import Path
+from typing import Any, BinaryIO
+
+from spotblue.shelf.claim import Examined, Task, bad_file
+from spotblue.shelf.judge import judge_file
+
+HEADER = struct.Struct("<Q")
+GRACE_SECONDS = 5.0
+
+
+def send(stream: BinaryIO, value: Any) -> None:
+    """Writes one value; BrokenPipeError when nobody listens."""
+    data = pickle.dumps(value)
+    stream.write(HEADER.pack(len(data)) + data)
+    stream.flush()
+
+
+def receive(stream: BinaryIO) -> Any:
+    """Reads one value; EOFError when the other side has gone."""
+    head = stream.read(HEADER.size)
+    if len(head) < HEADER.size:
+        raise EOFError
+    return pickle.loads(stream.read(HEADER.unpack(head)[0]))
+
+
+def bound_memory(memory_mb: float) -> None:
+    """Lets the process grow by so much beyond what it has now; cuts also what its children get."""
+    pages = int(Path("/proc/self/statm").read_text().split()[0])
+    limit = pages * resource.getpagesize() + int(memory_mb * 1e6)
+    _, hard = resource.getrlimit(resource.RLIMIT_AS)
+    if hard != resource.RLIM_INFINITY:
+        limit = min(limit, hard)
+    resource.setrlimit(resource.RLIMIT_AS, (limit, hard))
+
+
+def examine(task: Task) -> Examined:
+    """One file within its bounds; what goes wrong in Python is a row that says so."""
+    start = time.monotonic()
+    try:
+        done = judge_file(task)
+    except MemoryError:
+        done = Examined(
+            task.sha256,
+            [bad_file(f"needs more than {task.limits.memory_mb:g} MB", "raise --memory")],
+        )
+    except Exception as error:  # noqa: BLE001: whatever it is, it costs this row only
+        done = Examined(task.sha256, [bad_file(f"{type(error).__name__}: {error}".split("\n")[0])])
+    done.seconds = time.monotonic() - start
+    return done
+
+
+def serve() -> None:
+    """Answers tasks until the keeper goes away."""
+    answers = os.fdopen(os.dup(1), "wb")
+    quiet = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(quiet, 1)  # what a library prints must not get between the answers
+    tasks = sys.stdin.buffer
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    bounded = 0.0
+    while True:
+        try:
+            task: Task = receive(tasks)
+        except EOFError:
+            return
+        if bounded != task.limits.memory_mb:
+            bound_memory(task.limits.memory_mb)
+            bounded = task.limits.memory_mb
+        # The keeper ends a file that takes too long; this does where the keeper has been killed.
+        signal.setitimer(signal.ITIMER_REAL, task.limits.seconds + 3.0 * GRACE_SECONDS)
+        done = examine(task)
+        signal.setitimer(signal.ITIMER_REAL, 0.0)
+        try:
+            send(answers, done)
+        except BrokenPipeError:
+            return
+
+
+if __name__ == "__main__":
+    serve()

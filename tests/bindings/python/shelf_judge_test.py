@@ -1,0 +1,157 @@
+"""What a claim's words mean, and how it is judged; sizes are worked out by hand."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+import unittest
+from pathlib import Path
+from typing import Any
+
+from spotblue.shelf.claim import Claim, Limits, Row, Task
+from spotblue.shelf.features import Feature, axis_offset, find_features, parse_name
+from spotblue.shelf.judge import judge_file
+from spotblue.shelf.materials import stated_materials
+
+import shelf_making
+from shelf_damage import opened
+
+PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
+SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0, "sleeve": 40.05}
+MATERIAL = """#800001=PROPERTY_DEFINITION('material property','material name',#5);
+#800002=DESCRIPTIVE_REPRESENTATION_ITEM('grey iron','as stated');
+#800003=REPRESENTATION('material name',(#800002),#6);
+"""
+
+
+def feature(name: str, size_mm: float, at: tuple[float, float, float] = (0.0, 0.0, 0.0)) -> Feature:
+    return Feature(
+        f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0)
+    )
+
+
+class Words(unittest.TestCase):
+    """Which features a claim means."""
+
+    def means(self, text: str, size_mm: float | None, rivals: tuple[float, ...] = ()) -> list[str]:
+        features = [
+            feature("outside 30 @ 10", 30.0), feature("outside 29.9 @ 60", 29.9),
+            feature("outside 31", 31.0), feature("bore 12", 12.0),
+        ]  # fmt: skip
+        named = parse_name(text, "mm")
+        assert named is not None
+        found = find_features(named, size_mm, features, list(rivals))
+        return [item.id.removeprefix("Stud: ") for item in found.features] or [found.kind]
+
+    def test_two_journals_of_one_size_are_both_meant(self) -> None:
+        self.assertEqual(self.means("outside 30", None), ["outside 30 @ 10", "outside 29.9 @ 60"])
+
+    def test_a_whole_name_means_that_one(self) -> None:
+        self.assertEqual(self.means("outside 29.9 @ 60", None), ["outside 29.9 @ 60"])
+
+    def test_a_feature_nearer_to_another_claim_is_left_to_it(self) -> None:
+        self.assertEqual(self.means("outside", 30.6, (30.0,)), ["outside 31"])
+
+    def test_a_word_that_only_one_feature_has_needs_no_size(self) -> None:
+        self.assertEqual(self.means("bore", None), ["bore 12"])
+
+    def test_a_word_that_several_have_is_unclear_without_a_size(self) -> None:
+        self.assertEqual(self.means("outside", None), ["unclear feature"])
+
+    def test_a_size_off_by_the_inch_is_named_so(self) -> None:
+        self.assertEqual(self.means("bore", 12.0 / 25.4), ["unit"])
+        self.assertEqual(self.means("bore", 12.0 * 25.4), ["unit"])
+
+    def test_a_size_that_nothing_has_is_missing(self) -> None:
+        self.assertEqual(self.means("bore", 14.0), ["missing feature"])
+
+    def test_a_name_with_colon_and_position_is_taken_apart(self) -> None:
+        named = parse_name("Wheel: left: bore 1 3/4 in @ 12.5 #2", "mm")
+        assert named is not None
+        self.assertEqual((named.part, named.word), ("Wheel: left", "bore"))
+        self.assertAlmostEqual(named.size_mm or 0.0, 44.45)
+        self.assertEqual((named.at_mm, named.ordinal), (12.5, 2))
+
+    def test_a_tilted_axis_is_judged_at_its_worse_end(self) -> None:
+        datum = Feature("a: outside 9", "a", "outside", 9.0, (0, 0, 0), (0.0, 0.0, 1.0), (0.0, 5.0))
+        tilted = Feature("a: bore 4", "a", "bore", 4.0, (0, 0, 0), (0.6, 0.0, 0.8), (0.0, 5.0))
+        self.assertAlmostEqual(axis_offset(tilted, datum), 3.0)
+
+
+class Judging(unittest.TestCase):
+    """Rows of one file."""
+
+    @classmethod
+    def setUpClass(cls) -> None:
+        folder = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(folder.cleanup)
+        cls.folder = Path(folder.name)
+        cls.maker = shelf_making.Maker(PROGRAM, cls.folder / "making")
+
+    def rows(self, text: str, uncertainty_mm: float = 0.0, **said: Any) -> list[Row]:
+        path = self.folder / "part.step"
+        path.write_text(text)
+        claim = Claim(1, "part.step", **said)
+        task = Task(str(path), "", (claim,), Limits(60.0, 3000.0), uncertainty_mm, "")
+        return judge_file(task).rows
+
+    def only(self, text: str, uncertainty_mm: float = 0.0, **said: Any) -> tuple[str, str]:
+        rows = self.rows(text, uncertainty_mm, **said)
+        self.assertEqual(len(rows), 1, rows)
+        return rows[0].kind, rows[0].outcome
+
+    def bush(self) -> str:
+        return self.maker.part("bush", SIZES)
+
+    def test_a_bore_within_its_class_conforms(self) -> None:
+        # ISO 286-2: 30 H7 is +0.021/0; the bore is 30.01.
+        said = {"feature": "bore 30", "size_mm": 30.0, "tolerance_class": "H7"}
+        self.assertEqual(self.only(self.bush(), **said), ("size", "conforming"))
+
+    def test_the_uncertainty_decides_near_a_limit(self) -> None:
+        said = {"feature": "bore", "lower_mm": 30.0, "upper_mm": 30.012}
+        self.assertEqual(self.only(self.bush(), 0.001, **said), ("size", "conforming"))
+        self.assertEqual(self.only(self.bush(), 0.003, **said), ("size", "undecided"))
+
+    def test_one_side_of_an_inch_fit_is_judged(self) -> None:
+        # ANSI B4.1 table 1 (tests/reference/ansi_b41_fits.csv), RC4 at 1 in: hole +0.0012/0 in,
+        # so 25.4 to 25.4305 mm.
+        text = self.maker.part("bush", SIZES | {"inner": 25.41})
+        said = {"feature": "bore", "size_mm": 25.4, "tolerance_class": "RC4"}
+        self.assertEqual(self.only(text, **said), ("size", "conforming"))
+        text = self.maker.part("bush", SIZES | {"inner": 25.44})
+        self.assertEqual(self.only(text, **said), ("size", "nonconforming"))
+
+    def test_a_length_lies_between_faces_that_look_away(self) -> None:
+        said = {"feature": "length", "size_mm": 42.0, "lower_mm": 41.9, "upper_mm": 42.1}
+        self.assertEqual(self.only(self.bush(), **said), ("length", "conforming"))
+
+    def test_a_fit_is_judged_by_its_class(self) -> None:
+        # ISO 286-2: 40 H7/s6 is interference 0.018 to 0.059; the sleeve is 0.05 over its hub.
+        said = {"feature": "Hub: bore 40", "mate": "Sleeve: outside 40.05", "size_mm": 40.0}
+        text = self.maker.part("pressed", SIZES)
+        self.assertEqual(self.only(text, tolerance_class="H7/s6", **said), ("fit", "conforming"))
+        self.assertEqual(self.only(text, tolerance_class="H7/g6", **said), ("fit", "nonconforming"))
+
+    def test_two_features_that_do_not_meet_are_no_fit(self) -> None:
+        said = {"feature": "Sleeve: bore", "mate": "Hub: outside", "tolerance_class": "H7/s6"}
+        rows = self.rows(self.maker.part("pressed", SIZES), **said)
+        self.assertIn("do not bear on each other", rows[0].found)
+
+    def test_a_material_that_the_file_states_is_compared(self) -> None:
+        text = self.bush().replace("DATA;\n", "DATA;\n" + MATERIAL, 1)
+        path = self.folder / "stated.step"
+        path.write_text(text)
+        self.assertEqual(stated_materials(path), ["grey iron"])
+
+    def test_a_material_that_no_table_has_is_undecided(self) -> None:
+        rows = self.rows(self.bush(), material="gray irn")
+        self.assertEqual([(row.kind, row.outcome) for row in rows][1], ("material", "undecided"))
+
+    def test_an_open_shell_is_a_row_of_its_own(self) -> None:
+        rows = self.rows(opened(self.bush()))
+        self.assertEqual([row.kind for row in rows], ["file", "open shell"])
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,104 @@
+"""A keeper and its worker process: a crash, a hang and greed cost one row, and nothing else."""
+
+from __future__ import annotations
+
+import sys
+import tempfile
+import time
+import unittest
+from pathlib import Path
+
+from spotblue.shelf.claim import Claim, Examined, Limits, Task
+from spotblue.shelf.keeper import Keeper
+
+# A worker whose judging does what the file's name says.
+WORKER = """
+import os, time
+from spotblue.shelf import worker
+from spotblue.shelf.claim import Examined, Row
+
+def judge(task):
+    if "crash" in task.path:
+        os.abort()
+    if "hang" in task.path:
+        while True:
+            pass
+    if "greed" in task.path:
+        bytearray(3_000_000_000)
+    if "raise" in task.path:
+        raise KeyError("no such thing")
+    if "once" in task.path and not os.path.exists(task.path):
+        open(task.path, "w").close()
+        os._exit(3)
+    print("noise between the answers", flush=True)
+    return Examined(task.sha256, [Row("file", "conforming")])
+
+worker.judge_file = judge
+worker.serve()
+"""
+
+
+def task(name: str, seconds: float = 30.0) -> Task:
+    return Task(name, "0" * 64, (Claim(1, name),), Limits(seconds, 1000.0), 0.0, "rules")
+
+
+class Examining(unittest.TestCase):
+    def setUp(self) -> None:
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+        script = self.folder / "worker.py"
+        script.write_text(WORKER)
+        self.keeper = Keeper((sys.executable, str(script)))
+        self.addCleanup(self.keeper.close)
+
+    def only_row(self, done: Examined) -> tuple[str, str]:
+        self.assertEqual(len(done.rows), 1)
+        return done.rows[0].kind, done.rows[0].found
+
+    def still_works(self) -> None:
+        self.assertEqual(self.only_row(self.keeper.examine(task("good")))[0], "file")
+
+    def test_a_crash_is_a_row_that_names_the_signal(self) -> None:
+        kind, found = self.only_row(self.keeper.examine(task("crash")))
+        self.assertEqual(kind, "bad file")
+        self.assertIn("SIGABRT", found)
+        self.still_works()
+
+    def test_a_hang_is_ended_and_is_a_row_that_names_the_limit(self) -> None:
+        start = time.monotonic()
+        kind, found = self.only_row(self.keeper.examine(task("hang", 0.5)))
+        self.assertEqual((kind, found), ("bad file", "took longer than 0.5 s"))
+        self.assertLess(time.monotonic() - start, 10.0)
+        self.still_works()
+
+    def test_greed_is_a_row_that_names_the_limit(self) -> None:
+        kind, found = self.only_row(self.keeper.examine(task("greed")))
+        self.assertEqual((kind, found), ("bad file", "needs more than 1000 MB"))
+        self.still_works()
+
+    def test_an_error_in_python_is_a_row_that_names_it(self) -> None:
+        kind, found = self.only_row(self.keeper.examine(task("raise")))
+        self.assertEqual((kind, found), ("bad file", "KeyError: 'no such thing'"))
+        self.still_works()
+
+    def test_a_worker_that_was_killed_by_others_is_tried_again(self) -> None:
+        done = self.keeper.examine(task(str(self.folder / "once")))
+        self.assertEqual(self.only_row(done)[0], "file")
+
+    def test_one_worker_serves_many_files(self) -> None:
+        self.still_works()
+        first = self.keeper.process
+        self.still_works()
+        self.assertIs(self.keeper.process, first)
+
+    def test_the_worker_ends_when_its_keeper_goes_away(self) -> None:
+        self.still_works()
+        process = self.keeper.process
+        assert process is not None and process.stdin is not None
+        process.stdin.close()
+        self.assertEqual(process.wait(10.0), 0)
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,116 @@
+"""The database: nothing lost, nothing doubled, and one clear line for each way it can fail."""
+
+from __future__ import annotations
+
+import sqlite3
+import subprocess
+import sys
+import tempfile
+import unittest
+from pathlib import Path
+
+import spotblue
+from spotblue.shelf.claim import Examined, Row
+from spotblue.shelf.store import Store
+
+FULL = """
+import resource, signal, sys
+from pathlib import Path
+import spotblue
+from spotblue.shelf.claim import Examined, Row
+from spotblue.shelf.store import Store
+signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+store = Store(Path(sys.argv[1]), "1")
+resource.setrlimit(resource.RLIMIT_FSIZE, (200_000, 200_000))
+for number in range(10_000):
+    try:
+        store.keep(f"{number:064}", "r", Examined(f"{number:064}", [Row("size", "conforming", "x" * 500)]))
+    except spotblue.FileAccessError as error:
+        print(number)
+        print(error)
+        break
+"""
+
+
+class Keeping(unittest.TestCase):
+    def setUp(self) -> None:
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.path = Path(folder.name) / "shelf.db"
+
+    def open(self, version: str = "1") -> Store:
+        store = Store(self.path, version)
+        self.addCleanup(store.close)
+        return store
+
+    def test_a_result_comes_back_as_it_was_written(self) -> None:
+        store = self.open()
+        rows = [
+            Row("size", "undecided", "44", "44.01", 0.001, claim=0),
+            Row("clash", "nonconforming"),
+        ]
+        store.keep("a", "r", Examined("a", rows))
+        self.assertEqual(self.open().results(), {("a", "r"): rows})
+
+    def test_a_second_result_for_one_key_is_left_out(self) -> None:
+        store = self.open()
+        store.keep("a", "r", Examined("a", [Row("size", "conforming")]))
+        store.keep("a", "r", Examined("a", [Row("size", "nonconforming")]))
+        self.assertEqual(store.results(), {("a", "r"): [Row("size", "conforming")]})
+
+    def test_results_of_another_version_are_not_taken(self) -> None:
+        self.open("1").keep("a", "r", Examined("a", [Row("size", "conforming")]))
+        self.assertEqual(self.open("2").results(), {})
+
+    def test_a_lease_is_taken_once_among_runs_that_share(self) -> None:
+        one, other = self.open(), self.open()
+        other.owner = '["another machine", 1, "1"]'
+        self.assertTrue(one.lease("a", "r", 60.0))
+        self.assertFalse(other.lease("a", "r", 60.0))
+
+    def test_the_lease_of_a_process_that_is_gone_is_free(self) -> None:
+        one, other = self.open(), self.open()
+        gone = subprocess.Popen(["/bin/true"])
+        gone.wait()
+        one.owner = one.owner.replace(one.owner.split(", ")[1], str(gone.pid))
+        self.assertTrue(one.lease("a", "r", 1e6))
+        self.assertTrue(other.lease("a", "r", 60.0))
+
+    def test_what_is_done_is_not_leased(self) -> None:
+        store = self.open()
+        store.keep("a", "r", Examined("a"))
+        self.assertFalse(store.lease("a", "r", 60.0))
+
+    def test_a_file_that_is_no_database_is_left_as_it_is(self) -> None:
+        self.path.write_text("a list of parts, kept by hand\n" * 100)
+        with self.assertRaisesRegex(spotblue.FileAccessError, "not a database; name another"):
+            Store(self.path, "1")
+        self.assertIn("kept by hand", self.path.read_text())
+
+    def test_another_program_s_database_is_left_as_it_is(self) -> None:
+        with sqlite3.connect(self.path) as base:
+            base.execute("CREATE TABLE stock (part TEXT)")
+        with self.assertRaisesRegex(spotblue.FileAccessError, "no shelf of this spotblue"):
+            Store(self.path, "1")
+        with sqlite3.connect(self.path) as base:
+            self.assertEqual(base.execute("SELECT COUNT(*) FROM sqlite_master").fetchone(), (1,))
+
+    def test_a_folder_that_is_not_there_is_one_clear_line(self) -> None:
+        with self.assertRaisesRegex(spotblue.FileAccessError, "unable to open .*; make its folder"):
+            Store(self.path / "below" / "shelf.db", "1")
+
+    def test_a_place_that_cannot_be_written_is_one_clear_line(self) -> None:
+        with self.assertRaisesRegex(spotblue.FileAccessError, "^/proc/shelf.db: database: "):
+            Store(Path("/proc/shelf.db"), "1")
+
+    def test_a_full_disk_is_one_clear_line_and_what_was_written_stays(self) -> None:
+        words = [sys.executable, "-c", FULL, str(self.path)]
+        done = subprocess.run(words, capture_output=True, text=True, check=True)
+        number, message = done.stdout.strip().split("\n")
+        self.assertGreater(int(number), 10)
+        self.assertRegex(message, "database: (database or disk is full|disk I/O error); make room")
+        self.assertEqual(len(self.open().results()), int(number))
+
+
+if __name__ == "__main__":
+    unittest.main()
