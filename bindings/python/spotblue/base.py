@@ -1,0 +1,34 @@
+"""Lengths, limits and outcomes: reading and writing lengths, judging a measured one by ISO 14253-1.
+
+Lengths are mm; errors are those of spotblue.errors.
+"""
+
+from spotblue._kernel.base import (
+    LengthUnit,
+    Limits,
+    Outcome,
+    format_length,
+    format_size,
+    judge,
+    margin,
+    nearest_word,
+    outcome_name,
+    parse_length,
+    parse_unit,
+    unit_name,
+)
+
+__all__ = [
+    "LengthUnit",
+    "Limits",
+    "Outcome",
+    "format_length",
+    "format_size",
+    "judge",
+    "margin",
+    "nearest_word",
+    "outcome_name",
+    "parse_length",
+    "parse_unit",
+    "unit_name",
+]
