@@ -1,6 +1,5 @@
-#include "spotblue/mechanics/loosening.hpp"
-
 #include "numbers.hpp"
+#include "spotblue/mechanics/loosening.hpp"
 
 namespace spotblue::python {
 

@@ -81,8 +81,8 @@ Args:
     step: mm, 0.25 <= h/r <= 20.
 Returns: no factor outside the range, with the reason.
 Raises: BadInputError for an impossible step.)");
-  module.def("keyseat_factor", &keyseat_factor, py::arg("diameter_mm"),
-             py::arg("bottom_radius_mm"), py::kw_only(), py::arg("load"),
+  module.def("keyseat_factor", &keyseat_factor, py::arg("diameter_mm"), py::arg("bottom_radius_mm"),
+             py::kw_only(), py::arg("load"),
              R"(Stress concentration of an end-milled keyseat, Peterson (from memory).
 
 Args:
