@@ -1,6 +1,7 @@
 """Lengths, limits and outcomes: reading and writing lengths, judging a measured one by ISO 14253-1.
 
-Lengths are mm; errors are those of spotblue.errors.
+Lengths are mm; errors are those of spotblue.errors. Records are made by keyword; reading a field
+gives a copy, so change what is inside a field by setting the field again.
 """
 
 from spotblue._kernel.base import (

@@ -1,4 +1,4 @@
-"""Mechanics of machine parts: press fits, bushes, bearings, shafts, gears, stacks and making to suit.
+"""Mechanics of machine parts: press fits, bearings, shafts, gears, stacks and making to suit.
 
 Elastic theory of textbooks in mm, N, MPa and degrees C: to compare and to warn, not to prove
 strength.

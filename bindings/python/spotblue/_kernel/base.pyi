@@ -3,7 +3,10 @@
 from collections.abc import Sequence
 from typing import ClassVar, Self, overload
 
-class _Choice:
+class _KernelType(type):
+    """The class of the kernel's classes."""
+
+class _Choice(metaclass=_KernelType):
     """What every enumeration of the kernel has."""
 
     __members__: ClassVar[dict[str, Self]]
@@ -20,7 +23,7 @@ class _Choice:
     def __getstate__(self) -> int: ...
     def __setstate__(self, state: int) -> None: ...
 
-class _Record:
+class _Record(metaclass=_KernelType):
     """What every record has: fields set by keyword, compared, copied and pickled by them."""
 
     _fields: ClassVar[tuple[str, ...]]
