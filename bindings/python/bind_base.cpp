@@ -1,0 +1,124 @@
+#include <set>
+
+#include "numbers.hpp"
+#include "spotblue/base/length.hpp"
+#include "spotblue/base/nearest.hpp"
+#include "spotblue/base/outcome.hpp"
+#include "spotblue/base/unit.hpp"
+
+namespace spotblue::python {
+namespace {
+
+void bind_units(py::module_& module) {
+  py::enum_<LengthUnit>(module, "LengthUnit", "The two units people measure with in a workshop.")
+      .value("mm", LengthUnit::mm)
+      .value("inch", LengthUnit::inch);
+  module.def(
+      "parse_length",
+      [](const std::string& text, LengthUnit unit) { return parse_length(text, unit).in_mm(); },
+      py::arg("text"), py::arg("unit"), R"(Reads a length as people write it.
+
+Args:
+    text: "33.34", "5/16", "1 5/16", "1-5/16", with "mm", "in" or an inch mark behind it or none.
+    unit: unit of a bare number.
+Returns: mm.
+Raises: BadInputError when the text is no length.)");
+  module.def(
+      "unit_name", [](LengthUnit unit) { return std::string(unit_name(unit)); }, py::arg("unit"),
+      "The unit's short name.\n\nReturns: \"mm\" or \"in\".");
+  module.def(
+      "parse_unit", [](const std::string& name) { return parse_unit(name); }, py::arg("name"),
+      R"(The unit of this name.
+
+Args:
+    name: "mm", "inch" or "in".
+Raises: BadInputError for anything else.)");
+  module.def(
+      "format_length",
+      [](double length_mm, LengthUnit unit, int decimals) {
+        return format_length(Length::mm(length_mm), unit, decimals);
+      },
+      py::arg("length_mm"), py::arg("unit"), py::kw_only(), py::arg("decimals"),
+      R"(A length as a number in the given unit, no unit behind it; never "-0".
+
+Args:
+    length_mm: mm.
+    unit: the unit to write in.
+    decimals: digits behind the point, 0 or more.)");
+  module.def(
+      "format_size",
+      [](double length_mm, LengthUnit unit) { return format_size(Length::mm(length_mm), unit); },
+      py::arg("length_mm"), py::arg("unit"),
+      R"(A size with no more decimals than it needs: 44, 6.6, 25.4.
+
+Args:
+    length_mm: mm.
+    unit: the unit to write in; at most 4 decimals in mm, 5 in inch.)");
+}
+
+void bind_outcome(py::module_& module) {
+  py::enum_<Outcome>(module, "Outcome", "Proof of conformity, of nonconformity, or neither.")
+      .value("conforming", Outcome::conforming)
+      .value("nonconforming", Outcome::nonconforming)
+      .value("undecided", Outcome::undecided);
+  module.def(
+      "outcome_name", [](Outcome outcome) { return std::string(outcome_name(outcome)); },
+      py::arg("outcome"), "The outcome in one word, as findings write it.");
+  module.def(
+      "judge",
+      [](double value_mm, double uncertainty_mm, const Limits& limits) {
+        return judge(Length::mm(value_mm), Length::mm(uncertainty_mm), limits);
+      },
+      py::arg("value_mm"), py::arg("uncertainty_mm"), py::kw_only(), py::arg("limits"),
+      R"(Judges a measured length against limits, both included, by ISO 14253-1.
+
+Args:
+    value_mm: the measured length, mm.
+    uncertainty_mm: expanded uncertainty U (k = 2), mm, 0 or more.
+    limits: lower no more than upper.
+Returns: conforming when all of value - U to value + U lies within, nonconforming when none does.
+Raises: BadInputError when U is negative, a number not finite or the limits reversed.)");
+  module.def(
+      "judge", [](const Limits& possible, const Limits& limits) { return judge(possible, limits); },
+      py::arg("possible"), py::arg("limits"), R"(Judges a whole range of possible values.
+
+Returns: conforming when all of them lie within the limits, nonconforming when none does.
+Raises: BadInputError when a number is not finite or limits are reversed.)");
+  module.def(
+      "margin",
+      [](const Limits& possible, const Limits& limits) { return margin(possible, limits).in_mm(); },
+      py::arg("possible"), py::arg("limits"),
+      "Distance of the range's worst end from the limit nearest to it.\n\nReturns: mm, positive "
+      "inside.");
+}
+
+}  // namespace
+
+std::string_view kept_text(const std::string& text) {
+  // Called under Python's lock; a set's strings never move. Left alive for values that outlive it.
+  static auto* const kept = new std::set<std::string, std::less<>>;
+  return *kept->insert(text).first;
+}
+
+void bind_base(py::module_& module) {
+  py::class_<Limits> limits =
+      Record<Limits>(module, "Limits", "Lower and upper limit of a size, both included, mm.")
+          .length("lower_mm", &Limits::lower, "Lower limit, mm.")
+          .length("upper_mm", &Limits::upper, "Upper limit, mm, no less than lower.")
+          .done();
+  limits.def_property_readonly(
+      "width_mm", [](const Limits& self) { return self.width().in_mm(); }, "Upper - lower, mm.");
+  bind_units(module);
+  bind_outcome(module);
+  module.def(
+      "nearest_word",
+      [](const std::string& word, const std::vector<std::string>& known) {
+        return nearest_word(word, known);
+      },
+      py::arg("word"), py::arg("known"),
+      R"(The known word with the fewest single-letter edits from one that was mistyped.
+
+Returns: the first of several equally near; empty when `known` is empty.)");
+}
+
+}  // namespace spotblue::python

@@ -1,0 +1,149 @@
+#include "numbers.hpp"
+#include "spotblue/mechanics/plain_bearing.hpp"
+#include "spotblue/mechanics/thrust_face.hpp"
+
+namespace spotblue::python {
+namespace {
+
+void bind_bearing_values(py::module_& module) {
+  Record<BearingSizes> sizes(module, "BearingSizes", "The sizes of a plain bearing, mm.");
+  sizes.length("diameter_mm", &BearingSizes::diameter, "Of the shaft, mm, > 0.")
+      .length("length_mm", &BearingSizes::length, "That hole and shaft share, mm, > 0.")
+      .field("clearance", &BearingSizes::clearance, "Diametral, mm.");
+  optional_length(sizes, "wall_mm", &BearingSizes::wall, "Of the bush, mm, > 0, or None.");
+  sizes.done();
+  Record<BearingRatios>(module, "BearingRatios", "Sizes per unit of diameter.")
+      .field("clearance_least", &BearingRatios::clearance_least, "Per diameter.")
+      .field("clearance_greatest", &BearingRatios::clearance_greatest, "Per diameter.")
+      .field("length", &BearingRatios::length, "Per diameter.")
+      .field("wall", &BearingRatios::wall, "Per diameter, or None.")
+      .done();
+  Record<RunningLoad>(module, "RunningLoad", "How a pair works; None where not known.")
+      .field("speed_m_s", &RunningLoad::speed_m_s, "m/s.")
+      .field("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None.")
+      .field("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None.")
+      .done();
+  py::enum_<RunningDuty>(module, "RunningDuty", "How hard a bearing is run.")
+      .value("no_load_slow", RunningDuty::no_load_slow)
+      .value("intermittent", RunningDuty::intermittent)
+      .value("continuous", RunningDuty::continuous);
+  py::enum_<LimitCounts>(module, "LimitCounts", "What a limit does when it is passed.")
+      .value("no", LimitCounts::no)
+      .value("yes", LimitCounts::yes)
+      .value("as_average", LimitCounts::as_average);
+  Record<CountingLimits>(module, "CountingLimits", "Which limits count for a duty.")
+      .field("pressure", &CountingLimits::pressure, "Whether pressure counts.")
+      .field("speed", &CountingLimits::speed, "Whether speed counts.")
+      .field("pressure_speed", &CountingLimits::pressure_speed, "Whether their product counts.")
+      .done();
+  Record<LimitShares>(module, "LimitShares", "Found over greatest allowed, 1 at the limit.")
+      .field("pressure", &LimitShares::pressure, "None where not known or not counted.")
+      .field("speed", &LimitShares::speed, "None where not known or not counted.")
+      .field("pressure_speed", &LimitShares::pressure_speed, "None where not known or not counted.")
+      .field("running_time", &LimitShares::running_time,
+             "Greatest share of the time it may run, intermittent work only.")
+      .done();
+}
+
+void bind_bearing_functions(py::module_& module) {
+  module.def(
+      "projected_pressure_mpa",
+      [](double load_n, double diameter_mm, double length_mm) {
+        return projected_pressure_mpa(load_n, Length::mm(diameter_mm), Length::mm(length_mm));
+      },
+      py::arg("load_n"), py::arg("diameter_mm"), py::kw_only(), py::arg("length_mm"),
+      R"(Load over diameter x length.
+
+Args:
+    load_n: N, 0 or more.
+    diameter_mm, length_mm: mm, > 0.
+Returns: MPa.
+Raises: BadInputError naming the argument out of range.)");
+  module.def(
+      "surface_speed_m_s",
+      [](double diameter_mm, double rpm) {
+        return surface_speed_m_s(Length::mm(diameter_mm), rpm);
+      },
+      py::arg("diameter_mm"), py::arg("rpm"), R"(Speed of a shaft's surface, pi x diameter x rpm.
+
+Args:
+    diameter_mm: mm, > 0.
+    rpm: turns per minute, 0 or more.
+Returns: m/s.
+Raises: BadInputError naming the argument out of range.)");
+  module.def("bearing_ratios", &bearing_ratios, py::arg("sizes"),
+             "Clearance, length and wall per unit of diameter.\n\nRaises: BadInputError when a "
+             "size breaks its rule.");
+  module.def(
+      "bearing_load",
+      [](double diameter_mm, double length_mm, double rpm, std::optional<double> load_n) {
+        return bearing_load(Length::mm(diameter_mm), Length::mm(length_mm), rpm, load_n);
+      },
+      py::arg("diameter_mm"), py::arg("length_mm"), py::kw_only(), py::arg("rpm"),
+      py::arg("load_n") = py::none(), R"(Speed, pressure and their product of a running bearing.
+
+Args:
+    diameter_mm, length_mm: mm, > 0.
+    rpm: turns per minute, 0 or more.
+    load_n: N, 0 or more; None when not known.
+Raises: BadInputError naming the argument out of range.)");
+  module.def("counting_limits", &counting_limits, py::arg("duty"),
+             "Which of a material's limits count for a duty; common practice, no source.");
+  module.def("limit_shares", &limit_shares, py::arg("load"), py::arg("limits"), py::kw_only(),
+             py::arg("duty"), R"(Found over greatest allowed, for the limits that count.
+
+Args:
+    load: m/s, MPa.
+    limits: of the weaker material.
+    duty: which limits count.)");
+}
+
+void bind_thrust_face(py::module_& module) {
+  Record<ThrustRing>(module, "ThrustRing", "The ring two faces share, by diameters, mm.")
+      .length("inner_mm", &ThrustRing::inner, "mm, 0 or more.")
+      .length("outer_mm", &ThrustRing::outer, "mm, > inner.")
+      .done();
+  module.def("full_area_mm2", &full_area_mm2, py::arg("ring"),
+             "Area of the ring without grooves.\n\nReturns: mm2.\nRaises: BadInputError for an "
+             "impossible ring.");
+  module.def(
+      "mean_radius", [](const ThrustRing& ring) { return mean_radius(ring).in_mm(); },
+      py::arg("ring"),
+      "Mean radius by area: where a new, flat face rubs on the average.\n\nReturns: mm.\nRaises: "
+      "BadInputError for an impossible ring.");
+  module.def(
+      "worn_mean_radius", [](const ThrustRing& ring) { return worn_mean_radius(ring).in_mm(); },
+      py::arg("ring"),
+      "Mean radius once the face has worn in.\n\nReturns: mm.\nRaises: BadInputError for an "
+      "impossible ring.");
+  module.def(
+      "radial_width", [](const ThrustRing& ring) { return radial_width(ring).in_mm(); },
+      py::arg("ring"), "Half of outer less inner diameter.\n\nReturns: mm.");
+  module.def(
+      "thrust_load",
+      [](const ThrustRing& ring, double net_area_mm2, double rpm, std::optional<double> thrust_n) {
+        return thrust_load(ring, net_area_mm2, rpm, thrust_n);
+      },
+      py::arg("ring"), py::arg("net_area_mm2"), py::kw_only(), py::arg("rpm"),
+      py::arg("thrust_n") = py::none(), R"(Pressure on the net area, speed at the mean radius.
+
+Args:
+    ring: mm.
+    net_area_mm2: what is left of the ring, mm2, > 0 and no more than the full area.
+    rpm: turns per minute, 0 or more.
+    thrust_n: N, 0 or more; None when not known.
+Raises: BadInputError when a value breaks its rule.)");
+  module.def(
+      "least_band", [](const ThrustRing& ring) { return least_band(ring).in_mm(); },
+      py::arg("ring"), "The narrowest band that is called a thrust face.\n\nReturns: mm.");
+}
+
+}  // namespace
+
+void bind_plain_bearing(py::module_& module) {
+  bind_bearing_values(module);
+  bind_bearing_functions(module);
+  bind_thrust_face(module);
+}
+
+}  // namespace spotblue::python

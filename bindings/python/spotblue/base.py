@@ -1,0 +1,35 @@
+"""Lengths, limits and outcomes: reading and writing lengths, judging a measured one by ISO 14253-1.
+
+Lengths are mm; errors are those of spotblue.errors. Records are made by keyword; reading a field
+gives a copy, so change what is inside a field by setting the field again.
+"""
+
+from spotblue._kernel.base import (
+    LengthUnit,
+    Limits,
+    Outcome,
+    format_length,
+    format_size,
+    judge,
+    margin,
+    nearest_word,
+    outcome_name,
+    parse_length,
+    parse_unit,
+    unit_name,
+)
+
+__all__ = [
+    "LengthUnit",
+    "Limits",
+    "Outcome",
+    "format_length",
+    "format_size",
+    "judge",
+    "margin",
+    "nearest_word",
+    "outcome_name",
+    "parse_length",
+    "parse_unit",
+    "unit_name",
+]

@@ -1,0 +1,91 @@
+#include "numbers.hpp"
+#include "spotblue/standards/clearance_holes.hpp"
+#include "spotblue/standards/iso2768.hpp"
+
+namespace spotblue::python {
+namespace {
+
+void bind_iso2768(py::module_& module) {
+  py::enum_<GeneralTolerance>(module, "GeneralTolerance", "ISO 2768-1: f, m, c and v.")
+      .value("fine", GeneralTolerance::fine)
+      .value("medium", GeneralTolerance::medium)
+      .value("coarse", GeneralTolerance::coarse)
+      .value("very_coarse", GeneralTolerance::very_coarse);
+  Record<GeneralToleranceStep>(module, "GeneralToleranceStep",
+                               "One size step: how far a length may be off either way, mm.")
+      .field("over_mm", &GeneralToleranceStep::over_mm,
+             "Sizes over this, mm; the first step takes both ends.")
+      .field("up_to_mm", &GeneralToleranceStep::up_to_mm, "Up to and including this, mm.")
+      .field("deviation_mm", &GeneralToleranceStep::deviation_mm,
+             "For f, m, c and v, mm; None where the standard gives nothing.")
+      .done();
+  module.def(
+      "general_tolerance_steps", [] { return listed(general_tolerance_steps()); },
+      "ISO 2768-1:1989, table 1 (linear sizes), smallest step first, mm.");
+  module.def(
+      "broken_edge_steps", [] { return listed(broken_edge_steps()); },
+      "ISO 2768-1:1989, table 2 (external radii, chamfer heights), smallest step first, mm.");
+  module.def(
+      "parse_general_tolerance",
+      [](const std::string& letter) { return parse_general_tolerance(letter); }, py::arg("letter"),
+      R"(Class by its letter.
+
+Args:
+    letter: f, m, c or v.
+Raises: BadInputError for anything else.)");
+  module.def(
+      "general_tolerance_letter",
+      [](GeneralTolerance tolerance) { return std::string(general_tolerance_letter(tolerance)); },
+      py::arg("tolerance"), "The letter of a class: f, m, c or v.");
+  module.def(
+      "general_deviation",
+      [](double nominal_mm, GeneralTolerance tolerance) {
+        return general_deviation(Length::mm(nominal_mm), tolerance).in_mm();
+      },
+      py::arg("nominal_mm"), py::arg("tolerance"),
+      R"(How far a length without limits of its own may be off, either way, by ISO 2768-1.
+
+Args:
+    nominal_mm: 0.5 up to 4000 mm.
+    tolerance: the drawing's class.
+Returns: mm.
+Raises: BadInputError for no size; NotInStandardError outside the table.)");
+  module.def(
+      "broken_edge_deviation",
+      [](double nominal_mm, GeneralTolerance tolerance) {
+        return broken_edge_deviation(Length::mm(nominal_mm), tolerance).in_mm();
+      },
+      py::arg("nominal_mm"), py::arg("tolerance"),
+      R"(How far an external radius or chamfer height may be off, either way, by ISO 2768-1.
+
+Args:
+    nominal_mm: 0.5 mm and up.
+    tolerance: the drawing's class.
+Returns: mm.
+Raises: BadInputError for no size; NotInStandardError under 0.5 mm.)");
+}
+
+}  // namespace
+
+void bind_general_tolerances(py::module_& module) {
+  bind_iso2768(module);
+  Record<ClearanceHole>(module, "ClearanceHole", "Hole diameters for one thread size, ISO 273, mm.")
+      .length("thread_mm", &ClearanceHole::thread, "Nominal thread diameter, mm.")
+      .length("fine_mm", &ClearanceHole::fine, "Fine series (H12), mm.")
+      .length("medium_mm", &ClearanceHole::medium, "Medium series (H13), mm.")
+      .length("coarse_mm", &ClearanceHole::coarse, "Coarse series (H14), mm.")
+      .done();
+  module.def(
+      "clearance_holes", [] { return listed(clearance_holes()); },
+      "Clearance holes for M1 to M64, ISO 273:1979, smallest first, mm.");
+  module.def(
+      "clearance_hole", [](double thread_mm) { return clearance_hole(Length::mm(thread_mm)); },
+      py::arg("thread_mm"),
+      R"(Clearance holes for one nominal thread diameter, ISO 273:1979.
+
+Args:
+    thread_mm: exact to 0.001 mm.
+Returns: None where the standard has no row.)");
+}
+
+}  // namespace spotblue::python

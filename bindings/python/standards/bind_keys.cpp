@@ -1,0 +1,94 @@
+#include "numbers.hpp"
+#include "spotblue/standards/keys.hpp"
+
+namespace spotblue::python {
+namespace {
+
+void bind_metric_keys(py::module_& module) {
+  py::enum_<KeyFit>(module, "KeyFit", "How a metric key sits in its keyseats, ISO 773.")
+      .value("free", KeyFit::free)
+      .value("normal", KeyFit::normal)
+      .value("tight", KeyFit::tight);
+  Record<ParallelKey>(module, "ParallelKey",
+                      "Section of a metric parallel key and depths of its keyseats, mm.")
+      .length("shaft_over_mm", &ParallelKey::shaft_over, "Shaft diameters over this, mm.")
+      .length("shaft_up_to_mm", &ParallelKey::shaft_up_to, "Up to and including this, mm.")
+      .length("width_mm", &ParallelKey::width, "b, mm.")
+      .length("height_mm", &ParallelKey::height, "h, mm.")
+      .length("shaft_depth_mm", &ParallelKey::shaft_depth, "t1, from the top of the shaft, mm.")
+      .length("hub_depth_mm", &ParallelKey::hub_depth, "t2, from the bore, mm.")
+      .length("depth_tolerance_mm", &ParallelKey::depth_tolerance, "Both depths + this, - 0, mm.")
+      .done();
+  Record<KeyWidths>(module, "KeyWidths", "Limits of the widths of a key and its keyseats, mm.")
+      .field("key", &KeyWidths::key, "Width of the key, mm.")
+      .field("shaft_keyseat", &KeyWidths::shaft_keyseat, "Width of the shaft's keyseat, mm.")
+      .field("hub_keyseat", &KeyWidths::hub_keyseat, "Width of the hub's keyseat, mm.")
+      .done();
+  module.def(
+      "parallel_keys", [] { return listed(parallel_keys()); },
+      "Metric keys for shafts of 6 up to 500 mm, ISO 773 / DIN 6885-1, smallest first.");
+  module.def(
+      "parallel_key",
+      [](double shaft_diameter_mm) { return parallel_key(Length::mm(shaft_diameter_mm)); },
+      py::arg("shaft_diameter_mm"), R"(The metric key for a shaft, ISO 773 / DIN 6885-1.
+
+Args:
+    shaft_diameter_mm: 6 up to 500 mm.
+Raises: BadInputError for no size; NotInStandardError outside the table.)");
+  module.def("key_widths", &key_widths, py::arg("key"), py::arg("fit"),
+             R"(Width limits of a metric key and its keyseats, ISO 773.
+
+Args:
+    key: its section, mm.
+    fit: free (keyseats H9, D10), normal (N9, JS9) or tight (P9, P9); the key is h9.)");
+}
+
+void bind_inch_keys(py::module_& module) {
+  py::enum_<InchKeyFit>(module, "InchKeyFit", "The two classes of ASME B17.1.")
+      .value("class_1", InchKeyFit::class_1)
+      .value("class_2", InchKeyFit::class_2);
+  Record<InchKey> key(module, "InchKey", "Section of an inch parallel key, in mm, ASME B17.1.");
+  key.length("shaft_over_mm", &InchKey::shaft_over, "Shaft diameters over this, mm.")
+      .length("shaft_up_to_mm", &InchKey::shaft_up_to, "Up to and including this, mm.")
+      .length("width_mm", &InchKey::width, "Width, mm.")
+      .length("square_height_mm", &InchKey::square_height, "Height of a square key, mm.");
+  optional_length(key, "rectangular_height_mm", &InchKey::rectangular_height,
+                  "Height of a rectangular key, mm; None for the smallest shafts.");
+  key.done();
+  module.def(
+      "inch_keys", [] { return listed(inch_keys()); },
+      "Inch keys for shafts of 5/16 up to 7 1/2 in, ASME B17.1, smallest first, in mm.");
+  module.def(
+      "inch_key", [](double shaft_diameter_mm) { return inch_key(Length::mm(shaft_diameter_mm)); },
+      py::arg("shaft_diameter_mm"), R"(The inch key for a shaft, ASME B17.1.
+
+Args:
+    shaft_diameter_mm: 7.9375 up to 190.5 mm (5/16 to 7 1/2 in).
+Raises: BadInputError for no size; NotInStandardError outside the table.)");
+  module.def(
+      "inch_keyseat_depth",
+      [](double key_height_mm) { return inch_keyseat_depth(Length::mm(key_height_mm)).in_mm(); },
+      py::arg("key_height_mm"), R"(Nominal depth of an inch keyseat at the side of the key.
+
+Args:
+    key_height_mm: mm.
+Returns: half the height, mm.)");
+  module.def(
+      "inch_key_widths",
+      [](double width_mm, InchKeyFit fit) { return inch_key_widths(Length::mm(width_mm), fit); },
+      py::arg("width_mm"), py::arg("fit"), R"(Width limits by ASME B17.1, table 4 (from memory).
+
+Args:
+    width_mm: of the key, over 0 up to 63.5 mm (2 1/2 in).
+    fit: class 1 (free, bar stock) or 2 (close, key stock).
+Raises: BadInputError for no size; NotInStandardError over 2 1/2 in.)");
+}
+
+}  // namespace
+
+void bind_keys(py::module_& module) {
+  bind_metric_keys(module);
+  bind_inch_keys(module);
+}
+
+}  // namespace spotblue::python

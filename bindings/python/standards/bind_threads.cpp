@@ -1,0 +1,37 @@
+#include "numbers.hpp"
+#include "spotblue/standards/threads.hpp"
+
+namespace spotblue::python {
+
+void bind_threads(py::module_& module) {
+  Record<ThreadSize>(module, "ThreadSize", "Basic sizes of one thread, mm.")
+      .field("designation", &ThreadSize::designation, "M10, M10x1, 3/8-16 UNC, No. 10-32 UNF.")
+      .length("major_diameter_mm", &ThreadSize::major_diameter, "Basic major diameter, mm.")
+      .length("pitch_mm", &ThreadSize::pitch, "Pitch P, mm.")
+      .length("minor_diameter_mm", &ThreadSize::minor_diameter,
+              "Basic minor diameter of the nut thread, D - 1.0825318 P, mm.")
+      .length("tap_drill_mm", &ThreadSize::tap_drill, "Usual drill before tapping, mm.")
+      .done();
+  module.def("threads", &threads, "Every thread of the tables, smallest first.");
+  module.def(
+      "find_thread", [](const std::string& designation) { return find_thread(designation); },
+      py::arg("designation"), R"(A thread by its designation, letter case aside.
+
+Args:
+    designation: as threads() writes it.
+Returns: None when the tables have no such thread.)");
+  module.def(
+      "thread_of",
+      [](double hole_diameter_mm, double screw_diameter_mm) {
+        return thread_of(Length::mm(hole_diameter_mm), Length::mm(screw_diameter_mm));
+      },
+      py::arg("hole_diameter_mm"), py::arg("screw_diameter_mm"),
+      R"(The screw thread whose screw and tapped hole have these two plain diameters.
+
+Args:
+    hole_diameter_mm: of the internal cylinder, mm.
+    screw_diameter_mm: of the external cylinder, mm.
+Returns: a designation such as "M10"; None when no thread fits or a size is no positive number.)");
+}
+
+}  // namespace spotblue::python
