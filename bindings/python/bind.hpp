@@ -7,7 +7,15 @@
 
 namespace spotblue::python {
 
+void bind_log(pybind11::module_& module);
+void bind_region(pybind11::module_& module);
+void bind_model(pybind11::module_& module);
+void bind_seats(pybind11::module_& module);
 void bind_look(pybind11::module_& module);
+void bind_ways(pybind11::module_& module);
+void bind_job(pybind11::module_& module);
 void bind_check(pybind11::module_& module);
+void bind_compare(pybind11::module_& module);
+void bind_mockup(pybind11::module_& module);
 
 }  // namespace spotblue::python
