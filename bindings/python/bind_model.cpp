@@ -6,7 +6,6 @@
 #include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/read.hpp"
-#include "spotblue/geometry/semantic_size.hpp"
 #include "view.hpp"
 
 namespace spotblue::python {
@@ -48,31 +47,6 @@ void bind_features(py::module_& module) {
       .value("first", &Width::first, "number of a plane of the product, from 0")
       .value("second", &Width::second, "number of the other one")
       .value("width_mm", &Width::width, "mm")
-      .done();
-}
-
-void bind_semantic_size(py::module_& module) {
-  View<SizeLimits>(module, "SizeLimits", "Lower and upper end of a size or a deviation.")
-      .value("lower_mm", &SizeLimits::lower_mm, "mm")
-      .value("upper_mm", &SizeLimits::upper_mm, "mm")
-      .done();
-  View<SemanticSize>(module, "SemanticSize", "A toleranced size that the STEP file itself states.")
-      .value("entity", &SemanticSize::entity, "its number in the file")
-      .value("name", &SemanticSize::name, "as the file says")
-      .computed(
-          "characteristic",
-          [](const SemanticSize& size) {
-            return std::string(size_characteristic_name(size.characteristic));
-          },
-          "diameter, radius, width or other")
-      .value("product", &SemanticSize::product, "number of the product, from 0, or None")
-      .value("nominal_mm", &SemanticSize::nominal_mm, "mm, or None")
-      .value("deviations", &SemanticSize::deviations, "from the nominal, or None")
-      .value("limits", &SemanticSize::limits, "ends of the size, or None")
-      .value("tolerance_class", &SemanticSize::tolerance_class, "\"H7\"; empty without one")
-      .value("doubt", &SemanticSize::doubt, "why nothing is judged by it; empty: sound")
-      .computed("usable", &is_usable, "whether a size may be judged by it")
-      .computed("text", &semantic_size_text, "\"44 H7\", as a person reads it, in mm")
       .done();
 }
 
@@ -127,7 +101,6 @@ void bind_products(py::module_& module) {
 
 void bind_model(py::module_& module) {
   bind_features(module);
-  bind_semantic_size(module);
   bind_products(module);
   View<Model, std::shared_ptr<Model>>(module, "Model", "What is known of a STEP file once read.")
       .value("file", &Model::file, "the file")

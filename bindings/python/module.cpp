@@ -8,12 +8,14 @@ PYBIND11_MODULE(_kernel, module) {
   spotblue::python::translate_errors();
   spotblue::python::bind_log(module);
   spotblue::python::bind_region(module);
+  spotblue::python::bind_semantic_size(module);
   spotblue::python::bind_model(module);
   spotblue::python::bind_seats(module);
   spotblue::python::bind_look(module);
   spotblue::python::bind_ways(module);
   spotblue::python::bind_job(module);
   spotblue::python::bind_check(module);
+  spotblue::python::bind_semantic(module);
   spotblue::python::bind_compare(module);
   spotblue::python::bind_mockup(module);
 }
