@@ -7,7 +7,7 @@ strength.
 from spotblue._kernel.mechanics import (
     BearingRatios,
     BearingSizes,
-    BlockPart,
+    FlatSidedPart,
     BlockStock,
     BushInHub,
     ChainRing,
@@ -139,7 +139,7 @@ from spotblue._kernel.mechanics import (
 __all__ = [
     "BearingRatios",
     "BearingSizes",
-    "BlockPart",
+    "FlatSidedPart",
     "BlockStock",
     "BushInHub",
     "ChainRing",
