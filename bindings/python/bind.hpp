@@ -7,8 +7,19 @@
 
 namespace spotblue::python {
 
+void bind_log(pybind11::module_& module);
+void bind_region(pybind11::module_& module);
+void bind_model(pybind11::module_& module);
+/// The sizes a file states; their writing comes later, with jobs.
+void bind_semantic_size(pybind11::module_& module);
+void bind_semantic(pybind11::module_& module);
+void bind_seats(pybind11::module_& module);
 void bind_look(pybind11::module_& module);
+void bind_ways(pybind11::module_& module);
+void bind_job(pybind11::module_& module);
 void bind_check(pybind11::module_& module);
+void bind_compare(pybind11::module_& module);
+void bind_mockup(pybind11::module_& module);
 /// Not a header of its own: what the Python package's library runner needs of several.
 void bind_shelf(pybind11::module_& module);
 

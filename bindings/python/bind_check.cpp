@@ -1,23 +1,150 @@
 #include <pybind11/pybind11.h>
 #include <pybind11/stl/filesystem.h>
 
+#include <variant>
+
 #include "bind.hpp"
+#include "check_value.hpp"
+#include "choices.hpp"
+#include "long_call.hpp"
 #include "spotblue/check/check.hpp"
+#include "spotblue/check/draft.hpp"
+#include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
+#include "spotblue/report/text.hpp"
+#include "view.hpp"
 
 namespace spotblue::python {
+namespace {
 
-namespace py = pybind11;
+using JobOrFile = std::variant<Job, std::filesystem::path>;
+
+Job job_of(const JobOrFile& given) {
+  const auto* const job = std::get_if<Job>(&given);
+  return job != nullptr ? *job : read_job(std::get<std::filesystem::path>(given));
+}
+
+py::dict quantities(const std::vector<Quantity>& all) {
+  py::dict result;
+  for (const Quantity& quantity : all) {
+    result[py::str(quantity.key)] = py::cast(quantity.value);
+  }
+  return result;
+}
+
+std::string check_shown(const CheckResult& result) {
+  const OutcomeCount count = count_outcomes(result.findings);
+  return "<CheckResult of " +
+         (result.job.file.empty() ? result.look.model.file.name : result.job.file) + ": " +
+         std::to_string(count.conforming) + " conforming, " + std::to_string(count.nonconforming) +
+         " nonconforming, " + std::to_string(count.undecided) + " undecided>";
+}
+
+void bind_finding(py::module_& module) {
+  View<Finding>(module, "Finding", "One judged statement about the job.")
+      .value("id", &Finding::id, "\"radial-1\": stable for one model and job")
+      .value("kind", &Finding::kind, "\"radial fit\", \"axial gap\", \"clash\", ...")
+      .value("about", &Finding::about, "features or occurrences, hole before shaft")
+      .choice("outcome", &Finding::outcome, kOutcomes,
+              "conforming, nonconforming or undecided (ISO 14253-1)")
+      .computed(
+          "wanted", [](const Finding& finding) { return quantities(finding.wanted); },
+          "numbers with their unit in the key, and texts")
+      .computed(
+          "found", [](const Finding& finding) { return quantities(finding.found); },
+          "numbers with their unit in the key, and texts")
+      .computed(
+          "margin", [](const Finding& finding) { return quantities(finding.margin); },
+          "positive inside the limits")
+      .value("basis", &Finding::basis, "clause or formula")
+      .value("advice", &Finding::advice, "one line a machinist would give")
+      .value("caution", &Finding::caution, "where the work can hurt someone; else empty")
+      .done();
+  View<OutcomeCount>(module, "OutcomeCount", "How many findings of each outcome.")
+      .value("conforming", &OutcomeCount::conforming, "number")
+      .value("nonconforming", &OutcomeCount::nonconforming, "number")
+      .value("undecided", &OutcomeCount::undecided, "number")
+      .done();
+}
+
+void bind_result(py::module_& module) {
+  View<CheckResult, SharedCheck> result(module, "CheckResult",
+                                        "A job, what was found, and what was judged.");
+  result
+      .computed(
+          "look", [](const SharedCheck& self) { return std::shared_ptr<Look>(self, &self->look); },
+          "what was found on the model")
+      .computed(
+          "job", [](const CheckResult& self) { return self.job; }, "a copy of the job")
+      .value("findings", &CheckResult::findings, "in order of judging")
+      .computed(
+          "outcomes", [](const CheckResult& self) { return count_outcomes(self.findings); },
+          "how many of each");
+  result.shown_by(&check_shown)
+      .done()
+      .def(
+          "to_text",
+          [](const CheckResult& self, const std::optional<std::string>& unit) {
+            return check_text(self, {unit ? parse_unit(*unit) : self.job.unit, Colour::never});
+          },
+          py::arg("unit") = py::none(), py::call_guard<py::gil_scoped_release>(),
+          "The report of the check verb; unit \"mm\", \"in\" or the job's own.")
+      .def("to_json", &check_json, py::call_guard<py::gil_scoped_release>(),
+           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
+      .def(
+          "findings_array",
+          [](const py::object& self) {
+            return py::module_::import("spotblue.arrays").attr("findings")(self);
+          },
+          "A new numpy structured array: a row a finding.")
+      .def("_repr_html_", [](const py::object& self) {
+        return py::module_::import("spotblue.shown").attr("check_html")(self);
+      });
+}
+
+void bind_check_functions(py::module_& module) {
+  module.def(
+      "read_job", [](const std::filesystem::path& file) { return read_job(file); }, py::arg("file"),
+      "Reads and checks a job file.");
+  module.def(
+      "bare_job",
+      [](const std::filesystem::path& model, const std::string& unit) {
+        return bare_job(model, parse_unit(unit));
+      },
+      py::arg("model"), py::arg("unit") = "mm",
+      "A job without entries: judged by the sizes that the STEP file itself states.");
+  module.def(
+      "check",
+      [](const JobOrFile& job) {
+        return std::make_shared<CheckResult>(long_call([=] { return check(job_of(job)); }));
+      },
+      py::arg("job"), "Reads a job (file or Job), looks at its model and judges it.");
+  module.def(
+      "judge",
+      [](const Job& job, const std::shared_ptr<Look>& look) {
+        return std::make_shared<CheckResult>(long_call([=] {
+          return CheckResult{*look, job, judge_job(job, *look)};
+        }));
+      },
+      py::arg("job"), py::arg("look"), "Judges what was found on a model by a job.");
+  module.def(
+      "draft",
+      [](const std::shared_ptr<Look>& look, const std::filesystem::path& model_path,
+         const std::optional<std::string>& unit) {
+        const LengthUnit in = unit ? parse_unit(*unit) : unit_of(look->model.file);
+        return long_call([=] { return draft_job(*look, model_path.string(), in); });
+      },
+      py::arg("look"), py::arg("model_path"), py::arg("unit") = py::none(),
+      "Text of a first job file; model_path as seen from where it will lie.");
+}
+
+}  // namespace
 
 void bind_check(py::module_& module) {
-  py::class_<CheckResult>(module, "CheckResult", "A job, what was found, and what was judged.")
-      .def("to_json", &check_json, py::call_guard<py::gil_scoped_release>(),
-           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.");
-  module.def(
-      "check", [](const std::filesystem::path& job) { return check(read_job(job)); },
-      py::arg("job"), py::call_guard<py::gil_scoped_release>(),
-      "Reads a job file, looks at its model and judges every seat and want.");
+  bind_finding(module);
+  bind_result(module);
+  bind_check_functions(module);
 }
 
 }  // namespace spotblue::python

@@ -1,22 +1,147 @@
 #include <pybind11/pybind11.h>
 #include <pybind11/stl/filesystem.h>
 
+#include <algorithm>
+
 #include "bind.hpp"
+#include "long_call.hpp"
+#include "spotblue/base/error.hpp"
 #include "spotblue/geometry/look.hpp"
+#include "spotblue/job/bare_job.hpp"
 #include "spotblue/report/json.hpp"
+#include "spotblue/report/text.hpp"
+#include "view.hpp"
 
 namespace spotblue::python {
+namespace {
 
-namespace py = pybind11;
+using SharedLook = std::shared_ptr<Look>;
+
+// A part of the look that keeps the whole alive.
+template <class M>
+auto part_of(M Look::*member) {
+  return
+      [member](const SharedLook& look) { return std::shared_ptr<M>(look, &(look.get()->*member)); };
+}
+
+std::string look_shown(const Look& look) {
+  const auto count = [](std::size_t number, const char* what) {
+    return ", " + std::to_string(number) + " " + what;
+  };
+  return "<Look at " + look.model.file.name + ": " + std::to_string(look.model.products.size()) +
+         " products" + count(look.model.occurrences.size(), "occurrences") +
+         count(look.seats.radial.size(), "radial seats") +
+         count(look.seats.axial.size(), "axial seats") +
+         count(look.seats.threads.size(), "threads") + count(look.clash.clashes.size(), "clashes") +
+         ">";
+}
+
+std::string text_of_look(const Look& look, const std::optional<std::string>& unit) {
+  const LengthUnit shown_in = unit ? parse_unit(*unit) : unit_of(look.model.file);
+  return look_text(look, {shown_in, Colour::never});
+}
+
+std::size_t count_of(const Product& product, FeatureKind kind) {
+  switch (kind) {
+    case FeatureKind::cylinder:
+      return product.cylinders.size();
+    case FeatureKind::cone:
+      return product.cones.size();
+    case FeatureKind::plane:
+      return product.planes.size();
+    case FeatureKind::width:
+      return product.widths.size();
+  }
+  return 0;
+}
+
+std::string checked_feature_id(const Model& model, const FeatureRef& feature) {
+  if (feature.occurrence >= model.occurrences.size() ||
+      feature.index >=
+          count_of(model.products[model.occurrences[feature.occurrence].product], feature.kind)) {
+    throw Error(ErrorCode::bad_input, {model.file.name, ""}, "the model has no such feature",
+                "use a FeatureRef of a seat of this model");
+  }
+  return feature_id(model, feature);
+}
+
+LookSettings settings_for(const std::optional<SeatSettings>& seats,
+                          const std::optional<ReadLimits>& limits, bool accept_partial) {
+  LookSettings settings;
+  settings.seats = seats.value_or(SeatSettings{});
+  settings.limits = limits.value_or(ReadLimits{});
+  settings.completeness =
+      accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+  return settings;
+}
+
+py::object by_python(const char* module, const char* function, const py::object& self) {
+  return py::module_::import(module).attr(function)(self);
+}
+
+void bind_look_methods(py::class_<Look, SharedLook>& look) {
+  look.def("to_text", &text_of_look, py::arg("unit") = py::none(),
+           py::call_guard<py::gil_scoped_release>(),
+           "The report of the look verb; unit \"mm\", \"in\" or the file's own.")
+      .def("to_json", &look_json, py::call_guard<py::gil_scoped_release>(),
+           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
+      .def(
+          "feature_id",
+          [](const Look& self, const FeatureRef& ref) {
+            return checked_feature_id(self.model, ref);
+          },
+          py::arg("feature"), "\"Wheel: bore 44\".")
+      .def("_repr_html_",
+           [](const py::object& self) { return by_python("spotblue.shown", "look_html", self); });
+  for (const char* table : {"features", "radial_seats", "axial_seats", "clashes"}) {
+    look.def((std::string(table) + "_array").c_str(),
+             [table](const py::object& self) { return by_python("spotblue.arrays", table, self); },
+             "A new numpy structured array, units in the field names.");
+  }
+}
+
+void bind_look_functions(py::module_& module) {
+  module.def(
+      "look",
+      [](const std::filesystem::path& file, bool accept_partial,
+         const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits) {
+        const LookSettings settings = settings_for(seats, limits, accept_partial);
+        return std::make_shared<Look>(long_call([=] { return look(file, settings); }));
+      },
+      py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
+      py::arg("seats") = py::none(), py::arg("limits") = py::none(),
+      "Reads a STEP file and finds parts, features, centre lines, seats, threads and clashes.");
+  module.def(
+      "look_at",
+      [](const std::shared_ptr<Model>& model, const std::optional<SeatSettings>& seats,
+         const std::optional<ReadLimits>& limits) {
+        const LookSettings settings = settings_for(seats, limits, false);
+        return std::make_shared<Look>(long_call([=] { return look_at(*model, settings); }));
+      },
+      py::arg("model"), py::kw_only(), py::arg("seats") = py::none(),
+      py::arg("limits") = py::none(), "Finds the same on a model that has been read already.");
+  module.def("feature_id", &checked_feature_id, py::arg("model"), py::arg("feature"),
+             "\"Wheel: bore 44\": the feature's name behind its product's id.");
+}
+
+}  // namespace
 
 void bind_look(py::module_& module) {
-  py::class_<Look>(module, "Look", "What was found on a STEP file.")
-      .def("to_json", &look_json, py::call_guard<py::gil_scoped_release>(),
-           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.");
-  module.def(
-      "look", [](const std::filesystem::path& file) { return look(file, LookSettings{}); },
-      py::arg("file"), py::call_guard<py::gil_scoped_release>(),
-      "Reads a STEP file and finds parts, features, centre lines, seats, threads and clashes.");
+  View<LookSeconds>(module, "LookSeconds", "Wall time of each stage.")
+      .value("read", &LookSeconds::read, "s")
+      .value("features", &LookSeconds::features, "s")
+      .value("seats", &LookSeconds::seats, "s")
+      .value("clash", &LookSeconds::clash, "s")
+      .value("total", &LookSeconds::total, "s")
+      .done();
+  View<Look, SharedLook> look(module, "Look", "What was found on a STEP file.");
+  look.computed("model", part_of(&Look::model), "products, features and occurrences")
+      .computed("seats", part_of(&Look::seats), "where parts bear on each other")
+      .computed("clash", part_of(&Look::clash), "clashes and remarks of their search")
+      .value("seconds", &Look::seconds, "wall time")
+      .shown_by(&look_shown);
+  bind_look_methods(look.done());
+  bind_look_functions(module);
 }
 
 }  // namespace spotblue::python

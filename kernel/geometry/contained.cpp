@@ -30,6 +30,7 @@
 
 #include "base/logger.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -183,6 +184,7 @@ Stopped collect(int from, pid_t child, const ReadLimits& limits, std::string& by
                          std::chrono::duration<double>(std::min(limits.seconds, 1e8)));
   std::vector<char> buffer(1U << 18U);
   while (true) {
+    stop_if_asked();
     const auto left =
         std::chrono::duration_cast<std::chrono::milliseconds>(deadline - Clock::now()).count();
     if (left <= 0) {

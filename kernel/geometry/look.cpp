@@ -3,7 +3,9 @@
 #include <chrono>
 #include <utility>
 
+#include "base/logger.hpp"
 #include "geometry/read_timed.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -21,6 +23,7 @@ Look look_at(Model model, const LookSettings& settings) {
   result.model = std::move(model);
   result.seats = find_seats(result.model, settings.seats);
   result.seconds.seats = seconds_since(start);
+  stop_if_asked();
   const auto clash_start = std::chrono::steady_clock::now();
   result.clash = find_clashes(result.model, result.seats, settings.seats, settings.limits);
   result.seconds.clash = seconds_since(clash_start);
@@ -35,6 +38,9 @@ Look look(const std::filesystem::path& file, const LookSettings& settings) {
   result.seconds.read = timed.read_seconds;
   result.seconds.features = timed.features_seconds;
   result.seconds.total = seconds_since(start);
+  logger().info("looked at {} in {:.2f} s: {} occurrences, {} radial seats, {} clashes",
+                file.string(), result.seconds.total, result.model.occurrences.size(),
+                result.seats.radial.size(), result.clash.clashes.size());
   return result;
 }
 

@@ -1,0 +1,123 @@
+#include <pybind11/pybind11.h>
+#include <pybind11/stl/filesystem.h>
+
+#include <variant>
+
+#include "bind.hpp"
+#include "check_value.hpp"
+#include "choices.hpp"
+#include "long_call.hpp"
+#include "spotblue/check/compare.hpp"
+#include "spotblue/job/job_file.hpp"
+#include "spotblue/report/text.hpp"
+#include "view.hpp"
+
+namespace spotblue::python {
+namespace {
+
+/// A comparison and the plans it was made of, which its text needs.
+struct ComparedPlans {
+  std::vector<CheckResult> plans;
+  Comparison comparison;
+};
+
+using Plan = std::variant<SharedCheck, std::filesystem::path>;
+
+CheckResult checked(const Plan& plan) {
+  const auto* const done = std::get_if<SharedCheck>(&plan);
+  return done != nullptr ? **done : check(read_job(std::get<std::filesystem::path>(plan)));
+}
+
+ComparedPlans compare_all(const std::vector<Plan>& plans) {
+  ComparedPlans result;
+  for (const Plan& plan : plans) {
+    result.plans.push_back(checked(plan));
+  }
+  result.comparison = compare_plans(result.plans);
+  return result;
+}
+
+std::string text_of_comparison(const ComparedPlans& self, const std::optional<std::string>& unit) {
+  const LengthUnit shown_in = unit ? parse_unit(*unit) : self.plans.front().job.unit;
+  return compare_text(self.comparison, self.plans, {shown_in, Colour::never});
+}
+
+std::string comparison_shown(const ComparedPlans& self) {
+  const auto& best = self.comparison.best;
+  return "<Comparison of " + std::to_string(self.plans.size()) +
+         " plans: " + (best ? self.plans[*best].job.file + " stands" : std::string("none stands")) +
+         ">";
+}
+
+void bind_comparison_parts(py::module_& module) {
+  View<ComparedRow>(module, "ComparedRow", "One statement, for every plan.")
+      .value("kind", &ComparedRow::kind, "\"radial fit\"")
+      .value("about", &ComparedRow::about, "parts and features, without sizes")
+      .value("findings", &ComparedRow::findings, "by plan: number of its finding, or None")
+      .done();
+  View<MarginShare>(module, "MarginShare", "A margin as a part of what may be lost.")
+      .value("finding", &MarginShare::finding, "its number, from 0")
+      .value("share", &MarginShare::share, "1 in the middle of the limits, 0 on one")
+      .done();
+  View<PlanCost>(module, "PlanCost", "What a plan takes.")
+      .value("new_parts", &PlanCost::new_parts, "parts to make")
+      .value("stock", &PlanCost::stock, "what they are cut from")
+      .value("cuts_in_irreplaceable", &PlanCost::cuts_in_irreplaceable, "features")
+      .value("removed_mm3", &PlanCost::removed_mm3, "metal those cuts take off")
+      .value("other_cuts", &PlanCost::other_cuts, "in other parts that exist")
+      .value("presses", &PlanCost::presses, "press fits to be made")
+      .choice("ways_in", &PlanCost::ways_in, kOutcomes, "the worst of them")
+      .value("ways_in_judged", &PlanCost::ways_in_judged, "number")
+      .value("outcomes", &PlanCost::outcomes, "how many of each")
+      .value("least_margin", &PlanCost::least_margin, "among the conforming findings, or None")
+      .done();
+}
+
+}  // namespace
+
+void bind_compare(py::module_& module) {
+  bind_comparison_parts(module);
+  using Shared = std::shared_ptr<ComparedPlans>;
+  View<ComparedPlans, Shared> view(module, "Comparison", "Plans for one repair side by side.");
+  view.computed(
+          "rows", [](const ComparedPlans& self) -> auto& { return self.comparison.rows; },
+          "in the order of the first plan that has them")
+      .computed(
+          "costs", [](const ComparedPlans& self) -> auto& { return self.comparison.plans; },
+          "what each plan takes")
+      .computed(
+          "best", [](const ComparedPlans& self) { return self.comparison.best; },
+          "number of the plan that stands, from 0, or None")
+      .computed(
+          "plans",
+          [](const Shared& self) {
+            std::vector<SharedCheck> plans;
+            for (CheckResult& plan : self->plans) {
+              plans.emplace_back(self, &plan);
+            }
+            return plans;
+          },
+          "the judged jobs");
+  view.shown_by(&comparison_shown)
+      .done()
+      .def("to_text", &text_of_comparison, py::arg("unit") = py::none(),
+           py::call_guard<py::gil_scoped_release>(),
+           "The report of the compare verb; unit \"mm\", \"in\" or the first job's own.")
+      .def(
+          "to_json",
+          [](const py::object& self) {
+            return py::module_::import("spotblue.values").attr("to_json")(self);
+          },
+          "Rows, costs and the best plan as JSON text.")
+      .def("_repr_html_", [](const py::object& self) {
+        return py::module_::import("spotblue.shown").attr("compare_html")(self);
+      });
+  module.def(
+      "compare",
+      [](const std::vector<Plan>& plans) {
+        return std::make_shared<ComparedPlans>(long_call([=] { return compare_all(plans); }));
+      },
+      py::arg("plans"), "Puts plans (job files or CheckResults) side by side; two or more.");
+}
+
+}  // namespace spotblue::python

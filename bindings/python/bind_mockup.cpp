@@ -1,0 +1,107 @@
+#include <pybind11/stl/filesystem.h>
+
+#include <variant>
+
+#include "bind.hpp"
+#include "bind_mockup_parts.hpp"
+#include "choices.hpp"
+#include "long_call.hpp"
+#include "record_fields.hpp"
+#include "spotblue/geometry/mockup.hpp"
+#include "spotblue/job/mockup_file.hpp"
+#include "view.hpp"
+
+namespace spotblue::python {
+namespace {
+
+constexpr std::array kFacings{"as drawn", "turned round"};
+constexpr std::array kProtocols{"AP203", "AP214", "AP242"};
+
+void bind_placing(py::module_& module) {
+  Record<PlacingLine>(module, "PlacingLine", "A centre line that parts are placed on.")
+      .field("name", &PlacingLine::name, "as placements call it")
+      .field("at", &PlacingLine::at, "mm")
+      .field("along", &PlacingLine::along, "any length but 0")
+      .done();
+  Record<PlacingCircle> circle(module, "PlacingCircle", "A circle of equal instances.");
+  circle.field("diameter_mm", &PlacingCircle::diameter, "mm")
+      .field("count", &PlacingCircle::count, "1: no circle");
+  degrees_field(circle, "angle_deg", &PlacingCircle::angle, "of the first");
+  circle.done();
+  Record<Placement> place(module, "Placement", "Where one part goes, once or on a circle.");
+  place.field("name", &Placement::name, "of the instance")
+      .field("part", &Placement::part, "a part's name")
+      .field("group", &Placement::group, "sub-assembly; empty: the assembly itself")
+      .field("line", &Placement::line, "a line's name; empty: the first")
+      .field("on", &Placement::on, "bore whose centre goes on the line; empty: the part's own z");
+  choice_field(place, "facing", &Placement::facing, kFacings, "\"as drawn\", \"turned round\"");
+  place.field("face", &Placement::face, "that is brought to its place")
+      .field("at_mm", &Placement::at, "station of that face, or None and ...")
+      .field("against", &Placement::against, "... the instance it is set against")
+      .field("against_face", &Placement::against_face, "of that instance")
+      .field("gap_mm", &Placement::gap, "between the two; negative: they overlap")
+      .field("aside_x_mm", &Placement::aside_x, "of the line")
+      .field("aside_y_mm", &Placement::aside_y, "of the line");
+  degrees_field(place, "turn_deg", &Placement::turn, "about the line");
+  place.field("circle", &Placement::circle, "PlacingCircle")
+      .field("keyseat_of", &Placement::keyseat_of, "a key: the instance it lies in")
+      .field("keyseat", &Placement::keyseat, "which of its keyseats, from 1")
+      .done();
+}
+
+void bind_whole_mockup(py::module_& module) {
+  Record<Mockup> mockup(module, "Mockup",
+                        "Simple solids from caliper sizes, placed along centre lines. Lists are "
+                        "copies: assign a whole list.");
+  mockup.field("file", &Mockup::file, "named in errors; may be empty")
+      .field("title", &Mockup::title, "name of the assembly")
+      .field("about", &Mockup::about, "goes into the STEP header");
+  choice_field(mockup, "unit", &Mockup::unit, kUnits, "the STEP file is written in");
+  choice_field(mockup, "protocol", &Mockup::protocol, kProtocols, "AP203, AP214 or AP242");
+  mockup.field("parts", &Mockup::parts, "MockupPart")
+      .field("lines", &Mockup::lines, "PlacingLine; none: along z through the origin")
+      .field("placements", &Mockup::placements, "Placement; none: the one part alone")
+      .done();
+  View<PlacedPart>(module, "PlacedPart", "One instance and where it went.")
+      .value("name", &PlacedPart::name, "of the instance")
+      .value("part", &PlacedPart::part, "number of its part, from 0")
+      .value("group", &PlacedPart::group, "sub-assembly")
+      .value("frame", &PlacedPart::frame, "part frame to assembly frame")
+      .done();
+  View<MockupFace>(module, "MockupFace", "A flat face by which a part can be placed.")
+      .value("name", &MockupFace::name, "\"first\", \"outside 2 start\"")
+      .value("axis", &MockupFace::axis, "0, 1, 2: the part axis it is square to")
+      .value("station_mm", &MockupFace::station, "on that axis")
+      .value("sense", &MockupFace::sense, "1: material on its lower side, -1: on its upper")
+      .done();
+}
+
+using MockupOrFile = std::variant<Mockup, std::filesystem::path>;
+
+void make_model(const MockupOrFile& given, const std::filesystem::path& out) {
+  long_call([=] {
+    const auto* const mockup = std::get_if<Mockup>(&given);
+    write_mockup(mockup != nullptr ? *mockup : read_mockup(std::get<std::filesystem::path>(given)),
+                 out);
+    return true;
+  });
+}
+
+}  // namespace
+
+void bind_mockup(py::module_& module) {
+  bind_mockup_parts(module);
+  bind_placing(module);
+  bind_whole_mockup(module);
+  module.def("model", &make_model, py::arg("mockup"), py::arg("out"),
+             "Makes the STEP model of a Mockup or a mock-up file; it appears whole or not at all.");
+  module.def(
+      "read_mockup", [](const std::filesystem::path& file) { return read_mockup(file); },
+      py::arg("file"), "Reads and checks a mock-up file.");
+  module.def("check_parts", &check_parts, py::arg("mockup"), "Refuses sizes that make no part.");
+  module.def("place_parts", &place_parts, py::arg("mockup"),
+             "Where each instance goes, in order of the placements.");
+  module.def("faces_of", &faces_of, py::arg("part"), "The flat faces a part can be placed by.");
+}
+
+}  // namespace spotblue::python

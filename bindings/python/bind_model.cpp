@@ -1,0 +1,126 @@
+#include <pybind11/stl/filesystem.h>
+
+#include "bind.hpp"
+#include "choices.hpp"
+#include "long_call.hpp"
+#include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/read.hpp"
+#include "view.hpp"
+
+namespace spotblue::python {
+namespace {
+
+void bind_features(py::module_& module) {
+  View<Cylinder>(module, "Cylinder", "A cylindrical hole or shaft of one product.")
+      .value("name", &Cylinder::name, "\"bore 44\", \"outside 30 @ 12\"")
+      .choice("side", &Cylinder::side, kSides, "internal: a hole; external: a shaft")
+      .value("diameter_mm", &Cylinder::diameter, "mm")
+      .value("axis", &Cylinder::axis, "in the product's frame")
+      .value("intervals_mm", &Cylinder::intervals, "stretches of the axis that have surface")
+      .degrees("coverage_deg", &Cylinder::coverage, "angles covered, up to 360")
+      .choice("recognised_from", &Cylinder::source, kSources, "surface in the file")
+      .done();
+  View<Cone>(module, "Cone", "A conical hole or shaft of one product.")
+      .value("name", &Cone::name, "\"taper bore 20/24\"")
+      .choice("side", &Cone::side, kSides, "internal: a hole; external: a shaft")
+      .value("axis", &Cone::axis, "in the product's frame; the radius grows along it")
+      .value("radius_mm", &Cone::radius, "at axis.at")
+      .degrees("half_angle_deg", &Cone::half_angle, "between axis and surface")
+      .value("intervals_mm", &Cone::intervals, "stretches of the axis that have surface")
+      .degrees("coverage_deg", &Cone::coverage, "angles covered, up to 360")
+      .choice("recognised_from", &Cone::source, kSources, "surface in the file")
+      .done();
+  View<Plane>(module, "Plane", "A plane face of one product.")
+      .value("name", &Plane::name, "\"face 60 @ 8\"")
+      .value("at", &Plane::at, "a point on it, product's frame, mm")
+      .value("normal", &Plane::normal, "out of the material")
+      .value("u", &Plane::u, "the first axis of its outline; the second is normal x u")
+      .computed(
+          "area_mm2", [](const Plane& plane) { return area(plane.outline); }, "mm2")
+      .value("outline", &Plane::outline, "in (u, v) from at")
+      .choice("recognised_from", &Plane::source, kSources, "surface in the file")
+      .done();
+  View<Width>(module, "Width", "A slot or key: two opposite parallel planes.")
+      .value("name", &Width::name, "\"slot 8\", \"width 8\"")
+      .choice("side", &Width::side, kSides, "internal: a slot; external: a key")
+      .value("first", &Width::first, "number of a plane of the product, from 0")
+      .value("second", &Width::second, "number of the other one")
+      .value("width_mm", &Width::width, "mm")
+      .done();
+}
+
+std::string product_shown(const Product& product) {
+  return "<Product " + product.id + ": " + std::to_string(product.cylinders.size()) +
+         " cylinders, " + std::to_string(product.cones.size()) + " cones, " +
+         std::to_string(product.planes.size()) + " planes, " +
+         std::to_string(product.widths.size()) + " widths>";
+}
+
+std::string model_shown(const Model& model) {
+  return "<Model of " + model.file.name + ": " + std::to_string(model.products.size()) +
+         " products, " + std::to_string(model.occurrences.size()) + " occurrences>";
+}
+
+void bind_products(py::module_& module) {
+  View<Product>(module, "Product", "A part, analysed once however often it occurs.")
+      .value("id", &Product::id, "unique in the model")
+      .value("name", &Product::name, "as the file says")
+      .value("solids", &Product::solids, "number of solids")
+      .value("faces", &Product::faces, "number of faces")
+      .value("volume_mm3", &Product::volume, "of all its solids")
+      .value("closed", &Product::closed, "every shell of every solid closed")
+      .value("box", &Product::box, "in the product's frame")
+      .value("cylinders", &Product::cylinders, "holes and shafts")
+      .value("cones", &Product::cones, "tapers")
+      .value("planes", &Product::planes, "flat faces")
+      .value("widths", &Product::widths, "slots and keys")
+      .shown_by(&product_shown)
+      .done();
+  View<Occurrence>(module, "Occurrence", "A product placed in the assembly.")
+      .value("id", &Occurrence::id, "the path, unique in the model")
+      .value("path", &Occurrence::path, "names from the root down")
+      .value("product", &Occurrence::product, "number of its product, from 0")
+      .value("frame", &Occurrence::frame, "product frame to assembly frame")
+      .value("mirrored", &Occurrence::mirrored, "placed as its mirror image")
+      .value("box", &Occurrence::box, "in the assembly's frame")
+      .done();
+  View<FileInfo>(module, "FileInfo", "The STEP file that was read.")
+      .value("name", &FileInfo::name, "as the caller gave it")
+      .value("sha256", &FileInfo::sha256, "of its bytes")
+      .value("protocol", &FileInfo::protocol, "AP203, AP214 or AP242")
+      .value("unit", &FileInfo::unit, "of length, as the file is written")
+      .done();
+  View<Note>(module, "Note", "A remark a reader of the result must know.")
+      .value("about", &Note::about, "part or file")
+      .value("text", &Note::text, "the remark")
+      .done();
+}
+
+}  // namespace
+
+void bind_model(py::module_& module) {
+  bind_features(module);
+  bind_products(module);
+  View<Model, std::shared_ptr<Model>>(module, "Model", "What is known of a STEP file once read.")
+      .value("file", &Model::file, "the file")
+      .value("products", &Model::products, "parts")
+      .value("occurrences", &Model::occurrences, "where they are")
+      .value("notes", &Model::notes, "remarks of the reading")
+      .value("semantic_sizes", &Model::semantic_sizes, "sizes the file itself states")
+      .shown_by(&model_shown)
+      .done();
+  module.def("kernel_version", &kernel_version, "Version of Open CASCADE: \"7.6.3\".");
+  module.def(
+      "read",
+      [](const std::filesystem::path& file, bool accept_partial) {
+        const Completeness completeness =
+            accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+        return std::make_shared<Model>(
+            long_call([=] { return read_step(file, ReadLimits{}, completeness); }));
+      },
+      py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
+      "Reads a STEP file (AP203, AP214, AP242; any length unit) into plain values in mm.");
+}
+
+}  // namespace spotblue::python

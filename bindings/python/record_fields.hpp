@@ -1,0 +1,73 @@
+#pragma once
+/// @file
+/// Further kinds of field of a Record: enumerations by name, angles in degrees, limits as pairs.
+
+#include <array>
+#include <cstddef>
+#include <numbers>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "numbers.hpp"
+#include "record.hpp"
+
+namespace spotblue::python {
+
+/// Number of the name among `names`. @throws ValueError naming those there are.
+[[nodiscard]] std::size_t choice_index(const std::string& name, const char* const* names,
+                                       std::size_t count);
+
+using LimitsMm = std::pair<double, double>;
+
+/// An enumeration by the names of its values, in order.
+template <class T, class E, std::size_t N>
+void choice_field(Record<T>& record, const char* name, E T::*member,
+                  const std::array<const char*, N>& names, const char* doc) {
+  record.computed(
+      name,
+      [member, &names](const T& value) {
+        return std::string(names.at(static_cast<std::size_t>(value.*member)));
+      },
+      [member, &names](T& value, const std::string& given) {
+        value.*member = static_cast<E>(choice_index(given, names.data(), N));
+      },
+      doc);
+}
+
+/// An angle held in rad, in degrees.
+template <class T>
+void degrees_field(Record<T>& record, const char* name, double T::*member, const char* doc) {
+  record.computed(
+      name, [member](const T& value) { return value.*member * 180.0 / std::numbers::pi; },
+      [member](T& value, double given) { value.*member = given * std::numbers::pi / 180.0; }, doc);
+}
+
+[[nodiscard]] inline LimitsMm to_pair(const Limits& limits) {
+  return {limits.lower.in_mm(), limits.upper.in_mm()};
+}
+/// @throws Error bad_input when the limits are reversed or not finite.
+[[nodiscard]] Limits from_pair(const LimitsMm& pair);
+
+template <class T>
+void limits_field(Record<T>& record, const char* name, Limits T::*member, const char* doc) {
+  record.computed(
+      name, [member](const T& value) { return to_pair(value.*member); },
+      [member](T& value, const LimitsMm& given) { value.*member = from_pair(given); }, doc);
+}
+template <class T>
+void maybe_limits(Record<T>& record, const char* name, std::optional<Limits> T::*member,
+                  const char* doc) {
+  record.computed(
+      name,
+      [member](const T& value) {
+        const auto& limits = value.*member;
+        return limits ? std::optional(to_pair(*limits)) : std::nullopt;
+      },
+      [member](T& value, const std::optional<LimitsMm>& given) {
+        value.*member = given ? std::optional(from_pair(*given)) : std::nullopt;
+      },
+      doc);
+}
+
+}  // namespace spotblue::python

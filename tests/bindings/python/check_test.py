@@ -1,0 +1,124 @@
+"""A job judged from Python comes out as the program judges it."""
+
+from __future__ import annotations
+
+import json
+import math
+import unittest
+from pathlib import Path
+
+import demo
+import spotblue
+
+PLAN = "ink-disc-plan-b"
+
+
+class CheckTest(unittest.TestCase):
+    result: spotblue.CheckResult
+
+    @classmethod
+    def setUpClass(cls) -> None:
+        cls.result = spotblue.check(demo.job(PLAN))
+
+    def test_json_is_the_programs_own(self) -> None:
+        program = demo.without_seconds(demo.said("check", "--json", demo.job(PLAN)))
+        self.assertEqual(demo.without_seconds(self.result.to_json()), program)
+
+    def test_text_is_the_programs_own(self) -> None:
+        self.assertEqual(self.result.to_text(), demo.said("check", demo.job(PLAN)))
+
+    def test_findings_carry_numbers_and_texts(self) -> None:
+        listed = json.loads(self.result.to_json())["findings"]
+        for finding, row in zip(self.result.findings, listed):
+            self.assertEqual(finding.outcome, row["outcome"])
+            self.assertEqual(finding.wanted, row.get("wanted", {}))
+            self.assertEqual(finding.found, row.get("found", {}))
+            self.assertEqual(finding.margin, row.get("margin", {}))
+        count = self.result.outcomes
+        self.assertEqual(
+            count.conforming + count.nonconforming + count.undecided, len(self.result.findings)
+        )
+
+    def test_a_look_is_judged_by_a_job(self) -> None:
+        job = spotblue.read_job(demo.job(PLAN))
+        judged = spotblue.judge(job, spotblue.look(job.model))
+        self.assertEqual(judged.findings, self.result.findings)
+        self.assertEqual(spotblue.check(job).findings, self.result.findings)
+
+    def test_the_array_has_a_row_a_finding(self) -> None:
+        rows = self.result.findings_array()
+        self.assertEqual(rows["outcome"].tolist(), [one.outcome for one in self.result.findings])
+        self.assertTrue(any(not math.isnan(margin) for margin in rows["margin_mm"]))
+
+    def test_html_says_the_outcome_as_a_word(self) -> None:
+        self.assertIn("<td>nonconforming</td>", self.result._repr_html_())
+        self.assertRegex(repr(self.result), r"\d+ conforming, \d+ nonconforming, \d+ undecided")
+
+    def test_a_draft_is_a_job_that_can_be_judged(self) -> None:
+        file = demo.folder() / "drafted.job.toml"
+        file.write_text(spotblue.draft(self.result.look, demo.step(PLAN), unit="mm"))
+        self.assertEqual(file.read_text(), demo.said("draft", "--unit", "mm", demo.step(PLAN)))
+        self.assertGreater(spotblue.check(file).outcomes.undecided, 0)
+
+    def test_plans_are_compared_as_the_program_does(self) -> None:
+        jobs = [demo.job(f"ink-disc-plan-{plan}") for plan in "abc"]
+        comparison = spotblue.compare([jobs[0], self.result, jobs[2]])
+        self.assertEqual(comparison.to_text(), demo.said("compare", *jobs))
+        self.assertEqual(len(comparison.costs), 3)
+        self.assertEqual(json.loads(comparison.to_json())["best"], comparison.best)
+        self.assertIn("<table>", comparison._repr_html_())
+
+    def test_one_plan_is_no_comparison(self) -> None:
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.compare([self.result])
+
+
+class JobTest(unittest.TestCase):
+    def test_a_job_is_built_in_code(self) -> None:
+        look = spotblue.look(demo.step(PLAN))
+        seat = look.seats.radial[0]
+        want = spotblue.FitWant(
+            hole=look.feature_id(seat.hole),
+            shaft=look.feature_id(seat.shaft),
+            rule=spotblue.ClearanceLimits(
+                least_mm=seat.clearance_mm - 0.01, greatest_mm=seat.clearance_mm + 0.01
+            ),
+        )
+        job = spotblue.Job(
+            model=demo.step(PLAN),
+            fits=[want],
+            settings=spotblue.JobSettings(default_uncertainty_mm=0.001),
+        )
+        judged = spotblue.judge(job, look)
+        about = [finding for finding in judged.findings if want.hole in finding.about]
+        self.assertEqual(about[0].outcome, "conforming")
+
+    def test_a_job_comes_back_from_json(self) -> None:
+        for file in sorted(Path(demo.folder()).glob("*.job.toml")):
+            job = spotblue.read_job(file)
+            self.assertEqual(spotblue.from_json(spotblue.to_json(job)), job)
+
+    def test_limits_the_wrong_way_round_are_refused(self) -> None:
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.EndPlayWant(of="Wheel", gap_mm=(0.3, 0.1))
+
+    def test_a_word_that_is_no_choice_is_refused_with_those_there_are(self) -> None:
+        with self.assertRaisesRegex(spotblue.BadInputError, "to make"):
+            spotblue.JobPart(part="Wheel", state="lost")
+
+    def test_a_feature_name_is_taken_apart(self) -> None:
+        name = spotblue.parse_feature_name("Wheel: bore 44 @ 12")
+        assert name is not None
+        self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", [44.0]))
+        self.assertIsNone(spotblue.parse_feature_name("Wheel"))
+
+    def test_a_job_without_entries_names_its_model(self) -> None:
+        self.assertEqual(spotblue.bare_job("a.step", "in").unit, "inch")
+
+    def test_text_that_is_no_json_is_refused(self) -> None:
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.from_json("{")
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,110 @@
+"""A look from Python tells what the program tells."""
+
+from __future__ import annotations
+
+import json
+import logging
+import unittest
+
+import demo
+import numpy as np
+import spotblue
+
+PLAN = "ink-disc-plan-b"
+
+
+class LookTest(unittest.TestCase):
+    look: spotblue.Look
+
+    @classmethod
+    def setUpClass(cls) -> None:
+        cls.look = spotblue.look(demo.step(PLAN))
+
+    def test_json_is_the_programs_own(self) -> None:
+        program = demo.without_seconds(demo.said("look", "--json", demo.step(PLAN)))
+        self.assertEqual(demo.without_seconds(self.look.to_json()), program)
+
+    def test_text_is_the_programs_own(self) -> None:
+        self.assertEqual(self.look.to_text(), demo.said("look", demo.step(PLAN)))
+        inches = demo.said("look", "--unit", "in", demo.step(PLAN))
+        self.assertEqual(self.look.to_text(unit="in"), inches)
+
+    def test_seats_carry_their_numbers_with_units(self) -> None:
+        listed = json.loads(self.look.to_json())["radial_seats"]
+        self.assertEqual(len(self.look.seats.radial), len(listed))
+        for seat, row in zip(self.look.seats.radial, listed):
+            self.assertEqual(self.look.feature_id(seat.hole), row["hole"]["feature"])
+            self.assertEqual(seat.clearance_mm, row["clearance_mm"])
+            self.assertEqual(seat.coverage_deg, row["coverage_deg"])
+            self.assertEqual(seat.tilt_deg, row["tilt_deg"])
+
+    def test_values_outlive_the_look_they_are_part_of(self) -> None:
+        cylinder = spotblue.look(demo.step(PLAN)).model.products[0].cylinders[0]
+        self.assertEqual(cylinder, self.look.model.products[0].cylinders[0])
+
+    def test_repr_says_what_was_found(self) -> None:
+        self.assertIn("ink-disc-plan-b.step: ", repr(self.look))
+        self.assertIn("clearance_mm=", repr(self.look.seats.radial[0]))
+
+    def test_html_escapes_names(self) -> None:
+        self.assertIn("<table>", self.look._repr_html_())
+        self.assertNotIn("<script", self.look._repr_html_())
+
+    def test_arrays_have_a_row_a_seat(self) -> None:
+        seats = self.look.radial_seats_array()
+        self.assertEqual(
+            seats["clearance_mm"].tolist(), [seat.clearance_mm for seat in self.look.seats.radial]
+        )
+        self.assertIsNot(seats, self.look.radial_seats_array())
+        axial = self.look.axial_seats_array()
+        self.assertEqual(axial["gap_mm"].tolist(), [seat.gap_mm for seat in self.look.seats.axial])
+        clashes = self.look.clashes_array()
+        self.assertEqual(len(clashes), len(self.look.clash.clashes))
+        features = self.look.features_array()
+        holes = features[(features["kind"] == "cylinder") & (features["side"] == "internal")]
+        self.assertTrue(np.all(holes["size_mm"] > 0))
+
+    def test_a_model_that_was_read_is_looked_at_without_its_file(self) -> None:
+        model = spotblue.read(demo.step(PLAN))
+        self.assertEqual(len(model.products), len(self.look.model.products))
+        again = spotblue.look_at(model)
+        self.assertEqual(len(again.seats.radial), len(self.look.seats.radial))
+        self.assertEqual(spotblue.feature_id(model, again.seats.radial[0].hole),
+                         self.look.feature_id(self.look.seats.radial[0].hole))  # fmt: skip
+
+    def test_a_feature_of_no_occurrence_is_refused(self) -> None:
+        with self.assertRaises(spotblue.BadInputError):
+            self.look.feature_id(spotblue.FeatureRef(occurrence=10_000))
+
+    def test_a_missing_file_is_named(self) -> None:
+        with self.assertRaises(spotblue.FileAccessError) as caught:
+            spotblue.look("no/such.step", accept_partial=True)
+        self.assertEqual(caught.exception.file, "no/such.step")
+
+    def test_the_log_reaches_python(self) -> None:
+        with self.assertLogs("spotblue", logging.INFO) as log:
+            spotblue.look(demo.step(PLAN))
+        self.assertIn("looked at", log.output[0])
+
+    def test_the_kernel_names_its_version(self) -> None:
+        self.assertRegex(spotblue.kernel_version(), r"^\d+\.\d+")
+
+
+class RegionTest(unittest.TestCase):
+    def test_a_disc_less_a_smaller_one_is_a_ring(self) -> None:
+        # Area of a circle, any handbook: pi d^2 / 4.
+        whole = spotblue.disc(spotblue.Point2(), 10.0)
+        hole = spotblue.disc(spotblue.Point2(), 4.0)
+        ring = spotblue.subtract(whole, hole)
+        self.assertAlmostEqual(spotblue.area_mm2(ring), np.pi * (100 - 16), places=9)
+        self.assertAlmostEqual(spotblue.area_mm2(spotblue.intersect(whole, hole)), np.pi * 16)
+        self.assertFalse(spotblue.contains(ring, spotblue.Point2(u=1.0)))
+        self.assertEqual(spotblue.reach(ring, spotblue.Point2()).greatest_mm, 10.0)
+        self.assertEqual(spotblue.extent(ring).high.u, 10.0)
+        self.assertEqual(len(spotblue.inner_points(ring, 3)), 3)
+        moved = spotblue.mapped(ring, spotblue.PlaneMap(origin=spotblue.Point2(u=100.0)))
+        self.assertEqual(spotblue.extent(moved).high.u, 110.0)
+
+
+if __name__ == "__main__":
+    unittest.main()
