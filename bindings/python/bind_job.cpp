@@ -17,8 +17,8 @@ void bind_job_settings(py::module_& module) {
       .field("friction_least", &Conditions::friction_least, "of pressed joints")
       .field("friction_greatest", &Conditions::friction_greatest, "of pressed joints")
       .field("rz_um", &Conditions::rz_um, "of features without a surface of their own");
-  maybe_length(conditions, "slip_clearance_mm", &Conditions::slip_clearance,
-               "for a slip-in assembly; None: 0.001 of the diameter");
+  optional_length(conditions, "slip_clearance_mm", &Conditions::slip_clearance,
+                  "for a slip-in assembly; None: 0.001 of the diameter");
   conditions.field("untoleranced", &Conditions::untoleranced, "ISO 2768-1 class")
       .length("cleaning_mm", &Conditions::cleaning, "metal to clean off each side of the stock")
       .done();

@@ -14,11 +14,11 @@ void bind_part_entries(py::module_& module) {
                       "What a part is to be cut from; None where a form has "
                       "no such size.");
   choice_field(stock, "form", &Stock::form, kStockForms, "bar, tube, slug or plate");
-  maybe_length(stock, "diameter_mm", &Stock::diameter, "outside");
-  maybe_length(stock, "inner_diameter_mm", &Stock::inner_diameter, "of a tube");
-  maybe_length(stock, "length_mm", &Stock::length, "mm");
-  maybe_length(stock, "width_mm", &Stock::width, "of a plate");
-  maybe_length(stock, "thickness_mm", &Stock::thickness, "of a plate");
+  optional_length(stock, "diameter_mm", &Stock::diameter, "outside");
+  optional_length(stock, "inner_diameter_mm", &Stock::inner_diameter, "of a tube");
+  optional_length(stock, "length_mm", &Stock::length, "mm");
+  optional_length(stock, "width_mm", &Stock::width, "of a plate");
+  optional_length(stock, "thickness_mm", &Stock::thickness, "of a plate");
   stock.done();
   Record<JobPart> part(module, "JobPart", "What is known of a part.");
   part.field("part", &JobPart::part, "product id, or an occurrence path")
@@ -46,18 +46,18 @@ void bind_measured(py::module_& module) {
   Record<MeasuredSize> size(module, "MeasuredSize", "A size taken with an instrument.");
   size.field("feature", &MeasuredSize::feature, "\"Wheel: bore 44\"")
       .length("value_mm", &MeasuredSize::value, "mm");
-  maybe_length(size, "uncertainty_mm", &MeasuredSize::uncertainty, "expanded, k = 2, or None");
+  optional_length(size, "uncertainty_mm", &MeasuredSize::uncertainty, "expanded, k = 2, or None");
   size.field("line", &MeasuredSize::line, "of the job file; 0 in code").done();
   Record<MeasuredGap> gap(module, "MeasuredGap", "A gap between two faces taken with a feeler.");
   gap.field("a", &MeasuredGap::a, "a face's name")
       .field("b", &MeasuredGap::b, "a face's name")
       .length("value_mm", &MeasuredGap::value, "mm");
-  maybe_length(gap, "uncertainty_mm", &MeasuredGap::uncertainty, "expanded, k = 2, or None");
+  optional_length(gap, "uncertainty_mm", &MeasuredGap::uncertainty, "expanded, k = 2, or None");
   gap.field("line", &MeasuredGap::line, "of the job file; 0 in code").done();
   Record<PartLength> length(module, "PartLength", "The distance between two faces of one part.");
   length.field("a", &PartLength::a, "a face's name").field("b", &PartLength::b, "a face's name");
-  maybe_length(length, "measured_mm", &PartLength::measured, "or None");
-  maybe_length(length, "uncertainty_mm", &PartLength::uncertainty, "expanded, k = 2, or None");
+  optional_length(length, "measured_mm", &PartLength::measured, "or None");
+  optional_length(length, "uncertainty_mm", &PartLength::uncertainty, "expanded, k = 2, or None");
   maybe_limits(length, "limits_mm", &PartLength::limits, "(lower, upper) or None");
   length.field("line", &PartLength::line, "of the job file; 0 in code").done();
   Record<Surface>(module, "Surface", "The roughness of one feature.")

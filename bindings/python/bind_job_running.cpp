@@ -42,11 +42,11 @@ void bind_meshes(py::module_& module) {
   Record<MeshGear> gear(module, "MeshGear", "One gear of a mesh.");
   gear.field("part", &MeshGear::part, "product id or occurrence path")
       .field("teeth", &MeshGear::teeth, "number");
-  maybe_length(gear, "thickness_mm", &MeshGear::thickness, "of a tooth, or None");
+  optional_length(gear, "thickness_mm", &MeshGear::thickness, "of a tooth, or None");
   gear.field("span", &MeshGear::span, "ToothSpan or None")
       .field("pins", &MeshGear::pins, "OverPins or None");
-  maybe_length(gear, "tip_diameter_mm", &MeshGear::tip_diameter, "None: from the module");
-  maybe_length(gear, "root_diameter_mm", &MeshGear::root_diameter, "None: from the module");
+  optional_length(gear, "tip_diameter_mm", &MeshGear::tip_diameter, "None: from the module");
+  optional_length(gear, "root_diameter_mm", &MeshGear::root_diameter, "None: from the module");
   gear.done();
   Record<Mesh> mesh(module, "Mesh", "Two external involute gears that run together.");
   mesh.field("a", &Mesh::a, "one gear")
@@ -75,8 +75,8 @@ void bind_cut(py::module_& module) {
   cut.field("feature", &Cut::feature, "as it will be")
       .length("before_mm", &Cut::before, "diameter before the cut; 0 for a face")
       .length("depth_mm", &Cut::depth, "faced off; 0 for a diameter");
-  maybe_length(cut, "fillet_mm", &Cut::fillet, "radius in the new shoulder's corner, or None");
-  maybe_length(cut, "mate_corner_mm", &Cut::mate_corner, "of the part against it, or None");
+  optional_length(cut, "fillet_mm", &Cut::fillet, "radius in the new shoulder's corner, or None");
+  optional_length(cut, "mate_corner_mm", &Cut::mate_corner, "of the part against it, or None");
   cut.field("torque_nm", &Cut::torque_nm, "N m, or None")
       .field("bending_nm", &Cut::bending_nm, "N m, or None")
       .field("line", &Cut::line, "of the job file; 0 in code")

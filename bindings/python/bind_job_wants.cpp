@@ -12,7 +12,7 @@ void bind_rules(py::module_& module) {
   Record<ClassFit> class_fit(module, "ClassFit", "A fit by its class: \"H7/s6\" or \"FN2\".");
   choice_field(class_fit, "system", &ClassFit::system, kFitSystems, "\"ISO 286\" or \"ANSI B4.1\"");
   class_fit.field("text", &ClassFit::text, "\"H7/s6\"");
-  maybe_length(class_fit, "nominal_mm", &ClassFit::nominal, "None: taken from the features");
+  optional_length(class_fit, "nominal_mm", &ClassFit::nominal, "None: taken from the features");
   class_fit.done();
   Record<ClearanceLimits>(module, "ClearanceLimits", "Plain limits of the diametral clearance.")
       .length("least_mm", &ClearanceLimits::least, "negative: interference")
@@ -21,13 +21,13 @@ void bind_rules(py::module_& module) {
   Record<PerDiameter> per(module, "PerDiameter", "So much clearance for each unit of diameter.");
   per.field("clearance", &PerDiameter::clearance, "length per length")
       .length("tolerance_mm", &PerDiameter::tolerance, "either way");
-  maybe_length(per, "nominal_mm", &PerDiameter::nominal, "None: taken from the features");
+  optional_length(per, "nominal_mm", &PerDiameter::nominal, "None: taken from the features");
   per.done();
   Record<LimitsOfBoth> both(module, "LimitsOfBoth", "Hole and shaft each by limits of its own.");
   limits_field(both, "hole_mm", &LimitsOfBoth::hole, "(lower, upper)");
   limits_field(both, "shaft_mm", &LimitsOfBoth::shaft, "(lower, upper)");
-  maybe_length(both, "hole_nominal_mm", &LimitsOfBoth::hole_nominal, "or None");
-  maybe_length(both, "shaft_nominal_mm", &LimitsOfBoth::shaft_nominal, "or None");
+  optional_length(both, "hole_nominal_mm", &LimitsOfBoth::hole_nominal, "or None");
+  optional_length(both, "shaft_nominal_mm", &LimitsOfBoth::shaft_nominal, "or None");
   both.field("text", &LimitsOfBoth::text, "\"H7/s6\"")
       .field("basis", &LimitsOfBoth::basis, "where the limits are from")
       .done();
@@ -60,7 +60,7 @@ void bind_size_want(py::module_& module) {
             }
           },
           "a class (\"H7\") or (lower, upper) in mm");
-  maybe_length(size, "nominal_mm", &SizeWant::nominal, "for a class; None: the feature's");
+  optional_length(size, "nominal_mm", &SizeWant::nominal, "for a class; None: the feature's");
   size.field("line", &SizeWant::line, "of the job file; 0 in code").done();
 }
 

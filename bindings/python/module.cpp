@@ -7,8 +7,8 @@
 PYBIND11_MODULE(_kernel, module) {
   module.doc() = "The C++ kernel of spotblue; import spotblue instead.";
   spotblue::python::translate_errors();
-  spotblue::python::bind_numbers(module);
   spotblue::python::bind_log(module);
+  spotblue::python::bind_numbers(module);
   spotblue::python::bind_region(module);
   spotblue::python::bind_semantic_size(module);
   spotblue::python::bind_model(module);

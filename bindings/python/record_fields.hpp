@@ -9,6 +9,7 @@
 #include <string>
 #include <utility>
 
+#include "numbers.hpp"
 #include "record.hpp"
 
 namespace spotblue::python {
@@ -40,22 +41,6 @@ void degrees_field(Record<T>& record, const char* name, double T::*member, const
   record.computed(
       name, [member](const T& value) { return value.*member * 180.0 / std::numbers::pi; },
       [member](T& value, double given) { value.*member = given * std::numbers::pi / 180.0; }, doc);
-}
-
-/// A length that may be absent: None.
-template <class T>
-void maybe_length(Record<T>& record, const char* name, std::optional<Length> T::*member,
-                  const char* doc) {
-  record.computed(
-      name,
-      [member](const T& value) {
-        const auto& length = value.*member;
-        return length ? std::optional(length->in_mm()) : std::nullopt;
-      },
-      [member](T& value, std::optional<double> given) {
-        value.*member = given ? std::optional(Length::mm(*given)) : std::nullopt;
-      },
-      doc);
 }
 
 [[nodiscard]] inline LimitsMm to_pair(const Limits& limits) {

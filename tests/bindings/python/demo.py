@@ -21,8 +21,10 @@ SOURCE = Path(os.environ["SPOTBLUE_SOURCE"])
 @cache
 def folder() -> Path:
     """A copy of models/ with an empty out/ beside the mock-ups."""
-    made = Path(tempfile.mkdtemp(prefix="spotblue-test-"))
-    atexit.register(shutil.rmtree, made, ignore_errors=True)
+    top = Path(tempfile.mkdtemp(prefix="spotblue-test-"))
+    atexit.register(shutil.rmtree, top, ignore_errors=True)
+    made = top / "models"
+    made.mkdir()
     for file in (SOURCE / "models").glob("*.toml"):
         shutil.copy(file, made)
     (made / "out").mkdir()
