@@ -180,7 +180,7 @@ std::string form_name(StockForm form) {
   return "plate";
 }
 
-BlockPart as_block(const Product& product) {
+FlatPart as_block(const Product& product) {
   const Point size = product.box.high - product.box.low;
   return {size.x, size.y, size.z};
 }
@@ -241,7 +241,7 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
       finding.found.push_back({"bore_mm", turned->size.bore_mm});
     }
   } else {
-    const BlockPart block = as_block(product);
+    const FlatPart block = as_block(product);
     finding.found = {{"box_x_mm", block.length_mm},
                      {"box_y_mm", block.width_mm},
                      {"box_z_mm", block.thickness_mm}};

@@ -46,7 +46,7 @@ void require_part(const RoundPart& part) {
 }
 
 // Longest first.
-std::array<double, 3> sizes_of(const BlockPart& part) {
+std::array<double, 3> sizes_of(const FlatPart& part) {
   std::array<double, 3> sizes{part.length_mm, part.width_mm, part.thickness_mm};
   for (const double size : sizes) {
     require_positive(size, "part", "mm");
@@ -117,7 +117,7 @@ StockCheck check_stock(const RoundPart& part, const BlockStock& stock, double cl
   return in_block(part.outside_mm + off, part.outside_mm + off, part.length_mm + off, stock);
 }
 
-StockCheck check_stock(const BlockPart& part, const RoundStock& stock, double cleaning_mm) {
+StockCheck check_stock(const FlatPart& part, const RoundStock& stock, double cleaning_mm) {
   const std::array<double, 3> sizes = sizes_of(part);
   require_round(stock);
   require_not_negative(cleaning_mm, "cleaning_mm", "mm");
@@ -132,7 +132,7 @@ StockCheck check_stock(const BlockPart& part, const RoundStock& stock, double cl
   return check;
 }
 
-StockCheck check_stock(const BlockPart& part, const BlockStock& stock, double cleaning_mm) {
+StockCheck check_stock(const FlatPart& part, const BlockStock& stock, double cleaning_mm) {
   const std::array<double, 3> sizes = sizes_of(part);
   require_not_negative(cleaning_mm, "cleaning_mm", "mm");
   const double off = 2.0 * cleaning_mm;

@@ -57,13 +57,13 @@ TEST(Stock, ARingFromPlateNeedsItsDiameterBothWays) {
 TEST(Stock, ABlockFromABarMustLieInItsCircle) {
   // 30 x 40 lies in a circle of 50.
   const StockCheck check =
-      check_stock(BlockPart{40.0, 90.0, 30.0}, RoundStock{52.0, 0.0, 92.0}, 1.0);
+      check_stock(FlatPart{40.0, 90.0, 30.0}, RoundStock{52.0, 0.0, 92.0}, 1.0);
   EXPECT_NEAR(margin_of(check, "diameter"), 0.0, 1e-12);
   EXPECT_NEAR(margin_of(check, "length"), 0.0, 1e-12);
 }
 
 TEST(Stock, APlatesMissingSizeIsNotJudgedAndItsVolumeUnknown) {
-  const StockCheck check = check_stock(BlockPart{40.0, 90.0, 10.0}, BlockStock{{}, {}, 12.0}, 1.0);
+  const StockCheck check = check_stock(FlatPart{40.0, 90.0, 10.0}, BlockStock{{}, {}, 12.0}, 1.0);
   ASSERT_EQ(check.margins.size(), 1U);
   EXPECT_NEAR(margin_of(check, "thickness"), 0.0, 1e-12);
   EXPECT_FALSE(check.volume_mm3.has_value());

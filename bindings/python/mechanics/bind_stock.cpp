@@ -20,10 +20,10 @@ void bind_stock_values(py::module_& module) {
       .field("bore_mm", &RoundPart::bore_mm, "Least bore right through, mm; 0 without one.")
       .field("length_mm", &RoundPart::length_mm, "mm, > 0.")
       .done();
-  Record<BlockPart>(module, "BlockPart", "A part with flat sides: the box round it, mm.")
-      .field("length_mm", &BlockPart::length_mm, "mm, > 0.")
-      .field("width_mm", &BlockPart::width_mm, "mm, > 0.")
-      .field("thickness_mm", &BlockPart::thickness_mm, "mm, > 0.")
+  Record<FlatPart>(module, "FlatPart", "A part with flat sides: the box round it, mm.")
+      .field("length_mm", &FlatPart::length_mm, "mm, > 0.")
+      .field("width_mm", &FlatPart::width_mm, "mm, > 0.")
+      .field("thickness_mm", &FlatPart::thickness_mm, "mm, > 0.")
       .done();
   Record<StockMargin>(module, "StockMargin", "Room left at one size once both sides are cleaned.")
       .field("size", &StockMargin::size, "diameter, bore, length, width or thickness.")
@@ -59,9 +59,9 @@ Args:
 Raises: BadInputError naming the argument out of range.)");
   bind_check_stock<RoundPart, BlockStock>(
       module, "A turned part out of a plate, its axis square to the plate; mm.");
-  bind_check_stock<BlockPart, RoundStock>(
+  bind_check_stock<FlatPart, RoundStock>(
       module, "A flat-sided part out of bar, its longest size along the bar; mm.");
-  bind_check_stock<BlockPart, BlockStock>(
+  bind_check_stock<FlatPart, BlockStock>(
       module, "A flat-sided part out of a plate, its least size through the plate; mm.");
 }
 

@@ -7,7 +7,6 @@ strength.
 from spotblue._kernel.mechanics import (
     BearingRatios,
     BearingSizes,
-    BlockPart,
     BlockStock,
     BushInHub,
     ChainRing,
@@ -17,6 +16,7 @@ from spotblue._kernel.mechanics import (
     DRY_ICE_C,
     DRY_ICE_SHARE,
     Elastic,
+    FlatPart,
     GREAT_ROUGHNESS_LOSS,
     GearCircles,
     GearMesh,
@@ -139,7 +139,6 @@ from spotblue._kernel.mechanics import (
 __all__ = [
     "BearingRatios",
     "BearingSizes",
-    "BlockPart",
     "BlockStock",
     "BushInHub",
     "ChainRing",
@@ -149,6 +148,7 @@ __all__ = [
     "DRY_ICE_C",
     "DRY_ICE_SHARE",
     "Elastic",
+    "FlatPart",
     "GREAT_ROUGHNESS_LOSS",
     "GearCircles",
     "GearMesh",

@@ -105,7 +105,7 @@ class Stock(unittest.TestCase):
         ring = mechanics.RoundPart(outside_mm=44.0, bore_mm=30.0, length_mm=8.0)
         plate = mechanics.BlockStock(length_mm=100.0, width_mm=45.0, thickness_mm=10.0)
         self.assertFalse(mechanics.check_stock(ring, plate, cleaning_mm=1.0).fits)
-        block = mechanics.BlockPart(length_mm=40.0, width_mm=90.0, thickness_mm=30.0)
+        block = mechanics.FlatPart(length_mm=40.0, width_mm=90.0, thickness_mm=30.0)
         # 30 x 40 lies in a circle of 50.
         bar = mechanics.RoundStock(diameter_mm=52.0, length_mm=92.0)
         found = mechanics.check_stock(block, bar, cleaning_mm=1.0)

@@ -111,16 +111,6 @@ class BearingSizes(base._Record):
         wall_mm: float | None = ...,
     ) -> None: ...
 
-class BlockPart(base._Record):
-    """A part with flat sides: the box round it, mm."""
-
-    length_mm: float
-    width_mm: float
-    thickness_mm: float
-    def __init__(
-        self, *, length_mm: float = ..., width_mm: float = ..., thickness_mm: float = ...
-    ) -> None: ...
-
 class BlockStock(base._Record):
     """Plate or block, mm; None: as large as needed."""
 
@@ -225,6 +215,16 @@ class Elastic(base._Record):
         yield_mpa: float | None = ...,
         tensile_mpa: float | None = ...,
         gives_way: GivesWay = ...,
+    ) -> None: ...
+
+class FlatPart(base._Record):
+    """A part with flat sides: the box round it, mm."""
+
+    length_mm: float
+    width_mm: float
+    thickness_mm: float
+    def __init__(
+        self, *, length_mm: float = ..., width_mm: float = ..., thickness_mm: float = ...
     ) -> None: ...
 
 class GearCircles(base._Record):
@@ -815,9 +815,9 @@ def check_stock(part: RoundPart, stock: RoundStock, *, cleaning_mm: float) -> St
 @overload
 def check_stock(part: RoundPart, stock: BlockStock, *, cleaning_mm: float) -> StockCheck: ...
 @overload
-def check_stock(part: BlockPart, stock: RoundStock, *, cleaning_mm: float) -> StockCheck: ...
+def check_stock(part: FlatPart, stock: RoundStock, *, cleaning_mm: float) -> StockCheck: ...
 @overload
-def check_stock(part: BlockPart, stock: BlockStock, *, cleaning_mm: float) -> StockCheck: ...
+def check_stock(part: FlatPart, stock: BlockStock, *, cleaning_mm: float) -> StockCheck: ...
 def corner_over_fillet_mm(corner_mm: float, fillet_mm: float) -> float: ...
 def counting_limits(duty: RunningDuty) -> CountingLimits: ...
 def draw_gaps(

@@ -29,7 +29,7 @@ struct RoundPart {
 };
 
 /// A part with flat sides, sizes of the box round it.
-struct BlockPart {
+struct FlatPart {
   double length_mm = 0.0, width_mm = 0.0, thickness_mm = 0.0;  ///< > 0, in any order
 };
 
@@ -58,10 +58,10 @@ struct StockCheck {
 [[nodiscard]] StockCheck check_stock(const RoundPart& part, const BlockStock& stock,
                                      double cleaning_mm);
 /// The longest size of the part lies along the bar; the other two must lie in its circle.
-[[nodiscard]] StockCheck check_stock(const BlockPart& part, const RoundStock& stock,
+[[nodiscard]] StockCheck check_stock(const FlatPart& part, const RoundStock& stock,
                                      double cleaning_mm);
 /// The least size of the part lies through the plate, its longest along it.
-[[nodiscard]] StockCheck check_stock(const BlockPart& part, const BlockStock& stock,
+[[nodiscard]] StockCheck check_stock(const FlatPart& part, const BlockStock& stock,
                                      double cleaning_mm);
 
 }  // namespace spotblue
