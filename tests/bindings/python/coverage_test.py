@@ -1,4 +1,4 @@
-"""Every public free function of the number layers is there in Python and is called by a test."""
+"""Every public function and value of the number layers is in Python; tests call each function."""
 
 from __future__ import annotations
 
@@ -14,6 +14,10 @@ LAYERS = ["base", "standards", "mechanics"]
 # A C++ function that has no Python function of its name in its layer's module, and why.
 ELSEWHERE = {
     "set_log_sink": "no number: it takes a function that the kernel calls from its own threads",
+}
+TYPES_ELSEWHERE = {
+    "ErrorCode": "the classes of spotblue.errors, one for each code",
+    "LogLevel": "goes with set_log_sink",
 }
 
 
@@ -37,6 +41,18 @@ def functions() -> list[tuple[str, str]]:
     ]
 
 
+def types() -> list[tuple[str, str]]:
+    """Structs and enumerations that the headers declare at namespace level."""
+    return [
+        (layer, name)
+        for layer in LAYERS
+        for header in sorted((HEADERS / layer).glob("*.hpp"))
+        for name in re.findall(
+            r"^(?:struct|enum class) (\w+)", header.read_text(encoding="utf-8"), re.MULTILINE
+        )
+    ]
+
+
 class Coverage(unittest.TestCase):
     def test_the_headers_are_read(self) -> None:
         found = functions()
@@ -50,6 +66,15 @@ class Coverage(unittest.TestCase):
                 with self.subTest(layer=layer, name=name):
                     module = importlib.import_module(f"spotblue.{layer}")
                     self.assertTrue(callable(getattr(module, name)))
+                    self.assertIn(name, module.__all__)
+
+    def test_every_struct_and_enumeration_has_its_python_class(self) -> None:
+        self.assertIn(("mechanics", "SuitPlan"), types())
+        for layer, name in types():
+            if name not in TYPES_ELSEWHERE:
+                with self.subTest(layer=layer, name=name):
+                    module = importlib.import_module(f"spotblue.{layer}")
+                    self.assertIsInstance(getattr(module, name), type)
                     self.assertIn(name, module.__all__)
 
     def test_every_function_is_called_by_a_test(self) -> None:
@@ -66,6 +91,7 @@ class Coverage(unittest.TestCase):
 
     def test_what_stands_elsewhere_still_exists(self) -> None:
         self.assertLessEqual(set(ELSEWHERE), {name for _, name in functions()})
+        self.assertLessEqual(set(TYPES_ELSEWHERE), {name for _, name in types()})
 
 
 if __name__ == "__main__":
