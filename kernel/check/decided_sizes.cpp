@@ -151,9 +151,10 @@ class Decisions {
         result.left_out.push_back({name, decision.open});
       } else {
         result.left_out.push_back(
-            {name, fmt::format("since its places are to have different sizes, {} and {}; the model has "
-                               "but one face for them",
-                               decided_text(decision.sizes[0]), decided_text(decision.sizes[1]))});
+            {name,
+             fmt::format("since its places are to have different sizes, {} and {}; the model has "
+                         "but one face for them",
+                         decided_text(decision.sizes[0]), decided_text(decision.sizes[1]))});
       }
     }
     return result;

@@ -18,10 +18,10 @@ namespace spotblue {
 
 /// A size to be stated for every face of one feature. Either a class or deviations.
 struct SizeToWrite {
-  std::string product;             ///< Product::id
-  std::string feature;             ///< the feature's name: "bore 44", "slot 8"
-  double nominal_mm = 0.0;         ///< > 0; a diameter or a width
-  std::string tolerance_class;     ///< "H7", "s6": ISO 286-1, any letter and grade it has
+  std::string product;                   ///< Product::id
+  std::string feature;                   ///< the feature's name: "bore 44", "slot 8"
+  double nominal_mm = 0.0;               ///< > 0; a diameter or a width
+  std::string tolerance_class;           ///< "H7", "s6": ISO 286-1, any letter and grade it has
   std::optional<SizeLimits> deviations;  ///< signed, lower <= upper
 };
 
