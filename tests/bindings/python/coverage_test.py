@@ -14,6 +14,8 @@ LAYERS = ["base", "standards", "mechanics"]
 # A C++ function that has no Python function of its name in its layer's module, and why.
 ELSEWHERE = {
     "set_log_sink": "no number: it takes a function that the kernel calls from its own threads",
+    "stop_asked": "how the kernel hears of Ctrl-C; interrupt_test.py shows that it does",
+    "stop_if_asked": "as stop_asked",
 }
 TYPES_ELSEWHERE = {
     "ErrorCode": "the classes of spotblue.errors, one for each code",
