@@ -1,0 +1,1 @@
+// Holds nothing: its target makes the precompiled headers that the tests share.
