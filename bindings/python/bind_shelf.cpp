@@ -116,8 +116,10 @@ py::list judge_claims(const Look& look, const std::vector<SizeClaim>& sizes,
   return result;
 }
 
-Look look_within(const std::filesystem::path& file, double seconds, double memory_mb) {
+Look look_within(const std::filesystem::path& file, double seconds, double memory_mb,
+                 bool in_child) {
   LookSettings settings;
+  settings.limits.read_in = in_child ? ReadIn::child_process : ReadIn::this_process;
   settings.limits.seconds = seconds;
   settings.limits.memory_mb = memory_mb;
   return look(file, settings);
@@ -146,8 +148,8 @@ void bind_shelf(py::module_& module) {
   py::module_ shelf = module.def_submodule("shelf", "What the library runner asks of the kernel.");
   shelf.attr("version") = fmt::format("{} (Open CASCADE {})", kVersion, kernel_version());
   shelf.def("look_within", &look_within, py::arg("file"), py::kw_only(), py::arg("seconds"),
-            py::arg("memory_mb"), py::call_guard<py::gil_scoped_release>(),
-            "look() with bounds on the contained read.");
+            py::arg("memory_mb"), py::arg("in_child"), py::call_guard<py::gil_scoped_release>(),
+            "look() with bounds on the read in a child process, or without them in this one.");
   shelf.def("judge_claims", &judge_claims, py::arg("look"), py::kw_only(), py::arg("sizes"),
             py::arg("fits"), py::arg("uncertainty_mm"),
             "Findings on claimed sizes and fits, and on everything else check() judges.");

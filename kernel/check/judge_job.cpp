@@ -8,6 +8,7 @@
 
 #include "check/declared.hpp"
 #include "check/seat_findings.hpp"
+#include "spotblue/base/stop.hpp"
 #include "spotblue/check/check.hpp"
 
 namespace spotblue {
@@ -53,6 +54,7 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
   const DeclaredJob declared = declare(job, look);
   std::vector<Finding> findings;
   for (const auto judge_kind : kFindings) {
+    stop_if_asked();
     std::vector<Finding> more = judge_kind(declared);
     std::move(more.begin(), more.end(), std::back_inserter(findings));
   }

@@ -12,6 +12,7 @@
 #include "geometry/foul.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/pair_seats.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -48,6 +49,7 @@ class Search {
           proof::signature(seats_, pair, a) * 0x9E3779B97F4A7C15ULL + kinds.kind_of[p];
       const auto [entry, is_new] = known.try_emplace(key, verdicts_.size());
       if (is_new) {
+        stop_if_asked();
         verdicts_.push_back(verdict(a, b, pair));
       }
       verdict_of_.push_back(entry->second);

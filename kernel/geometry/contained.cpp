@@ -48,6 +48,8 @@ constexpr char kReturned = 'r';
 constexpr char kThrew = 't';
 constexpr char kNoMemory = 'm';
 
+constexpr const char* kAllUsed = "no more memory to be had";
+
 std::string one_line(std::string text) {
   std::replace_if(
       text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
@@ -119,19 +121,14 @@ bool send(char tag, std::string_view bytes) {
 }
 
 bool run_and_send(const std::function<std::string()>& work) {
-  try {
-    return send(kReturned, work());
-  } catch (const Standard_OutOfMemory&) {
-    return send(kNoMemory, {});
-  } catch (const Standard_Failure& failure) {
-    return send(kThrew,
-                fmt::format("{}: {}", failure.DynamicType()->Name(), failure.GetMessageString()));
-  } catch (const std::bad_alloc&) {
-    return send(kNoMemory, {});
-  } catch (const std::exception& error) {
-    return send(kThrew, error.what());
-  } catch (...) {
-    return send(kThrew, "an exception of no known type");
+  const Contained run = run_here(work);
+  switch (run.end) {
+    case Contained::End::finished:
+      return send(kReturned, run.bytes);
+    case Contained::End::out_of_memory:
+      return send(kNoMemory, {});
+    default:
+      return send(kThrew, run.detail);
   }
 }
 
@@ -233,13 +230,32 @@ Contained told(std::string message, int status) {
     case kReturned:
       return {Contained::End::finished, std::move(message), {}};
     case kNoMemory:
-      return {Contained::End::out_of_memory, {}, "no more memory to be had"};
+      return {Contained::End::out_of_memory, {}, kAllUsed};
     default:
-      return {Contained::End::failed, {}, one_line(std::move(message))};
+      return {Contained::End::failed, {}, std::move(message)};
   }
 }
 
 }  // namespace
+
+Contained run_here(const std::function<std::string()>& work) {
+  const auto failed = [](std::string why) {
+    return Contained{Contained::End::failed, {}, one_line(std::move(why))};
+  };
+  try {
+    return {Contained::End::finished, work(), {}};
+  } catch (const Standard_OutOfMemory&) {
+    return {Contained::End::out_of_memory, {}, kAllUsed};
+  } catch (const Standard_Failure& failure) {
+    return failed(fmt::format("{}: {}", failure.DynamicType()->Name(), failure.GetMessageString()));
+  } catch (const std::bad_alloc&) {
+    return {Contained::End::out_of_memory, {}, kAllUsed};
+  } catch (const std::exception& error) {
+    return failed(error.what());
+  } catch (...) {
+    return failed("an exception of no known type");
+  }
+}
 
 Contained run_contained(const std::function<std::string()>& work, const ReadLimits& limits) {
   const double base_bytes = statm_bytes(getpid(), 0);

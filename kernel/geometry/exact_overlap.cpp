@@ -15,6 +15,7 @@
 #include "geometry/guard.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/solid_overlap.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -174,6 +175,7 @@ std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const Op
       overlaps[i] = {slot.state, slot.volume, slot.depth, slot.at, slot.why.data()};
     }
   } catch (const Error& error) {
+    stop_if_asked();
     std::ranges::for_each(overlaps, [&](Overlap& overlap) { overlap.why = error.rule(); });
   }
   return overlaps;

@@ -44,9 +44,11 @@ Error ended_badly(const std::string& file, const Contained& run, const ReadLimit
   }
 }
 
-Arrival transfer_contained(const std::string& file, const std::string& text,
-                           const std::filesystem::path& folder, const ReadLimits& limits) {
-  Contained run = run_contained([&] { return to_bytes(transfer_step(text, folder)); }, limits);
+Arrival transfer(const std::string& file, const std::string& text,
+                 const std::filesystem::path& folder, const ReadLimits& limits) {
+  const auto work = [&] { return to_bytes(transfer_step(text, folder)); };
+  Contained run =
+      limits.read_in == ReadIn::this_process ? run_here(work) : run_contained(work, limits);
   if (run.end != Contained::End::finished) {
     throw ended_badly(file, run, limits);
   }
@@ -85,7 +87,7 @@ TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& 
   }
   const std::vector<Note> placements = check_placements(entities, name);
   const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
-  Arrival arrival = transfer_contained(name, text, store->folder(), limits);
+  Arrival arrival = transfer(name, text, store->folder(), limits);
   check_complete(arrival, declared, name, completeness);
   arrival.model.notes.insert(arrival.model.notes.end(), placements.begin(), placements.end());
   TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};

@@ -10,6 +10,7 @@
 #include "geometry/plane_map.hpp"
 #include "geometry/seat_blocking.hpp"
 #include "geometry/seat_candidates.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -284,6 +285,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
   std::vector<PairCandidates> candidates;
   candidates.reserve(kinds.first_pair.size());
   for (const std::size_t p : kinds.first_pair) {
+    stop_if_asked();
     const Occurrence& a = model.occurrences[seats.near_pairs[p].first];
     const Occurrence& b = model.occurrences[seats.near_pairs[p].second];
     candidates.push_back(pair_candidates(model.products[a.product], model.products[b.product],
@@ -318,6 +320,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     std::sort(signature.begin() + 1, signature.end());
     auto found = known.find(signature);
     if (found == known.end()) {
+      stop_if_asked();
       std::vector<Neighbour> neighbours;
       for (const SharedNeighbour& n : shared) {
         const Occurrence& third = model.occurrences[n.occurrence];

@@ -4,6 +4,7 @@
 #include <numeric>
 #include <tuple>
 
+#include "spotblue/base/stop.hpp"
 #include "way_table.hpp"
 
 namespace spotblue {
@@ -296,6 +297,7 @@ class Account {
 std::vector<WayIn> ways_in(const Model& model, const Seats& seats, const WayInOptions& options) {
   std::vector<WayIn> ways;
   for (const proof::WayGroup& group : proof::way_groups(model, seats)) {
+    stop_if_asked();
     WayIn way;
     way.centre_lines = group.lines;
     way.parts = group.parts;

@@ -62,6 +62,15 @@ TEST(Contained, AKernelFailureIsToldWithItsType) {
   EXPECT_EQ(run.detail, "Standard_DomainError: out of range");
 }
 
+TEST(RunHere, ReturnsAndFailsAsInAChild) {
+  EXPECT_EQ(run_here([] { return std::string("a"); }).bytes, "a");
+  const Contained failed =
+      run_here([]() -> std::string { throw Standard_DomainError("out of\nrange"); });
+  EXPECT_EQ(failed.end, End::failed);
+  EXPECT_EQ(failed.detail, "Standard_DomainError: out of range");
+  EXPECT_EQ(run_here([]() -> std::string { throw std::bad_alloc(); }).end, End::out_of_memory);
+}
+
 TEST(Contained, ACrashIsToldAndTheCallerLives) {
   const Contained run = run_contained(
       []() -> std::string {

@@ -150,6 +150,21 @@ TEST(ReadStep, TheShapesAreThereAsLongAsTheModel) {
   EXPECT_FALSE(fs::exists(kept));
 }
 
+TEST(ReadStep, InThisProcessGivesTheSameModel) {
+  const Folder folder;
+  const fs::path file = folder.write("model.step", stand_step("INCH", "AP242DIS"));
+  const Model apart = read_step(file, {}, Completeness::all_or_error);
+  const Model here = read_step(file, {.read_in = ReadIn::this_process}, Completeness::all_or_error);
+  ASSERT_EQ(here.products.size(), apart.products.size());
+  for (std::size_t i = 0; i < here.products.size(); ++i) {
+    EXPECT_EQ(here.products[i].id, apart.products[i].id);
+    EXPECT_EQ(here.products[i].volume, apart.products[i].volume);
+    EXPECT_EQ(here.products[i].cylinders.size(), apart.products[i].cylinders.size());
+    EXPECT_FALSE(here.shapes->load(i).IsNull());
+  }
+  EXPECT_EQ(here.occurrences.size(), apart.occurrences.size());
+}
+
 TEST(ReadStep, ItsSecondsAreThoseOfTheWall) {
   const Folder folder;
   const TimedModel timed = read_step_timed(folder.write("model.step", stand_step("MM", "AP214IS")),

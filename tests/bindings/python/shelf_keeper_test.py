@@ -15,9 +15,13 @@ from spotblue.shelf.keeper import Keeper
 WORKER = """
 import os, time
 from spotblue.shelf import worker
-from spotblue.shelf.claim import Examined, Row
+from spotblue.shelf.claim import Examined, Row, bad_file
 
 def judge(task):
+    if "only apart" in task.path and not task.apart:
+        if "dies" in task.path:
+            os.abort()
+        return Examined(task.sha256, [bad_file("not here")])
     if "crash" in task.path:
         os.abort()
     if "hang" in task.path:
@@ -64,6 +68,18 @@ class Examining(unittest.TestCase):
         self.assertEqual(kind, "bad file")
         self.assertIn("SIGABRT", found)
         self.still_works()
+
+    def test_a_file_that_ends_the_worker_is_read_in_a_child_of_the_next(self) -> None:
+        done = self.keeper.examine(task("dies, good only apart"))
+        self.assertEqual(self.only_row(done)[0], "file")
+
+    def test_a_file_that_fails_in_the_worker_is_read_in_a_child_and_the_worker_replaced(self) -> None:
+        self.still_works()
+        first = self.keeper.process
+        done = self.keeper.examine(task("good only apart"))
+        self.assertEqual(self.only_row(done)[0], "file")
+        self.still_works()
+        self.assertIsNot(self.keeper.process, first)
 
     def test_a_hang_is_ended_and_is_a_row_that_names_the_limit(self) -> None:
         start = time.monotonic()

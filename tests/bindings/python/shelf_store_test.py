@@ -13,6 +13,7 @@ import spotblue
 from spotblue.shelf.claim import Examined, Row
 from spotblue.shelf.store import Store
 
+KEY = ("a", "r")
 FULL = """
 import resource, signal, sys
 from pathlib import Path
@@ -24,7 +25,8 @@ store = Store(Path(sys.argv[1]), "1")
 resource.setrlimit(resource.RLIMIT_FSIZE, (200_000, 200_000))
 for number in range(10_000):
     try:
-        store.keep(f"{number:064}", "r", Examined(f"{number:064}", [Row("size", "conforming", "x" * 500)]))
+        done = Examined(f"{number:064}", [Row("size", "conforming", "x" * 500)])
+        store.keep([((done.sha256, "r"), done)])
     except spotblue.FileAccessError as error:
         print(number)
         print(error)
@@ -49,37 +51,43 @@ class Keeping(unittest.TestCase):
             Row("size", "undecided", "44", "44.01", 0.001, claim=0),
             Row("clash", "nonconforming"),
         ]
-        store.keep("a", "r", Examined("a", rows))
-        self.assertEqual(self.open().results(), {("a", "r"): rows})
+        store.keep([(KEY, Examined("a", rows))])
+        self.assertEqual(self.open().results(), {KEY: rows})
 
     def test_a_second_result_for_one_key_is_left_out(self) -> None:
         store = self.open()
-        store.keep("a", "r", Examined("a", [Row("size", "conforming")]))
-        store.keep("a", "r", Examined("a", [Row("size", "nonconforming")]))
-        self.assertEqual(store.results(), {("a", "r"): [Row("size", "conforming")]})
+        store.keep([(KEY, Examined("a", [Row("size", "conforming")]))])
+        store.keep([(KEY, Examined("a", [Row("size", "nonconforming")]))])
+        self.assertEqual(store.results(), {KEY: [Row("size", "conforming")]})
 
     def test_results_of_another_version_are_not_taken(self) -> None:
-        self.open("1").keep("a", "r", Examined("a", [Row("size", "conforming")]))
+        self.open("1").keep([(KEY, Examined("a", [Row("size", "conforming")]))])
         self.assertEqual(self.open("2").results(), {})
 
     def test_a_lease_is_taken_once_among_runs_that_share(self) -> None:
         one, other = self.open(), self.open()
         other.owner = '["another machine", 1, "1"]'
-        self.assertTrue(one.lease("a", "r", 60.0))
-        self.assertFalse(other.lease("a", "r", 60.0))
+        self.assertEqual(one.lease([KEY], 60.0), {KEY})
+        self.assertEqual(other.lease([KEY], 60.0), set())
+
+    def test_of_several_keys_those_that_are_free_are_taken(self) -> None:
+        one, other = self.open(), self.open()
+        other.owner = '["another machine", 1, "1"]'
+        one.lease([KEY], 60.0)
+        self.assertEqual(other.lease([KEY, ("b", "r")], 60.0), {("b", "r")})
 
     def test_the_lease_of_a_process_that_is_gone_is_free(self) -> None:
         one, other = self.open(), self.open()
         gone = subprocess.Popen(["/bin/true"])
         gone.wait()
         one.owner = one.owner.replace(one.owner.split(", ")[1], str(gone.pid))
-        self.assertTrue(one.lease("a", "r", 1e6))
-        self.assertTrue(other.lease("a", "r", 60.0))
+        self.assertEqual(one.lease([KEY], 1e6), {KEY})
+        self.assertEqual(other.lease([KEY], 60.0), {KEY})
 
     def test_what_is_done_is_not_leased(self) -> None:
         store = self.open()
-        store.keep("a", "r", Examined("a"))
-        self.assertFalse(store.lease("a", "r", 60.0))
+        store.keep([(KEY, Examined("a"))])
+        self.assertEqual(store.lease([KEY], 60.0), set())
 
     def test_a_file_that_is_no_database_is_left_as_it_is(self) -> None:
         self.path.write_text("a list of parts, kept by hand\n" * 100)

@@ -54,7 +54,7 @@ class Asking(unittest.TestCase):
         path = self.database.with_name(f"{name}.step")
         path.touch()
         store.keep_stamps({str(path): Stamp(1, 1, 1, name)})
-        store.keep(name, "r", Examined(name, [], features))
+        store.keep([((name, "r"), Examined(name, [], features))])
         store.close()
 
     def files(self, **asked: object) -> list[str]:

@@ -6,12 +6,13 @@ Lengths are mm; clearance is positive and interference negative, on the diameter
 from __future__ import annotations
 
 import json
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from typing import Any
 
 CONFORMING = "conforming"
 NONCONFORMING = "nonconforming"
 UNDECIDED = "undecided"
+PLACE = ("line", "file", "notes")  # of a claim: what it says is the same wherever it stands
 WORST_FIRST = (NONCONFORMING, UNDECIDED, CONFORMING)
 
 
@@ -40,9 +41,7 @@ class Claim:
 
     def rule(self) -> str:
         """What is claimed, without where it stands, which file it is of, or what is noted."""
-        said = asdict(self)
-        for key in ("line", "file", "notes"):
-            del said[key]
+        said = {key: value for key, value in vars(self).items() if key not in PLACE}
         return json.dumps(said, sort_keys=True)
 
     def title(self) -> str:
@@ -74,7 +73,7 @@ class Row:
 
     def to_dict(self) -> dict[str, Any]:
         """The fields that say something, for JSON."""
-        return {key: value for key, value in asdict(self).items() if value not in ("", None)}
+        return {key: value for key, value in vars(self).items() if value not in ("", None)}
 
 
 @dataclass(frozen=True)
@@ -87,7 +86,10 @@ class Limits:
 
 @dataclass(frozen=True)
 class Task:
-    """One file with all that is claimed of it; sent to a worker."""
+    """One file with all that is claimed of it; sent to a worker.
+
+    `apart`: read in a child of the worker, as a file that ended a worker is; slower.
+    """
 
     path: str
     sha256: str
@@ -95,6 +97,11 @@ class Task:
     limits: Limits
     uncertainty_mm: float
     rules: str
+    apart: bool = False
+
+    def key(self) -> tuple[str, str]:
+        """Content and rules: what a result is kept by."""
+        return self.sha256, self.rules
 
 
 @dataclass

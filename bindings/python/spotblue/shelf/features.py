@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Sequence
-from dataclasses import asdict, dataclass, field
+from dataclasses import dataclass, field
 from typing import Any
 
 from spotblue._kernel import shelf as kernel
@@ -48,7 +48,7 @@ class Feature:
     coverage_deg: float = 360.0
 
     def to_dict(self) -> dict[str, Any]:
-        return asdict(self)
+        return dict(vars(self))
 
 
 @dataclass

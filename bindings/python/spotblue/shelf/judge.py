@@ -58,7 +58,10 @@ class FileJudge:
     def __init__(self, task: Task) -> None:
         self.task = task
         self.look = kernel.look_within(
-            Path(task.path), seconds=task.limits.seconds, memory_mb=task.limits.memory_mb
+            Path(task.path),
+            seconds=task.limits.seconds,
+            memory_mb=task.limits.memory_mb,
+            in_child=task.apart,
         )
         self.found: dict[str, Any] = json.loads(self.look.to_json())
         self.features = features_of(self.found)

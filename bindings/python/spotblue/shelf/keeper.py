@@ -15,6 +15,7 @@ import subprocess
 import sys
 import threading
 import time
+from dataclasses import replace
 from pathlib import Path
 
 from spotblue.shelf.claim import Examined, Task, bad_file
@@ -63,6 +64,7 @@ class Keeper:
                 return Examined(task.sha256, [row], seconds=time.monotonic() - start)
             except WorkerDied as death:
                 reason = str(death)
+                task = replace(task, apart=True)
         row = bad_file(
             f"its worker died: {reason}", "export it again; if that does not help, report it"
         )
@@ -79,11 +81,13 @@ class Keeper:
             process.stdin.write(HEADER.pack(len(data)) + data)
             process.stdin.flush()
             head = self._read(process, HEADER.size, deadline)
-            answer = pickle.loads(self._read(process, HEADER.unpack(head)[0], deadline))
+            done, spent = pickle.loads(self._read(process, HEADER.unpack(head)[0], deadline))
         except (OSError, ValueError, EOFError, pickle.UnpicklingError):
             raise WorkerDied(self._how_it_ended()) from None
-        assert isinstance(answer, Examined)
-        return answer
+        assert isinstance(done, Examined)
+        if spent:
+            self.close()
+        return done
 
     def _read(self, process: subprocess.Popen[bytes], size: int, deadline: float) -> bytes:
         assert process.stdout is not None

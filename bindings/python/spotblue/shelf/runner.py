@@ -153,11 +153,11 @@ def examine_files(
     workers: int,
 ) -> int:
     """Gets every file a result in the store; the number of files that were worked at."""
-    have = store.results()
+    have = store.done()
     tasks: dict[tuple[str, str], Task] = {}
     for file in files:
-        if file.task and (file.task.sha256, file.task.rules) not in have:
-            tasks.setdefault((file.task.sha256, file.task.rules), file.task)
+        if file.task and file.task.key() not in have:
+            tasks.setdefault(file.task.key(), file.task)
     if not tasks:
         return 0
     todo = list(tasks.values())
@@ -180,12 +180,11 @@ def judged_rows(files: list[ShelfFile], store: Store, manifest: Manifest) -> lis
         if file.task is None:
             found = [missing_row(file, manifest)]
         else:
-            key = (file.task.sha256, file.task.rules)
             changed = Row(
                 "bad file", NONCONFORMING, "a file at rest", "it changed while it was looked at",
                 advice="run again",
             )  # fmt: skip
-            found = results.get(key, [changed])
+            found = results.get(file.task.key(), [changed])
         rows += rows_of_file(file, found, first)
     return rows
 

@@ -15,6 +15,9 @@ from spotblue.shelf.worker import GRACE_SECONDS
 
 TRIES = 3
 POLL_SECONDS = 0.1
+# A transaction costs as much as many results: so many leases, and what came in so long, share one.
+LEASES = 32
+KEEP_SECONDS = 0.25
 
 
 def lease_seconds(task: Task) -> float:
@@ -28,7 +31,10 @@ class Schedule:
     def __init__(self, tasks: list[Task], store: Store, told: Callable[[int], None]) -> None:
         self.waiting = deque(tasks)
         self.elsewhere: deque[Task] = deque()  # a run that shares the store works at these
+        self.mine: deque[Task] = deque()  # leased
         self.running: dict[Future[Examined], Task] = {}
+        self.unkept: list[tuple[Task, Examined]] = []
+        self.kept_at = 0.0
         self.lost: dict[Task, int] = {}
         self.store = store
         self.told = told
@@ -38,9 +44,10 @@ class Schedule:
     def run(self, executor: Executor, window: int) -> bool:
         """Works until nothing is left; False when the executor broke and tasks are left."""
         try:
-            while self.waiting or self.running or self.elsewhere:
+            while self.waiting or self.mine or self.running or self.unkept or self.elsewhere:
                 self._fill(executor, window)
                 self._collect()
+                self._keep()
                 self._look_elsewhere()
         except BrokenExecutor:
             self._take_back()
@@ -49,38 +56,58 @@ class Schedule:
             for future in self.running:
                 future.cancel()
             raise
+        finally:
+            if self.unkept:
+                self._keep_all()
         return True
 
     def _fill(self, executor: Executor, window: int) -> None:
-        while self.waiting and len(self.running) < window:
-            task = self.waiting.popleft()
-            if not self.store.lease(task.sha256, task.rules, lease_seconds(task)):
-                self.elsewhere.append(task)
-                continue
+        while len(self.running) < window and (self.mine or self._lease()):
+            task = self.mine.popleft()
             try:
                 self.running[executor.submit(keeper.examine, task)] = task
             except RuntimeError as error:
-                self.waiting.appendleft(task)
+                self.mine.appendleft(task)
                 raise BrokenExecutor(str(error)) from None
+
+    def _lease(self) -> bool:
+        """Takes some of what waits for this run; False when other runs have all of it."""
+        while self.waiting and not self.mine:
+            tasks = [self.waiting.popleft() for _ in range(min(LEASES, len(self.waiting)))]
+            keys = [task.key() for task in tasks]
+            taken = self.store.lease(keys, max(map(lease_seconds, tasks)))
+            for task, key in zip(tasks, keys):
+                (self.mine if key in taken else self.elsewhere).append(task)
+        return bool(self.mine)
 
     def _collect(self) -> None:
         if not self.running:
             return
-        ended, _ = wait(self.running, timeout=None, return_when=FIRST_COMPLETED)
+        timeout = KEEP_SECONDS if self.unkept else None
+        ended, _ = wait(self.running, timeout=timeout, return_when=FIRST_COMPLETED)
         for future in ended:
             task = self.running.pop(future)
             error = future.exception() if not future.cancelled() else RuntimeError("cancelled")
             if error is None:
-                self._keep(task, future.result())
+                self.unkept.append((task, future.result()))
             else:
                 self._lost(task, error)
 
-    def _keep(self, task: Task, done: Examined) -> None:
-        self.store.keep(task.sha256, task.rules, done)
-        if done.sha256 != task.sha256:
-            self.store.forget_stamp(task.path)
-        self.kept += 1
-        self._count()
+    def _keep(self) -> None:
+        if self.unkept and not (
+            self.running and time.monotonic() - self.kept_at < KEEP_SECONDS
+        ):
+            self._keep_all()
+
+    def _keep_all(self) -> None:
+        results, self.unkept = self.unkept, []
+        self.store.keep([(task.key(), done) for task, done in results])
+        for task, done in results:
+            if done.sha256 != task.sha256:
+                self.store.forget_stamp(task.path)
+            self.kept += 1
+            self._count()
+        self.kept_at = time.monotonic()
 
     def _count(self) -> None:
         self.done += 1
@@ -90,30 +117,27 @@ class Schedule:
         """The executor's own worker went away under the file, not the process that reads it."""
         self.lost[task] = self.lost.get(task, 0) + 1
         if isinstance(error, BrokenExecutor):
-            self.waiting.appendleft(task)
+            self.mine.appendleft(task)
             raise error
         if self.lost[task] < TRIES:
-            self.waiting.append(task)
+            self.mine.append(task)
             return
         reason = f"the worker it was given to was lost {TRIES} times: {type(error).__name__}"
-        self._keep(task, Examined(task.sha256, [bad_file(reason, "look at it by itself")]))
+        row = bad_file(reason, "look at it by itself")
+        self.unkept.append((task, Examined(task.sha256, [row])))
 
     def _look_elsewhere(self) -> None:
         for _ in range(len(self.elsewhere)):
             task = self.elsewhere.popleft()
-            if self.store.result(task.sha256, task.rules) is not None:
+            if self.store.result(task.key()) is not None:
                 self._count()
             else:
                 self.waiting.append(task)
-        if self.waiting and not self.running and not self._any_free():
+        if self.waiting and not self.running and not self.mine and not self._lease():
             time.sleep(POLL_SECONDS)
 
-    def _any_free(self) -> bool:
-        task = self.waiting[0]
-        return self.store.lease(task.sha256, task.rules, lease_seconds(task))
-
     def _take_back(self) -> None:
-        self.waiting.extend(self.running.values())
+        self.mine.extend(self.running.values())
         self.running.clear()
 
 

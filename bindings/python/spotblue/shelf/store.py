@@ -39,6 +39,7 @@ CREATE TABLE IF NOT EXISTS lease (
   until REAL NOT NULL, PRIMARY KEY (sha256, rules, version));
 """
 T = TypeVar("T")
+Key = tuple[str, str]  # content and rules
 # A file changed in the clock tick in which it was hashed looks unchanged: such a stamp is no proof.
 STAMP_PROOF_NS = 2_000_000_000
 
@@ -85,7 +86,7 @@ class Store:
         self.path = path
         self.version = version
         self.owner = _me()
-        self.leased: set[tuple[str, str]] = set()
+        self.leased: set[Key] = set()
         self.base = self._guarded(self._open_in_turn)
 
     def _guarded(self, work: Callable[[], T]) -> T:
@@ -187,7 +188,16 @@ class Store:
         """The file changed while it was looked at: the next run hashes it again."""
         self._change(lambda base: base.execute("DELETE FROM file WHERE path=?", (path,)))
 
-    def results(self) -> dict[tuple[str, str], list[Row]]:
+    def done(self) -> set[Key]:
+        """Content and rules of every result of this version."""
+        rows = self._guarded(
+            lambda: self.base.execute(
+                "SELECT sha256, rules FROM result WHERE version=?", (self.version,)
+            ).fetchall()
+        )
+        return set(rows)
+
+    def results(self) -> dict[Key, list[Row]]:
         """Every result of this version, by content and rules."""
         rows = self._guarded(
             lambda: self.base.execute(
@@ -196,62 +206,67 @@ class Store:
         )
         return {(row[0], row[1]): _rows(row[2]) for row in rows}
 
-    def result(self, sha256: str, rules: str) -> list[Row] | None:
+    def result(self, key: Key) -> list[Row] | None:
         """One result, for example of another run that shares the file."""
         found = self._guarded(
             lambda: self.base.execute(
                 "SELECT rows FROM result WHERE sha256=? AND rules=? AND version=?",
-                (sha256, rules, self.version),
+                (*key, self.version),
             ).fetchall()
         )
         return _rows(found[0][0]) if found else None
 
-    def lease(self, sha256: str, rules: str, seconds: float) -> bool:
-        """Takes the work on one key for this run; False when a living run has it or did it."""
+    def lease(self, keys: list[Key], seconds: float) -> set[Key]:
+        """Takes the work on these contents and rules, less what a living run has or has done."""
 
-        def take(base: sqlite3.Connection) -> bool:
-            key = (sha256, rules, self.version)
-            where = "WHERE sha256=? AND rules=? AND version=?"
-            if base.execute(f"SELECT 1 FROM result {where}", key).fetchone():
-                return False
-            row = base.execute(f"SELECT owner, until FROM lease {where}", key).fetchone()
-            if row and row[0] != self.owner and row[1] > time.time() and _alive(row[0]):
-                return False
-            base.execute(
-                "INSERT OR REPLACE INTO lease VALUES (?,?,?,?,?)",
-                (*key, self.owner, time.time() + seconds),
-            )
-            return True
+        def take(base: sqlite3.Connection) -> set[Key]:
+            return {key for key in keys if self._take(base, (*key, self.version), seconds)}
 
         taken = self._change(take)
-        if taken:
-            self.leased.add((sha256, rules))
+        self.leased |= taken
         return taken
 
-    def keep(self, sha256: str, rules: str, done: Examined) -> None:
-        """Writes one result and ends the lease; a second one for the same key is left out."""
-        rows = json.dumps([row.to_dict() for row in done.rows])
+    def _take(self, base: sqlite3.Connection, key: tuple[str, str, str], seconds: float) -> bool:
+        where = "WHERE sha256=? AND rules=? AND version=?"
+        if base.execute(f"SELECT 1 FROM result {where}", key).fetchone():
+            return False
+        row = base.execute(f"SELECT owner, until FROM lease {where}", key).fetchone()
+        if row and row[0] != self.owner and row[1] > time.time() and _alive(row[0]):
+            return False
+        base.execute(
+            "INSERT OR REPLACE INTO lease VALUES (?,?,?,?,?)",
+            (*key, self.owner, time.time() + seconds),
+        )
+        return True
+
+    def keep(self, results: list[tuple[Key, Examined]]) -> None:
+        """Writes results and ends their leases; a second one for the same key is left out."""
 
         def write(base: sqlite3.Connection) -> None:
-            key = (done.sha256, rules, self.version)
-            base.execute(
-                "INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)", (*key, rows, done.seconds)
-            )
-            base.executemany(
-                "INSERT OR IGNORE INTO feature VALUES (?,?,?,?,?,?,?)",
-                [
-                    (done.sha256, self.version, f["id"], f["part"], f["word"], f["size_mm"],
-                     json.dumps({name: f[name] for name in ("at", "along", "ends", "coverage_deg")}))
-                    for f in done.features
-                ],
-            )  # fmt: skip
-            base.execute(
-                "DELETE FROM lease WHERE sha256=? AND rules=? AND version=?",
-                (sha256, rules, self.version),
-            )
+            for key, done in results:
+                self._write(base, key, done)
 
         self._change(write)
-        self.leased.discard((sha256, rules))
+        self.leased -= {key for key, _ in results}
+
+    def _write(self, base: sqlite3.Connection, key: Key, done: Examined) -> None:
+        rows = json.dumps([row.to_dict() for row in done.rows])
+        base.execute(
+            "INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)",
+            (done.sha256, key[1], self.version, rows, done.seconds),
+        )
+        base.executemany(
+            "INSERT OR IGNORE INTO feature VALUES (?,?,?,?,?,?,?)",
+            [
+                (done.sha256, self.version, f["id"], f["part"], f["word"], f["size_mm"],
+                 json.dumps({name: f[name] for name in ("at", "along", "ends", "coverage_deg")}))
+                for f in done.features
+            ],
+        )  # fmt: skip
+        base.execute(
+            "DELETE FROM lease WHERE sha256=? AND rules=? AND version=?",
+            (*key, self.version),
+        )
 
     def features(self, word: str, least_mm: float, most_mm: float) -> list[dict[str, Any]]:
         """Features of one kind and a range of sizes with the files that have them; mm."""

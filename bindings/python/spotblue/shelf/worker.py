@@ -2,6 +2,10 @@
 
 Speaks over its standard input and output: a length of 8 bytes, then a pickle. Ends when its keeper
 goes away.
+
+It reads files in itself, since a child for each would cost more than most reads do, and the making
+of processes is what two workers get in each other's way with. A file that fails so is read again in
+a child, and the worker then asks to be replaced: the failure may have left it damaged.
 """
 
 from __future__ import annotations
@@ -13,6 +17,7 @@ import signal
 import struct
 import sys
 import time
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, BinaryIO
 
@@ -21,6 +26,7 @@ from spotblue.shelf.judge import judge_file
 
 HEADER = struct.Struct("<Q")
 GRACE_SECONDS = 5.0
+MOST_GROWTH = 0.25  # of the bound on memory; a worker that leaked more is replaced
 
 
 def send(stream: BinaryIO, value: Any) -> None:
@@ -38,30 +44,42 @@ def receive(stream: BinaryIO) -> Any:
     return pickle.loads(stream.read(HEADER.unpack(head)[0]))
 
 
+def address_space() -> int:
+    """Bytes of it that this process has."""
+    return int(Path("/proc/self/statm").read_text().split()[0]) * resource.getpagesize()
+
+
 def bound_memory(memory_mb: float) -> None:
     """Lets the process grow by so much beyond what it has now; cuts also what its children get."""
-    pages = int(Path("/proc/self/statm").read_text().split()[0])
-    limit = pages * resource.getpagesize() + int(memory_mb * 1e6)
+    limit = address_space() + int(memory_mb * 1e6)
     _, hard = resource.getrlimit(resource.RLIMIT_AS)
     if hard != resource.RLIM_INFINITY:
         limit = min(limit, hard)
     resource.setrlimit(resource.RLIMIT_AS, (limit, hard))
 
 
-def examine(task: Task) -> Examined:
+def judged(task: Task) -> Examined:
     """One file within its bounds; what goes wrong in Python is a row that says so."""
-    start = time.monotonic()
     try:
-        done = judge_file(task)
+        return judge_file(task)
     except MemoryError:
-        done = Examined(
+        return Examined(
             task.sha256,
             [bad_file(f"needs more than {task.limits.memory_mb:g} MB", "raise --memory")],
         )
     except Exception as error:  # noqa: BLE001: whatever it is, it costs this row only
-        done = Examined(task.sha256, [bad_file(f"{type(error).__name__}: {error}".split("\n")[0])])
+        return Examined(task.sha256, [bad_file(f"{type(error).__name__}: {error}".split("\n")[0])])
+
+
+def examine(task: Task) -> tuple[Examined, bool]:
+    """What was found of one file, and whether this process is spent: too damaged for another."""
+    start = time.monotonic()
+    done = judged(task)
+    spent = not task.apart and any(row.kind == "bad file" for row in done.rows)
+    if spent:
+        done = judged(replace(task, apart=True))
     done.seconds = time.monotonic() - start
-    return done
+    return done, spent
 
 
 def serve() -> None:
@@ -72,6 +90,7 @@ def serve() -> None:
     tasks = sys.stdin.buffer
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     bounded = 0.0
+    begun_with = address_space()
     while True:
         try:
             task: Task = receive(tasks)
@@ -82,10 +101,11 @@ def serve() -> None:
             bounded = task.limits.memory_mb
         # The keeper ends a file that takes too long; this does where the keeper has been killed.
         signal.setitimer(signal.ITIMER_REAL, task.limits.seconds + 3.0 * GRACE_SECONDS)
-        done = examine(task)
+        done, spent = examine(task)
+        spent = spent or address_space() - begun_with > MOST_GROWTH * bounded * 1e6
         signal.setitimer(signal.ITIMER_REAL, 0.0)
         try:
-            send(answers, done)
+            send(answers, (done, spent))
         except BrokenPipeError:
             return
 

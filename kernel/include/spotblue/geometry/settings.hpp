@@ -21,6 +21,11 @@ struct SeatSettings {
   bool operator==(const SeatSettings&) const = default;
 };
 
+/// Where the kernel reads a file: in a child process made for it, or in this one, which is faster by
+/// the making of the child, but ends with a file that crashes the kernel and keeps no bounds on time
+/// and memory: only for a process that its maker bounds, watches and can lose, and from one thread.
+enum class ReadIn { child_process, this_process };
+
 /// Bounds on the contained read of a file from outside.
 struct ReadLimits {
   double seconds = 120.0;          ///< of wall time for one file
@@ -29,6 +34,7 @@ struct ReadLimits {
   int nesting_depth = 500;         ///< of assemblies and of brackets
   double occurrences = 2'000'000;  ///< more than this after unfolding the assembly is refused
   int token_kb = 16;               ///< the kernel refuses longer ones after a long time
+  ReadIn read_in = ReadIn::child_process;
 };
 
 enum class Completeness { all_or_error, accept_partial };
