@@ -33,7 +33,7 @@ class Reading(unittest.TestCase):
         by_csv = read_manifest(self.written("file,feature,size,class\na.step,bore 44,44,H7\n"))
         text = '[[claim]]\nfile = "a.step"\nfeature = "bore 44"\nsize = 44\nclass = "H7"\n'
         by_toml = read_manifest(self.written(text, "shelf.toml"))
-        self.assertEqual(by_csv.claims[0].rule(), by_toml.claims[0].rule())
+        self.assertEqual(by_csv.claims[0].rule, by_toml.claims[0].rule)
 
     def test_semicolons_stand_for_commas(self) -> None:
         claims = read_manifest(self.written("file;size;feature\na.step;44;bore\n")).claims

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any
 
 CONFORMING = "conforming"
@@ -39,6 +40,7 @@ class Claim:
     within_mm: float | None = None
     notes: str = ""
 
+    @cached_property
     def rule(self) -> str:
         """What is claimed, without where it stands, which file it is of, or what is noted."""
         said = {key: value for key, value in vars(self).items() if key not in PLACE}

@@ -52,10 +52,6 @@ class Manifest:
     path: Path
     claims: tuple[Claim, ...]
 
-    def file_path(self, claim: Claim) -> Path:
-        """Where a claim's file lies."""
-        return self.path.parent / claim.file
-
 
 def mistake(path: Path, line: int, column: str, rule: str, cure: str) -> spotblue.BadInputError:
     """The error for one cell."""
@@ -117,7 +113,8 @@ def csv_entries(path: Path, text: str) -> list[Entry]:
                 raise mistake(
                     path, reader.line_num, "", rule, 'put "..." round a cell with a comma'
                 )
-            entries.append(Entry(reader.line_num, dict(zip(header, cells))))
+            filled = {column: cell for column, cell in zip(header, cells) if cell}
+            entries.append(Entry(reader.line_num, filled))
     except csv.Error as error:
         raise mistake(path, reader.line_num, "", str(error), "look at the quotes") from None
     if not header:

@@ -55,20 +55,23 @@ def sha256_of(path: Path) -> str:
 
 def files_of(manifest: Manifest) -> list[ShelfFile]:
     """The manifest's files in its order, each with all claims on it."""
-    files: dict[str, ShelfFile] = {}
+    claims_of: dict[str, list[Claim]] = {}
     for claim in manifest.claims:
-        path = Path(os.path.abspath(manifest.file_path(claim)))
-        files.setdefault(str(path), ShelfFile(claim.file, path, [])).claims.append(claim)
+        claims_of.setdefault(claim.file, []).append(claim)
+    files: dict[str, ShelfFile] = {}
+    for name, claims in claims_of.items():
+        path = os.path.abspath(manifest.path.parent / name)
+        files.setdefault(path, ShelfFile(name, Path(path), [])).claims.extend(claims)
     for file in files.values():
         # In an order of their own: a row that moved in the manifest changes no result's key.
-        file.claims.sort(key=Claim.rule)
+        file.claims.sort(key=lambda claim: claim.rule)
     return list(files.values())
 
 
 def rules_of(claims: Iterable[Claim], settings: Settings) -> str:
     """Key of all that a file is judged by."""
     said = [
-        [claim.rule() for claim in claims],
+        [claim.rule for claim in claims],
         [settings.limits.seconds, settings.limits.memory_mb, settings.uncertainty_mm],
     ]
     return hashlib.sha256(json.dumps(said).encode()).hexdigest()
