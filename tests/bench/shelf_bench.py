@@ -25,7 +25,7 @@ GAIN_ON_IDLE_CORES, LEAST_SHARE, MOST_PART = 1.7, 0.85, 0.05
 
 def begun(manifest: Path, database: Path, workers: int) -> subprocess.Popen[bytes]:
     words = [PROGRAM, "library", manifest, "--database", database, "--workers", workers]
-    words += ["--seconds", 8, "--memory", 3000]
+    words += ["--seconds", 12, "--memory", 3000]
     # As a user's Python does: compiled once and kept.
     environment = {key: os.environ[key] for key in os.environ if key != "PYTHONDONTWRITEBYTECODE"}
     return subprocess.Popen([*map(str, words)], stdout=subprocess.DEVNULL, env=environment)
