@@ -1,7 +1,6 @@
 #include <pybind11/stl/filesystem.h>
 
 #include "bind.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/geometry/model.hpp"
@@ -14,22 +13,22 @@ namespace {
 void bind_features(py::module_& module) {
   View<Cylinder>(module, "Cylinder", "A cylindrical hole or shaft of one product.")
       .value("name", &Cylinder::name, "\"bore 44\", \"outside 30 @ 12\"")
-      .choice("side", &Cylinder::side, kSides, "internal: a hole; external: a shaft")
+      .value("side", &Cylinder::side, "internal: a hole; external: a shaft")
       .value("diameter_mm", &Cylinder::diameter, "mm")
       .value("axis", &Cylinder::axis, "in the product's frame")
       .value("intervals_mm", &Cylinder::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cylinder::coverage, "angles covered, up to 360")
-      .choice("recognised_from", &Cylinder::source, kSources, "surface in the file")
+      .value("recognised_from", &Cylinder::source, "surface in the file")
       .done();
   View<Cone>(module, "Cone", "A conical hole or shaft of one product.")
       .value("name", &Cone::name, "\"taper bore 20/24\"")
-      .choice("side", &Cone::side, kSides, "internal: a hole; external: a shaft")
+      .value("side", &Cone::side, "internal: a hole; external: a shaft")
       .value("axis", &Cone::axis, "in the product's frame; the radius grows along it")
       .value("radius_mm", &Cone::radius, "at axis.at")
       .degrees("half_angle_deg", &Cone::half_angle, "between axis and surface")
       .value("intervals_mm", &Cone::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cone::coverage, "angles covered, up to 360")
-      .choice("recognised_from", &Cone::source, kSources, "surface in the file")
+      .value("recognised_from", &Cone::source, "surface in the file")
       .done();
   View<Plane>(module, "Plane", "A plane face of one product.")
       .value("name", &Plane::name, "\"face 60 @ 8\"")
@@ -39,11 +38,11 @@ void bind_features(py::module_& module) {
       .computed(
           "area_mm2", [](const Plane& plane) { return area(plane.outline); }, "mm2")
       .value("outline", &Plane::outline, "in (u, v) from at")
-      .choice("recognised_from", &Plane::source, kSources, "surface in the file")
+      .value("recognised_from", &Plane::source, "surface in the file")
       .done();
   View<Width>(module, "Width", "A slot or key: two opposite parallel planes.")
       .value("name", &Width::name, "\"slot 8\", \"width 8\"")
-      .choice("side", &Width::side, kSides, "internal: a slot; external: a key")
+      .value("side", &Width::side, "internal: a slot; external: a key")
       .value("first", &Width::first, "number of a plane of the product, from 0")
       .value("second", &Width::second, "number of the other one")
       .value("width_mm", &Width::width, "mm")
@@ -100,6 +99,11 @@ void bind_products(py::module_& module) {
 }  // namespace
 
 void bind_model(py::module_& module) {
+  choice<Side>(module, "Side", "Whether a feature is a hole or slot, or a shaft or key.",
+               {"internal", "external"});
+  choice<SurfaceSource>(module, "SurfaceSource",
+                        "The surface in the file that a feature was recognised from.",
+                        {"cylinder", "cone", "plane", "bspline", "revolution", "extrusion"});
   bind_features(module);
   bind_products(module);
   View<Model, std::shared_ptr<Model>>(module, "Model", "What is known of a STEP file once read.")

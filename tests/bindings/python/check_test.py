@@ -109,7 +109,7 @@ class JobTest(unittest.TestCase):
     def test_a_feature_name_is_taken_apart(self) -> None:
         name = spotblue.parse_feature_name("Wheel: bore 44 @ 12")
         assert name is not None
-        self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", [44.0]))
+        self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", (44.0,)))
         self.assertIsNone(spotblue.parse_feature_name("Wheel"))
 
     def test_a_job_without_entries_names_its_model(self) -> None:
