@@ -126,6 +126,9 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
       },
       py::arg("model"), py::arg("unit") = "mm",
       "A job without entries: judged by the sizes that the STEP file itself states.");
+  module.def(
+      "is_step_file", &is_step_file, py::arg("file"),
+      "Whether a file is STEP text by its first letters, or by its name if it is not there.");
   module.def("unit_of", &unit_of, py::arg("file"),
              "Whether reports on a file are best in mm or inches: as the file is written.");
   module.def("margin_share", &margin_share, py::arg("finding"),

@@ -30,8 +30,10 @@ std::string taken(const py::object& type, const py::str& name) {
   constexpr std::string_view before = "arg1: ";
   const std::size_t start = text.rfind(before) + before.size();
   const py::str said(text.substr(start, text.rfind(") -> ") - start));
-  const py::object plain = py::module_::import("re").attr("sub")(
-      R"(spotblue\._kernel\.(\w+\.(?=[A-Z]))?)", "", said.attr("replace")("List[", "tuple["));
+  const py::object replaced = py::module_::import("re").attr("sub");
+  py::object plain = replaced(R"(spotblue\._kernel\.(\w+\.(?=[A-Z]))?)", "", said);
+  plain = replaced(R"(^List\[(.*)\]$)", R"(several \1 values)", plain);
+  plain = replaced(R"(Optional\[(.*)\])", R"(\1 or None)", plain);
   return plain.cast<std::string>();
 }
 
