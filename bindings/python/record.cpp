@@ -43,6 +43,16 @@ std::string short_text(const py::object& value) {
   return text.size() <= most ? text : "a " + type_name(py::type::of(value));
 }
 
+std::string field_text(const py::object& field) {
+  constexpr std::size_t few = 3;
+  constexpr std::size_t few_numbers = 12;
+  const bool many = py::isinstance<py::tuple>(field) && py::len(field) > few;
+  if (many && (py::hasattr(field[py::int_(0)], "_fields") || py::len(field) > few_numbers)) {
+    return "<" + std::to_string(py::len(field)) + " of them>";
+  }
+  return py::repr(field).cast<std::string>();
+}
+
 py::object frozen(const py::object& value) {
   if (!py::isinstance<py::list>(value)) {
     return value;
@@ -68,8 +78,7 @@ std::string record_text(const py::object& value) {
   std::string text = py::type::of(value).attr("__name__").cast<std::string>() + "(";
   const char* between = "";
   for (const py::handle name : fields(value)) {
-    text += between + name.cast<std::string>() + "=" +
-            py::repr(value.attr(name.cast<py::str>())).cast<std::string>();
+    text += between + name.cast<std::string>() + "=" + field_text(value.attr(name.cast<py::str>()));
     between = ", ";
   }
   return text + ")";

@@ -18,7 +18,8 @@ namespace spotblue::python {
 
 namespace py = pybind11;
 
-/// Text of a value as Python would write it: "Fit(hole=Limits(...), least_clearance_mm=-0.059)".
+/// Text of a value as Python would write it, long tuples by their length:
+/// "Fit(hole=Limits(...), least_clearance_mm=-0.059)".
 [[nodiscard]] std::string record_text(const py::object& value);
 /// Whether all fields of two values of one class are alike.
 [[nodiscard]] bool records_alike(const py::object& one, const py::object& other);

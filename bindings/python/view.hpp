@@ -12,9 +12,6 @@
 
 namespace spotblue::python {
 
-/// "RadialSeat(clearance_mm=0.046, ...)": numbers and texts in full, long tuples by their length.
-[[nodiscard]] std::string view_text(const py::object& value);
-
 /// Binds what is to be seen of a struct; call done() last. Angles leave in degrees.
 template <class T, class Holder = std::unique_ptr<T>>
 class View {
@@ -51,7 +48,7 @@ class View {
   py::class_<T, Holder>& done() {
     class_.attr("_fields") = py::tuple(fields_);
     if (!shown_) {
-      class_.def("__repr__", [](const py::object& self) { return view_text(self); });
+      class_.def("__repr__", [](const py::object& self) { return record_text(self); });
     }
     class_.def("__eq__", [](const py::object& self, const py::object& other) {
       return records_alike(self, other);

@@ -2,8 +2,24 @@
 
 Lengths are mm, angles degrees, unless a name says otherwise; clearance is positive and interference
 negative, on the diameter.
+
+    look(file)       what is in a STEP file and what fits what, as modelled: a Look
+    check(file)      a job file or a STEP file judged: a CheckResult with its findings
+    compare(plans)   several jobs for one repair side by side
+    model(m, out)    a STEP model of simple solids from caliper sizes
+    library, which   a whole shelf of files; the part of it that fits
+    to_json, from_json   any value as text and back
+
+Modules: standards (limits, fits, keys, threads, materials), mechanics (press fits, bearings,
+shafts, gears, stacks), base (lengths and outcomes), errors, shelf.
+
+Records (Job, Mockup and what they are made of) are made by keyword, compared, copied and pickled;
+results (Look, CheckResult and what is in them) are only read. Several values in one field are a
+tuple. Words out of a fixed few are enum.StrEnum: a member equals its word, and either is taken.
+Errors are spotblue.Error with file, place, rule and cure.
 """
 
+from spotblue import base, errors, mechanics, standards
 from spotblue._kernel import (
     AddedBlock,
     AllowedOverlap,
@@ -329,6 +345,7 @@ __all__ = [
     "WidthSeat",
     "area_mm2",
     "bare_job",
+    "base",
     "check",
     "check_parts",
     "compare",
@@ -336,6 +353,7 @@ __all__ = [
     "decided_sizes",
     "disc",
     "draft",
+    "errors",
     "extent",
     "faces_of",
     "faces_square_to",
@@ -355,6 +373,7 @@ __all__ = [
     "look_at",
     "mapped",
     "margin_share",
+    "mechanics",
     "model",
     "parse_feature_name",
     "place_parts",
@@ -363,6 +382,7 @@ __all__ = [
     "read_job",
     "read_mockup",
     "size_characteristic_name",
+    "standards",
     "station_of_face",
     "subtract",
     "to_json",

@@ -52,6 +52,8 @@ class CheckTest(unittest.TestCase):
 
     def test_html_says_the_outcome_as_a_word(self) -> None:
         self.assertIn("<td>nonconforming</td>", self.result._repr_html_())
+        count = self.result.outcomes
+        self.assertIn(f": {count.conforming} conforming, ", self.result._repr_html_())
         self.assertRegex(repr(self.result), r"\d+ conforming, \d+ nonconforming, \d+ undecided")
 
     def test_a_draft_is_a_job_that_can_be_judged(self) -> None:

@@ -84,6 +84,16 @@ class RecordTest(unittest.TestCase):
         with self.assertRaisesRegex(TypeError, r"^Job.fits takes several FitWant values, not \[3\]"):
             spotblue.Job(fits=[3])  # type: ignore[list-item]
 
+    def test_a_long_tuple_of_records_is_shown_by_its_length(self) -> None:
+        few = spotblue.Job(joins=[spotblue.Join(a="Wheel", b="Pin", by="pin")])
+        self.assertIn("joins=(Join(a='Wheel', b='Pin', by='pin', line=0),)", repr(few))
+        many = spotblue.Job(joins=[spotblue.Join()] * 4)
+        self.assertIn("joins=<4 of them>", repr(many))
+
+    def test_the_modules_of_the_numbers_come_with_the_package(self) -> None:
+        self.assertEqual(spotblue.standards.fit(44.0, "H7/s6").kind, "interference")
+        self.assertIs(spotblue.mechanics, mechanics)
+
     def test_a_mistyped_field_is_refused_with_the_nearest(self) -> None:
         with self.assertRaisesRegex(AttributeError, "Job has no field 'fit'; the nearest is fits"):
             spotblue.Job().fit = ()  # type: ignore[attr-defined]
