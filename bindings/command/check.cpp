@@ -2,10 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <array>
-#include <cctype>
-#include <fstream>
 #include <map>
 #include <memory>
 #include <string>
@@ -41,21 +37,6 @@ struct CheckOptions {
   ViewOptions view;
   std::filesystem::path with_sizes;  // empty: none is written
 };
-
-// A STEP file by its first letters, or by its name where it cannot be read: the error that follows
-// is then the right one.
-bool is_step(const std::filesystem::path& file) {
-  constexpr std::string_view kStart = "ISO-10303-21";
-  std::array<char, kStart.size()> start{};
-  std::ifstream in(file, std::ios::binary);
-  if (in.read(start.data(), start.size())) {
-    return std::string_view(start.data(), start.size()) == kStart;
-  }
-  std::string ending = file.extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return ending == ".step" || ending == ".stp" || ending == ".p21";
-}
 
 // Without a job file: what the model itself states is all that is wanted.
 CheckResult check_bare(const ViewOptions& options) {
@@ -100,7 +81,7 @@ ExitCode run_check(const CheckOptions& all) {
   const ViewOptions& options = all.view;
   refuse_overwriting(options.output, options.file);
   refuse_overwriting(all.with_sizes, options.file);
-  const CheckResult result = is_step(options.file) ? check_bare(options) : check_job(options);
+  const CheckResult result = is_step_file(options.file) ? check_bare(options) : check_job(options);
   const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
                options.output);

@@ -10,9 +10,9 @@ namespace spotblue::python {
 namespace {
 
 void bind_units(py::module_& module) {
-  py::enum_<LengthUnit>(module, "LengthUnit", "The two units people measure with in a workshop.")
-      .value("mm", LengthUnit::mm)
-      .value("inch", LengthUnit::inch);
+  choice<LengthUnit>(module, "LengthUnit", "The two units people measure with in a workshop.",
+                     {"mm", "inch"});
+  choice_class<LengthUnit>->numbers["in"] = 1;  // as unit_name writes it
   module.def(
       "parse_length",
       [](const std::string& text, LengthUnit unit) { return parse_length(text, unit).in_mm(); },
@@ -57,10 +57,8 @@ Args:
 }
 
 void bind_outcome(py::module_& module) {
-  py::enum_<Outcome>(module, "Outcome", "Proof of conformity, of nonconformity, or neither.")
-      .value("conforming", Outcome::conforming)
-      .value("nonconforming", Outcome::nonconforming)
-      .value("undecided", Outcome::undecided);
+  choice<Outcome>(module, "Outcome", "Proof of conformity, of nonconformity, or neither.",
+                  {"conforming", "nonconforming", "undecided"});
   module.def(
       "outcome_name", [](Outcome outcome) { return std::string(outcome_name(outcome)); },
       py::arg("outcome"), "The outcome in one word, as findings write it.");

@@ -5,9 +5,9 @@
 
 #include "bind.hpp"
 #include "check_value.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "spotblue/check/check.hpp"
+#include "spotblue/check/compare.hpp"
 #include "spotblue/check/draft.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -20,9 +20,20 @@ namespace {
 
 using JobOrFile = std::variant<Job, std::filesystem::path>;
 
-Job job_of(const JobOrFile& given) {
-  const auto* const job = std::get_if<Job>(&given);
-  return job != nullptr ? *job : read_job(std::get<std::filesystem::path>(given));
+CheckResult check_bare(const std::filesystem::path& model) {
+  CheckResult result;
+  result.look = look(model, LookSettings{});
+  result.job = bare_job(model, unit_of(result.look.model.file));
+  result.findings = judge_job(result.job, result.look);
+  return result;
+}
+
+CheckResult check_given(const JobOrFile& given) {
+  if (const auto* const job = std::get_if<Job>(&given)) {
+    return check(*job);
+  }
+  const auto& file = std::get<std::filesystem::path>(given);
+  return is_step_file(file) ? check_bare(file) : check(read_job(file));
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -46,8 +57,7 @@ void bind_finding(py::module_& module) {
       .value("id", &Finding::id, "\"radial-1\": stable for one model and job")
       .value("kind", &Finding::kind, "\"radial fit\", \"axial gap\", \"clash\", ...")
       .value("about", &Finding::about, "features or occurrences, hole before shaft")
-      .choice("outcome", &Finding::outcome, kOutcomes,
-              "conforming, nonconforming or undecided (ISO 14253-1)")
+      .value("outcome", &Finding::outcome, "conforming, nonconforming or undecided (ISO 14253-1)")
       .computed(
           "wanted", [](const Finding& finding) { return quantities(finding.wanted); },
           "numbers with their unit in the key, and texts")
@@ -106,7 +116,9 @@ void bind_result(py::module_& module) {
 void bind_check_functions(py::module_& module) {
   module.def(
       "read_job", [](const std::filesystem::path& file) { return read_job(file); }, py::arg("file"),
-      "Reads and checks a job file.");
+      R"(Reads and checks a job file; its model's path is seen from where the file lies.
+
+Raises: FileAccessError; BadInputError naming file and line for what breaks a rule.)");
   module.def(
       "bare_job",
       [](const std::filesystem::path& model, const std::string& unit) {
@@ -115,11 +127,26 @@ void bind_check_functions(py::module_& module) {
       py::arg("model"), py::arg("unit") = "mm",
       "A job without entries: judged by the sizes that the STEP file itself states.");
   module.def(
+      "is_step_file", &is_step_file, py::arg("file"),
+      "Whether a file is STEP text by its first letters, or by its name if it is not there.");
+  module.def("unit_of", &unit_of, py::arg("file"),
+             "Whether reports on a file are best in mm or inches: as the file is written.");
+  module.def("margin_share", &margin_share, py::arg("finding"),
+             R"(The share of its limits that is left to a finding.
+
+Returns: 1 in the middle of the limits, 0 on one, negative outside; None when it has no such margin.)");
+  module.def(
       "check",
       [](const JobOrFile& job) {
-        return std::make_shared<CheckResult>(long_call([=] { return check(job_of(job)); }));
+        return std::make_shared<CheckResult>(long_call([=] { return check_given(job); }));
       },
-      py::arg("job"), "Reads a job (file or Job), looks at its model and judges it.");
+      py::arg("job"), R"(Looks at a model and judges it.
+
+Args:
+    job: a Job, a job file, or a STEP file, which is judged by the sizes that it states itself.
+Returns: the same as the program's check verb.
+Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputError for a job that
+    breaks a rule or names what the model does not have.)");
   module.def(
       "judge",
       [](const Job& job, const std::shared_ptr<Look>& look) {
@@ -127,7 +154,9 @@ void bind_check_functions(py::module_& module) {
           return CheckResult{*look, job, judge_job(job, *look)};
         }));
       },
-      py::arg("job"), py::arg("look"), "Judges what was found on a model by a job.");
+      py::arg("job"), py::arg("look"), R"(Judges what was found on a model by a job.
+
+Raises: BadInputError for a part or feature that the model does not have, with the nearest it has.)");
   module.def(
       "draft",
       [](const std::shared_ptr<Look>& look, const std::filesystem::path& model_path,
@@ -136,7 +165,12 @@ void bind_check_functions(py::module_& module) {
         return long_call([=] { return draft_job(*look, model_path.string(), in); });
       },
       py::arg("look"), py::arg("model_path"), py::arg("unit") = py::none(),
-      "Text of a first job file; model_path as seen from where it will lie.");
+      R"(Text of a first job file, with every seat found, to be filled in.
+
+Args:
+    look: what was found.
+    model_path: the STEP file as seen from where the job file will lie.
+    unit: "mm", "in", or None for the unit the STEP file is written in.)");
 }
 
 }  // namespace

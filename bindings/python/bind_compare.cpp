@@ -5,7 +5,6 @@
 
 #include "bind.hpp"
 #include "check_value.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "spotblue/check/compare.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -66,7 +65,7 @@ void bind_comparison_parts(py::module_& module) {
       .value("removed_mm3", &PlanCost::removed_mm3, "metal those cuts take off")
       .value("other_cuts", &PlanCost::other_cuts, "in other parts that exist")
       .value("presses", &PlanCost::presses, "press fits to be made")
-      .choice("ways_in", &PlanCost::ways_in, kOutcomes, "the worst of them")
+      .value("ways_in", &PlanCost::ways_in, "the worst of them")
       .value("ways_in_judged", &PlanCost::ways_in_judged, "number")
       .value("outcomes", &PlanCost::outcomes, "how many of each")
       .value("least_margin", &PlanCost::least_margin, "among the conforming findings, or None")
@@ -117,7 +116,11 @@ void bind_compare(py::module_& module) {
       [](const std::vector<Plan>& plans) {
         return std::make_shared<ComparedPlans>(long_call([=] { return compare_all(plans); }));
       },
-      py::arg("plans"), "Puts plans (job files or CheckResults) side by side; two or more.");
+      py::arg("plans"), R"(Puts plans for one repair side by side.
+
+Args:
+    plans: two or more job files or CheckResults.
+Raises: BadInputError for fewer than two; as check() for files.)");
 }
 
 }  // namespace spotblue::python

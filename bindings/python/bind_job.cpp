@@ -2,7 +2,6 @@
 
 #include "bind.hpp"
 #include "bind_job_entries.hpp"
-#include "choices.hpp"
 #include "record_fields.hpp"
 #include "spotblue/job/feature_name.hpp"
 #include "view.hpp"
@@ -26,18 +25,17 @@ void bind_job_settings(py::module_& module) {
   settings.field("seats", &JobSettings::seats, "what is a seat")
       .length("default_uncertainty_mm", &JobSettings::default_uncertainty, "expanded, k = 2")
       .field("limits", &JobSettings::limits, "bounds on the reading");
-  choice_field(settings, "completeness", &JobSettings::completeness, kCompleteness,
-               "\"all or error\" or \"accept partial\"");
+  settings.field("completeness", &JobSettings::completeness,
+                 "\"all or error\" or \"accept partial\"");
   settings.done();
 }
 
 void bind_whole(py::module_& module) {
   Record<Job> job(module, "Job",
-                  "Which model, what is known of its parts, what was measured and what is wanted. "
-                  "Lists are copies: assign a whole list.");
+                  "Which model, what is known of its parts, what was measured and what is wanted.");
   job.field("file", &Job::file, "as the caller gave it; empty for jobs made in code")
       .field("model", &Job::model, "the STEP file");
-  choice_field(job, "unit", &Job::unit, kUnits, "of reports: \"mm\" or \"inch\"");
+  job.field("unit", &Job::unit, "of reports: \"mm\" or \"inch\"");
   job.field("title", &Job::title, "of the job")
       .field("parts", &Job::parts, "what is known of the parts")
       .field("fits", &Job::fits, "how holes and shafts shall fit")
@@ -66,11 +64,11 @@ std::optional<FeatureName> parsed(const std::string& text, const std::string& un
 }
 
 void bind_feature_name(py::module_& module) {
+  choice<FeatureWord>(module, "FeatureWord", "What a feature's name begins with.",
+                      {"bore", "outside", "taper bore", "taper", "face", "slot", "width"});
   View<FeatureName>(module, "FeatureName", "A feature's name, taken apart.")
       .value("part", &FeatureName::part, "before the last \": \"")
-      .computed(
-          "word", [](const FeatureName& name) { return std::string(feature_word_name(name.word)); },
-          "\"bore\", \"outside\", \"face\", ...")
+      .value("word", &FeatureName::word, "\"bore\", \"outside\", \"face\", ...")
       .computed(
           "sizes_mm",
           [](const FeatureName& name) {
@@ -89,6 +87,9 @@ void bind_feature_name(py::module_& module) {
           "after \" @ \", or None")
       .value("ordinal", &FeatureName::ordinal, "after \" #\", from 1, or None")
       .done();
+  module.def(
+      "feature_word_name", [](FeatureWord word) { return std::string(feature_word_name(word)); },
+      py::arg("word"), "The word as feature names have it: \"taper bore\".");
   module.def("parse_feature_name", &parsed, py::arg("text"), py::arg("unit") = "mm",
              "Takes \"Wheel: bore 44 @ 12\" apart; None when the text is no feature name.");
 }

@@ -5,15 +5,16 @@
 namespace spotblue::python {
 namespace {
 
-constexpr std::array kPartStates{"as found", "to make"};
-constexpr std::array kSizesMeant{"basic", "actual"};
-constexpr std::array kStockForms{"bar", "tube", "slug", "plate"};
-
 void bind_part_entries(py::module_& module) {
+  choice<PartState>(module, "PartState", "Whether a part exists.", {"as found", "to make"});
+  choice<SizesMeant>(module, "SizesMeant", "Whether modelled sizes are nominal or as measured.",
+                     {"basic", "actual"});
+  choice<StockForm>(module, "StockForm", "The form of a piece of stock.",
+                    {"bar", "tube", "slug", "plate"});
   Record<Stock> stock(module, "StockPiece",
                       "What a part is to be cut from; None where a form has "
                       "no such size.");
-  choice_field(stock, "form", &Stock::form, kStockForms, "bar, tube, slug or plate");
+  stock.field("form", &Stock::form, "bar, tube, slug or plate");
   optional_length(stock, "diameter_mm", &Stock::diameter, "outside");
   optional_length(stock, "inner_diameter_mm", &Stock::inner_diameter, "of a tube");
   optional_length(stock, "length_mm", &Stock::length, "mm");
@@ -23,8 +24,8 @@ void bind_part_entries(py::module_& module) {
   Record<JobPart> part(module, "JobPart", "What is known of a part.");
   part.field("part", &JobPart::part, "product id, or an occurrence path")
       .field("material", &JobPart::material, "empty when not known");
-  choice_field(part, "state", &JobPart::state, kPartStates, "\"as found\" or \"to make\"");
-  choice_field(part, "sizes", &JobPart::sizes, kSizesMeant, "\"basic\" or \"actual\"");
+  part.field("state", &JobPart::state, "\"as found\" or \"to make\"");
+  part.field("sizes", &JobPart::sizes, "\"basic\" or \"actual\"");
   part.field("irreplaceable", &JobPart::irreplaceable, "there is no second")
       .field("stock", &JobPart::stock, "StockPiece or None")
       .field("running_c", &JobPart::running_c, "temperature when running, or None")

@@ -5,8 +5,6 @@
 namespace spotblue::python {
 namespace {
 
-constexpr std::array kDuties{"no load, slow", "intermittent", "continuous"};
-
 void bind_pairs(py::module_& module) {
   Record<AllowedOverlap>(module, "AllowedOverlap", "An overlap of two parts that is meant.")
       .field("a", &AllowedOverlap::a, "product id or occurrence path")
@@ -59,11 +57,12 @@ void bind_meshes(py::module_& module) {
 }
 
 void bind_turning(py::module_& module) {
+  choice<Duty>(module, "Duty", "How hard a part is run.",
+               {"no load, slow", "intermittent", "continuous"});
   Record<Turning> turning(module, "Turning", "A part that turns, with all that is joined to it.");
   turning.field("part", &Turning::part, "product id or occurrence path")
       .field("rpm", &Turning::rpm, "1/min, more than 0");
-  choice_field(turning, "duty", &Turning::duty, kDuties,
-               "\"no load, slow\", \"intermittent\" or \"continuous\"");
+  turning.field("duty", &Turning::duty, "\"no load, slow\", \"intermittent\" or \"continuous\"");
   turning.field("load_n", &Turning::load_n, "across the axis, or None")
       .field("thrust_n", &Turning::thrust_n, "along the axis, or None")
       .field("line", &Turning::line, "of the job file; 0 in code")

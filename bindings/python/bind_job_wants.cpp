@@ -5,12 +5,10 @@
 namespace spotblue::python {
 namespace {
 
-constexpr std::array kFitSystems{"ISO 286", "ANSI B4.1"};
-constexpr std::array kAxialKinds{"gap", "end play", "touch"};
-
 void bind_rules(py::module_& module) {
+  choice<FitSystem>(module, "FitSystem", "Whose classes of fit.", {"ISO 286", "ANSI B4.1"});
   Record<ClassFit> class_fit(module, "ClassFit", "A fit by its class: \"H7/s6\" or \"FN2\".");
-  choice_field(class_fit, "system", &ClassFit::system, kFitSystems, "\"ISO 286\" or \"ANSI B4.1\"");
+  class_fit.field("system", &ClassFit::system, "\"ISO 286\" or \"ANSI B4.1\"");
   class_fit.field("text", &ClassFit::text, "\"H7/s6\"");
   optional_length(class_fit, "nominal_mm", &ClassFit::nominal, "None: taken from the features");
   class_fit.done();
@@ -65,8 +63,10 @@ void bind_size_want(py::module_& module) {
 }
 
 void bind_axial(py::module_& module) {
+  choice<AxialWantKind>(module, "AxialWantKind", "What is wanted between two faces.",
+                        {"gap", "end play", "touch"});
   Record<AxialWant> axial(module, "AxialWant", "The gap wanted between two faces or two parts.");
-  choice_field(axial, "kind", &AxialWant::kind, kAxialKinds, "gap, end play or touch");
+  axial.field("kind", &AxialWant::kind, "gap, end play or touch");
   axial.field("a", &AxialWant::a, "feature, product or occurrence")
       .field("b", &AxialWant::b, "feature, product or occurrence")
       .length("least_mm", &AxialWant::least, "mm")

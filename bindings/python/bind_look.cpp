@@ -8,6 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/bare_job.hpp"
+#include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
 #include "view.hpp"
@@ -75,6 +76,18 @@ LookSettings settings_for(const std::optional<SeatSettings>& seats,
   return settings;
 }
 
+Look look_given(const std::filesystem::path& file, bool accept_partial,
+                const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits) {
+  if (file.extension() != ".toml") {
+    return look(file, settings_for(seats, limits, accept_partial));
+  }
+  const Job job = read_job(file);
+  const JobSettings& of_job = job.settings;
+  const bool partial = accept_partial || of_job.completeness == Completeness::accept_partial;
+  return look(job.model,
+              settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits), partial));
+}
+
 py::object by_python(const char* module, const char* function, const py::object& self) {
   return py::module_::import(module).attr(function)(self);
 }
@@ -105,12 +118,19 @@ void bind_look_functions(py::module_& module) {
       "look",
       [](const std::filesystem::path& file, bool accept_partial,
          const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits) {
-        const LookSettings settings = settings_for(seats, limits, accept_partial);
-        return std::make_shared<Look>(long_call([=] { return look(file, settings); }));
+        return std::make_shared<Look>(
+            long_call([=] { return look_given(file, accept_partial, seats, limits); }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
       py::arg("seats") = py::none(), py::arg("limits") = py::none(),
-      "Reads a STEP file and finds parts, features, centre lines, seats, threads and clashes.");
+      R"(Finds parts, features, centre lines, seats, threads and clashes.
+
+Args:
+    file: a STEP file, or a job file (.toml), whose model and settings are taken.
+    accept_partial: take what can be read of a damaged file, with a note, in place of an error.
+    seats, limits: in place of the job file's or the usual ones.
+Returns: the same as the program's look verb.
+Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");
   module.def(
       "look_at",
       [](const std::shared_ptr<Model>& model, const std::optional<SeatSettings>& seats,

@@ -4,7 +4,6 @@
 
 #include "bind.hpp"
 #include "bind_mockup_parts.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "record_fields.hpp"
 #include "spotblue/geometry/mockup.hpp"
@@ -14,10 +13,9 @@
 namespace spotblue::python {
 namespace {
 
-constexpr std::array kFacings{"as drawn", "turned round"};
-constexpr std::array kProtocols{"AP203", "AP214", "AP242"};
-
 void bind_placing(py::module_& module) {
+  choice<Facing>(module, "Facing", "Which way round a part is placed.",
+                 {"as drawn", "turned round"});
   Record<PlacingLine>(module, "PlacingLine", "A centre line that parts are placed on.")
       .field("name", &PlacingLine::name, "as placements call it")
       .field("at", &PlacingLine::at, "mm")
@@ -34,7 +32,7 @@ void bind_placing(py::module_& module) {
       .field("group", &Placement::group, "sub-assembly; empty: the assembly itself")
       .field("line", &Placement::line, "a line's name; empty: the first")
       .field("on", &Placement::on, "bore whose centre goes on the line; empty: the part's own z");
-  choice_field(place, "facing", &Placement::facing, kFacings, "\"as drawn\", \"turned round\"");
+  place.field("facing", &Placement::facing, "\"as drawn\", \"turned round\"");
   place.field("face", &Placement::face, "that is brought to its place")
       .field("at_mm", &Placement::at, "station of that face, or None and ...")
       .field("against", &Placement::against, "... the instance it is set against")
@@ -50,14 +48,15 @@ void bind_placing(py::module_& module) {
 }
 
 void bind_whole_mockup(py::module_& module) {
+  choice<StepProtocol>(module, "StepProtocol", "The application protocol of a STEP file.",
+                       {"AP203", "AP214", "AP242"});
   Record<Mockup> mockup(module, "Mockup",
-                        "Simple solids from caliper sizes, placed along centre lines. Lists are "
-                        "copies: assign a whole list.");
+                        "Simple solids from caliper sizes, placed along centre lines.");
   mockup.field("file", &Mockup::file, "named in errors; may be empty")
       .field("title", &Mockup::title, "name of the assembly")
       .field("about", &Mockup::about, "goes into the STEP header");
-  choice_field(mockup, "unit", &Mockup::unit, kUnits, "the STEP file is written in");
-  choice_field(mockup, "protocol", &Mockup::protocol, kProtocols, "AP203, AP214 or AP242");
+  mockup.field("unit", &Mockup::unit, "the STEP file is written in");
+  mockup.field("protocol", &Mockup::protocol, "AP203, AP214 or AP242");
   mockup.field("parts", &Mockup::parts, "MockupPart")
       .field("lines", &Mockup::lines, "PlacingLine; none: along z through the origin")
       .field("placements", &Mockup::placements, "Placement; none: the one part alone")

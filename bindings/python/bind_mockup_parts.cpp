@@ -6,13 +6,9 @@
 namespace spotblue::python {
 namespace {
 
-constexpr std::array kBreakKinds{"sharp", "chamfer", "fillet"};
-constexpr std::array kEndShapes{"round", "square"};
-constexpr std::array kPartFaces{"first", "last", "left", "right", "front", "back"};
-
 void bind_turned_steps(py::module_& module) {
   Record<EdgeBreak> edge(module, "EdgeBreak", "What was done to an edge or left in a corner.");
-  choice_field(edge, "kind", &EdgeBreak::kind, kBreakKinds, "sharp, chamfer or fillet");
+  edge.field("kind", &EdgeBreak::kind, "sharp, chamfer or fillet");
   edge.field("size_mm", &EdgeBreak::size, "leg of the chamfer or radius").done();
   Record<Step>(module, "Step", "One stretch of the outside or inside of a turned part.")
       .field("name", &Step::name, "may be empty")
@@ -37,7 +33,7 @@ void bind_milled(py::module_& module) {
       .field("width_mm", &Keyseat::width, "mm")
       .field("depth_mm", &Keyseat::depth, "from the top of the shaft");
   degrees_field(keyseat, "angle_deg", &Keyseat::angle, "about the part's line");
-  choice_field(keyseat, "ends", &Keyseat::ends, kEndShapes, "round or square");
+  keyseat.field("ends", &Keyseat::ends, "round or square");
   keyseat.done();
   Record<Keyway> keyway(module, "Keyway", "A keyway in a bore.");
   keyway.field("at_mm", &Keyway::at, "None: right through")
@@ -72,7 +68,7 @@ void bind_bores(py::module_& module) {
       .done();
   Record<Bore> bore(module, "Bore", "A bore, or a circle of them, square to a face.");
   bore.field("name", &Bore::name, "may be empty");
-  choice_field(bore, "face", &Bore::face, kPartFaces, "first, last, left, right, front or back");
+  bore.field("face", &Bore::face, "first, last, left, right, front or back");
   bore.field("u_mm", &Bore::u, "first coordinate on the face")
       .field("v_mm", &Bore::v, "second coordinate on the face")
       .field("diameter_mm", &Bore::diameter, "mm")
@@ -85,7 +81,7 @@ void bind_bores(py::module_& module) {
   bore.field("grooves", &Bore::grooves, "BoreGroove").done();
   Record<Boss> boss(module, "Boss", "A round boss on a face of a block.");
   boss.field("name", &Boss::name, "may be empty");
-  choice_field(boss, "face", &Boss::face, kPartFaces, "first, last, left, right, front or back");
+  boss.field("face", &Boss::face, "first, last, left, right, front or back");
   boss.field("u_mm", &Boss::u, "first coordinate on the face")
       .field("v_mm", &Boss::v, "second coordinate on the face")
       .field("diameter_mm", &Boss::diameter, "mm")
@@ -125,13 +121,18 @@ void bind_shapes(py::module_& module) {
   key.field("width_mm", &KeyPart::width, "mm")
       .field("height_mm", &KeyPart::height, "mm")
       .field("length_mm", &KeyPart::length, "mm");
-  choice_field(key, "ends", &KeyPart::ends, kEndShapes, "round or square");
+  key.field("ends", &KeyPart::ends, "round or square");
   key.done();
 }
 
 }  // namespace
 
 void bind_mockup_parts(py::module_& module) {
+  choice<BreakKind>(module, "BreakKind", "What was done to an edge.",
+                    {"sharp", "chamfer", "fillet"});
+  choice<EndShape>(module, "EndShape", "How a keyseat or key ends.", {"round", "square"});
+  choice<PartFace>(module, "PartFace", "A face of a block.",
+                   {"first", "last", "left", "right", "front", "back"});
   bind_turned_steps(module);
   bind_milled(module);
   bind_bores(module);

@@ -1,7 +1,6 @@
 #include <pybind11/stl/filesystem.h>
 
 #include "bind.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/geometry/model.hpp"
@@ -11,25 +10,57 @@
 namespace spotblue::python {
 namespace {
 
+void bind_pieces(py::module_& module) {
+  View<Arc>(module, "Arc", "A stretch of angles about an axis, counter-clockwise seen against it.")
+      .degrees("start_deg", &Arc::from, "from the feature's zero direction")
+      .degrees("sweep_deg", &Arc::sweep, "over 0, up to 360")
+      .done();
+  View<Patch>(module, "Patch", "One piece of a surface of revolution.")
+      .value("start_mm", &Patch::from, "station on the feature's axis")
+      .value("end_mm", &Patch::to, "station on the feature's axis")
+      .value("arcs", &Patch::arcs, "the angles it covers")
+      .done();
+  View<RingPiece>(module, "RingPiece", "A ring about an axis.")
+      .value("inner_radius_mm", &RingPiece::inner, "mm")
+      .value("outer_radius_mm", &RingPiece::outer, "mm")
+      .value("start_mm", &RingPiece::from, "station on the axis")
+      .value("end_mm", &RingPiece::to, "station on the axis")
+      .done();
+  View<OtherFace>(module, "OtherFace", "A face that is no feature, kept as what bounds it.")
+      .value("box", &OtherFace::box, "in the product's frame")
+      .value("revolved", &OtherFace::revolved, "whether the ring below holds it")
+      .value("axis", &OtherFace::axis, "of the ring, product's frame")
+      .value("inner_radius_mm", &OtherFace::inner, "mm")
+      .value("outer_radius_mm", &OtherFace::outer, "mm")
+      .value("start_mm", &OtherFace::from, "station on the axis")
+      .value("end_mm", &OtherFace::to, "station on the axis")
+      .value("pieces", &OtherFace::pieces, "smaller rings that hold all of a fillet")
+      .done();
+}
+
 void bind_features(py::module_& module) {
   View<Cylinder>(module, "Cylinder", "A cylindrical hole or shaft of one product.")
       .value("name", &Cylinder::name, "\"bore 44\", \"outside 30 @ 12\"")
-      .choice("side", &Cylinder::side, kSides, "internal: a hole; external: a shaft")
+      .value("side", &Cylinder::side, "internal: a hole; external: a shaft")
       .value("diameter_mm", &Cylinder::diameter, "mm")
       .value("axis", &Cylinder::axis, "in the product's frame")
+      .value("zero", &Cylinder::zero, "direction square to the axis where angles start")
+      .value("patches", &Cylinder::patches, "its pieces")
       .value("intervals_mm", &Cylinder::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cylinder::coverage, "angles covered, up to 360")
-      .choice("recognised_from", &Cylinder::source, kSources, "surface in the file")
+      .value("recognised_from", &Cylinder::source, "surface in the file")
       .done();
   View<Cone>(module, "Cone", "A conical hole or shaft of one product.")
       .value("name", &Cone::name, "\"taper bore 20/24\"")
-      .choice("side", &Cone::side, kSides, "internal: a hole; external: a shaft")
+      .value("side", &Cone::side, "internal: a hole; external: a shaft")
       .value("axis", &Cone::axis, "in the product's frame; the radius grows along it")
+      .value("zero", &Cone::zero, "direction square to the axis where angles start")
+      .value("patches", &Cone::patches, "its pieces")
       .value("radius_mm", &Cone::radius, "at axis.at")
       .degrees("half_angle_deg", &Cone::half_angle, "between axis and surface")
       .value("intervals_mm", &Cone::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cone::coverage, "angles covered, up to 360")
-      .choice("recognised_from", &Cone::source, kSources, "surface in the file")
+      .value("recognised_from", &Cone::source, "surface in the file")
       .done();
   View<Plane>(module, "Plane", "A plane face of one product.")
       .value("name", &Plane::name, "\"face 60 @ 8\"")
@@ -39,11 +70,11 @@ void bind_features(py::module_& module) {
       .computed(
           "area_mm2", [](const Plane& plane) { return area(plane.outline); }, "mm2")
       .value("outline", &Plane::outline, "in (u, v) from at")
-      .choice("recognised_from", &Plane::source, kSources, "surface in the file")
+      .value("recognised_from", &Plane::source, "surface in the file")
       .done();
   View<Width>(module, "Width", "A slot or key: two opposite parallel planes.")
       .value("name", &Width::name, "\"slot 8\", \"width 8\"")
-      .choice("side", &Width::side, kSides, "internal: a slot; external: a key")
+      .value("side", &Width::side, "internal: a slot; external: a key")
       .value("first", &Width::first, "number of a plane of the product, from 0")
       .value("second", &Width::second, "number of the other one")
       .value("width_mm", &Width::width, "mm")
@@ -75,6 +106,7 @@ void bind_products(py::module_& module) {
       .value("cones", &Product::cones, "tapers")
       .value("planes", &Product::planes, "flat faces")
       .value("widths", &Product::widths, "slots and keys")
+      .value("others", &Product::others, "faces that are no feature")
       .shown_by(&product_shown)
       .done();
   View<Occurrence>(module, "Occurrence", "A product placed in the assembly.")
@@ -100,6 +132,12 @@ void bind_products(py::module_& module) {
 }  // namespace
 
 void bind_model(py::module_& module) {
+  choice<Side>(module, "Side", "Whether a feature is a hole or slot, or a shaft or key.",
+               {"internal", "external"});
+  choice<SurfaceSource>(module, "SurfaceSource",
+                        "The surface in the file that a feature was recognised from.",
+                        {"cylinder", "cone", "plane", "bspline", "revolution", "extrusion"});
+  bind_pieces(module);
   bind_features(module);
   bind_products(module);
   View<Model, std::shared_ptr<Model>>(module, "Model", "What is known of a STEP file once read.")
@@ -113,14 +151,22 @@ void bind_model(py::module_& module) {
   module.def("kernel_version", &kernel_version, "Version of Open CASCADE: \"7.6.3\".");
   module.def(
       "read",
-      [](const std::filesystem::path& file, bool accept_partial) {
+      [](const std::filesystem::path& file, bool accept_partial,
+         const std::optional<ReadLimits>& limits) {
         const Completeness completeness =
             accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-        return std::make_shared<Model>(
-            long_call([=] { return read_step(file, ReadLimits{}, completeness); }));
+        return std::make_shared<Model>(long_call(
+            [=] { return read_step(file, limits.value_or(ReadLimits{}), completeness); }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
-      "Reads a STEP file (AP203, AP214, AP242; any length unit) into plain values in mm.");
+      py::arg("limits") = py::none(),
+      R"(Reads a STEP file (AP203, AP214, AP242; any length unit) into plain values in mm.
+
+Args:
+    file: the STEP file.
+    accept_partial: take what can be read of a damaged file, with a note, in place of an error.
+    limits: bounds on time, memory and size in place of the usual ones.
+Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");
 }
 
 }  // namespace spotblue::python

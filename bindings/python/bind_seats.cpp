@@ -1,5 +1,4 @@
 #include "bind.hpp"
-#include "choices.hpp"
 #include "record_fields.hpp"
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/seats.hpp"
@@ -102,6 +101,8 @@ void bind_clashes(py::module_& module) {
 }
 
 void bind_seat_settings(py::module_& module) {
+  choice<Completeness>(module, "Completeness", "What becomes of a file that reads only in part.",
+                       {"all or error", "accept partial"});
   Record<SeatSettings>(module, "SeatSettings", "The numbers that say what is a seat.")
       .field("coaxial_offset_mm", &SeatSettings::coaxial_offset_mm, "axes may differ by this")
       .field("coaxial_offset_per_diameter", &SeatSettings::coaxial_offset_per_diameter, "or this")
@@ -131,7 +132,7 @@ void bind_seats(py::module_& module) {
   bind_seat_settings(module);
   Record<FeatureRef> ref(module, "FeatureRef", "A feature of one occurrence.");
   ref.field("occurrence", &FeatureRef::occurrence, "its number, from 0");
-  choice_field(ref, "kind", &FeatureRef::kind, kFeatureKinds, "which list of the product");
+  ref.field("kind", &FeatureRef::kind, "which list of the product");
   ref.field("index", &FeatureRef::index, "number in that list, from 0").done();
   bind_round_seats(module);
   bind_flat_seats(module);

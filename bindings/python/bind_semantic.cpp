@@ -1,7 +1,6 @@
 #include <pybind11/stl/filesystem.h>
 
 #include "bind.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "record_fields.hpp"
 #include "spotblue/check/decided_sizes.hpp"
@@ -17,8 +16,12 @@ using LimitsOrNone = std::optional<LimitsMm>;
 }  // namespace
 
 void bind_semantic_size(py::module_& module) {
+  choice<FeatureKind>(module, "FeatureKind", "Which list of a product a feature is in.",
+                      {"cylinder", "cone", "plane", "width"});
+  choice<SizeCharacteristic>(module, "SizeCharacteristic", "What of a feature a stated size is.",
+                             {"diameter", "radius", "width", "other"});
   View<ProductFeatureRef>(module, "ProductFeatureRef", "A feature of a product.")
-      .choice("kind", &ProductFeatureRef::kind, kFeatureKinds, "which list of the product")
+      .value("kind", &ProductFeatureRef::kind, "which list of the product")
       .value("index", &ProductFeatureRef::index, "number in that list, from 0")
       .done();
   View<SizeLimits>(module, "SizeLimits", "Lower and upper end of a size or a deviation.")
@@ -28,12 +31,7 @@ void bind_semantic_size(py::module_& module) {
   View<SemanticSize>(module, "SemanticSize", "A toleranced size that the STEP file itself states.")
       .value("entity", &SemanticSize::entity, "its number in the file")
       .value("name", &SemanticSize::name, "as the file says")
-      .computed(
-          "characteristic",
-          [](const SemanticSize& size) {
-            return std::string(size_characteristic_name(size.characteristic));
-          },
-          "diameter, radius, width or other")
+      .value("characteristic", &SemanticSize::characteristic, "diameter, radius, width or other")
       .value("product", &SemanticSize::product, "number of the product, from 0, or None")
       .value("features", &SemanticSize::features, "of that product")
       .value("nominal_mm", &SemanticSize::nominal_mm, "mm, or None")
@@ -66,6 +64,12 @@ void bind_semantic_size(py::module_& module) {
           },
           "(lower, upper), signed, or None")
       .done();
+  module.def(
+      "size_characteristic_name",
+      [](SizeCharacteristic characteristic) {
+        return std::string(size_characteristic_name(characteristic));
+      },
+      py::arg("characteristic"), "The characteristic in one word.");
 }
 
 void bind_semantic(py::module_& module) {

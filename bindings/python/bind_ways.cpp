@@ -1,10 +1,13 @@
+#include <cmath>
+#include <string>
+
 #include "bind.hpp"
-#include "choices.hpp"
 #include "long_call.hpp"
 #include "record_fields.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/axial_stops.hpp"
 #include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/geometry/way_in.hpp"
 #include "view.hpp"
@@ -33,6 +36,8 @@ void bind_wall(py::module_& module) {
 }
 
 void bind_way_values(py::module_& module) {
+  choice<WayHow>(module, "WayHow", "How a part goes to its place.",
+                 {"slide", "press", "screw", "spring in", "drop in"});
   Record<GivenOverlap>(module, "GivenOverlap", "Two occurrences that share metal, found or meant.")
       .field("a", &GivenOverlap::a, "number of the occurrence, from 0")
       .field("b", &GivenOverlap::b, "number of the occurrence, from 0")
@@ -47,7 +52,7 @@ void bind_way_values(py::module_& module) {
   View<WayStep>(module, "WayStep", "A part, or parts put together, brought to its place.")
       .value("parts", &WayStep::parts, "occurrences; the greatest first")
       .value("along", &WayStep::along, "the way it goes in")
-      .choice("how", &WayStep::how, kWayHows, "slide, press, screw, spring in or drop in")
+      .value("how", &WayStep::how, "slide, press, screw, spring in or drop in")
       .value("onto", &WayStep::onto, "the occurrence it joins")
       .value("holds", &WayStep::holds, "parts that can leave no more")
       .done();
@@ -72,6 +77,61 @@ void bind_way_values(py::module_& module) {
       .value("not_told", &WayIn::not_told, "taken on trust")
       .value("too_many", &WayIn::too_many, "more parts than are looked at")
       .done();
+}
+
+void require_occurrence(const Model& model, std::size_t occurrence) {
+  if (occurrence >= model.occurrences.size()) {
+    throw Error(ErrorCode::bad_input, {model.file.name, "occurrence"},
+                "the model has no occurrence " + std::to_string(occurrence),
+                "use a number under " + std::to_string(model.occurrences.size()));
+  }
+}
+
+double station_of_plane(const Model& model, const FeatureRef& face, const Line& line) {
+  require_occurrence(model, face.occurrence);
+  const Product& product = model.products[model.occurrences[face.occurrence].product];
+  if (face.kind != FeatureKind::plane || face.index >= product.planes.size()) {
+    throw Error(ErrorCode::bad_input, {model.file.name, product.id},
+                "the FeatureRef is no plane face", "use one of faces_square_to or an axial seat");
+  }
+  const double station_mm = station_of_face(model, face, line);
+  if (!std::isfinite(station_mm)) {
+    throw Error(ErrorCode::bad_input, {model.file.name, feature_id(model, face)},
+                "the face never crosses the line", "give a face that is not parallel to it");
+  }
+  return station_mm;
+}
+
+void bind_faces_on_line(py::module_& module) {
+  module.def(
+      "station_of_face",
+      [](const SharedModel& model, const FeatureRef& face, const Line& line) {
+        return station_of_plane(*model, face, line);
+      },
+      py::arg("model"), py::arg("face"), py::arg("line"),
+      R"(Where a plane face crosses a line of the assembly.
+
+Args:
+    face: a plane of one occurrence.
+    line: assembly's frame, its direction 1 long.
+Returns: mm from line.at along the line.
+Raises: BadInputError when the model has no such face, or the face lies along the line.)");
+  module.def(
+      "faces_square_to",
+      [](const SharedModel& model, std::size_t occurrence, const Line& line,
+         const SeatSettings& settings) {
+        require_occurrence(*model, occurrence);
+        return faces_square_to(*model, occurrence, line, settings);
+      },
+      py::arg("model"), py::arg("occurrence"), py::arg("line"),
+      py::arg("settings") = SeatSettings{},
+      R"(Plane faces of an occurrence square to a line, in the order of its product's planes.
+
+Args:
+    occurrence: its number, from 0.
+    line: assembly's frame, its direction 1 long.
+    settings: facing_tilt_deg says how square.
+Raises: BadInputError when the model has no such occurrence.)");
 }
 
 void bind_stops(py::module_& module) {
@@ -132,6 +192,7 @@ void bind_ways(py::module_& module) {
   bind_wall(module);
   bind_way_values(module);
   bind_stops(module);
+  bind_faces_on_line(module);
   bind_searches(module);
 }
 

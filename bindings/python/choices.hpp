@@ -1,18 +1,77 @@
 #pragma once
 /// @file
-/// The kernel's enumerations as Python sees them: words, in the order of the values.
+/// The kernel's enumerations as Python sees them: each an enum.StrEnum whose members equal their
+/// words; setters and arguments take a member or its word.
+
+#include <pybind11/pybind11.h>
 
 #include <array>
+#include <cstddef>
+#include <initializer_list>
+#include <optional>
+#include <string_view>
+#include <type_traits>
+#include <vector>
 
 namespace spotblue::python {
 
-inline constexpr std::array kSides{"internal", "external"};
-inline constexpr std::array kSources{"cylinder", "cone",       "plane",
-                                     "bspline",  "revolution", "extrusion"};
-inline constexpr std::array kFeatureKinds{"cylinder", "cone", "plane", "width"};
-inline constexpr std::array kUnits{"mm", "inch"};
-inline constexpr std::array kOutcomes{"conforming", "nonconforming", "undecided"};
-inline constexpr std::array kCompleteness{"all or error", "accept partial"};
-inline constexpr std::array kWayHows{"slide", "press", "screw", "spring in", "drop in"};
+/// The Python class of one enumeration and its members in the order of the C++ values.
+struct ChoiceClass {
+  pybind11::object type;
+  std::vector<pybind11::object> members;
+  pybind11::dict numbers;  ///< by word
+};
+
+/// Makes the class in a module; "end play" becomes the member END_PLAY. It lives for ever.
+ChoiceClass* make_choice(pybind11::module_& module, const char* name, const char* doc,
+                         std::initializer_list<const char*> words);
+/// Number of a member or a word; nothing when it is no text.
+/// @throws error_already_set (BadInputError) for a word the class does not have.
+[[nodiscard]] std::optional<std::size_t> choice_number(const ChoiceClass* choices,
+                                                       pybind11::handle given);
+
+template <class E>
+inline ChoiceClass* choice_class = nullptr;
+
+/// Binds an enumeration: the words in the order of its values.
+template <class E>
+void choice(pybind11::module_& module, const char* name, const char* doc,
+            std::initializer_list<const char*> words) {
+  choice_class<E> = make_choice(module, name, doc, words);
+}
+
+/// "Outcome" of Outcome, for the signatures that help() shows.
+template <class E>
+constexpr auto choice_name() {
+  constexpr std::string_view signature = __PRETTY_FUNCTION__;
+  constexpr std::size_t start = signature.rfind(':') + 1;
+  constexpr std::size_t length = signature.size() - 1 - start;
+  char name[length + 1]{};
+  for (std::size_t i = 0; i < length; ++i) {
+    name[i] = signature[start + i];
+  }
+  return pybind11::detail::descr<length>(name);
+}
 
 }  // namespace spotblue::python
+
+namespace pybind11::detail {
+
+template <class E>
+struct type_caster<E, std::enable_if_t<std::is_enum_v<E>>> {
+  PYBIND11_TYPE_CASTER(E, spotblue::python::choice_name<E>());
+
+  bool load(handle given, bool /*convert*/) {
+    const auto number = spotblue::python::choice_number(spotblue::python::choice_class<E>, given);
+    if (number) {
+      value = static_cast<E>(*number);
+    }
+    return number.has_value();
+  }
+  static handle cast(E given, return_value_policy /*policy*/, handle /*parent*/) {
+    const auto number = static_cast<std::size_t>(given);
+    return spotblue::python::choice_class<E>->members.at(number).inc_ref();
+  }
+};
+
+}  // namespace pybind11::detail

@@ -7,22 +7,53 @@
 #include <pybind11/stl.h>
 
 #include <string>
+#include <type_traits>
 #include <utility>
+#include <vector>
 
+#include "choices.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue::python {
 
 namespace py = pybind11;
 
-/// Text of a value as Python would write it: "Fit(hole=Limits(...), least_clearance_mm=-0.059)".
+/// Text of a value as Python would write it, long tuples by their length:
+/// "Fit(hole=Limits(...), least_clearance_mm=-0.059)".
 [[nodiscard]] std::string record_text(const py::object& value);
 /// Whether all fields of two values of one class are alike.
 [[nodiscard]] bool records_alike(const py::object& one, const py::object& other);
+/// Sets one field; AttributeError for a name the class does not have, TypeError for a value of
+/// another kind, each saying what there is.
+void set_field(const py::object& value, const py::str& name, const py::object& given);
 /// Sets fields by keyword; TypeError for a name the class does not have, with those it has.
 void set_fields(const py::object& value, const py::kwargs& fields);
 /// The fields and their values, in order, as a dict.
 [[nodiscard]] py::dict fields_of(const py::object& value);
+/// Makes a property of a class hand out tuples for lists, and take any iterable that is no text.
+void read_as_tuple(const py::object& type, const char* name);
+
+template <class T>
+inline constexpr bool is_many = false;
+template <class T>
+inline constexpr bool is_many<std::vector<T>> = true;
+template <class T, std::size_t N>
+inline constexpr bool is_many<std::array<T, N>> = true;
+
+template <class R, class... A>
+std::remove_cvref_t<R> result_of_signature(R (*)(A...));
+/// What a getter hands out.
+template <class Get>
+using Handed =
+    decltype(result_of_signature(static_cast<py::detail::function_signature_t<Get>*>(nullptr)));
+
+/// A struct inside a struct, which Python changes where it is.
+template <class T>
+concept Nested = std::is_class_v<T> && !requires {
+  typename T::value_type;
+}
+&&!requires { typename T::first_type; }
+&&!requires(T t) { t.index(); };
 
 /// Binds the fields of a default-constructible struct one by one; call done() last.
 template <class T>
@@ -35,7 +66,8 @@ class Record {
   Record& field(const char* name, M T::*member, const char* doc) {
     return computed(
         name, [member](const T& value) -> const M& { return value.*member; },
-        [member](T& value, M given) { value.*member = std::move(given); }, doc);
+        [member](T& value, M given) { value.*member = std::move(given); }, doc,
+        Nested<M> ? py::return_value_policy::reference_internal : py::return_value_policy::copy);
   }
 
   /// A Length member as a number of mm; the name must end in _mm.
@@ -46,9 +78,12 @@ class Record {
   }
 
   template <class Get, class Set>
-  Record& computed(const char* name, Get get, Set set, const char* doc) {
-    class_.def_property(name, py::cpp_function(get, py::return_value_policy::copy),
-                        py::cpp_function(set), doc);
+  Record& computed(const char* name, Get get, Set set, const char* doc,
+                   py::return_value_policy policy = py::return_value_policy::copy) {
+    class_.def_property(name, py::cpp_function(get, policy), py::cpp_function(set), doc);
+    if constexpr (is_many<Handed<Get>>) {
+      read_as_tuple(class_, name);
+    }
     fields_.append(name);
     return *this;
   }
@@ -66,6 +101,7 @@ class Record {
       return records_alike(self, other);
     });
     class_.attr("__hash__") = py::none();
+    class_.def("__setattr__", &set_field);
     class_.def("__copy__", [](const T& self) { return T(self); });
     class_.def("__deepcopy__", [](const T& self, const py::dict& /*memo*/) { return T(self); });
     class_.def(py::pickle([](const py::object& self) { return fields_of(self); },

@@ -1,12 +1,9 @@
 #pragma once
 /// @file
-/// Further kinds of field of a Record: enumerations by name, angles in degrees, limits as pairs.
+/// Further kinds of field of a Record: angles in degrees, limits as pairs.
 
-#include <array>
-#include <cstddef>
 #include <numbers>
 #include <optional>
-#include <string>
 #include <utility>
 
 #include "numbers.hpp"
@@ -14,26 +11,7 @@
 
 namespace spotblue::python {
 
-/// Number of the name among `names`. @throws ValueError naming those there are.
-[[nodiscard]] std::size_t choice_index(const std::string& name, const char* const* names,
-                                       std::size_t count);
-
 using LimitsMm = std::pair<double, double>;
-
-/// An enumeration by the names of its values, in order.
-template <class T, class E, std::size_t N>
-void choice_field(Record<T>& record, const char* name, E T::*member,
-                  const std::array<const char*, N>& names, const char* doc) {
-  record.computed(
-      name,
-      [member, &names](const T& value) {
-        return std::string(names.at(static_cast<std::size_t>(value.*member)));
-      },
-      [member, &names](T& value, const std::string& given) {
-        value.*member = static_cast<E>(choice_index(given, names.data(), N));
-      },
-      doc);
-}
 
 /// An angle held in rad, in degrees.
 template <class T>

@@ -3,8 +3,6 @@
 /// Binding of a result of the kernel as a read-only Python value: its fields are seen where they
 /// are, without a copy, and keep the result they are part of alive.
 
-#include <array>
-#include <cstddef>
 #include <memory>
 #include <numbers>
 #include <string>
@@ -13,9 +11,6 @@
 #include "record.hpp"
 
 namespace spotblue::python {
-
-/// "RadialSeat(clearance_mm=0.046, ...)": numbers and texts in full, lists by their length.
-[[nodiscard]] std::string view_text(const py::object& value);
 
 /// Binds what is to be seen of a struct; call done() last. Angles leave in degrees.
 template <class T, class Holder = std::unique_ptr<T>>
@@ -33,20 +28,12 @@ class View {
     return computed(
         name, [member](const T& value) { return value.*member * 180.0 / std::numbers::pi; }, doc);
   }
-  /// An enumeration by the names of its values, in order.
-  template <class E, std::size_t N>
-  View& choice(const char* name, E T::*member, const std::array<const char*, N>& names,
-               const char* doc) {
-    return computed(
-        name,
-        [member, &names](const T& value) {
-          return names.at(static_cast<std::size_t>(value.*member));
-        },
-        doc);
-  }
   template <class Get>
   View& computed(const char* name, Get get, const char* doc) {
     class_.def_property_readonly(name, get, doc);
+    if constexpr (is_many<Handed<Get>>) {
+      read_as_tuple(class_, name);
+    }
     fields_.append(name);
     return *this;
   }
@@ -61,7 +48,7 @@ class View {
   py::class_<T, Holder>& done() {
     class_.attr("_fields") = py::tuple(fields_);
     if (!shown_) {
-      class_.def("__repr__", [](const py::object& self) { return view_text(self); });
+      class_.def("__repr__", [](const py::object& self) { return record_text(self); });
     }
     class_.def("__eq__", [](const py::object& self, const py::object& other) {
       return records_alike(self, other);

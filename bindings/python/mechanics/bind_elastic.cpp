@@ -78,9 +78,7 @@ Raises: BadInputError naming the ring and value out of range.)");
 }  // namespace
 
 void bind_elastic(py::module_& module) {
-  py::enum_<GivesWay>(module, "GivesWay", "How a material gives way.")
-      .value("ductile", GivesWay::ductile)
-      .value("brittle", GivesWay::brittle);
+  choice<GivesWay>(module, "GivesWay", "How a material gives way.", {"ductile", "brittle"});
   Record<Elastic>(module, "Elastic", "Elastic, thermal and strength values of one part.")
       .field("name", &Elastic::name, "As a finding shows it.")
       .field("youngs_modulus_mpa", &Elastic::youngs_modulus_mpa, "MPa, > 0.")

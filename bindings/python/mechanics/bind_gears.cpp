@@ -60,9 +60,7 @@ Raises: BadInputError outside that range.)");
 }
 
 void bind_tooth_thickness(py::module_& module) {
-  py::enum_<Pins>(module, "Pins", "How many pins lie in the spaces of a gear.")
-      .value("two", Pins::two)
-      .value("three", Pins::three);
+  choice<Pins>(module, "Pins", "How many pins lie in the spaces of a gear.", {"two", "three"});
   module.def("standard_thickness_mm", &standard_thickness_mm, py::arg("form"),
              "pi m / 2, half the pitch, no backlash taken off.\n\nReturns: mm.");
   module.def("shift_of_thickness", &shift_of_thickness, py::arg("form"), py::arg("thickness_mm"),

@@ -16,9 +16,8 @@ void bind_suit_problem(py::module_& module) {
       .field("own_by", &SuitSize::own_by, "Who asks for them.")
       .length("uncertainty_mm", &SuitSize::uncertainty, "Of its measurement, k = 2, mm.")
       .done();
-  py::enum_<SuitOf>(module, "SuitOf", "Whether a term speaks of a size to make or a known one.")
-      .value("to_make", SuitOf::to_make)
-      .value("known", SuitOf::known);
+  choice<SuitOf>(module, "SuitOf", "Whether a term speaks of a size to make or a known one.",
+                 {"to make", "known"});
   Record<SuitTerm>(module, "SuitTerm", "One size of a demand, times a factor.")
       .field("of", &SuitTerm::of, "To make or known.")
       .field("index", &SuitTerm::index, "Into the problem's sizes or known.")

@@ -23,14 +23,10 @@ void bind_bearing_values(py::module_& module) {
       .field("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None.")
       .field("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None.")
       .done();
-  py::enum_<RunningDuty>(module, "RunningDuty", "How hard a bearing is run.")
-      .value("no_load_slow", RunningDuty::no_load_slow)
-      .value("intermittent", RunningDuty::intermittent)
-      .value("continuous", RunningDuty::continuous);
-  py::enum_<LimitCounts>(module, "LimitCounts", "What a limit does when it is passed.")
-      .value("no", LimitCounts::no)
-      .value("yes", LimitCounts::yes)
-      .value("as_average", LimitCounts::as_average);
+  choice<RunningDuty>(module, "RunningDuty", "How hard a bearing is run.",
+                      {"no load, slow", "intermittent", "continuous"});
+  choice<LimitCounts>(module, "LimitCounts", "What a limit does when it is passed.",
+                      {"no", "yes", "as average"});
   Record<CountingLimits>(module, "CountingLimits", "Which limits count for a duty.")
       .field("pressure", &CountingLimits::pressure, "Whether pressure counts.")
       .field("speed", &CountingLimits::speed, "Whether speed counts.")

@@ -20,11 +20,8 @@ void bind_press_values(py::module_& module) {
       .field("friction_greatest", &PressFit::friction_greatest, "No less than the least.")
       .field("stretches", &PressFit::stretches, "At least one; set the whole list.")
       .done();
-  py::enum_<PressSurface>(module, "PressSurface", "The four surfaces that can give way.")
-      .value("hub_bore", PressSurface::hub_bore)
-      .value("hub_outside", PressSurface::hub_outside)
-      .value("inner_outside", PressSurface::inner_outside)
-      .value("inner_bore", PressSurface::inner_bore);
+  choice<PressSurface>(module, "PressSurface", "The four surfaces that can give way.",
+                       {"hub bore", "hub outside", "inner outside", "inner bore"});
   Record<StretchState>(module, "StretchState", "One stretch of a pressed joint.")
       .field("pressure_mpa", &StretchState::pressure_mpa, "MPa.")
       .field("hub", &StretchState::hub, "Stresses of the hub, MPa.")

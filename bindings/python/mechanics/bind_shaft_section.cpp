@@ -49,14 +49,10 @@ Raises: BadInputError for a negative size.)");
 }
 
 void bind_stress_concentration(py::module_& module) {
-  py::enum_<ShaftLoad>(module, "ShaftLoad", "How a shaft is loaded.")
-      .value("bending", ShaftLoad::bending)
-      .value("torsion", ShaftLoad::torsion)
-      .value("tension", ShaftLoad::tension);
-  py::enum_<ShaftNotch>(module, "ShaftNotch", "What cuts a keyseat or groove.")
-      .value("end_milled_keyseat", ShaftNotch::end_milled_keyseat)
-      .value("sled_runner_keyseat", ShaftNotch::sled_runner_keyseat)
-      .value("ring_groove", ShaftNotch::ring_groove);
+  choice<ShaftLoad>(module, "ShaftLoad", "How a shaft is loaded.",
+                    {"bending", "torsion", "tension"});
+  choice<ShaftNotch>(module, "ShaftNotch", "What cuts a keyseat or groove.",
+                     {"end-milled keyseat", "sled-runner keyseat", "ring groove"});
   Record<SteppedShaft>(module, "SteppedShaft", "A round shaft with a step and a fillet, mm.")
       .field("larger_mm", &SteppedShaft::larger_mm, "Diameter, mm, > smaller.")
       .field("smaller_mm", &SteppedShaft::smaller_mm, "Diameter, mm, > 0.")

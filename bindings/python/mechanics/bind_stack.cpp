@@ -7,12 +7,10 @@ namespace {
 using Loop = std::vector<StackDimension>;
 
 void bind_stack_values(py::module_& module) {
-  py::enum_<StackSense>(module, "StackSense", "What a longer dimension does to the gap.")
-      .value("opens", StackSense::opens)
-      .value("closes", StackSense::closes);
-  py::enum_<StackSpread>(module, "StackSpread", "How a dimension is spread over its limits.")
-      .value("uniform", StackSpread::uniform)
-      .value("normal", StackSpread::normal);
+  choice<StackSense>(module, "StackSense", "What a longer dimension does to the gap.",
+                     {"opens", "closes"});
+  choice<StackSpread>(module, "StackSpread", "How a dimension is spread over its limits.",
+                      {"uniform", "normal"});
   Record<StackDimension>(module, "StackDimension", "One length of the loop, mm.")
       .field("name", &StackDimension::name, "As errors show it.")
       .length("nominal_mm", &StackDimension::nominal, "As modelled or measured, mm.")

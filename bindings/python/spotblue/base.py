@@ -1,7 +1,8 @@
 """Lengths, limits and outcomes: reading and writing lengths, judging a measured one by ISO 14253-1.
 
-Lengths are mm; errors are those of spotblue.errors. Records are made by keyword; reading a field
-gives a copy, so change what is inside a field by setting the field again.
+Lengths are mm; errors are those of spotblue.errors. Records are made by keyword; several values in
+one field are a tuple of copies, so change them by setting the field again. Enumerations are
+enum.StrEnum: a member equals its word, and arguments take either.
 """
 
 from spotblue._kernel.base import (

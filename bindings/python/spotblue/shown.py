@@ -74,7 +74,13 @@ def check_html(result: CheckResult) -> str:
         for finding in result.findings
     ]
     heads = ("outcome", "id", "kind", "about", "wanted", "found", "margin", "advice", "caution")
-    return _table(result.job.title or result.job.file, heads, rows)
+    count = result.outcomes
+    name = result.job.title or result.job.file or result.look.model.file.name
+    caption = (
+        f"{name}: {count.conforming} conforming, {count.nonconforming} nonconforming, "
+        f"{count.undecided} undecided"
+    )
+    return _table(caption, heads, rows)
 
 
 def compare_html(comparison: Comparison) -> str:

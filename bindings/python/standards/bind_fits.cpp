@@ -8,10 +8,8 @@ namespace spotblue::python {
 namespace {
 
 void bind_fit(py::module_& module) {
-  py::enum_<FitKind>(module, "FitKind", "What two sets of limits promise, ISO 286-1:2010, 3.3.")
-      .value("clearance", FitKind::clearance)
-      .value("transition", FitKind::transition)
-      .value("interference", FitKind::interference);
+  choice<FitKind>(module, "FitKind", "What two sets of limits promise, ISO 286-1:2010, 3.3.",
+                  {"clearance", "transition", "interference"});
   Record<Fit>(module, "Fit", "Limits of a hole and its shaft and the clearances they allow, mm.")
       .field("hole", &Fit::hole, "Limits of size of the hole, mm.")
       .field("shaft", &Fit::shaft, "Limits of size of the shaft, mm.")
@@ -38,9 +36,8 @@ Args:
 }
 
 void bind_iso286(py::module_& module) {
-  py::enum_<SizeKind>(module, "SizeKind", "Whether a class is for holes (capitals) or shafts.")
-      .value("hole", SizeKind::hole)
-      .value("shaft", SizeKind::shaft);
+  choice<SizeKind>(module, "SizeKind", "Whether a class is for holes (capitals) or shafts.",
+                   {"hole", "shaft"});
   Record<Deviations>(module, "Deviations", "Deviations from the nominal size, signed, mm.")
       .length("lower_mm", &Deviations::lower, "Lower deviation, mm.")
       .length("upper_mm", &Deviations::upper, "Upper deviation, mm.")

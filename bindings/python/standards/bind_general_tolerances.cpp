@@ -6,11 +6,8 @@ namespace spotblue::python {
 namespace {
 
 void bind_iso2768(py::module_& module) {
-  py::enum_<GeneralTolerance>(module, "GeneralTolerance", "ISO 2768-1: f, m, c and v.")
-      .value("fine", GeneralTolerance::fine)
-      .value("medium", GeneralTolerance::medium)
-      .value("coarse", GeneralTolerance::coarse)
-      .value("very_coarse", GeneralTolerance::very_coarse);
+  choice<GeneralTolerance>(module, "GeneralTolerance", "ISO 2768-1: f, m, c and v.",
+                           {"fine", "medium", "coarse", "very coarse"});
   Record<GeneralToleranceStep>(module, "GeneralToleranceStep",
                                "One size step: how far a length may be off either way, mm.")
       .field("over_mm", &GeneralToleranceStep::over_mm,

@@ -5,10 +5,8 @@ namespace spotblue::python {
 namespace {
 
 void bind_metric_keys(py::module_& module) {
-  py::enum_<KeyFit>(module, "KeyFit", "How a metric key sits in its keyseats, ISO 773.")
-      .value("free", KeyFit::free)
-      .value("normal", KeyFit::normal)
-      .value("tight", KeyFit::tight);
+  choice<KeyFit>(module, "KeyFit", "How a metric key sits in its keyseats, ISO 773.",
+                 {"free", "normal", "tight"});
   Record<ParallelKey>(module, "ParallelKey",
                       "Section of a metric parallel key and depths of its keyseats, mm.")
       .length("shaft_over_mm", &ParallelKey::shaft_over, "Shaft diameters over this, mm.")
@@ -44,9 +42,8 @@ Args:
 }
 
 void bind_inch_keys(py::module_& module) {
-  py::enum_<InchKeyFit>(module, "InchKeyFit", "The two classes of ASME B17.1.")
-      .value("class_1", InchKeyFit::class_1)
-      .value("class_2", InchKeyFit::class_2);
+  choice<InchKeyFit>(module, "InchKeyFit", "The two classes of ASME B17.1.",
+                     {"class 1", "class 2"});
   Record<InchKey> key(module, "InchKey", "Section of an inch parallel key, in mm, ASME B17.1.");
   key.length("shaft_over_mm", &InchKey::shaft_over, "Shaft diameters over this, mm.")
       .length("shaft_up_to_mm", &InchKey::shaft_up_to, "Up to and including this, mm.")

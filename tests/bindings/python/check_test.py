@@ -52,6 +52,8 @@ class CheckTest(unittest.TestCase):
 
     def test_html_says_the_outcome_as_a_word(self) -> None:
         self.assertIn("<td>nonconforming</td>", self.result._repr_html_())
+        count = self.result.outcomes
+        self.assertIn(f": {count.conforming} conforming, ", self.result._repr_html_())
         self.assertRegex(repr(self.result), r"\d+ conforming, \d+ nonconforming, \d+ undecided")
 
     def test_a_draft_is_a_job_that_can_be_judged(self) -> None:
@@ -67,6 +69,28 @@ class CheckTest(unittest.TestCase):
         self.assertEqual(len(comparison.costs), 3)
         self.assertEqual(json.loads(comparison.to_json())["best"], comparison.best)
         self.assertIn("<table>", comparison._repr_html_())
+
+    def test_a_step_file_is_judged_by_the_sizes_that_it_states(self) -> None:
+        job = spotblue.read_job(demo.job(PLAN))
+        sized = demo.folder() / "out" / "sized.step"
+        sizes = spotblue.decided_sizes(job, self.result.look).sizes
+        spotblue.write_semantic_sizes(job.model, sized, sizes)
+        for model in (sized, demo.step(PLAN)):
+            self.assertTrue(spotblue.is_step_file(model))
+            program = demo.without_seconds(demo.said("check", "--json", model))
+            for given in (model, str(model)):
+                judged = spotblue.check(given)
+                self.assertEqual(demo.without_seconds(judged.to_json()), program)
+        self.assertIn(spotblue.Outcome.CONFORMING, {one.outcome for one in
+                                                    spotblue.check(sized).findings})  # fmt: skip
+
+    def test_the_share_of_a_margin_is_that_of_the_comparison(self) -> None:
+        comparison = spotblue.compare([self.result, self.result])
+        least = comparison.costs[0].least_margin
+        assert least is not None
+        self.assertEqual(spotblue.margin_share(self.result.findings[least.finding]), least.share)
+        clash = next(one for one in self.result.findings if one.kind == "clash")
+        self.assertIsNone(spotblue.margin_share(clash))
 
     def test_one_plan_is_no_comparison(self) -> None:
         with self.assertRaises(spotblue.BadInputError):
@@ -109,7 +133,7 @@ class JobTest(unittest.TestCase):
     def test_a_feature_name_is_taken_apart(self) -> None:
         name = spotblue.parse_feature_name("Wheel: bore 44 @ 12")
         assert name is not None
-        self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", [44.0]))
+        self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", (44.0,)))
         self.assertIsNone(spotblue.parse_feature_name("Wheel"))
 
     def test_a_job_without_entries_names_its_model(self) -> None:

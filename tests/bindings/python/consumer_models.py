@@ -26,8 +26,9 @@ def bush(bore_mm: float) -> spotblue.Mockup:
 
 
 def with_fit(job: spotblue.Job, hole: str, shaft: str) -> spotblue.Job:
-    job.fits = [*job.fits, spotblue.FitWant(hole=hole, shaft=shaft,
-                                            rule=spotblue.ClassFit(text="H7/s6"))]  # fmt: skip
+    want = spotblue.FitWant(hole=hole, shaft=shaft, rule=spotblue.ClassFit(text="H7/s6"))
+    job.fits = (*job.fits, want)
+    job.settings.completeness = spotblue.Completeness.ACCEPT_PARTIAL
     return job
 
 

@@ -38,6 +38,18 @@ class LookTest(unittest.TestCase):
             self.assertEqual(seat.coverage_deg, row["coverage_deg"])
             self.assertEqual(seat.tilt_deg, row["tilt_deg"])
 
+    def test_a_job_file_is_looked_at_by_its_model_and_settings(self) -> None:
+        self.assertFalse(spotblue.is_step_file(demo.job(PLAN)))
+        again = spotblue.look(demo.job(PLAN))
+        self.assertEqual(again.seats, self.look.seats)
+        none = spotblue.look(demo.job(PLAN), seats=spotblue.SeatSettings(
+            radial_gap_mm=0, radial_gap_per_diameter=0,
+            radial_overlap_mm=0, radial_overlap_per_diameter=0))  # fmt: skip
+        self.assertLess(len(none.seats.radial), len(again.seats.radial))
+
+    def test_a_file_is_reported_in_its_own_unit(self) -> None:
+        self.assertEqual(spotblue.unit_of(self.look.model.file), spotblue.LengthUnit.MM)
+
     def test_values_outlive_the_look_they_are_part_of(self) -> None:
         cylinder = spotblue.look(demo.step(PLAN)).model.products[0].cylinders[0]
         self.assertEqual(cylinder, self.look.model.products[0].cylinders[0])

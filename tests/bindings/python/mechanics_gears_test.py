@@ -73,7 +73,7 @@ class Thickness(unittest.TestCase):
 
     def test_over_pins_is_that_printed_and_gives_the_thickness_back(self) -> None:
         # [KHKREF], from memory: m 1, z 20, pin 1.7: 22.2941.
-        pins = mechanics.Pins.two
+        pins = mechanics.Pins.TWO
         over = mechanics.over_pins_mm(
             spur(1.0), 20, pin_mm=1.7, thickness_mm=math.pi / 2, pins=pins
         )

@@ -16,12 +16,12 @@ def limits(lower_mm: float, upper_mm: float) -> base.Limits:
 
 def dimension(signed_mm: float, half_mm: float) -> mechanics.StackDimension:
     size = abs(signed_mm)
-    closes = mechanics.StackSense.closes
+    closes = mechanics.StackSense.CLOSES
     return mechanics.StackDimension(
         name=f"length {size}",
         nominal_mm=size,
         limits=limits(size - half_mm, size + half_mm),
-        sense=mechanics.StackSense.opens if signed_mm > 0 else closes,
+        sense=mechanics.StackSense.OPENS if signed_mm > 0 else closes,
         expansion_per_k=12e-6,
         warmer_by_k=50.0,
     )
@@ -131,8 +131,8 @@ class MakeToSuit(unittest.TestCase):
                 mechanics.SuitDemand(
                     name="press",
                     terms=[
-                        mechanics.SuitTerm(of=mechanics.SuitOf.known, index=0, factor=1.0),
-                        mechanics.SuitTerm(of=mechanics.SuitOf.to_make, index=0, factor=-1.0),
+                        mechanics.SuitTerm(of=mechanics.SuitOf.KNOWN, index=0, factor=1.0),
+                        mechanics.SuitTerm(of=mechanics.SuitOf.TO_MAKE, index=0, factor=-1.0),
                     ],
                     wanted=limits(-0.059, -0.018),
                 )

@@ -59,7 +59,7 @@ class Elastic(unittest.TestCase):
         self.assertEqual(elastic.yield_mpa, 250.0)
         iron = standards.find_material("grey iron")
         assert iron is not None
-        self.assertEqual(mechanics.elastic_of(iron).gives_way, mechanics.GivesWay.brittle)
+        self.assertEqual(mechanics.elastic_of(iron).gives_way, mechanics.GivesWay.BRITTLE)
 
     def test_impossible_values_are_refused_by_the_argument_s_name(self) -> None:
         mechanics.require_elastic(steel(), "hub")
@@ -120,7 +120,7 @@ class PressFits(unittest.TestCase):
         pressed = state.least_pressure_mpa * math.pi * 44.0 * 20.0
         self.assertAlmostEqual(state.force_to_press_n, 0.2 * pressed, 6)
         self.assertAlmostEqual(state.holding_torque_nm, 0.08 * pressed * 0.022, 9)
-        self.assertEqual(state.inner.surface, mechanics.PressSurface.inner_bore)
+        self.assertEqual(state.inner.surface, mechanics.PressSurface.INNER_BORE)
         self.assertEqual(mechanics.press_surface_text(state.hub.surface), "the hub's bore")
 
     def test_a_fit_and_its_state_survive_pickling(self) -> None:
@@ -180,9 +180,9 @@ class Bearings(unittest.TestCase):
             mechanics.bearing_ratios(mechanics.BearingSizes())
 
     def test_intermittent_work_averages_the_heat(self) -> None:
-        duty = mechanics.RunningDuty.intermittent
+        duty = mechanics.RunningDuty.INTERMITTENT
         counts = mechanics.counting_limits(duty)
-        self.assertEqual(counts.pressure_speed, mechanics.LimitCounts.as_average)
+        self.assertEqual(counts.pressure_speed, mechanics.LimitCounts.AS_AVERAGE)
         load = mechanics.RunningLoad(speed_m_s=1.0, pressure_mpa=2.0, pressure_speed_mpa_m_s=2.0)
         limits = standards.BearingLimits(
             pressure_mpa=4.0, speed_m_s=2.0, pressure_speed_mpa_m_s=1.0
@@ -230,8 +230,8 @@ class Sections(unittest.TestCase):
     def test_stress_concentration_is_that_of_the_published_curves(self) -> None:
         # kt_stepped_shaft.csv, D 60, d 50, r 5: bending 1.666 [KTP], 1.639 [KTR], torsion 1.357.
         step = mechanics.SteppedShaft(larger_mm=60.0, smaller_mm=50.0, fillet_mm=5.0)
-        bending = mechanics.shoulder_factor(step, mechanics.ShaftLoad.bending).factor
-        torsion = mechanics.shoulder_factor(step, mechanics.ShaftLoad.torsion).factor
+        bending = mechanics.shoulder_factor(step, mechanics.ShaftLoad.BENDING).factor
+        torsion = mechanics.shoulder_factor(step, mechanics.ShaftLoad.TORSION).factor
         roark = mechanics.shoulder_bending_factor_roark(step).factor
         assert bending is not None and torsion is not None and roark is not None
         self.assertAlmostEqual(bending, 1.666, delta=6e-4)
@@ -240,16 +240,16 @@ class Sections(unittest.TestCase):
 
     def test_keyseats_have_factors_or_a_reason(self) -> None:
         # Peterson, from memory: q = 0.1 d/r = 5: 1.426 + 0.1643 x 5 - 0.0019 x 25.
-        found = mechanics.keyseat_factor(50.0, 1.0, load=mechanics.ShaftLoad.bending)
+        found = mechanics.keyseat_factor(50.0, 1.0, load=mechanics.ShaftLoad.BENDING)
         assert found.factor is not None
         self.assertAlmostEqual(found.factor, 2.2)
-        none = mechanics.keyseat_factor(50.0, 1.0, load=mechanics.ShaftLoad.tension)
+        none = mechanics.keyseat_factor(50.0, 1.0, load=mechanics.ShaftLoad.TENSION)
         self.assertIsNone(none.factor)
         self.assertTrue(none.reason)
         # Shigley, table 7-1: 2.14.
-        notch = mechanics.ShaftNotch.end_milled_keyseat
+        notch = mechanics.ShaftNotch.END_MILLED_KEYSEAT
         self.assertEqual(
-            mechanics.first_pass_factor(notch, mechanics.ShaftLoad.bending).factor, 2.14
+            mechanics.first_pass_factor(notch, mechanics.ShaftLoad.BENDING).factor, 2.14
         )
 
 

@@ -71,6 +71,33 @@ class MockupTest(unittest.TestCase):
         (way,) = spotblue.ways_in(model, seats)
         self.assertEqual([step.how for step in way.steps], ["slide"])
 
+    def test_faces_square_to_the_line_tell_where_they_cross_it(self) -> None:
+        model, (seat,) = self.look.model, self.look.seats.radial
+        faces = spotblue.faces_square_to(model, seat.hole.occurrence, seat.axis)
+        stations = [spotblue.station_of_face(model, face, seat.axis) for face in faces]
+        self.assertEqual({face.kind for face in faces}, {spotblue.FeatureKind.PLANE})
+        self.assertAlmostEqual(max(stations) - min(stations), 20.0, places=9)
+
+    def test_a_face_that_never_crosses_the_line_is_refused(self) -> None:
+        model, (seat,) = self.look.model, self.look.seats.radial
+        face = spotblue.faces_square_to(model, seat.hole.occurrence, seat.axis)[0]
+        across = spotblue.Line(at=seat.axis.at, along=seat.axis.along.any_square())
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.station_of_face(model, face, across)
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.station_of_face(model, seat.hole, seat.axis)
+        with self.assertRaises(spotblue.BadInputError):
+            spotblue.faces_square_to(model, 99, seat.axis)
+
+    def test_surfaces_are_seen_piece_by_piece(self) -> None:
+        (bush,) = [one for one in self.look.model.products if one.name == "Bush"]
+        (hole,) = [one for one in bush.cylinders if one.side == spotblue.Side.INTERNAL]
+        (patch,) = hole.patches
+        self.assertAlmostEqual(patch.end_mm - patch.start_mm, 20.0, places=9)
+        self.assertAlmostEqual(sum(arc.sweep_deg for arc in patch.arcs), 360.0, places=9)
+        self.assertAlmostEqual(hole.zero.dot(hole.axis.along), 0.0, places=12)
+        self.assertEqual(bush.others, ())
+
     def test_a_group_for_every_occurrence_is_asked_for(self) -> None:
         with self.assertRaises(spotblue.BadInputError):
             spotblue.find_axial_stops(self.look.model, self.look.seats, [0])

@@ -14,7 +14,7 @@ class SizesTest(unittest.TestCase):
     def test_decided_sizes_are_stated_by_the_copy(self) -> None:
         job = spotblue.read_job(demo.job(PLAN))
         look = spotblue.look(job.model)
-        self.assertEqual(look.model.semantic_sizes, [])
+        self.assertEqual(look.model.semantic_sizes, ())
         decided = spotblue.decided_sizes(job, look)
         out = demo.folder() / "out" / "with-sizes.step"
         remarks = spotblue.write_semantic_sizes(job.model, out, decided.sizes)

@@ -1,11 +1,14 @@
 """Types of the C++ kernel's module; import spotblue instead."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from os import PathLike
 from pathlib import Path
 from typing import Any, ClassVar, Self
 
 import numpy.typing as npt
+
+from spotblue._kernel import base
+from spotblue.choice import Choice
 
 _StrPath = str | PathLike[str]
 
@@ -39,6 +42,12 @@ class AllowedOverlap(_Record):
     depth_mm: float
     line: int
 
+class Arc(_Result):
+    @property
+    def start_deg(self) -> float: ...
+    @property
+    def sweep_deg(self) -> float: ...
+
 class AxialSeat(_Result):
     @property
     def a(self) -> FeatureRef: ...
@@ -71,25 +80,22 @@ class AxialStop(_Result):
 
 class AxialWant(_Record):
     def __init__(
-        self, *, kind: str = ..., a: str = ..., b: str = ..., least_mm: float = ...,
+        self, *, kind: AxialWantKind | str = ..., a: str = ..., b: str = ..., least_mm: float = ...,
         greatest_mm: float = ..., line: int = ...,
     ) -> None: ...
-    kind: str
+    kind: AxialWantKind
     a: str
     b: str
     least_mm: float
     greatest_mm: float
     line: int
 
-class BlockPart(_Record):
-    def __init__(
-        self, *, size: Point = ..., added: Sequence[AddedBlock] = ..., bosses: Sequence[Boss] = ...,
-        bores: Sequence[Bore] = ...,
-    ) -> None: ...
-    size: Point
-    added: list[AddedBlock]
-    bosses: list[Boss]
-    bores: list[Bore]
+class AxialWantKind(Choice):
+    """What is wanted between two faces."""
+
+    GAP = "gap"
+    END_PLAY = "end play"
+    TOUCH = "touch"
 
 class Blockage(_Result):
     @property
@@ -103,15 +109,25 @@ class Blockage(_Result):
     @property
     def has_mm(self) -> float: ...
 
+class BlockPart(_Record):
+    def __init__(
+        self, *, size: Point = ..., added: Iterable[AddedBlock] = ..., bosses: Iterable[Boss] = ...,
+        bores: Iterable[Bore] = ...,
+    ) -> None: ...
+    size: Point
+    added: tuple[AddedBlock, ...]
+    bosses: tuple[Boss, ...]
+    bores: tuple[Bore, ...]
+
 class Bore(_Record):
     def __init__(
-        self, *, name: str = ..., face: str = ..., u_mm: float = ..., v_mm: float = ...,
+        self, *, name: str = ..., face: PartFace | str = ..., u_mm: float = ..., v_mm: float = ...,
         diameter_mm: float = ..., depth_mm: float | None = ...,
         counterbore_diameter_mm: float = ..., counterbore_depth_mm: float = ..., count: int = ...,
-        circle_mm: float = ..., angle_deg: float = ..., grooves: Sequence[BoreGroove] = ...,
+        circle_mm: float = ..., angle_deg: float = ..., grooves: Iterable[BoreGroove] = ...,
     ) -> None: ...
     name: str
-    face: str
+    face: PartFace
     u_mm: float
     v_mm: float
     diameter_mm: float
@@ -121,7 +137,7 @@ class Bore(_Record):
     count: int
     circle_mm: float
     angle_deg: float
-    grooves: list[BoreGroove]
+    grooves: tuple[BoreGroove, ...]
 
 class BoreGroove(_Record):
     def __init__(
@@ -133,11 +149,11 @@ class BoreGroove(_Record):
 
 class Boss(_Record):
     def __init__(
-        self, *, name: str = ..., face: str = ..., u_mm: float = ..., v_mm: float = ...,
+        self, *, name: str = ..., face: PartFace | str = ..., u_mm: float = ..., v_mm: float = ...,
         diameter_mm: float = ..., height_mm: float = ...,
     ) -> None: ...
     name: str
-    face: str
+    face: PartFace
     u_mm: float
     v_mm: float
     diameter_mm: float
@@ -147,6 +163,18 @@ class Box(_Record):
     def __init__(self, *, low: Point = ..., high: Point = ...) -> None: ...
     low: Point
     high: Point
+    def diagonal_mm(self) -> float: ...
+    def extended(self, other: Point | Box) -> Box: ...
+    def grown(self, by_mm: float) -> Box: ...
+    def is_empty(self) -> bool: ...
+    def overlaps(self, other: Box) -> bool: ...
+
+class BreakKind(Choice):
+    """What was done to an edge."""
+
+    SHARP = "sharp"
+    CHAMFER = "chamfer"
+    FILLET = "fillet"
 
 class CentreLine(_Result):
     @property
@@ -154,7 +182,7 @@ class CentreLine(_Result):
     @property
     def line(self) -> Line: ...
     @property
-    def occurrences(self) -> list[int]: ...
+    def occurrences(self) -> tuple[int, ...]: ...
 
 class CheckResult(_Result):
     @property
@@ -162,7 +190,7 @@ class CheckResult(_Result):
     @property
     def job(self) -> Job: ...
     @property
-    def findings(self) -> list[Finding]: ...
+    def findings(self) -> tuple[Finding, ...]: ...
     @property
     def outcomes(self) -> OutcomeCount: ...
     def _repr_html_(self) -> str: ...
@@ -196,17 +224,17 @@ class ClashEffort(_Result):
 
 class ClashReport(_Result):
     @property
-    def clashes(self) -> list[Clash]: ...
+    def clashes(self) -> tuple[Clash, ...]: ...
     @property
-    def notes(self) -> list[Note]: ...
+    def notes(self) -> tuple[Note, ...]: ...
     @property
     def effort(self) -> ClashEffort: ...
 
 class ClassFit(_Record):
     def __init__(
-        self, *, system: str = ..., text: str = ..., nominal_mm: float | None = ...,
+        self, *, system: FitSystem | str = ..., text: str = ..., nominal_mm: float | None = ...,
     ) -> None: ...
-    system: str
+    system: FitSystem
     text: str
     nominal_mm: float | None
 
@@ -221,20 +249,26 @@ class ComparedRow(_Result):
     @property
     def about(self) -> str: ...
     @property
-    def findings(self) -> list[int | None]: ...
+    def findings(self) -> tuple[int | None, ...]: ...
 
 class Comparison(_Result):
     @property
-    def rows(self) -> list[ComparedRow]: ...
+    def rows(self) -> tuple[ComparedRow, ...]: ...
     @property
-    def costs(self) -> list[PlanCost]: ...
+    def costs(self) -> tuple[PlanCost, ...]: ...
     @property
     def best(self) -> int | None: ...
     @property
-    def plans(self) -> list[CheckResult]: ...
+    def plans(self) -> tuple[CheckResult, ...]: ...
     def _repr_html_(self) -> str: ...
     def to_json(self) -> str: ...
     def to_text(self, unit: str | None = ...) -> str: ...
+
+class Completeness(Choice):
+    """What becomes of a file that reads only in part."""
+
+    ALL_OR_ERROR = "all or error"
+    ACCEPT_PARTIAL = "accept partial"
 
 class Conditions(_Record):
     def __init__(
@@ -255,19 +289,23 @@ class Cone(_Result):
     @property
     def name(self) -> str: ...
     @property
-    def side(self) -> str: ...
+    def side(self) -> Side: ...
     @property
     def axis(self) -> Line: ...
+    @property
+    def zero(self) -> Point: ...
+    @property
+    def patches(self) -> tuple[Patch, ...]: ...
     @property
     def radius_mm(self) -> float: ...
     @property
     def half_angle_deg(self) -> float: ...
     @property
-    def intervals_mm(self) -> list[tuple[float, float]]: ...
+    def intervals_mm(self) -> tuple[tuple[float, float], ...]: ...
     @property
     def coverage_deg(self) -> float: ...
     @property
-    def recognised_from(self) -> str: ...
+    def recognised_from(self) -> SurfaceSource: ...
 
 class CrossHole(_Record):
     def __init__(
@@ -299,23 +337,34 @@ class Cylinder(_Result):
     @property
     def name(self) -> str: ...
     @property
-    def side(self) -> str: ...
+    def side(self) -> Side: ...
     @property
     def diameter_mm(self) -> float: ...
     @property
     def axis(self) -> Line: ...
     @property
-    def intervals_mm(self) -> list[tuple[float, float]]: ...
+    def zero(self) -> Point: ...
+    @property
+    def patches(self) -> tuple[Patch, ...]: ...
+    @property
+    def intervals_mm(self) -> tuple[tuple[float, float], ...]: ...
     @property
     def coverage_deg(self) -> float: ...
     @property
-    def recognised_from(self) -> str: ...
+    def recognised_from(self) -> SurfaceSource: ...
 
 class DecidedSizes(_Result):
     @property
-    def sizes(self) -> list[SizeToWrite]: ...
+    def sizes(self) -> tuple[SizeToWrite, ...]: ...
     @property
-    def left_out(self) -> list[Note]: ...
+    def left_out(self) -> tuple[Note, ...]: ...
+
+class Duty(Choice):
+    """How hard a part is run."""
+
+    NO_LOAD_SLOW = "no load, slow"
+    INTERMITTENT = "intermittent"
+    CONTINUOUS = "continuous"
 
 class Edge2(_Record):
     def __init__(
@@ -329,8 +378,8 @@ class Edge2(_Record):
     radius_mm: float
 
 class EdgeBreak(_Record):
-    def __init__(self, *, kind: str = ..., size_mm: float = ...) -> None: ...
-    kind: str
+    def __init__(self, *, kind: BreakKind | str = ..., size_mm: float = ...) -> None: ...
+    kind: BreakKind
     size_mm: float
 
 class EndPlayWant(_Record):
@@ -341,29 +390,62 @@ class EndPlayWant(_Record):
     gap_mm: tuple[float, float]
     line: int
 
+class EndShape(Choice):
+    """How a keyseat or key ends."""
+
+    ROUND = "round"
+    SQUARE = "square"
+
 class Extent2(_Result):
     @property
     def low(self) -> Point2: ...
     @property
     def high(self) -> Point2: ...
 
+class Facing(Choice):
+    """Which way round a part is placed."""
+
+    AS_DRAWN = "as drawn"
+    TURNED_ROUND = "turned round"
+
+class FeatureKind(Choice):
+    """Which list of a product a feature is in."""
+
+    CYLINDER = "cylinder"
+    CONE = "cone"
+    PLANE = "plane"
+    WIDTH = "width"
+
 class FeatureName(_Result):
     @property
     def part(self) -> str: ...
     @property
-    def word(self) -> str: ...
+    def word(self) -> FeatureWord: ...
     @property
-    def sizes_mm(self) -> list[float]: ...
+    def sizes_mm(self) -> tuple[float, ...]: ...
     @property
     def position_mm(self) -> float | None: ...
     @property
     def ordinal(self) -> int | None: ...
 
 class FeatureRef(_Record):
-    def __init__(self, *, occurrence: int = ..., kind: str = ..., index: int = ...) -> None: ...
+    def __init__(
+        self, *, occurrence: int = ..., kind: FeatureKind | str = ..., index: int = ...,
+    ) -> None: ...
     occurrence: int
-    kind: str
+    kind: FeatureKind
     index: int
+
+class FeatureWord(Choice):
+    """What a feature's name begins with."""
+
+    BORE = "bore"
+    OUTSIDE = "outside"
+    TAPER_BORE = "taper bore"
+    TAPER = "taper"
+    FACE = "face"
+    SLOT = "slot"
+    WIDTH = "width"
 
 class FileInfo(_Result):
     @property
@@ -381,9 +463,9 @@ class Finding(_Result):
     @property
     def kind(self) -> str: ...
     @property
-    def about(self) -> list[str]: ...
+    def about(self) -> tuple[str, ...]: ...
     @property
-    def outcome(self) -> str: ...
+    def outcome(self) -> base.Outcome: ...
     @property
     def wanted(self) -> dict[str, float | str]: ...
     @property
@@ -396,6 +478,12 @@ class Finding(_Result):
     def advice(self) -> str: ...
     @property
     def caution(self) -> str: ...
+
+class FitSystem(Choice):
+    """Whose classes of fit."""
+
+    ISO_286 = "ISO 286"
+    ANSI_B4_1 = "ANSI B4.1"
 
 class FitWant(_Record):
     def __init__(
@@ -419,8 +507,15 @@ class Flats(_Record):
     angle_deg: float
 
 class Frame(_Record):
-    def __init__(self, *, rows: list[list[float]] = ...) -> None: ...
-    rows: list[list[float]]
+    def __init__(self, *, rows: Iterable[Sequence[float]] = ...) -> None: ...
+    rows: tuple[tuple[float, ...], ...]
+    def compose(self, inner: Frame) -> Frame: ...
+    def inverse(self) -> Frame: ...
+    def is_mirror(self) -> bool: ...
+    def place_box(self, box: Box) -> Box: ...
+    def place_direction(self, direction: Point) -> Point: ...
+    def place_line(self, line: Line) -> Line: ...
+    def place_point(self, point: Point) -> Point: ...
 
 class GivenOverlap(_Record):
     def __init__(self, *, a: int = ..., b: int = ..., depth_mm: float = ...) -> None: ...
@@ -438,51 +533,51 @@ class Groove(_Record):
 
 class Job(_Record):
     def __init__(
-        self, *, file: str = ..., model: _StrPath = ..., unit: str = ...,
-        title: str = ..., parts: Sequence[JobPart] = ..., fits: Sequence[FitWant] = ...,
-        sizes: Sequence[SizeWant] = ..., measured: Sequence[MeasuredSize] = ...,
-        measured_gaps: Sequence[MeasuredGap] = ..., axial: Sequence[AxialWant] = ...,
-        tapers: Sequence[TaperWant] = ..., allowed: Sequence[AllowedOverlap] = ...,
-        materials: Sequence[OwnMaterial] = ..., conditions: Conditions = ...,
-        turning: Sequence[Turning] = ..., joins: Sequence[Join] = ...,
-        keep_off: Sequence[KeepOff] = ..., surfaces: Sequence[Surface] = ...,
-        lengths: Sequence[PartLength] = ..., end_play: Sequence[EndPlayWant] = ...,
-        meshes: Sequence[Mesh] = ..., cuts: Sequence[Cut] = ..., settings: JobSettings = ...,
+        self, *, file: str = ..., model: _StrPath = ..., unit: base.LengthUnit | str = ...,
+        title: str = ..., parts: Iterable[JobPart] = ..., fits: Iterable[FitWant] = ...,
+        sizes: Iterable[SizeWant] = ..., measured: Iterable[MeasuredSize] = ...,
+        measured_gaps: Iterable[MeasuredGap] = ..., axial: Iterable[AxialWant] = ...,
+        tapers: Iterable[TaperWant] = ..., allowed: Iterable[AllowedOverlap] = ...,
+        materials: Iterable[OwnMaterial] = ..., conditions: Conditions = ...,
+        turning: Iterable[Turning] = ..., joins: Iterable[Join] = ...,
+        keep_off: Iterable[KeepOff] = ..., surfaces: Iterable[Surface] = ...,
+        lengths: Iterable[PartLength] = ..., end_play: Iterable[EndPlayWant] = ...,
+        meshes: Iterable[Mesh] = ..., cuts: Iterable[Cut] = ..., settings: JobSettings = ...,
     ) -> None: ...
     file: str
     model: Path
-    unit: str
+    unit: base.LengthUnit
     title: str
-    parts: list[JobPart]
-    fits: list[FitWant]
-    sizes: list[SizeWant]
-    measured: list[MeasuredSize]
-    measured_gaps: list[MeasuredGap]
-    axial: list[AxialWant]
-    tapers: list[TaperWant]
-    allowed: list[AllowedOverlap]
-    materials: list[OwnMaterial]
+    parts: tuple[JobPart, ...]
+    fits: tuple[FitWant, ...]
+    sizes: tuple[SizeWant, ...]
+    measured: tuple[MeasuredSize, ...]
+    measured_gaps: tuple[MeasuredGap, ...]
+    axial: tuple[AxialWant, ...]
+    tapers: tuple[TaperWant, ...]
+    allowed: tuple[AllowedOverlap, ...]
+    materials: tuple[OwnMaterial, ...]
     conditions: Conditions
-    turning: list[Turning]
-    joins: list[Join]
-    keep_off: list[KeepOff]
-    surfaces: list[Surface]
-    lengths: list[PartLength]
-    end_play: list[EndPlayWant]
-    meshes: list[Mesh]
-    cuts: list[Cut]
+    turning: tuple[Turning, ...]
+    joins: tuple[Join, ...]
+    keep_off: tuple[KeepOff, ...]
+    surfaces: tuple[Surface, ...]
+    lengths: tuple[PartLength, ...]
+    end_play: tuple[EndPlayWant, ...]
+    meshes: tuple[Mesh, ...]
+    cuts: tuple[Cut, ...]
     settings: JobSettings
 
 class JobPart(_Record):
     def __init__(
-        self, *, part: str = ..., material: str = ..., state: str = ..., sizes: str = ...,
-        irreplaceable: bool = ..., stock: StockPiece | None = ...,
+        self, *, part: str = ..., material: str = ..., state: PartState | str = ...,
+        sizes: SizesMeant | str = ..., irreplaceable: bool = ..., stock: StockPiece | None = ...,
         running_c: float | None = ..., springs: bool = ..., line: int = ...,
     ) -> None: ...
     part: str
     material: str
-    state: str
-    sizes: str
+    state: PartState
+    sizes: SizesMeant
     irreplaceable: bool
     stock: StockPiece | None
     running_c: float | None
@@ -492,12 +587,12 @@ class JobPart(_Record):
 class JobSettings(_Record):
     def __init__(
         self, *, seats: SeatSettings = ..., default_uncertainty_mm: float = ...,
-        limits: ReadLimits = ..., completeness: str = ...,
+        limits: ReadLimits = ..., completeness: Completeness | str = ...,
     ) -> None: ...
     seats: SeatSettings
     default_uncertainty_mm: float
     limits: ReadLimits
-    completeness: str
+    completeness: Completeness
 
 class Join(_Record):
     def __init__(self, *, a: str = ..., b: str = ..., by: str = ..., line: int = ...) -> None: ...
@@ -520,24 +615,24 @@ class KeepOff(_Record):
 class KeyPart(_Record):
     def __init__(
         self, *, width_mm: float = ..., height_mm: float = ..., length_mm: float = ...,
-        ends: str = ...,
+        ends: EndShape | str = ...,
     ) -> None: ...
     width_mm: float
     height_mm: float
     length_mm: float
-    ends: str
+    ends: EndShape
 
 class Keyseat(_Record):
     def __init__(
         self, *, at_mm: float = ..., length_mm: float = ..., width_mm: float = ...,
-        depth_mm: float = ..., angle_deg: float = ..., ends: str = ...,
+        depth_mm: float = ..., angle_deg: float = ..., ends: EndShape | str = ...,
     ) -> None: ...
     at_mm: float
     length_mm: float
     width_mm: float
     depth_mm: float
     angle_deg: float
-    ends: str
+    ends: EndShape
 
 class Keyway(_Record):
     def __init__(
@@ -571,6 +666,9 @@ class Line(_Record):
     def __init__(self, *, at: Point = ..., along: Point = ...) -> None: ...
     at: Point
     along: Point
+    def at_station(self, station_mm: float) -> Point: ...
+    def distance_mm(self, point: Point) -> float: ...
+    def station_mm(self, point: Point) -> float: ...
 
 class Look(_Result):
     @property
@@ -659,18 +757,19 @@ class MeshGear(_Record):
 
 class Mockup(_Record):
     def __init__(
-        self, *, file: str = ..., title: str = ..., about: str = ..., unit: str = ...,
-        protocol: str = ..., parts: Sequence[MockupPart] = ..., lines: Sequence[PlacingLine] = ...,
-        placements: Sequence[Placement] = ...,
+        self, *, file: str = ..., title: str = ..., about: str = ...,
+        unit: base.LengthUnit | str = ..., protocol: StepProtocol | str = ...,
+        parts: Iterable[MockupPart] = ..., lines: Iterable[PlacingLine] = ...,
+        placements: Iterable[Placement] = ...,
     ) -> None: ...
     file: str
     title: str
     about: str
-    unit: str
-    protocol: str
-    parts: list[MockupPart]
-    lines: list[PlacingLine]
-    placements: list[Placement]
+    unit: base.LengthUnit
+    protocol: StepProtocol
+    parts: tuple[MockupPart, ...]
+    lines: tuple[PlacingLine, ...]
+    placements: tuple[Placement, ...]
 
 class MockupFace(_Result):
     @property
@@ -693,13 +792,19 @@ class Model(_Result):
     @property
     def file(self) -> FileInfo: ...
     @property
-    def products(self) -> list[Product]: ...
+    def products(self) -> tuple[Product, ...]: ...
     @property
-    def occurrences(self) -> list[Occurrence]: ...
+    def occurrences(self) -> tuple[Occurrence, ...]: ...
     @property
-    def notes(self) -> list[Note]: ...
+    def notes(self) -> tuple[Note, ...]: ...
     @property
-    def semantic_sizes(self) -> list[SemanticSize]: ...
+    def semantic_sizes(self) -> tuple[SemanticSize, ...]: ...
+
+class Note(_Result):
+    @property
+    def about(self) -> str: ...
+    @property
+    def text(self) -> str: ...
 
 class NotTold(_Result):
     @property
@@ -708,12 +813,6 @@ class NotTold(_Result):
     def by(self) -> int: ...
     @property
     def leaving(self) -> Point: ...
-
-class Note(_Result):
-    @property
-    def about(self) -> str: ...
-    @property
-    def text(self) -> str: ...
 
 class Occurrence(_Result):
     @property
@@ -728,6 +827,24 @@ class Occurrence(_Result):
     def mirrored(self) -> bool: ...
     @property
     def box(self) -> Box: ...
+
+class OtherFace(_Result):
+    @property
+    def box(self) -> Box: ...
+    @property
+    def revolved(self) -> bool: ...
+    @property
+    def axis(self) -> Line: ...
+    @property
+    def inner_radius_mm(self) -> float: ...
+    @property
+    def outer_radius_mm(self) -> float: ...
+    @property
+    def start_mm(self) -> float: ...
+    @property
+    def end_mm(self) -> float: ...
+    @property
+    def pieces(self) -> tuple[RingPiece, ...]: ...
 
 class OutcomeCount(_Result):
     @property
@@ -756,6 +873,16 @@ class OwnMaterial(_Record):
     tensile_mpa: float | None
     line: int
 
+class PartFace(Choice):
+    """A face of a block."""
+
+    FIRST = "first"
+    LAST = "last"
+    LEFT = "left"
+    RIGHT = "right"
+    FRONT = "front"
+    BACK = "back"
+
 class PartLength(_Record):
     def __init__(
         self, *, a: str = ..., b: str = ..., measured_mm: float | None = ...,
@@ -768,6 +895,20 @@ class PartLength(_Record):
     uncertainty_mm: float | None
     limits_mm: tuple[float, float] | None
     line: int
+
+class PartState(Choice):
+    """Whether a part exists."""
+
+    AS_FOUND = "as found"
+    TO_MAKE = "to make"
+
+class Patch(_Result):
+    @property
+    def start_mm(self) -> float: ...
+    @property
+    def end_mm(self) -> float: ...
+    @property
+    def arcs(self) -> tuple[Arc, ...]: ...
 
 class PerDiameter(_Record):
     def __init__(
@@ -791,7 +932,7 @@ class PlacedPart(_Result):
 class Placement(_Record):
     def __init__(
         self, *, name: str = ..., part: str = ..., group: str = ..., line: str = ..., on: str = ...,
-        facing: str = ..., face: str = ..., at_mm: float | None = ..., against: str = ...,
+        facing: Facing | str = ..., face: str = ..., at_mm: float | None = ..., against: str = ...,
         against_face: str = ..., gap_mm: float = ..., aside_x_mm: float = ...,
         aside_y_mm: float = ..., turn_deg: float = ..., circle: PlacingCircle = ...,
         keyseat_of: str = ..., keyseat: int = ...,
@@ -801,7 +942,7 @@ class Placement(_Record):
     group: str
     line: str
     on: str
-    facing: str
+    facing: Facing
     face: str
     at_mm: float | None
     against: str
@@ -830,19 +971,19 @@ class PlacingLine(_Record):
 
 class PlanCost(_Result):
     @property
-    def new_parts(self) -> list[str]: ...
+    def new_parts(self) -> tuple[str, ...]: ...
     @property
-    def stock(self) -> list[str]: ...
+    def stock(self) -> tuple[str, ...]: ...
     @property
-    def cuts_in_irreplaceable(self) -> list[str]: ...
+    def cuts_in_irreplaceable(self) -> tuple[str, ...]: ...
     @property
     def removed_mm3(self) -> float: ...
     @property
-    def other_cuts(self) -> list[str]: ...
+    def other_cuts(self) -> tuple[str, ...]: ...
     @property
     def presses(self) -> int: ...
     @property
-    def ways_in(self) -> str: ...
+    def ways_in(self) -> base.Outcome: ...
     @property
     def ways_in_judged(self) -> int: ...
     @property
@@ -864,7 +1005,7 @@ class Plane(_Result):
     @property
     def outline(self) -> Region: ...
     @property
-    def recognised_from(self) -> str: ...
+    def recognised_from(self) -> SurfaceSource: ...
 
 class PlaneMap(_Record):
     def __init__(
@@ -882,6 +1023,17 @@ class Point(_Record):
     x: float
     y: float
     z: float
+    def __add__(self, other: Point) -> Point: ...
+    def __sub__(self, other: Point) -> Point: ...
+    def __neg__(self) -> Point: ...
+    def __mul__(self, factor: float) -> Point: ...
+    def __rmul__(self, factor: float) -> Point: ...
+    def angle_deg(self, other: Point) -> float: ...
+    def any_square(self) -> Point: ...
+    def cross(self, other: Point) -> Point: ...
+    def dot(self, other: Point) -> float: ...
+    def norm(self) -> float: ...
+    def unit(self) -> Point: ...
 
 class Point2(_Record):
     def __init__(self, *, u: float = ..., v: float = ...) -> None: ...
@@ -904,17 +1056,19 @@ class Product(_Result):
     @property
     def box(self) -> Box: ...
     @property
-    def cylinders(self) -> list[Cylinder]: ...
+    def cylinders(self) -> tuple[Cylinder, ...]: ...
     @property
-    def cones(self) -> list[Cone]: ...
+    def cones(self) -> tuple[Cone, ...]: ...
     @property
-    def planes(self) -> list[Plane]: ...
+    def planes(self) -> tuple[Plane, ...]: ...
     @property
-    def widths(self) -> list[Width]: ...
+    def widths(self) -> tuple[Width, ...]: ...
+    @property
+    def others(self) -> tuple[OtherFace, ...]: ...
 
 class ProductFeatureRef(_Result):
     @property
-    def kind(self) -> str: ...
+    def kind(self) -> FeatureKind: ...
     @property
     def index(self) -> int: ...
 
@@ -967,9 +1121,10 @@ class ReadLimits(_Record):
     token_kb: int
 
 class Region(_Record):
-    def __init__(self, *, edges: Sequence[Edge2] = ..., exact: bool = ...) -> None: ...
-    edges: list[Edge2]
+    def __init__(self, *, edges: Iterable[Edge2] = ..., exact: bool = ...) -> None: ...
+    edges: tuple[Edge2, ...]
     exact: bool
+    def is_empty(self) -> bool: ...
 
 class RingPart(_Record):
     def __init__(
@@ -980,6 +1135,32 @@ class RingPart(_Record):
     inside_mm: float
     thickness_mm: float
     gap_mm: float
+
+class RingPiece(_Result):
+    @property
+    def inner_radius_mm(self) -> float: ...
+    @property
+    def outer_radius_mm(self) -> float: ...
+    @property
+    def start_mm(self) -> float: ...
+    @property
+    def end_mm(self) -> float: ...
+
+class Seats(_Result):
+    @property
+    def centre_lines(self) -> tuple[CentreLine, ...]: ...
+    @property
+    def radial(self) -> tuple[RadialSeat, ...]: ...
+    @property
+    def axial(self) -> tuple[AxialSeat, ...]: ...
+    @property
+    def taper(self) -> tuple[TaperSeat, ...]: ...
+    @property
+    def width(self) -> tuple[WidthSeat, ...]: ...
+    @property
+    def threads(self) -> tuple[Thread, ...]: ...
+    @property
+    def near_pairs(self) -> tuple[tuple[int, int], ...]: ...
 
 class SeatSettings(_Record):
     def __init__(
@@ -1002,33 +1183,17 @@ class SeatSettings(_Record):
     axial_gap_most_mm: float
     same_length_mm: float
 
-class Seats(_Result):
-    @property
-    def centre_lines(self) -> list[CentreLine]: ...
-    @property
-    def radial(self) -> list[RadialSeat]: ...
-    @property
-    def axial(self) -> list[AxialSeat]: ...
-    @property
-    def taper(self) -> list[TaperSeat]: ...
-    @property
-    def width(self) -> list[WidthSeat]: ...
-    @property
-    def threads(self) -> list[Thread]: ...
-    @property
-    def near_pairs(self) -> list[tuple[int, int]]: ...
-
 class SemanticSize(_Result):
     @property
     def entity(self) -> int: ...
     @property
     def name(self) -> str: ...
     @property
-    def characteristic(self) -> str: ...
+    def characteristic(self) -> SizeCharacteristic: ...
     @property
     def product(self) -> int | None: ...
     @property
-    def features(self) -> list[ProductFeatureRef]: ...
+    def features(self) -> tuple[ProductFeatureRef, ...]: ...
     @property
     def nominal_mm(self) -> float | None: ...
     @property
@@ -1044,11 +1209,31 @@ class SemanticSize(_Result):
     @property
     def text(self) -> str: ...
 
+class Side(Choice):
+    """Whether a feature is a hole or slot, or a shaft or key."""
+
+    INTERNAL = "internal"
+    EXTERNAL = "external"
+
+class SizeCharacteristic(Choice):
+    """What of a feature a stated size is."""
+
+    DIAMETER = "diameter"
+    RADIUS = "radius"
+    WIDTH = "width"
+    OTHER = "other"
+
 class SizeLimits(_Result):
     @property
     def lower_mm(self) -> float: ...
     @property
     def upper_mm(self) -> float: ...
+
+class SizesMeant(Choice):
+    """Whether modelled sizes are nominal or as measured."""
+
+    BASIC = "basic"
+    ACTUAL = "actual"
 
 class SizeToWrite(_Record):
     def __init__(
@@ -1085,13 +1270,28 @@ class Step(_Record):
     at_start: EdgeBreak
     at_end: EdgeBreak
 
+class StepProtocol(Choice):
+    """The application protocol of a STEP file."""
+
+    AP203 = "AP203"
+    AP214 = "AP214"
+    AP242 = "AP242"
+
+class StockForm(Choice):
+    """The form of a piece of stock."""
+
+    BAR = "bar"
+    TUBE = "tube"
+    SLUG = "slug"
+    PLATE = "plate"
+
 class StockPiece(_Record):
     def __init__(
-        self, *, form: str = ..., diameter_mm: float | None = ...,
+        self, *, form: StockForm | str = ..., diameter_mm: float | None = ...,
         inner_diameter_mm: float | None = ..., length_mm: float | None = ...,
         width_mm: float | None = ..., thickness_mm: float | None = ...,
     ) -> None: ...
-    form: str
+    form: StockForm
     diameter_mm: float | None
     inner_diameter_mm: float | None
     length_mm: float | None
@@ -1103,6 +1303,16 @@ class Surface(_Record):
     feature: str
     rz_um: float
     line: int
+
+class SurfaceSource(Choice):
+    """The surface in the file that a feature was recognised from."""
+
+    CYLINDER = "cylinder"
+    CONE = "cone"
+    PLANE = "plane"
+    BSPLINE = "bspline"
+    REVOLUTION = "revolution"
+    EXTRUSION = "extrusion"
 
 class TaperSeat(_Result):
     @property
@@ -1168,39 +1378,39 @@ class ToothSpan(_Record):
 
 class TurnedPart(_Record):
     def __init__(
-        self, *, outside: Sequence[Step] = ..., inside: Sequence[Step] = ...,
-        outside_grooves: Sequence[Groove] = ..., inside_grooves: Sequence[Groove] = ...,
-        keyseats: Sequence[Keyseat] = ..., keyways: Sequence[Keyway] = ...,
-        flats: Sequence[Flats] = ..., cross_holes: Sequence[CrossHole] = ...,
-        bores: Sequence[Bore] = ...,
+        self, *, outside: Iterable[Step] = ..., inside: Iterable[Step] = ...,
+        outside_grooves: Iterable[Groove] = ..., inside_grooves: Iterable[Groove] = ...,
+        keyseats: Iterable[Keyseat] = ..., keyways: Iterable[Keyway] = ...,
+        flats: Iterable[Flats] = ..., cross_holes: Iterable[CrossHole] = ...,
+        bores: Iterable[Bore] = ...,
     ) -> None: ...
-    outside: list[Step]
-    inside: list[Step]
-    outside_grooves: list[Groove]
-    inside_grooves: list[Groove]
-    keyseats: list[Keyseat]
-    keyways: list[Keyway]
-    flats: list[Flats]
-    cross_holes: list[CrossHole]
-    bores: list[Bore]
+    outside: tuple[Step, ...]
+    inside: tuple[Step, ...]
+    outside_grooves: tuple[Groove, ...]
+    inside_grooves: tuple[Groove, ...]
+    keyseats: tuple[Keyseat, ...]
+    keyways: tuple[Keyway, ...]
+    flats: tuple[Flats, ...]
+    cross_holes: tuple[CrossHole, ...]
+    bores: tuple[Bore, ...]
 
 class Turning(_Record):
     def __init__(
-        self, *, part: str = ..., rpm: float = ..., duty: str = ..., load_n: float | None = ...,
-        thrust_n: float | None = ..., line: int = ...,
+        self, *, part: str = ..., rpm: float = ..., duty: Duty | str = ...,
+        load_n: float | None = ..., thrust_n: float | None = ..., line: int = ...,
     ) -> None: ...
     part: str
     rpm: float
-    duty: str
+    duty: Duty
     load_n: float | None
     thrust_n: float | None
     line: int
 
 class Wall(_Result):
     @property
-    def stretches(self) -> list[WallStretch]: ...
+    def stretches(self) -> tuple[WallStretch, ...]: ...
     @property
-    def blind_spots(self) -> list[str]: ...
+    def blind_spots(self) -> tuple[str, ...]: ...
 
 class WallStretch(_Result):
     @property
@@ -1212,49 +1422,58 @@ class WallStretch(_Result):
     @property
     def outer_mm(self) -> float: ...
 
+class WayHow(Choice):
+    """How a part goes to its place."""
+
+    SLIDE = "slide"
+    PRESS = "press"
+    SCREW = "screw"
+    SPRING_IN = "spring in"
+    DROP_IN = "drop in"
+
 class WayIn(_Result):
     @property
-    def centre_lines(self) -> list[int]: ...
+    def centre_lines(self) -> tuple[int, ...]: ...
     @property
-    def parts(self) -> list[int]: ...
+    def parts(self) -> tuple[int, ...]: ...
     @property
     def base(self) -> int: ...
     @property
-    def steps(self) -> list[WayStep]: ...
+    def steps(self) -> tuple[WayStep, ...]: ...
     @property
-    def blocked(self) -> list[Blockage]: ...
+    def blocked(self) -> tuple[Blockage, ...]: ...
     @property
-    def not_told(self) -> list[NotTold]: ...
+    def not_told(self) -> tuple[NotTold, ...]: ...
     @property
     def too_many(self) -> bool: ...
 
 class WayInOptions(_Record):
     def __init__(
-        self, *, springs: Sequence[int] = ..., pressed: Sequence[tuple[int, int]] = ...,
-        given: Sequence[GivenOverlap] = ..., squeezed: Sequence[GivenOverlap] = ...,
+        self, *, springs: Iterable[int] = ..., pressed: Iterable[tuple[int, int]] = ...,
+        given: Iterable[GivenOverlap] = ..., squeezed: Iterable[GivenOverlap] = ...,
     ) -> None: ...
-    springs: list[int]
-    pressed: list[tuple[int, int]]
-    given: list[GivenOverlap]
-    squeezed: list[GivenOverlap]
+    springs: tuple[int, ...]
+    pressed: tuple[tuple[int, int], ...]
+    given: tuple[GivenOverlap, ...]
+    squeezed: tuple[GivenOverlap, ...]
 
 class WayStep(_Result):
     @property
-    def parts(self) -> list[int]: ...
+    def parts(self) -> tuple[int, ...]: ...
     @property
     def along(self) -> Point: ...
     @property
-    def how(self) -> str: ...
+    def how(self) -> WayHow: ...
     @property
     def onto(self) -> int: ...
     @property
-    def holds(self) -> list[int]: ...
+    def holds(self) -> tuple[int, ...]: ...
 
 class Width(_Result):
     @property
     def name(self) -> str: ...
     @property
-    def side(self) -> str: ...
+    def side(self) -> Side: ...
     @property
     def first(self) -> int: ...
     @property
@@ -1291,7 +1510,11 @@ def disc(centre: Point2, radius_mm: float) -> Region: ...
 def draft(look: Look, model_path: _StrPath, unit: str | None = ...) -> str: ...
 def extent(region: Region) -> Extent2: ...
 def faces_of(part: MockupPart) -> list[MockupFace]: ...
+def faces_square_to(
+    model: Model, occurrence: int, line: Line, settings: SeatSettings = ...,
+) -> list[FeatureRef]: ...
 def feature_id(model: Model, feature: FeatureRef) -> str: ...
+def feature_word_name(word: FeatureWord | str) -> str: ...
 def find_axial_stops(
     model: Model, seats: Seats, group_of: Sequence[int], settings: SeatSettings = ...,
 ) -> list[list[AxialStop]]: ...
@@ -1301,6 +1524,7 @@ def find_clashes(
 def find_seats(model: Model, settings: SeatSettings = ...) -> Seats: ...
 def inner_points(region: Region, count: int) -> list[Point2]: ...
 def intersect(a: Region, b: Region) -> Region: ...
+def is_step_file(file: _StrPath) -> bool: ...
 def judge(job: Job, look: Look) -> CheckResult: ...
 def kernel_version() -> str: ...
 def look(
@@ -1311,14 +1535,20 @@ def look_at(
     model: Model, *, seats: SeatSettings | None = ..., limits: ReadLimits | None = ...,
 ) -> Look: ...
 def mapped(region: Region, map: PlaneMap) -> Region: ...
+def margin_share(finding: Finding) -> float | None: ...
 def model(mockup: Mockup | _StrPath, out: _StrPath) -> None: ...
 def parse_feature_name(text: str, unit: str = ...) -> FeatureName | None: ...
 def place_parts(mockup: Mockup) -> list[PlacedPart]: ...
 def reach(region: Region, point: Point2) -> Reach: ...
-def read(file: _StrPath, *, accept_partial: bool = ...) -> Model: ...
+def read(
+    file: _StrPath, *, accept_partial: bool = ..., limits: ReadLimits | None = ...,
+) -> Model: ...
 def read_job(file: _StrPath) -> Job: ...
 def read_mockup(file: _StrPath) -> Mockup: ...
+def size_characteristic_name(characteristic: SizeCharacteristic | str) -> str: ...
+def station_of_face(model: Model, face: FeatureRef, line: Line) -> float: ...
 def subtract(a: Region, b: Region) -> Region: ...
+def unit_of(file: FileInfo) -> base.LengthUnit: ...
 def wall_of_hub(model: Model, seat: RadialSeat) -> Wall: ...
 def wall_of_shaft(model: Model, seat: RadialSeat) -> Wall: ...
 def ways_in(model: Model, seats: Seats, options: WayInOptions = ...) -> list[WayIn]: ...

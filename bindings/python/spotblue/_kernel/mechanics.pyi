@@ -1,9 +1,10 @@
 """Mechanics of machine parts."""
 
-from collections.abc import Sequence
-from typing import ClassVar, Final, overload
+from collections.abc import Iterable, Sequence
+from typing import Final, overload
 
 from spotblue._kernel import base, standards
+from spotblue.choice import Choice
 
 DRY_ICE_C: Final[float]
 DRY_ICE_SHARE: Final[float]
@@ -13,71 +14,71 @@ LIQUID_NITROGEN_SHARE: Final[float]
 SMALL_ROUGHNESS_LOSS: Final[float]
 TEMPER_LIMIT_C: Final[float]
 
-class GivesWay(base._Choice):
+class GivesWay(Choice):
     """How a material gives way."""
 
-    ductile: ClassVar[GivesWay]
-    brittle: ClassVar[GivesWay]
+    DUCTILE = "ductile"
+    BRITTLE = "brittle"
 
-class LimitCounts(base._Choice):
+class LimitCounts(Choice):
     """What a limit does when it is passed."""
 
-    no: ClassVar[LimitCounts]
-    yes: ClassVar[LimitCounts]
-    as_average: ClassVar[LimitCounts]
+    NO = "no"
+    YES = "yes"
+    AS_AVERAGE = "as average"
 
-class Pins(base._Choice):
+class Pins(Choice):
     """How many pins lie in the spaces of a gear."""
 
-    two: ClassVar[Pins]
-    three: ClassVar[Pins]
+    TWO = "two"
+    THREE = "three"
 
-class PressSurface(base._Choice):
+class PressSurface(Choice):
     """The four surfaces that can give way."""
 
-    hub_bore: ClassVar[PressSurface]
-    hub_outside: ClassVar[PressSurface]
-    inner_outside: ClassVar[PressSurface]
-    inner_bore: ClassVar[PressSurface]
+    HUB_BORE = "hub bore"
+    HUB_OUTSIDE = "hub outside"
+    INNER_OUTSIDE = "inner outside"
+    INNER_BORE = "inner bore"
 
-class RunningDuty(base._Choice):
+class RunningDuty(Choice):
     """How hard a bearing is run."""
 
-    no_load_slow: ClassVar[RunningDuty]
-    intermittent: ClassVar[RunningDuty]
-    continuous: ClassVar[RunningDuty]
+    NO_LOAD_SLOW = "no load, slow"
+    INTERMITTENT = "intermittent"
+    CONTINUOUS = "continuous"
 
-class ShaftLoad(base._Choice):
+class ShaftLoad(Choice):
     """How a shaft is loaded."""
 
-    bending: ClassVar[ShaftLoad]
-    torsion: ClassVar[ShaftLoad]
-    tension: ClassVar[ShaftLoad]
+    BENDING = "bending"
+    TORSION = "torsion"
+    TENSION = "tension"
 
-class ShaftNotch(base._Choice):
+class ShaftNotch(Choice):
     """What cuts a keyseat or groove."""
 
-    end_milled_keyseat: ClassVar[ShaftNotch]
-    sled_runner_keyseat: ClassVar[ShaftNotch]
-    ring_groove: ClassVar[ShaftNotch]
+    END_MILLED_KEYSEAT = "end-milled keyseat"
+    SLED_RUNNER_KEYSEAT = "sled-runner keyseat"
+    RING_GROOVE = "ring groove"
 
-class StackSense(base._Choice):
+class StackSense(Choice):
     """What a longer dimension does to the gap."""
 
-    opens: ClassVar[StackSense]
-    closes: ClassVar[StackSense]
+    OPENS = "opens"
+    CLOSES = "closes"
 
-class StackSpread(base._Choice):
+class StackSpread(Choice):
     """How a dimension is spread over its limits."""
 
-    uniform: ClassVar[StackSpread]
-    normal: ClassVar[StackSpread]
+    UNIFORM = "uniform"
+    NORMAL = "normal"
 
-class SuitOf(base._Choice):
+class SuitOf(Choice):
     """Whether a term speaks of a size to make or a known one."""
 
-    to_make: ClassVar[SuitOf]
-    known: ClassVar[SuitOf]
+    TO_MAKE = "to make"
+    KNOWN = "known"
 
 class BearingRatios(base._Record):
     """Sizes per unit of diameter."""
@@ -185,10 +186,10 @@ class ChainRingState(base._Record):
 class ChainState(base._Record):
     """Rings one in another, solved together."""
 
-    rings: list[ChainRingState]
-    interfaces: list[InterfaceState]
+    rings: tuple[ChainRingState, ...]
+    interfaces: tuple[InterfaceState, ...]
     def __init__(
-        self, *, rings: list[ChainRingState] = ..., interfaces: list[InterfaceState] = ...
+        self, *, rings: Iterable[ChainRingState] = ..., interfaces: Iterable[InterfaceState] = ...
     ) -> None: ...
 
 class CountingLimits(base._Record):
@@ -200,9 +201,9 @@ class CountingLimits(base._Record):
     def __init__(
         self,
         *,
-        pressure: LimitCounts = ...,
-        speed: LimitCounts = ...,
-        pressure_speed: LimitCounts = ...,
+        pressure: LimitCounts | str = ...,
+        speed: LimitCounts | str = ...,
+        pressure_speed: LimitCounts | str = ...,
     ) -> None: ...
 
 class Elastic(base._Record):
@@ -224,7 +225,7 @@ class Elastic(base._Record):
         expansion_per_k: float = ...,
         yield_mpa: float | None = ...,
         tensile_mpa: float | None = ...,
-        gives_way: GivesWay = ...,
+        gives_way: GivesWay | str = ...,
     ) -> None: ...
 
 class GearCircles(base._Record):
@@ -290,7 +291,7 @@ class Governing(base._Record):
     def __init__(
         self,
         *,
-        surface: PressSurface = ...,
+        surface: PressSurface | str = ...,
         stress: SurfaceStress = ...,
         utilisation: float | None = ...,
     ) -> None: ...
@@ -376,7 +377,7 @@ class PressFit(base._Record):
     inner: Elastic
     friction_least: float
     friction_greatest: float
-    stretches: list[PressStretch]
+    stretches: tuple[PressStretch, ...]
     def __init__(
         self,
         *,
@@ -386,13 +387,13 @@ class PressFit(base._Record):
         inner: Elastic = ...,
         friction_least: float = ...,
         friction_greatest: float = ...,
-        stretches: list[PressStretch] = ...,
+        stretches: Iterable[PressStretch] = ...,
     ) -> None: ...
 
 class PressState(base._Record):
     """What a press fit does to its parts."""
 
-    stretches: list[StretchState]
+    stretches: tuple[StretchState, ...]
     least_pressure_mpa: float
     greatest_pressure_mpa: float
     hub: Governing
@@ -405,7 +406,7 @@ class PressState(base._Record):
     def __init__(
         self,
         *,
-        stretches: list[StretchState] = ...,
+        stretches: Iterable[StretchState] = ...,
         least_pressure_mpa: float = ...,
         greatest_pressure_mpa: float = ...,
         hub: Governing = ...,
@@ -535,8 +536,8 @@ class StackDimension(base._Record):
         name: str = ...,
         nominal_mm: float = ...,
         limits: base.Limits = ...,
-        sense: StackSense = ...,
-        spread: StackSpread = ...,
+        sense: StackSense | str = ...,
+        spread: StackSpread | str = ...,
         expansion_per_k: float = ...,
         warmer_by_k: float = ...,
     ) -> None: ...
@@ -588,14 +589,14 @@ class SteppedShaft(base._Record):
 class StockCheck(base._Record):
     """Whether a part comes out of a piece of stock."""
 
-    margins: list[StockMargin]
+    margins: tuple[StockMargin, ...]
     volume_mm3: float | None
     @property
     def fits(self) -> bool: ...
     @property
     def least_margin_mm(self) -> float: ...
     def __init__(
-        self, *, margins: list[StockMargin] = ..., volume_mm3: float | None = ...
+        self, *, margins: Iterable[StockMargin] = ..., volume_mm3: float | None = ...
     ) -> None: ...
 
 class StockMargin(base._Record):
@@ -628,7 +629,7 @@ class SuitConflict(base._Record):
     size: int
     first: str
     second: str
-    through: list[str]
+    through: tuple[str, ...]
     short_by_mm: float
     def __init__(
         self,
@@ -636,7 +637,7 @@ class SuitConflict(base._Record):
         size: int = ...,
         first: str = ...,
         second: str = ...,
-        through: list[str] = ...,
+        through: Iterable[str] = ...,
         short_by_mm: float = ...,
     ) -> None: ...
 
@@ -644,14 +645,14 @@ class SuitDemand(base._Record):
     """A sum of sizes that must lie between two limits."""
 
     name: str
-    terms: list[SuitTerm]
+    terms: tuple[SuitTerm, ...]
     constant_mm: float
     wanted: base.Limits
     def __init__(
         self,
         *,
         name: str = ...,
-        terms: list[SuitTerm] = ...,
+        terms: Iterable[SuitTerm] = ...,
         constant_mm: float = ...,
         wanted: base.Limits = ...,
     ) -> None: ...
@@ -666,24 +667,24 @@ class SuitKnown(base._Record):
 class SuitPlan(base._Record):
     """Windows of all sizes to make, and conflicts."""
 
-    windows: list[SuitWindow | None]
-    conflicts: list[SuitConflict]
+    windows: tuple[SuitWindow | None, ...]
+    conflicts: tuple[SuitConflict, ...]
     def __init__(
-        self, *, windows: list[SuitWindow | None] = ..., conflicts: list[SuitConflict] = ...
+        self, *, windows: Iterable[SuitWindow | None] = ..., conflicts: Iterable[SuitConflict] = ...
     ) -> None: ...
 
 class SuitProblem(base._Record):
     """Sizes to make, sizes that exist, and demands."""
 
-    sizes: list[SuitSize]
-    known: list[SuitKnown]
-    demands: list[SuitDemand]
+    sizes: tuple[SuitSize, ...]
+    known: tuple[SuitKnown, ...]
+    demands: tuple[SuitDemand, ...]
     def __init__(
         self,
         *,
-        sizes: list[SuitSize] = ...,
-        known: list[SuitKnown] = ...,
-        demands: list[SuitDemand] = ...,
+        sizes: Iterable[SuitSize] = ...,
+        known: Iterable[SuitKnown] = ...,
+        demands: Iterable[SuitDemand] = ...,
     ) -> None: ...
 
 class SuitSize(base._Record):
@@ -710,7 +711,9 @@ class SuitTerm(base._Record):
     of: SuitOf
     index: int
     factor: float
-    def __init__(self, *, of: SuitOf = ..., index: int = ..., factor: float = ...) -> None: ...
+    def __init__(
+        self, *, of: SuitOf | str = ..., index: int = ..., factor: float = ...,
+    ) -> None: ...
 
 class SuitWindow(base._Record):
     """What one size must hold, mm."""
@@ -819,7 +822,7 @@ def check_stock(part: FlatSidedPart, stock: RoundStock, *, cleaning_mm: float) -
 @overload
 def check_stock(part: FlatSidedPart, stock: BlockStock, *, cleaning_mm: float) -> StockCheck: ...
 def corner_over_fillet_mm(corner_mm: float, fillet_mm: float) -> float: ...
-def counting_limits(duty: RunningDuty) -> CountingLimits: ...
+def counting_limits(duty: RunningDuty | str) -> CountingLimits: ...
 def draw_gaps(
     loop: Sequence[StackDimension], wanted: base.Limits, *, draw: StackDraw
 ) -> StackOutcome: ...
@@ -828,7 +831,7 @@ def effective_interference_mm(
 ) -> float: ...
 def elastic_of(material: standards.Material) -> Elastic: ...
 def equivalent_mpa(stress: NominalStress) -> float: ...
-def first_pass_factor(notch: ShaftNotch, load: ShaftLoad) -> StressFactor: ...
+def first_pass_factor(notch: ShaftNotch | str, load: ShaftLoad | str) -> StressFactor: ...
 def form_of_diametral_pitch(
     per_inch: float, pressure_angle_deg: float = ..., *, helix_angle_deg: float = ...
 ) -> ToothForm: ...
@@ -840,13 +843,13 @@ def gear_mesh(
 def involute(angle_rad: float) -> float: ...
 def involute_inverse(value: float) -> float: ...
 def keyseat_factor(
-    diameter_mm: float, bottom_radius_mm: float, *, load: ShaftLoad
+    diameter_mm: float, bottom_radius_mm: float, *, load: ShaftLoad | str
 ) -> StressFactor: ...
 def least_backlash(module_mm: float, centre_mm: float) -> LeastBacklash: ...
 def least_band(ring: ThrustRing) -> float: ...
 def least_centre_mm(form: ToothForm, teeth_a: int, *, teeth_b: int) -> float: ...
 def limit_shares(
-    load: RunningLoad, limits: standards.BearingLimits, *, duty: RunningDuty
+    load: RunningLoad, limits: standards.BearingLimits, *, duty: RunningDuty | str
 ) -> LimitShares: ...
 def loaded_ring(ring: Ring, load: RingLoad) -> RingState: ...
 def loosening(pair: BushInHub, highest_c: float) -> Loosening: ...
@@ -857,12 +860,12 @@ def nominal_stress(
     section: RoundSection, torque_nm: float, *, bending_nm: float
 ) -> NominalStress: ...
 def over_pins_mm(
-    form: ToothForm, teeth: int, *, pin_mm: float, thickness_mm: float, pins: Pins
+    form: ToothForm, teeth: int, *, pin_mm: float, thickness_mm: float, pins: Pins | str
 ) -> float: ...
 def polar_modulus_mm3(section: RoundSection) -> float: ...
 def polar_moment_mm4(section: RoundSection) -> float: ...
 def press_fit(fit: PressFit) -> PressState: ...
-def press_surface_text(surface: PressSurface) -> str: ...
+def press_surface_text(surface: PressSurface | str) -> str: ...
 def projected_pressure_mpa(load_n: float, diameter_mm: float, *, length_mm: float) -> float: ...
 def radial_width(ring: ThrustRing) -> float: ...
 def require_elastic(elastic: Elastic, argument: str) -> None: ...
@@ -871,7 +874,7 @@ def require_teeth(teeth: int, argument: str) -> None: ...
 def root_sum_square_gap(loop: Sequence[StackDimension]) -> base.Limits: ...
 def shift_of_thickness(form: ToothForm, thickness_mm: float) -> float: ...
 def shoulder_bending_factor_roark(step: SteppedShaft) -> StressFactor: ...
-def shoulder_factor(step: SteppedShaft, load: ShaftLoad) -> StressFactor: ...
+def shoulder_factor(step: SteppedShaft, load: ShaftLoad | str) -> StressFactor: ...
 def sleeve_chain(rings: Sequence[ChainRing]) -> ChainState: ...
 def slip_in(
     hub: Elastic,
@@ -889,7 +892,7 @@ def strength_left(before: RoundSection, after: RoundSection) -> float: ...
 def surface_speed_m_s(diameter_mm: float, rpm: float) -> float: ...
 def teeth_to_span(form: ToothForm, teeth: int) -> int: ...
 def thickness_from_pins_mm(
-    form: ToothForm, teeth: int, *, pin_mm: float, over_mm: float, pins: Pins
+    form: ToothForm, teeth: int, *, pin_mm: float, over_mm: float, pins: Pins | str
 ) -> float: ...
 def thickness_from_span_mm(
     form: ToothForm, teeth: int, *, spanned: int, span_mm: float

@@ -1,42 +1,43 @@
 """Tables and rules of the standards."""
 
-from typing import ClassVar
+from collections.abc import Iterable
 
 from spotblue._kernel import base
+from spotblue.choice import Choice
 
-class FitKind(base._Choice):
+class FitKind(Choice):
     """What two sets of limits promise, ISO 286-1:2010, 3.3."""
 
-    clearance: ClassVar[FitKind]
-    transition: ClassVar[FitKind]
-    interference: ClassVar[FitKind]
+    CLEARANCE = "clearance"
+    TRANSITION = "transition"
+    INTERFERENCE = "interference"
 
-class GeneralTolerance(base._Choice):
+class GeneralTolerance(Choice):
     """ISO 2768-1: f, m, c and v."""
 
-    fine: ClassVar[GeneralTolerance]
-    medium: ClassVar[GeneralTolerance]
-    coarse: ClassVar[GeneralTolerance]
-    very_coarse: ClassVar[GeneralTolerance]
+    FINE = "fine"
+    MEDIUM = "medium"
+    COARSE = "coarse"
+    VERY_COARSE = "very coarse"
 
-class InchKeyFit(base._Choice):
+class InchKeyFit(Choice):
     """The two classes of ASME B17.1."""
 
-    class_1: ClassVar[InchKeyFit]
-    class_2: ClassVar[InchKeyFit]
+    CLASS_1 = "class 1"
+    CLASS_2 = "class 2"
 
-class KeyFit(base._Choice):
+class KeyFit(Choice):
     """How a metric key sits in its keyseats, ISO 773."""
 
-    free: ClassVar[KeyFit]
-    normal: ClassVar[KeyFit]
-    tight: ClassVar[KeyFit]
+    FREE = "free"
+    NORMAL = "normal"
+    TIGHT = "tight"
 
-class SizeKind(base._Choice):
+class SizeKind(Choice):
     """Whether a class is for holes (capitals) or shafts."""
 
-    hole: ClassVar[SizeKind]
-    shaft: ClassVar[SizeKind]
+    HOLE = "hole"
+    SHAFT = "shaft"
 
 class BearingLimits(base._Record):
     """Greatest values a material bears when it runs; None where none is known."""
@@ -161,7 +162,7 @@ class Fit(base._Record):
         shaft: base.Limits = ...,
         least_clearance_mm: float = ...,
         greatest_clearance_mm: float = ...,
-        kind: FitKind = ...,
+        kind: FitKind | str = ...,
     ) -> None: ...
 
 class GeneralToleranceStep(base._Record):
@@ -169,9 +170,10 @@ class GeneralToleranceStep(base._Record):
 
     over_mm: float
     up_to_mm: float
-    deviation_mm: list[float | None]
+    deviation_mm: tuple[float | None, ...]
     def __init__(
-        self, *, over_mm: float = ..., up_to_mm: float = ..., deviation_mm: list[float | None] = ...
+        self, *, over_mm: float = ..., up_to_mm: float = ...,
+        deviation_mm: Iterable[float | None] = ...,
     ) -> None: ...
 
 class InchKey(base._Record):
@@ -277,7 +279,7 @@ class ThreadSize(base._Record):
 def b4_1_fit(nominal_mm: float, cls: str) -> Fit: ...
 def bearing_materials() -> list[BearingMaterial]: ...
 def bearing_proportions() -> BearingProportions: ...
-def broken_edge_deviation(nominal_mm: float, tolerance: GeneralTolerance) -> float: ...
+def broken_edge_deviation(nominal_mm: float, tolerance: GeneralTolerance | str) -> float: ...
 def broken_edge_steps() -> list[GeneralToleranceStep]: ...
 def clearance_guides() -> list[ClearanceGuide]: ...
 def clearance_hole(thread_mm: float) -> ClearanceHole | None: ...
@@ -290,17 +292,17 @@ def find_material(name: str) -> Material | None: ...
 def find_thread(designation: str) -> ThreadSize | None: ...
 def fit(nominal_mm: float, text: str) -> Fit: ...
 def fit_kind(least_clearance_mm: float, greatest_clearance_mm: float) -> FitKind: ...
-def fit_kind_name(kind: FitKind) -> str: ...
-def general_deviation(nominal_mm: float, tolerance: GeneralTolerance) -> float: ...
-def general_tolerance_letter(tolerance: GeneralTolerance) -> str: ...
+def fit_kind_name(kind: FitKind | str) -> str: ...
+def general_deviation(nominal_mm: float, tolerance: GeneralTolerance | str) -> float: ...
+def general_tolerance_letter(tolerance: GeneralTolerance | str) -> str: ...
 def general_tolerance_steps() -> list[GeneralToleranceStep]: ...
 def inch_key(shaft_diameter_mm: float) -> InchKey: ...
-def inch_key_widths(width_mm: float, fit: InchKeyFit) -> KeyWidths: ...
+def inch_key_widths(width_mm: float, fit: InchKeyFit | str) -> KeyWidths: ...
 def inch_keys() -> list[InchKey]: ...
 def inch_keyseat_depth(key_height_mm: float) -> float: ...
 def is_journal_material(name: str) -> bool: ...
 def it_value(nominal_mm: float, grade: str) -> float: ...
-def key_widths(key: ParallelKey, fit: KeyFit) -> KeyWidths: ...
+def key_widths(key: ParallelKey, fit: KeyFit | str) -> KeyWidths: ...
 def limits(nominal_mm: float, tolerance_class: str) -> base.Limits: ...
 def material_names() -> list[str]: ...
 def materials() -> list[Material]: ...

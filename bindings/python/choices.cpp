@@ -1,0 +1,57 @@
+#include "choices.hpp"
+
+#include <cctype>
+#include <string>
+
+namespace spotblue::python {
+
+namespace py = pybind11;
+
+namespace {
+
+// "no load, slow" -> "NO_LOAD_SLOW"
+std::string member_name(std::string_view word) {
+  std::string name;
+  for (const char letter : word) {
+    const auto code = static_cast<unsigned char>(letter);
+    if (std::isalnum(code) != 0) {
+      name += static_cast<char>(std::toupper(code));
+    } else if (!name.empty() && name.back() != '_') {
+      name += '_';
+    }
+  }
+  return name;
+}
+
+}  // namespace
+
+ChoiceClass* make_choice(py::module_& module, const char* name, const char* doc,
+                         std::initializer_list<const char*> words) {
+  // Never freed: modules may outlive it no more than the interpreter does.
+  auto* const made = new ChoiceClass;
+  py::list members;
+  for (const char* word : words) {
+    members.append(py::make_tuple(member_name(word), word));
+    made->numbers[word] = made->numbers.size();
+  }
+  const py::object base = py::module_::import("spotblue.choice").attr("Choice");
+  made->type = base(name, members, py::arg("module") = module.attr("__name__"));
+  made->type.attr("__doc__") = doc;
+  for (const char* word : words) {
+    made->members.push_back(made->type(word));
+  }
+  module.attr(name) = made->type;
+  return made;
+}
+
+std::optional<std::size_t> choice_number(const ChoiceClass* choices, py::handle given) {
+  if (!py::isinstance<py::str>(given)) {
+    return std::nullopt;
+  }
+  if (!choices->numbers.contains(given)) {
+    choices->type(given);  // raises, naming the nearest word
+  }
+  return choices->numbers[given].cast<std::size_t>();
+}
+
+}  // namespace spotblue::python

@@ -1,0 +1,75 @@
+"""What the kernel's public headers declare and Python has under another name, or not, and why.
+
+Each name of C++ is "layer.name"; what stands for it is a path from the package, None where nothing
+can.
+"""
+
+from __future__ import annotations
+
+LITERAL = "lengths are plain numbers, with their unit in the name"
+SHAPES = "hands out or takes shapes of the CAD kernel, which have no Python value"
+OPERATOR = "an operator of the value"
+METHOD = "a method of the value"
+
+FUNCTIONS: dict[str, tuple[str | None, str]] = {
+    'base.operator""_mm': (None, LITERAL),
+    'base.operator""_um': (None, LITERAL),
+    'base.operator""_inch': (None, LITERAL),
+    "base.set_log_sink": (None, "the package sets it, to Python's logging"),
+    "base.stop_asked": (None, "how the kernel hears of Ctrl-C; interrupt_test.py shows that it does"),
+    "base.stop_if_asked": (None, "as stop_asked"),
+    "geometry.model_of_document": (None, SHAPES),
+    "geometry.model_of_shapes": (None, SHAPES),
+    "geometry.feature_faces": (None, SHAPES),
+    "geometry.operator+": ("Point.__add__", OPERATOR),
+    "geometry.operator-": ("Point.__sub__", OPERATOR),
+    "geometry.operator*": ("Point.__mul__", OPERATOR),
+    "geometry.dot": ("Point.dot", METHOD),
+    "geometry.cross": ("Point.cross", METHOD),
+    "geometry.norm": ("Point.norm", METHOD),
+    "geometry.unit": ("Point.unit", METHOD),
+    "geometry.any_square": ("Point.any_square", METHOD),
+    "geometry.angle_between_lines": ("Point.angle_deg", METHOD + "; degrees"),
+    "geometry.station": ("Line.station_mm", METHOD),
+    "geometry.at_station": ("Line.at_station", METHOD),
+    "geometry.distance": ("Line.distance_mm", METHOD),
+    "geometry.place_point": ("Frame.place_point", METHOD),
+    "geometry.place_direction": ("Frame.place_direction", METHOD),
+    "geometry.place_line": ("Frame.place_line", METHOD),
+    "geometry.place_box": ("Frame.place_box", METHOD),
+    "geometry.compose": ("Frame.compose", METHOD),
+    "geometry.inverse": ("Frame.inverse", METHOD),
+    "geometry.is_mirror": ("Frame.is_mirror", METHOD),
+    "geometry.is_empty": ("Box.is_empty", METHOD + ", of Region too"),
+    "geometry.extend": ("Box.extended", METHOD + "; it makes a new box"),
+    "geometry.grown": ("Box.grown", METHOD),
+    "geometry.overlap": ("Box.overlaps", METHOD),
+    "geometry.diagonal": ("Box.diagonal_mm", METHOD),
+    "geometry.area": ("area_mm2", "the unit is in the name"),
+    "geometry.is_usable": ("SemanticSize.usable", "a property of the value"),
+    "geometry.semantic_size_text": ("SemanticSize.text", "a property of the value"),
+    "geometry.read_step": ("read", "the issue's own name for it"),
+    "geometry.write_mockup": ("model", "the name of the program's verb"),
+    "check.judge_job": ("judge", "hands back the job with its findings, a CheckResult"),
+    "check.compare_plans": ("compare", "the name of the program's verb"),
+    "check.draft_job": ("draft", "the name of the program's verb"),
+    "check.count_outcomes": ("CheckResult.outcomes", "a property of the value"),
+    "report.look_json": ("Look.to_json", METHOD),
+    "report.check_json": ("CheckResult.to_json", METHOD),
+    "report.look_text": ("Look.to_text", METHOD),
+    "report.check_text": ("CheckResult.to_text", METHOD),
+    "report.compare_text": ("Comparison.to_text", METHOD),
+}
+
+TYPES: dict[str, tuple[str | None, str]] = {
+    "base.ErrorCode": ("Error", "the classes of spotblue.errors, one for each code"),
+    "base.LogLevel": (None, "Python's own logging levels"),
+    "geometry.LookSettings": ("look", "its fields are keywords of the function"),
+    "geometry.NamedShape": (None, SHAPES),
+    "geometry.DocumentModel": (None, SHAPES),
+    "geometry.FeatureFace": (None, SHAPES),
+    "job.Stock": ("StockPiece", "mechanics has stock of its own"),
+    "check.Quantity": ("Finding.wanted", "an item of a dict"),
+    "report.TextStyle": ("Look.to_text", "its unit is an argument of the method"),
+    "report.Colour": (None, "text for a program goes without colour"),
+}
