@@ -103,6 +103,10 @@ void bind_clashes(py::module_& module) {
 void bind_seat_settings(py::module_& module) {
   choice<Completeness>(module, "Completeness", "What becomes of a file that reads only in part.",
                        {"all or error", "accept partial"});
+  choice<ReadIn>(
+      module, "ReadIn",
+      "Where a file is read: in this process only when it can be lost, and from one thread.",
+      {"child process", "this process"});
   Record<SeatSettings>(module, "SeatSettings", "The numbers that say what is a seat.")
       .field("coaxial_offset_mm", &SeatSettings::coaxial_offset_mm, "axes may differ by this")
       .field("coaxial_offset_per_diameter", &SeatSettings::coaxial_offset_per_diameter, "or this")
@@ -123,6 +127,7 @@ void bind_seat_settings(py::module_& module) {
       .field("nesting_depth", &ReadLimits::nesting_depth, "of assemblies")
       .field("occurrences", &ReadLimits::occurrences, "after unfolding the assembly")
       .field("token_kb", &ReadLimits::token_kb, "of one token")
+      .field("read_in", &ReadLimits::read_in, "the member of ReadIn or its word")
       .done();
 }
 

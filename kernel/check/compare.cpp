@@ -92,8 +92,8 @@ std::optional<double> margin_share(const Finding& finding) {
          at = margin.key.find('_', at + 1)) {
       const std::string name = margin.key.substr(0, at);
       const std::string unit = margin.key.substr(at);
-      const auto lower = wanted(name + "_min" + unit);
-      const auto upper = wanted(name + "_max" + unit);
+      const auto lower = wanted(fmt::format("{}_min{}", name, unit));
+      const auto upper = wanted(fmt::format("{}_max{}", name, unit));
       if (lower && upper && *upper > *lower) {
         share = *number / (0.5 * (*upper - *lower));
       } else if ((lower && *lower != 0.0) || (upper && *upper != 0.0)) {

@@ -1108,10 +1108,17 @@ class Reach(_Result):
     @property
     def greatest_mm(self) -> float: ...
 
+class ReadIn(Choice):
+    """Where a file is read: in this process only when it can be lost, and from one thread."""
+
+    CHILD_PROCESS = "child process"
+    THIS_PROCESS = "this process"
+
 class ReadLimits(_Record):
     def __init__(
         self, *, seconds: float = ..., memory_mb: float = ..., file_mb: float = ...,
         nesting_depth: int = ..., occurrences: float = ..., token_kb: int = ...,
+        read_in: ReadIn | str = ...,
     ) -> None: ...
     seconds: float
     memory_mb: float
@@ -1119,6 +1126,7 @@ class ReadLimits(_Record):
     nesting_depth: int
     occurrences: float
     token_kb: int
+    read_in: ReadIn
 
 class Region(_Record):
     def __init__(self, *, edges: Iterable[Edge2] = ..., exact: bool = ...) -> None: ...
