@@ -134,7 +134,7 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
   module.def("margin_share", &margin_share, py::arg("finding"),
              R"(The share of its limits that is left to a finding.
 
-Returns: 1 in the middle of the limits, 0 on one, negative outside; None when it has no such margin.)");
+Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
   module.def(
       "check",
       [](const JobOrFile& job) {
@@ -156,7 +156,7 @@ Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputErr
       },
       py::arg("job"), py::arg("look"), R"(Judges what was found on a model by a job.
 
-Raises: BadInputError for a part or feature that the model does not have, with the nearest it has.)");
+Raises: BadInputError for a part or feature that the model does not have, with the nearest.)");
   module.def(
       "draft",
       [](const std::shared_ptr<Look>& look, const std::filesystem::path& model_path,

@@ -131,8 +131,8 @@ void read_as_tuple(const py::object& type, const char* name) {
         [set](const py::object& self, const py::object& given) { set(self, listed(given)); },
         py::is_method(type), py::doc(takes.c_str()));
   }
-  type.attr(name) = py::reinterpret_borrow<py::object>((PyObject*)&PyProperty_Type)(
-      read, write, py::none(), property.attr("__doc__"));
+  type.attr(name) = py::module_::import("builtins")
+                        .attr("property")(read, write, py::none(), property.attr("__doc__"));
 }
 
 py::dict fields_of(const py::object& value) {

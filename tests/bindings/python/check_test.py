@@ -78,8 +78,7 @@ class CheckTest(unittest.TestCase):
         for model in (sized, demo.step(PLAN)):
             self.assertTrue(spotblue.is_step_file(model))
             program = demo.without_seconds(demo.said("check", "--json", model))
-            for given in (model, str(model)):
-                judged = spotblue.check(given)
+            for judged in (spotblue.check(model), spotblue.check(str(model))):
                 self.assertEqual(demo.without_seconds(judged.to_json()), program)
         self.assertIn(spotblue.Outcome.CONFORMING, {one.outcome for one in
                                                     spotblue.check(sized).findings})  # fmt: skip

@@ -16,7 +16,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     'base.operator""_um': (None, LITERAL),
     'base.operator""_inch': (None, LITERAL),
     "base.set_log_sink": (None, "the package sets it, to Python's logging"),
-    "base.stop_asked": (None, "how the kernel hears of Ctrl-C; interrupt_test.py shows that it does"),
+    "base.stop_asked": (None, "how the kernel hears of Ctrl-C, in interrupt_test.py"),
     "base.stop_if_asked": (None, "as stop_asked"),
     "geometry.model_of_document": (None, SHAPES),
     "geometry.model_of_shapes": (None, SHAPES),

@@ -27,8 +27,8 @@ LAYERS = {
     "report": "spotblue",
 }
 # Declarations at namespace level begin a line without indent.
-DECLARED = re.compile(r"^(?!namespace|struct|class|enum|template|using|inline [cn])[A-Za-z\[][^;{]*[;{]",
-                      re.MULTILINE)  # fmt: skip
+NO_FUNCTION = "namespace|struct|class|enum|template|using|inline constexpr|inline namespace"
+DECLARED = re.compile(rf"^(?!{NO_FUNCTION})[A-Za-z\[][^;{{]*[;{{]", re.MULTILINE)
 
 
 def code_of(header: Path) -> str:
@@ -58,7 +58,7 @@ def enumerations() -> list[tuple[str, str, list[str]]]:
     return [
         (layer, name, re.findall(r"\w+", values))
         for layer, text in headers()
-        for name, values in re.findall(r"^enum class (\w+) \{(.*?)\}", text, re.MULTILINE | re.DOTALL)
+        for name, values in re.findall(r"^enum class (\w+) \{([^}]*)\}", text, re.MULTILINE)
     ]
 
 
@@ -133,6 +133,8 @@ class Coverage(unittest.TestCase):
         for name, (path, reason) in (FUNCTIONS | TYPES).items():
             with self.subTest(name=name):
                 self.assertTrue(reason)
+                layer, _, own = name.partition(".")
+                self.assertNotIn(own, importlib.import_module(LAYERS[layer]).__all__)
                 if path is not None:
                     self.assertIn(path.split(".")[0], spotblue.__all__)
                     attrgetter(path)(spotblue)

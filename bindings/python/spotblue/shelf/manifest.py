@@ -279,6 +279,7 @@ class ClaimReader:
                 return
             named = parse_name(claim.feature, self.unit)
             hole = named is not None and named.word in HOLES
+            assert claim.size_mm is not None  # there is no mate
             kernel.size_limits(claim.size_mm, text, hole=hole)
         except spotblue.Error as error:
             if (
