@@ -18,10 +18,12 @@
 #include <StepRepr_RepresentationItem.hxx>
 #include <StepRepr_ShapeAspect.hxx>
 #include <StepRepr_ShapeAspectRelationship.hxx>
+#include <StepShape_AngularLocation.hxx>
 #include <StepShape_AngularSize.hxx>
 #include <StepShape_DimensionalCharacteristic.hxx>
 #include <StepShape_DimensionalCharacteristicRepresentation.hxx>
 #include <StepShape_DimensionalLocation.hxx>
+#include <StepShape_DimensionalLocationWithPath.hxx>
 #include <StepShape_DimensionalSize.hxx>
 #include <StepShape_HArray1OfShapeDimensionRepresentationItem.hxx>
 #include <StepShape_LimitsAndFits.hxx>
@@ -76,13 +78,14 @@ class SizeReader {
     const auto& entities = kernel_.entities();
     for (int i = 1; i <= entities->NbEntities(); ++i) {
       const Handle(Standard_Transient) entity = entities->Value(i);
-      if (entity->IsKind(STANDARD_TYPE(StepShape_DimensionalLocation))) {
-        ++result_.distances;
+      if (const auto distance = Handle(StepShape_DimensionalLocation)::DownCast(entity);
+          !distance.IsNull()) {
+        add_distance(distance);
       } else if (entity->IsKind(STANDARD_TYPE(StepShape_AngularSize))) {
         ++result_.angles;
       } else if (const auto size = Handle(StepShape_DimensionalSize)::DownCast(entity);
                  !size.IsNull()) {
-        add(size);
+        add_size(size);
       }
     }
     return std::move(result_);
@@ -94,11 +97,39 @@ class SizeReader {
     return header.HasFn() ? writer_of(label_text(header.PreprocessorVersion())) : Writer::other;
   }
 
-  void add(const Handle(StepShape_DimensionalSize) & entity) {
+  void add_size(const Handle(StepShape_DimensionalSize) & entity) {
+    StatedSize stated = stated_by(entity, label_text(entity->Name()));
+    stated.size.characteristic = characteristic_named(stated.size.name);
+    std::unordered_set<const Standard_Transient*> seen;
+    add_faces(entity->AppliesTo(), stated, stated.faces, seen);
+    result_.sizes.push_back(std::move(stated));
+  }
+
+  void add_distance(const Handle(StepShape_DimensionalLocation) & entity) {
+    if (entity->IsKind(STANDARD_TYPE(StepShape_AngularLocation))) {
+      ++result_.angles;
+      return;
+    }
+    const std::string name = label_text(entity->Name());
+    if (entity->IsKind(STANDARD_TYPE(StepShape_DimensionalLocationWithPath)) ||
+        !is_plain_distance(name)) {
+      ++result_.distances;
+      return;
+    }
+    StatedSize stated = stated_by(entity, name);
+    stated.size.characteristic = SizeCharacteristic::width;
+    stated.is_distance = true;
+    std::unordered_set<const Standard_Transient*> seen;
+    add_faces(entity->RelatingShapeAspect(), stated, stated.faces, seen);
+    add_faces(entity->RelatedShapeAspect(), stated, stated.far_faces, seen);
+    result_.sizes.push_back(std::move(stated));
+  }
+
+  // Values and tolerance of a size or a distance.
+  StatedSize stated_by(const Handle(Standard_Transient) & entity, std::string name) const {
     StatedSize stated;
     stated.size.entity = kernel_.number_of(entity);
-    stated.size.name = label_text(entity->Name());
-    stated.size.characteristic = characteristic_named(stated.size.name);
+    stated.size.name = std::move(name);
     for (Interface_EntityIterator each = kernel_.graph().Sharings(entity); each.More();
          each.Next()) {
       if (const auto by =
@@ -111,9 +142,7 @@ class SizeReader {
         add_tolerance(tolerance->Range(), stated);
       }
     }
-    std::unordered_set<const Standard_Transient*> seen;
-    add_faces(entity->AppliesTo(), stated, seen);
-    result_.sizes.push_back(std::move(stated));
+    return stated;
   }
 
   // Nothing, with a doubt, for what is no length.
@@ -201,6 +230,7 @@ class SizeReader {
   // Those of the aspect itself, and of all that it is put together from.
   // NOLINTNEXTLINE(misc-no-recursion): each aspect is visited once
   void add_faces(const Handle(StepRepr_ShapeAspect) & aspect, StatedSize& stated,
+                 std::vector<TopoDS_Shape>& faces,
                  std::unordered_set<const Standard_Transient*>& seen) const {
     if (aspect.IsNull() || !seen.insert(aspect.get()).second ||
         aspect->IsKind(STANDARD_TYPE(StepDimTol_Datum))) {
@@ -213,20 +243,21 @@ class SizeReader {
       if (const auto usage = Handle(StepAP242_ItemIdentifiedRepresentationUsage)::DownCast(user);
           !usage.IsNull() && usage->Definition().Value() == aspect) {
         for (int i = 1; i <= usage->NbIdentifiedItem(); ++i) {
-          add_item(usage->IdentifiedItemValue(i), stated);
+          add_item(usage->IdentifiedItemValue(i), stated, faces);
         }
       } else if (const auto part = Handle(StepRepr_ShapeAspectRelationship)::DownCast(user);
                  !part.IsNull() && part->RelatingShapeAspect() == aspect &&
                  !part->IsKind(STANDARD_TYPE(StepShape_DimensionalLocation))) {
-        add_faces(part->RelatedShapeAspect(), stated, seen);
+        add_faces(part->RelatedShapeAspect(), stated, faces, seen);
       }
     }
   }
 
-  void add_item(const Handle(StepRepr_RepresentationItem) & item, StatedSize& stated) const {
+  void add_item(const Handle(StepRepr_RepresentationItem) & item, StatedSize& stated,
+                std::vector<TopoDS_Shape>& faces) const {
     const TopoDS_Shape shape = kernel_.shape_of(item);
     if (!shape.IsNull() && shape.ShapeType() == TopAbs_FACE) {
-      stated.faces.push_back(shape);
+      faces.push_back(shape);
     } else {
       ++stated.other_items;
     }
@@ -238,6 +269,11 @@ class SizeReader {
 };
 
 }  // namespace
+
+bool is_plain_distance(std::string_view name) {
+  return name == "linear distance" || name == "linear distance outer outer" ||
+         name == "linear distance inner inner";
+}
 
 StatedSizes stated_sizes(const StepKernel& kernel) { return SizeReader(kernel).read(); }
 
