@@ -20,12 +20,6 @@
 namespace spotblue {
 namespace {
 
-std::string entry_of(const TDF_Label& label) {
-  TCollection_AsciiString entry;
-  TDF_Tool::Entry(label, entry);
-  return entry.ToCString();
-}
-
 std::string name_of(const TDF_Label& label) {
   Handle(TDataStd_Name) name;
   if (!label.FindAttribute(TDataStd_Name::GetID(), name)) {
@@ -154,6 +148,12 @@ class DocumentReader {
 };
 
 }  // namespace
+
+std::string entry_of(const TDF_Label& label) {
+  TCollection_AsciiString entry;
+  TDF_Tool::Entry(label, entry);
+  return entry.ToCString();
+}
 
 DocumentTree read_document_tree(const TDF_Label& main) { return DocumentReader(main).read(); }
 

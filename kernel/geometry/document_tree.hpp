@@ -17,6 +17,9 @@ struct DocumentTree {
   std::vector<std::string> labels;  // entry of each part's label: "0:1:1:2"
 };
 
+// "0:1:1:2"
+[[nodiscard]] std::string entry_of(const TDF_Label& label);
+
 // Throws Error bad_input when the document has lengths that are no mm or a component is scaled.
 [[nodiscard]] DocumentTree read_document_tree(const TDF_Label& main);
 

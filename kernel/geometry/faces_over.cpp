@@ -12,7 +12,7 @@ namespace spotblue::proof {
 namespace {
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kTurn = 2.0 * std::numbers::pi;
+constexpr double kWholeTurn = 2.0 * std::numbers::pi;
 /// A surface counts as laid along the axis up to this tilt, and a plane as square to it.
 constexpr double kAlongTilt = 0.03;
 constexpr double kSquareTilt = 1e-6;
@@ -91,7 +91,7 @@ std::vector<double> angles_of(Span stretch, double middle, double height) {
   std::vector<double> angles;
   angles.reserve(kAngles + 4);
   for (int i = 0; i < kAngles; ++i) {
-    angles.push_back(kTurn * i / kAngles);
+    angles.push_back(kWholeTurn * i / kAngles);
   }
   for (const double limit : {stretch.low, stretch.high}) {
     const double sine = (limit - middle) / height;

@@ -10,6 +10,7 @@
 #include <optional>
 #include <utility>
 
+#include "geometry/document_sizes.hpp"
 #include "geometry/document_tree.hpp"
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
@@ -20,7 +21,7 @@
 namespace spotblue {
 namespace {
 
-Model model_of(Tree tree) {
+Model model_of(Tree& tree) {
   if (tree.parts.empty()) {
     throw Error(ErrorCode::bad_input, {}, "there is no solid to look at", "load the parts first");
   }
@@ -28,7 +29,7 @@ Model model_of(Tree tree) {
   const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
   add_products(tree, store->folder(), model);
   add_occurrences(tree, model);
-  model.notes = std::move(tree.notes);
+  model.notes = tree.notes;
   model.file.unit = "mm";
   model.shapes = store;
   return model;
@@ -90,14 +91,20 @@ Model model_of_shapes(std::span<const NamedShape> shapes) {
   for (const NamedShape& one : shapes) {
     named.emplace_back(one.name, *one.shape);
   }
-  return guarded("looking at the shapes", [&] { return model_of(tree_of_shapes(named)); });
+  return guarded("looking at the shapes", [&] {
+    Tree tree = tree_of_shapes(named);
+    return model_of(tree);
+  });
 }
 
 DocumentModel model_of_document(const TDF_Label& main, const std::string& name) {
   return guarded("looking at the document", [&] {
     DocumentTree read = read_document_tree(main);
-    DocumentModel result{model_of(std::move(read.tree)), std::move(read.labels)};
+    DocumentModel result{model_of(read.tree), std::move(read.labels)};
     result.model.file.name = name;
+    SettledSizes stated = settled_in_document(main, read.tree, result.model).settled;
+    result.model.semantic_sizes = std::move(stated.sizes);
+    result.model.notes.insert(result.model.notes.end(), stated.notes.begin(), stated.notes.end());
     return result;
   });
 }

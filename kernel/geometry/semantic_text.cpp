@@ -10,6 +10,7 @@
 
 #include "geometry/semantic_class.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/occt.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
@@ -130,18 +131,40 @@ class SizeText {
     return add(fmt::format("TOLERANCE_VALUE(#{},#{})", lower, upper));
   }
 
+  int add_value(const char* name, double value_mm) {
+    return add(
+        fmt::format("(LENGTH_MEASURE_WITH_UNIT()MEASURE_REPRESENTATION_ITEM()MEASURE_WITH_UNIT("
+                    "LENGTH_MEASURE({}),#{})REPRESENTATION_ITEM('{}'))",
+                    in_unit(value_mm), length_unit_, name));
+  }
+
+  // "#12,#13"
+  std::string add_values(const PlacedSize& placed) {
+    const SizeToWrite& size = *placed.size;
+    std::string values = fmt::format("#{}", add_value("nominal value", size.nominal_mm));
+    SemanticSize stated;
+    stated.characteristic = placed.characteristic;
+    stated.nominal_mm = size.nominal_mm;
+    stated.tolerance_class = size.tolerance_class;
+    stated.deviations = size.deviations;
+    values += fmt::format(",#{}", add(fmt::format("DESCRIPTIVE_REPRESENTATION_ITEM('{}','{}')",
+                                                  kSizeWordsName, semantic_size_text(stated))));
+    if (needs_limits(size.tolerance_class)) {
+      const Limits made = limits(Length::mm(size.nominal_mm), size.tolerance_class);
+      values += fmt::format(",#{}", add_value("lower limit", made.lower.in_mm()));
+      values += fmt::format(",#{}", add_value("upper limit", made.upper.in_mm()));
+    }
+    return values;
+  }
+
   void add_size(const PlacedSize& placed) {
     const ShapeOf shape = shape_of(placed);
     const int aspect = add_aspect(placed, shape);
     const bool width = placed.characteristic == SizeCharacteristic::width;
     const int size =
         add(fmt::format("DIMENSIONAL_SIZE(#{},'{}')", aspect, width ? "thickness" : "diameter"));
-    const int value =
-        add(fmt::format("(LENGTH_MEASURE_WITH_UNIT()MEASURE_REPRESENTATION_ITEM()MEASURE_WITH_UNIT("
-                        "LENGTH_MEASURE({}),#{})REPRESENTATION_ITEM('nominal value'))",
-                        in_unit(placed.size->nominal_mm), length_unit_));
-    const int values =
-        add(fmt::format("SHAPE_DIMENSION_REPRESENTATION('',(#{}),#{})", value, shape.context));
+    const int values = add(fmt::format("SHAPE_DIMENSION_REPRESENTATION('',({}),#{})",
+                                       add_values(placed), shape.context));
     add(fmt::format("DIMENSIONAL_CHARACTERISTIC_REPRESENTATION(#{},#{})", size, values));
     const int tolerance = add_tolerance(*placed.size);
     add(fmt::format("PLUS_MINUS_TOLERANCE(#{},#{})", tolerance, size));

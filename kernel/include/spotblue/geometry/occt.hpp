@@ -10,8 +10,10 @@
 #include <cstddef>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
+#include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -42,12 +44,53 @@ struct DocumentModel {
 };
 
 /// The model of an XDE document: the same products, features, names and occurrences that read_step
-/// finds in the file it was read from, in mm. file.name is `name`; sha256 and protocol are empty.
+/// finds in the file it was read from, in mm, and the sizes that the document states. file.name is
+/// `name`; sha256 and protocol are empty.
 ///
 /// @param main  TDocStd_Document::Main() of the document.
 /// @throws Error bad_input when the document holds no solid, has lengths other than mm, or places a
 ///         part scaled; file_access when no temporary folder can be made.
 [[nodiscard]] DocumentModel model_of_document(const TDF_Label& main, const std::string& name);
+
+/// A size that a document states, and the entry of its label: "0:1:4:1".
+struct DocumentSize {
+  std::string label;
+  SemanticSize size;  ///< entity is 0
+};
+
+/// The sizes (XCAFDoc_Dimension) that the document states now, on the features of the model that
+/// was made of it; model_of_document puts the same into Model::semantic_sizes, with notes.
+///
+/// Signed deviations are taken as they are. In doubt is what this kernel (7.6) can not tell: a
+/// positive lower deviation that may as well lie below, and deviations that came through its STEP
+/// reader, which drops signs and units; unless a description named kSizeWordsName tells, as
+/// write_semantic_sizes puts it in a file.
+/// @throws Error bad_input when the document has other parts than the model.
+[[nodiscard]] std::vector<DocumentSize> sizes_of_document(const TDF_Label& main,
+                                                          const Model& model);
+
+/// Name of a dimension's description that holds semantic_size_text() of it.
+inline constexpr std::string_view kSizeWordsName = "size in mm";
+
+/// Whom the lower deviation in a document is for: this kernel's STEP writer turns its sign.
+enum class DeviationsFor { whoever_reads_it, the_step_writer };
+
+/// Puts a size's name, values, class and kSizeWordsName description into the dimension on a label
+/// of a document; what else the dimension has is kept, unless it is of another characteristic.
+/// @throws Error bad_input when the label has no dimension or the document can not say the class.
+void state_size(const TDF_Label& dimension, const SemanticSize& size, DeviationsFor reader);
+
+/// Reads "H7", "38 H7", "1 1/2 in +0.001/0", "38 +-0.1", "37.9 to 38.1" and all that
+/// semantic_size_text writes: nominal, class, deviations and limits; the rest is left as it is.
+/// Of two deviations the smaller is the lower one; they have the unit of the nominal.
+///
+/// @param unit  of a bare number.
+/// @throws Error bad_input when the words are none of that; a class is not looked up.
+[[nodiscard]] SemanticSize parse_size(std::string_view words, LengthUnit unit);
+
+/// Whether this kernel's STEP reader passes over such a class, so that its limits should stand
+/// beside it: it knows no J and no j.
+[[nodiscard]] bool needs_limits(std::string_view tolerance_class);
 
 /// A face of a product's shape and the feature it belongs to.
 struct FeatureFace {
