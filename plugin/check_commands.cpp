@@ -1,13 +1,12 @@
-// Commands that judge what was found: by a job file, or by the classes in the document.
+// Commands that judge what was found: by a job file, or by the sizes in the document.
 
 #include <fmt/format.h>
 
-#include <map>
 #include <nlohmann/json.hpp>
-#include <set>
 
 #include "commands.hpp"
-#include "document_sizes.hpp"
+#include "session.hpp"
+#include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
@@ -17,44 +16,6 @@ namespace spotblue::plugin {
 using Json = nlohmann::ordered_json;
 
 namespace {
-
-// Fits of the seats whose hole and shaft have both a class, on one nominal size; the class alone
-// of every other feature.
-Job job_of_classes(const Subject& found) {
-  std::map<std::string, DocumentSize> sizes;
-  for (const DocumentSize& size : sizes_in(found)) {
-    if (!size.feature.empty() && !size.tolerance_class.empty()) {
-      sizes.insert_or_assign(size.feature, size);
-    }
-  }
-  if (sizes.empty()) {
-    throw mistake(fmt::format("'{}'", found.name), "has no tolerance class to be checked by",
-                  "set some with sbclass, or name a job file");
-  }
-  Job job;
-  std::set<std::pair<std::string, std::string>> fits;
-  const auto add_fit = [&](const FeatureRef& hole_ref, const FeatureRef& shaft_ref) {
-    const auto hole = sizes.find(feature_id(found.look.model, hole_ref));
-    const auto shaft = sizes.find(feature_id(found.look.model, shaft_ref));
-    if (hole != sizes.end() && shaft != sizes.end() &&
-        hole->second.nominal == shaft->second.nominal &&
-        fits.emplace(hole->first, shaft->first).second) {
-      const std::string text = hole->second.tolerance_class + "/" + shaft->second.tolerance_class;
-      job.fits.push_back(
-          {hole->first, shaft->first, ClassFit{FitSystem::iso_286, text, hole->second.nominal}, 0});
-    }
-  };
-  for (const RadialSeat& seat : found.look.seats.radial) {
-    add_fit(seat.hole, seat.shaft);
-  }
-  for (const WidthSeat& seat : found.look.seats.width) {
-    add_fit(seat.slot, seat.key);
-  }
-  for (const auto& [feature, size] : sizes) {
-    job.sizes.push_back({feature, size.tolerance_class, size.nominal, 0});
-  }
-  return job;
-}
 
 Json outcomes_of(const std::vector<Finding>& findings) {
   const OutcomeCount count = count_outcomes(findings);
@@ -78,8 +39,12 @@ Json check_command(const Arguments& arguments) {
     job = read_job(arguments.words()[1]);
     look_anew(name, {job.settings.seats, job.settings.limits, job.settings.completeness});
   } else {
-    document_subject(name);
-    job = job_of_classes(look_anew(name, {}));
+    static_cast<void>(document_named(name));
+    if (look_anew(name, {}).look.model.semantic_sizes.empty()) {
+      throw mistake(fmt::format("'{}'", name), "has no tolerance class to be checked by",
+                    "set some with sbclass, or name a job file");
+    }
+    job = bare_job(name, LengthUnit::mm);
   }
   Subject& found = subject(name);
   found.findings = judge_job(job, found.look);

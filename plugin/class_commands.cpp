@@ -1,7 +1,8 @@
-// Commands about tolerance classes in the document.
+// Commands about classes, deviations and limits in the document.
 
 #include <fmt/format.h>
 
+#include <TDF_Transaction.hxx>
 #include <nlohmann/json.hpp>
 
 #include "commands.hpp"
@@ -14,20 +15,6 @@ namespace spotblue::plugin {
 using Json = nlohmann::ordered_json;
 
 namespace {
-
-struct SizedClass {
-  Length nominal;
-  std::string tolerance_class;
-};
-
-/// "H7" on the size that was modelled, or "38 H7".
-SizedClass parse_class(const std::string& text, Length modelled) {
-  const std::size_t blank = text.find_last_of(' ');
-  if (blank == std::string::npos) {
-    return {modelled, text};
-  }
-  return {parse_length(text.substr(0, blank), LengthUnit::mm), text.substr(blank + 1)};
-}
 
 Length modelled_size(const Subject& subject, const FoundFeature& feature, const std::string& id) {
   const Product& product = subject.look.model.products[feature.product];
@@ -48,28 +35,35 @@ SizeKind kind_of(const Subject& subject, const FoundFeature& feature) {
   return side == Side::internal ? SizeKind::hole : SizeKind::shaft;
 }
 
-Json as_json(const DocumentSize& size) {
-  Json entry{{"feature", size.feature},
-             {"class", size.tolerance_class},
-             {"nominal_mm", size.nominal.in_mm()}};
-  if (!size.tolerance_class.empty()) {
-    try {
-      const Limits allowed = limits(size.nominal, size.tolerance_class);
-      entry["lower_mm"] = allowed.lower.in_mm();
-      entry["upper_mm"] = allowed.upper.in_mm();
-    } catch (const Error& error) {
-      entry["trouble"] = error.what();  // a class that someone else wrote and no standard has
-    }
+Json as_json(const SizeThere& there, const std::string& feature) {
+  const SemanticSize& size = there.size;
+  Json entry{
+      {"feature", feature}, {"size", semantic_size_text(size)}, {"class", size.tolerance_class}};
+  if (size.nominal_mm) {
+    entry["nominal_mm"] = *size.nominal_mm;
   }
-  entry["faces"] = size.faces.size();
+  if (size.limits) {
+    entry["lower_mm"] = size.limits->lower_mm;
+    entry["upper_mm"] = size.limits->upper_mm;
+  }
+  if (!size.doubt.empty()) {
+    entry["doubt"] = size.doubt;
+  }
+  entry["faces"] = there.faces.size();
   return entry;
 }
 
-Json entries(const Subject& subject, const std::string& feature) {
+/// Of all features when none is named.
+Json entries(const Subject& subject, const std::string& wanted) {
   Json list = Json::array();
-  for (const DocumentSize& size : sizes_in(subject)) {
-    if (feature.empty() || size.feature == feature) {
-      list.push_back(as_json(size));
+  for (const SizeThere& there : sizes_in(subject)) {
+    for (const std::string& feature : there.features) {
+      if (wanted.empty() || feature == wanted) {
+        list.push_back(as_json(there, feature));
+      }
+    }
+    if (there.features.empty() && wanted.empty()) {
+      list.push_back(as_json(there, ""));
     }
   }
   return list;
@@ -80,6 +74,36 @@ std::string full_name(const Subject& subject, const FoundFeature& feature, const
   return subject.look.model.products[feature.product].id + id.substr(id.rfind(": "));
 }
 
+// What the standard or the feature can not have.
+void refuse_wrong_class(const Subject& subject, const FoundFeature& feature,
+                        const SemanticSize& size) {
+  const std::string& tolerance_class = size.tolerance_class;
+  if (tolerance_class.empty()) {
+    return;
+  }
+  if (size_kind(tolerance_class) != kind_of(subject, feature)) {
+    throw mistake(tolerance_class,
+                  fmt::format("is no class for {}", kind_of(subject, feature) == SizeKind::hole
+                                                        ? "a hole or a slot"
+                                                        : "a shaft or a key"),
+                  "holes have capital letters, shafts small ones");
+  }
+  static_cast<void>(limits(Length::mm(size.nominal_mm.value_or(0.0)), tolerance_class));
+}
+
+SemanticSize wanted_size(const Subject& subject, const FoundFeature& feature, const std::string& id,
+                         const std::string& words) {
+  SemanticSize size = parse_size(words, LengthUnit::mm);
+  if (size.characteristic == SizeCharacteristic::radius) {
+    throw mistake(fmt::format("'{}'", words), "is a radius", "write the diameter");
+  }
+  if (!size.nominal_mm && !size.limits) {
+    size.nominal_mm = modelled_size(subject, feature, id).in_mm();
+  }
+  refuse_wrong_class(subject, feature, size);
+  return size;
+}
+
 }  // namespace
 
 Json class_command(const Arguments& arguments) {
@@ -87,23 +111,29 @@ Json class_command(const Arguments& arguments) {
   const Subject& found = document_subject(arguments.words()[0]);
   const FoundFeature feature = feature_named(found, arguments.words()[1]);
   const std::string id = full_name(found, feature, arguments.words()[1]);
+  TDF_Transaction change(found.document->GetData());  // aborted by what is thrown
+  change.Open();
+  Json list;
   if (arguments.has("-remove")) {
-    return {{"removed", remove_classes(found, id)}};
+    arguments.expect(2, 2);
+    const std::size_t removed = remove_sizes(found, id);
+    change.Commit();
+    return {{"removed", removed}};
   }
-  const Length modelled = modelled_size(found, feature, id);
   if (arguments.words().size() == 3) {
-    const SizedClass wanted = parse_class(arguments.words()[2], modelled);
-    if (size_kind(wanted.tolerance_class) != kind_of(found, feature)) {
-      throw mistake(wanted.tolerance_class,
-                    fmt::format("is no class for {}", kind_of(found, feature) == SizeKind::hole
-                                                          ? "a hole or a slot"
-                                                          : "a shaft or a key"),
-                    "holes have capital letters, shafts small ones");
+    const SemanticSize wanted = wanted_size(found, feature, id, arguments.words()[2]);
+    set_size(found, {id}, wanted);
+    list = entries(found, id);
+    if (const std::string doubt = list.at(0).value("doubt", ""); !doubt.empty()) {
+      throw mistake(fmt::format("'{}'", arguments.words()[2]),
+                    fmt::format("can not be the size of '{}': {}", id, doubt),
+                    "see sbfeatures for what the model has");
     }
-    static_cast<void>(limits(wanted.nominal, wanted.tolerance_class));  // refuses what none has
-    set_class(found, id, wanted.nominal, wanted.tolerance_class);
+    change.Commit();
+  } else {
+    static_cast<void>(modelled_size(found, feature, id));
+    list = entries(found, id);
   }
-  const Json list = entries(found, id);
   return list.empty() ? Json::object() : list.front();
 }
 

@@ -15,6 +15,7 @@ nlohmann::ordered_json check_command(const Arguments& arguments);
 nlohmann::ordered_json findings_command(const Arguments& arguments);
 nlohmann::ordered_json class_command(const Arguments& arguments);
 nlohmann::ordered_json classes_command(const Arguments& arguments);
+nlohmann::ordered_json take_command(const Arguments& arguments);
 nlohmann::ordered_json mark_command(const Arguments& arguments);
 nlohmann::ordered_json show_command(const Arguments& arguments);
 nlohmann::ordered_json keep_command(const Arguments& arguments);

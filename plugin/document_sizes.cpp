@@ -1,156 +1,118 @@
 #include "document_sizes.hpp"
 
-#include <TCollection_HAsciiString.hxx>
 #include <TDF_LabelSequence.hxx>
-#include <XCAFDimTolObjects_DimensionFormVariance.hxx>
-#include <XCAFDimTolObjects_DimensionGrade.hxx>
-#include <XCAFDimTolObjects_DimensionObject.hxx>
 #include <XCAFDoc_DimTolTool.hxx>
-#include <XCAFDoc_Dimension.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <algorithm>
-#include <array>
-#include <cctype>
-#include <string_view>
+#include <utility>
 
 #include "command.hpp"
 #include "document_faces.hpp"
-#include "spotblue/standards/iso286.hpp"
 
 namespace spotblue::plugin {
 namespace {
-
-// In the order of the kernel's enumerations.
-constexpr std::array<std::string_view, 29> kLetters{
-    "",  "A", "B", "C", "CD", "D", "E", "EF", "F", "FG", "G", "H",  "JS", "J", "K",
-    "M", "N", "P", "R", "S",  "T", "U", "V",  "X", "Y",  "Z", "ZA", "ZB", "ZC"};
-constexpr std::array<std::string_view, 20> kGrades{"01", "0",  "1",  "2",  "3",  "4",  "5",
-                                                   "6",  "7",  "8",  "9",  "10", "11", "12",
-                                                   "13", "14", "15", "16", "17", "18"};
-
-template <std::size_t N>
-std::string_view at(const std::array<std::string_view, N>& table, int index) {
-  return index >= 0 && static_cast<std::size_t>(index) < N ? table[static_cast<std::size_t>(index)]
-                                                           : std::string_view();
-}
-
-std::string in_case(std::string_view letters, SizeKind kind) {
-  std::string text(letters);
-  if (kind == SizeKind::shaft) {
-    std::ranges::transform(text, text.begin(),
-                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  }
-  return text;
-}
-
-std::string class_of(const Handle(XCAFDimTolObjects_DimensionObject) & size) {
-  Standard_Boolean hole = Standard_False;
-  auto letter = XCAFDimTolObjects_DimensionFormVariance_None;
-  auto grade = XCAFDimTolObjects_DimensionGrade_IT01;
-  if (!size->GetClassOfTolerance(hole, letter, grade)) {
-    return {};
-  }
-  const std::string_view letters = at(kLetters, letter);
-  const std::string_view number = at(kGrades, grade);
-  return letters.empty() || number.empty()
-             ? std::string()
-             : in_case(letters, hole ? SizeKind::hole : SizeKind::shaft) + std::string(number);
-}
-
-Handle(XCAFDimTolObjects_DimensionObject)
-    sized(const std::string& feature, bool width, Length nominal,
-          const std::string& tolerance_class) {
-  const std::size_t digits = tolerance_class.find_first_of("0123456789");
-  const std::string letters = tolerance_class.substr(0, digits);
-  const std::string number = digits == std::string::npos ? "" : tolerance_class.substr(digits);
-  const SizeKind kind = size_kind(tolerance_class);
-  const auto letter = std::ranges::find_if(
-      kLetters, [&](std::string_view one) { return in_case(one, kind) == letters; });
-  const auto grade = std::ranges::find(kGrades, number);
-  if (letter == kLetters.end() || letter->empty() || grade == kGrades.end()) {
-    throw mistake(tolerance_class, "can not be said in a document of the kernel",
-                  "choose a class of ISO 286 with one of its letters and a grade from 01 to 18");
-  }
-  Handle(XCAFDimTolObjects_DimensionObject) size = new XCAFDimTolObjects_DimensionObject;
-  size->SetType(width ? XCAFDimTolObjects_DimensionType_Location_LinearDistance
-                      : XCAFDimTolObjects_DimensionType_Size_Diameter);
-  size->SetSemanticName(new TCollection_HAsciiString(feature.c_str()));
-  size->SetValue(nominal.in_mm());
-  size->SetClassOfTolerance(
-      kind == SizeKind::hole,
-      static_cast<XCAFDimTolObjects_DimensionFormVariance>(letter - kLetters.begin()),
-      static_cast<XCAFDimTolObjects_DimensionGrade>(grade - kGrades.begin()));
-  return size;
-}
 
 Handle(XCAFDoc_DimTolTool) tool_of(const Subject& subject) {
   return XCAFDoc_DocumentTool::DimTolTool(subject.document->Main());
 }
 
+const std::string& name_of(const Product& product, const ProductFeatureRef& feature) {
+  return feature.kind == FeatureKind::width ? product.widths[feature.index].name
+                                            : product.cylinders[feature.index].name;
+}
+
+void append(const std::vector<TDF_Label>& labels, TDF_LabelSequence& sequence) {
+  for (const TDF_Label& label : labels) {
+    sequence.Append(label);
+  }
+}
+
+// A width goes from the one plane's faces to the other's.
+void add_faces(const Subject& subject, const FoundFeature& feature, TDF_LabelSequence& near,
+               TDF_LabelSequence& far) {
+  if (feature.kind != FeatureKind::width) {
+    append(face_labels(subject, feature), near);
+    return;
+  }
+  const Width& width = subject.look.model.products[feature.product].widths[feature.index];
+  append(face_labels(subject, {feature.product, FeatureKind::plane, width.first}), near);
+  append(face_labels(subject, {feature.product, FeatureKind::plane, width.second}), far);
+}
+
+bool has(const SizeThere& there, const std::string& feature) {
+  return std::ranges::find(there.features, feature) != there.features.end();
+}
+
+// Leaves the size to its other features; takes it away when there are none.
+void take_off(const Subject& subject, const SizeThere& there, const std::string& feature) {
+  TDF_LabelSequence near;
+  TDF_LabelSequence far;
+  for (const std::string& other : there.features) {
+    if (other != feature) {
+      add_faces(subject, feature_named(subject, other), near, far);
+    }
+  }
+  if (near.IsEmpty()) {
+    there.label.ForgetAllAttributes();
+  } else {
+    tool_of(subject)->SetDimension(near, far, there.label);
+  }
+}
+
 }  // namespace
 
-std::vector<DocumentSize> sizes_in(const Subject& subject) {
-  const Handle(XCAFDoc_DimTolTool) tool = tool_of(subject);
-  TDF_LabelSequence labels;
-  tool->GetDimensionLabels(labels);
-  std::vector<DocumentSize> sizes;
-  for (TDF_LabelSequence::Iterator each(labels); each.More(); each.Next()) {
-    Handle(XCAFDoc_Dimension) dimension;
-    if (!each.Value().FindAttribute(XCAFDoc_Dimension::GetID(), dimension)) {
-      continue;
+std::vector<SizeThere> sizes_in(const Subject& subject) {
+  std::vector<SizeThere> sizes;
+  for (DocumentSize& one : sizes_of_document(subject.document->Main(), subject.look.model)) {
+    SizeThere there;
+    there.label = label_at(subject.document, one.label);
+    TDF_LabelSequence near;
+    TDF_LabelSequence far;
+    tool_of(subject)->GetRefShapeLabel(there.label, near, far);
+    near.Append(far);
+    there.faces.assign(near.begin(), near.end());
+    for (const ProductFeatureRef& feature : one.size.features) {
+      const Product& product = subject.look.model.products[*one.size.product];
+      there.features.push_back(product.id + ": " + name_of(product, feature));
     }
-    const Handle(XCAFDimTolObjects_DimensionObject) object = dimension->GetObject();
-    if (object.IsNull() || object->GetValues().IsNull()) {
-      continue;
-    }
-    DocumentSize size;
-    size.label = each.Value();
-    TDF_LabelSequence first;
-    TDF_LabelSequence second;
-    tool->GetRefShapeLabel(size.label, first, second);
-    first.Append(second);
-    size.faces.assign(first.begin(), first.end());
-    size.feature = feature_at(subject, size.faces);
-    size.tolerance_class = class_of(object);
-    size.nominal = Length::mm(object->GetValue());
-    sizes.push_back(size);
+    there.size = std::move(one.size);
+    sizes.push_back(std::move(there));
   }
   return sizes;
 }
 
-std::size_t remove_classes(const Subject& subject, const std::string& feature) {
+std::size_t remove_sizes(const Subject& subject, const std::string& feature) {
   std::size_t removed = 0;
-  for (const DocumentSize& size : sizes_in(subject)) {
-    if (size.feature == feature) {
-      size.label.ForgetAllAttributes();
+  for (const SizeThere& there : sizes_in(subject)) {
+    if (has(there, feature)) {
+      take_off(subject, there, feature);
       ++removed;
     }
   }
   return removed;
 }
 
-void set_class(const Subject& subject, const std::string& feature, Length nominal,
-               const std::string& tolerance_class) {
-  const FoundFeature found = feature_named(subject, feature);
-  const bool width = found.kind == FeatureKind::width;
-  const auto size = sized(feature, width, nominal, tolerance_class);
-  const std::vector<TDF_Label> faces = face_labels(subject, found);
-  if (faces.empty() || (width && faces.size() < 2)) {
-    throw mistake(feature, "has no faces in the document",
-                  "run sblook again and look at its names");
+void set_size(const Subject& subject, const std::vector<std::string>& features, SemanticSize size) {
+  TDF_LabelSequence near;
+  TDF_LabelSequence far;
+  for (const std::string& feature : features) {
+    const FoundFeature found = feature_named(subject, feature);
+    const bool width = found.kind == FeatureKind::width;
+    const int before = near.Length();
+    add_faces(subject, found, near, far);
+    if (near.Length() == before || (width && far.IsEmpty())) {
+      throw mistake(feature, "has no faces in the document",
+                    "run sblook again and look at its names");
+    }
+    if (width || size.characteristic != SizeCharacteristic::radius) {
+      size.characteristic = width ? SizeCharacteristic::width : SizeCharacteristic::diameter;
+    }
+    static_cast<void>(remove_sizes(subject, feature));
   }
-  remove_classes(subject, feature);
-  const Handle(XCAFDoc_DimTolTool) tool = tool_of(subject);
-  const TDF_Label label = tool->AddDimension();
-  TDF_LabelSequence first;
-  TDF_LabelSequence second;
-  for (const TDF_Label& face : faces) {
-    (width && !first.IsEmpty() ? second : first).Append(face);
-  }
-  tool->SetDimension(first, second, label);
-  Handle(XCAFDoc_Dimension) dimension;
-  label.FindAttribute(XCAFDoc_Dimension::GetID(), dimension);
-  dimension->SetObject(size);
+  size.name = features.front();
+  const TDF_Label label = tool_of(subject)->AddDimension();
+  tool_of(subject)->SetDimension(near, far, label);
+  state_size(label, size, DeviationsFor::whoever_reads_it);
 }
 
 }  // namespace spotblue::plugin

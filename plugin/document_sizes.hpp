@@ -1,33 +1,32 @@
 #pragma once
-// Tolerance classes in a document, as the standard's semantic sizes: ISO 286 class on a feature.
+// Sizes in a document, as the standard's semantic sizes: an ISO 286 class, deviations or limits.
 
 #include <TDF_Label.hxx>
-#include <TDocStd_Document.hxx>
 #include <string>
 #include <vector>
 
 #include "session.hpp"
-#include "spotblue/base/length.hpp"
+#include "spotblue/geometry/semantic_size.hpp"
 
 namespace spotblue::plugin {
 
-struct DocumentSize {
+struct SizeThere {
   TDF_Label label;
   std::vector<TDF_Label> faces;
-  std::string feature;          ///< empty when its faces are no feature of a part
-  std::string tolerance_class;  ///< "H7"; empty when the size has none
-  Length nominal;
+  SemanticSize size;
+  std::vector<std::string> features;  ///< ids; empty when its faces are no feature of a part
 };
 
-/// Every size of the document that has one value, in its order.
-[[nodiscard]] std::vector<DocumentSize> sizes_in(const Subject& subject);
+/// Every size of the document that could be one of a feature, in its order.
+[[nodiscard]] std::vector<SizeThere> sizes_in(const Subject& subject);
 
-/// Sets the class of a feature, in place of what its faces had.
-/// @throws Error bad_input when the document can not say such a class or the feature has no faces.
-void set_class(const Subject& subject, const std::string& feature, Length nominal,
-               const std::string& tolerance_class);
+/// States a size for features of one part, in place of what their faces had.
+/// @param size  with a class, deviations or limits; its characteristic is that of the features.
+/// @throws Error bad_input when the document can not say it or a feature has no faces.
+void set_size(const Subject& subject, const std::vector<std::string>& features, SemanticSize size);
 
-/// Takes away all sizes of the feature; how many there were.
-std::size_t remove_classes(const Subject& subject, const std::string& feature);
+/// Takes away what the feature has; a size that it shares with others is left to those.
+/// @return how many there were.
+std::size_t remove_sizes(const Subject& subject, const std::string& feature);
 
 }  // namespace spotblue::plugin

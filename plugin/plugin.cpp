@@ -33,18 +33,23 @@ constexpr std::array kCommands{
             clashes_command},
     Command{"sbcheck", "TARGET ?JOB.toml? ?-text? ?-json? ?-unit UNIT?",
             "Judges TARGET by a job file (its model is TARGET, whatever file it names), or without\n"
-            "\t\t: one by the tolerance classes in the document. Result: how many of each outcome.",
+            "\t\t: one by the sizes in the document. Result: how many of each outcome.",
             check_command},
     Command{"sbfindings", "TARGET ?conforming|nonconforming|undecided?",
             "What the last sbcheck found: a list of dicts.",
             findings_command},
-    Command{"sbclass", "DOC FEATURE ?CLASS? ?-remove?",
-            "Sets the tolerance class of a feature in the document: H7 on the size as modelled, or\n"
-            "\t\t: \"38 H7\" on a size of its own. Without CLASS: what it has. Result: a dict with limits.",
+    Command{"sbclass", "DOC FEATURE ?SIZE? ?-remove?",
+            "Sets the size of a feature in the document: H7 on the size as modelled, \"38 H7\" on one of\n"
+            "\t\t: its own, deviations (\"38 +0.025/0\", \"38 +-0.1\") or limits (\"37.9 to 38.1\").\n"
+            "\t\t: Without SIZE: what it has. Result: a dict with limits.",
             class_command},
     Command{"sbclasses", "DOC",
-            "Every size and class in the document: a list of dicts.",
+            "Every size in the document, and why it is in doubt where it is: a list of dicts.",
             classes_command},
+    Command{"sbtake", "DOC FILE.step",
+            "Takes the sizes that the STEP file states into DOC, which was read from it: the kernel's own\n"
+            "\t\t: reader loses signs and units of deviations. Result: how many, and what was left.",
+            take_command},
     Command{"sbmark", "DOC ?-off?",
             "Colours faces of seats and parts that clash in the document: by outcome after sbcheck.\n"
             "\t\t: seat light blue, conforming blue, undecided orange, nonconforming red-orange.\n"
@@ -61,7 +66,7 @@ constexpr std::array kCommands{
             "Findings that the document holds from an earlier sbkeep: a list of dicts.",
             kept_command},
     Command{"sbsave", "DOC FILE.step",
-            "Writes the document as STEP AP242, in mm, its classes as semantic sizes on their faces.",
+            "Writes the document as STEP AP242, in mm, its sizes as semantic sizes on their faces.",
             save_command},
 };
 // clang-format on

@@ -1,8 +1,7 @@
-// The document as STEP AP242, with what the kernel's writer gets wrong about classes put right.
+// The document as STEP AP242, with what the kernel's writer gets wrong about sizes put right.
 
 #include <fmt/format.h>
 
-#include <APIHeaderSection_MakeHeader.hxx>
 #include <IFSelect_ReturnStatus.hxx>
 #include <Interface_Static.hxx>
 #include <Message.hxx>
@@ -10,18 +9,18 @@
 #include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
-#include <Standard_Version.hxx>
 #include <StepData_StepModel.hxx>
-#include <StepShape_LimitsAndFits.hxx>
-#include <TCollection_HAsciiString.hxx>
+#include <TDF_Transaction.hxx>
 #include <XSControl_WorkSession.hxx>
-#include <charconv>
+#include <algorithm>
+#include <filesystem>
+#include <fstream>
 #include <nlohmann/json.hpp>
-#include <string_view>
 #include <utility>
 
 #include "commands.hpp"
 #include "document_sizes.hpp"
+#include "step_mending.hpp"
 
 namespace spotblue::plugin {
 
@@ -68,48 +67,56 @@ class Silence {
   Message_SequenceOfPrinters printers_;
 };
 
-// The writer counts grades from IT01 and writes H7 as grade 9; 01 alone is written right.
-std::size_t mend_grades(const Handle(StepData_StepModel) & model) {
-  std::size_t classes = 0;
-  for (int i = 1; i <= model->NbEntities(); ++i) {
-    const auto fit = Handle(StepShape_LimitsAndFits)::DownCast(model->Value(i));
-    if (fit.IsNull() || fit->Grade().IsNull()) {
-      continue;
-    }
-    ++classes;
-    const std::string_view text(fit->Grade()->ToCString());
-    int grade = 0;
-    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), grade);
-    if (!text.starts_with('0') && trouble == std::errc() && end == text.data() + text.size()) {
-      fit->SetGrade(new TCollection_HAsciiString(grade - 2));
+bool counts(const SizeThere& there) { return is_usable(there.size) && !there.features.empty(); }
+
+// The document's sizes as the kernel's writer wants them, for as long as this lives.
+class ForTheWriter {
+ public:
+  ForTheWriter(const Subject& subject, const std::vector<SizeThere>& sizes)
+      : change_(subject.document->GetData()) {
+    change_.Open();  // and never committed
+    for (const SizeThere& there : sizes) {
+      if (counts(there)) {
+        SemanticSize size = there.size;
+        size.name = size.name.empty() ? there.features.front() : size.name;
+        state_size(there.label, size, DeviationsFor::the_step_writer);
+      }
     }
   }
-  return classes;
+
+ private:
+  TDF_Transaction change_;
+};
+
+bool ends_as_step(const std::filesystem::path& file) {
+  constexpr std::string_view kEnd = "END-ISO-10303-21;";
+  std::ifstream in(file, std::ios::binary);
+  std::string tail(64, '\0');
+  in.seekg(-static_cast<std::streamoff>(tail.size()), std::ios::end);
+  in.read(tail.data(), static_cast<std::streamsize>(tail.size()));
+  return in.good() && tail.find(kEnd) != std::string::npos;
 }
 
-// Who reads the file may know the kernel's writer by its name and put the grades right himself.
-void sign(const Handle(StepData_StepModel) & model) {
-  APIHeaderSection_MakeHeader header(model);
-  const std::string writer = "spotblue " SPOTBLUE_VERSION " on Open CASCADE " OCC_VERSION_COMPLETE;
-  header.SetPreprocessorVersion(new TCollection_HAsciiString(writer.c_str()));
-}
-
-std::vector<DocumentSize> classed(const Subject& subject) {
-  std::vector<DocumentSize> sizes = sizes_in(subject);
-  std::erase_if(sizes, [](const DocumentSize& size) { return size.tolerance_class.empty(); });
-  return sizes;
-}
-
-// The kernel writes the letter J and never reads it back.
-void refuse_unreadable(const std::vector<DocumentSize>& sizes) {
-  for (const DocumentSize& size : sizes) {
-    const std::string& text = size.tolerance_class;
-    if ((text[0] == 'J' || text[0] == 'j') && text.size() > 1 && text[1] != 'S' && text[1] != 's') {
-      throw mistake(
-          fmt::format("'{}'", size.feature),
-          fmt::format("has the class {}, which this kernel can not read back from STEP", text),
-          "choose a js class, or save the binary document with SaveAs");
-    }
+// The file appears whole or not at all.
+void write(STEPCAFControl_Writer& writer, const std::filesystem::path& file) {
+  std::error_code trouble;
+  const auto status = std::filesystem::status(file, trouble);
+  if (std::filesystem::exists(status) && !std::filesystem::is_regular_file(status)) {
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "is no ordinary file",
+                "name a STEP file");
+  }
+  std::filesystem::path partial = file;
+  partial += ".partial";
+  trouble.clear();
+  const bool whole = writer.Write(partial.c_str()) == IFSelect_RetDone && ends_as_step(partial);
+  if (whole) {
+    std::filesystem::rename(partial, file, trouble);
+  }
+  if (!whole || trouble) {
+    std::error_code ignored;
+    std::filesystem::remove(partial, ignored);
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "can not be written",
+                "check the folder, its rights and the room on the disk");
   }
 }
 
@@ -119,8 +126,10 @@ Json save_command(const Arguments& arguments) {
   arguments.expect(2, 2);
   const std::string& file = arguments.words()[1];
   const Subject& found = document_subject(arguments.words()[0]);
-  const std::vector<DocumentSize> sizes = classed(found);
-  refuse_unreadable(sizes);
+  const std::vector<SizeThere> sizes = sizes_in(found);
+  const auto classed = std::ranges::count_if(
+      sizes, [](const SizeThere& one) { return !one.size.tolerance_class.empty(); });
+  const auto sound = std::ranges::count_if(sizes, counts);
   const Silence silence;
   STEPCAFControl_Controller::Init();
   const Setting schema("write.step.schema", "AP242DIS");
@@ -130,18 +139,23 @@ Json save_command(const Arguments& arguments) {
   writer.SetNameMode(Standard_True);
   writer.SetLayerMode(Standard_True);
   writer.SetDimTolMode(Standard_True);
-  if (!writer.Transfer(found.document, STEPControl_AsIs)) {
-    throw Error(ErrorCode::kernel_failure, {file, ""},
-                "the kernel can not put the document in STEP", "check its shapes with checkshape");
+  {
+    const ForTheWriter as_it_wants(found, sizes);
+    if (!writer.Transfer(found.document, STEPControl_AsIs)) {
+      throw Error(ErrorCode::kernel_failure, {file, ""},
+                  "the kernel can not put the document in STEP",
+                  "check its shapes with checkshape");
+    }
   }
-  const auto model = Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model());
-  const std::size_t written = mend_grades(model);
-  sign(model);
-  if (writer.Write(file.c_str()) != IFSelect_RetDone) {
-    throw Error(ErrorCode::file_access, {file, ""}, "can not be written",
-                "check the folder, its rights and the room on the disk");
-  }
-  return {{"file", file}, {"classes", written}, {"lost", sizes.size() - written}};
+  const Written written =
+      mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
+  write(writer, file);
+  return {
+      {"file", file},
+      {"classes", written.classes},
+      {"sizes", written.sizes},
+      {"lost", std::max<std::ptrdiff_t>({0, classed - static_cast<std::ptrdiff_t>(written.classes),
+                                         sound - static_cast<std::ptrdiff_t>(written.sizes)})}};
 }
 
 }  // namespace spotblue::plugin

@@ -4,10 +4,13 @@
 
 #include <DBRep.hxx>
 #include <DDocStd.hxx>
+#include <TDF_LabelSequence.hxx>
 #include <TDF_Tool.hxx>
+#include <TDataStd_Name.hxx>
 #include <TopLoc_Location.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
+#include <algorithm>
 #include <gp_Trsf.hxx>
 #include <map>
 
@@ -45,6 +48,56 @@ TopLoc_Location location_of(const Frame& frame) {
   return TopLoc_Location(placement);
 }
 
+// Parts and where they are placed: what a look at the document sees.
+std::vector<NamedPlace> places_in(const Handle(TDocStd_Document) & document) {
+  std::vector<NamedPlace> places;
+  const auto add = [&](const TDF_Label& label) {
+    Handle(TDataStd_Name) name;
+    label.FindAttribute(TDataStd_Name::GetID(), name);
+    const TCollection_AsciiString text = name.IsNull() ? "" : TCollection_AsciiString(name->Get());
+    // The kernel may put an assembly together anew though nothing in it has changed.
+    places.push_back({entry_of(label) + " " + text.ToCString(),
+                      XCAFDoc_ShapeTool::IsAssembly(label) ? TopoDS_Shape()
+                                                           : XCAFDoc_ShapeTool::GetShape(label)});
+  };
+  TDF_LabelSequence labels;
+  XCAFDoc_DocumentTool::ShapeTool(document->Main())->GetShapes(labels);
+  for (const TDF_Label& label : labels) {
+    add(label);
+    TDF_LabelSequence components;
+    XCAFDoc_ShapeTool::GetComponents(label, components);
+    for (const TDF_Label& component : components) {
+      add(component);
+    }
+  }
+  return places;
+}
+
+std::vector<std::string> sizes_of(const Subject& subject) {
+  std::vector<std::string> sizes;
+  for (const DocumentSize& one : sizes_of_document(subject.document->Main(), subject.look.model)) {
+    sizes.push_back(one.label + " " + semantic_size_text(one.size) + " " + one.size.doubt);
+  }
+  return sizes;
+}
+
+bool is_as_it_was(const Subject& known) {
+  if (known.document.IsNull()) {
+    const std::vector<std::string> words = words_of(known.name);
+    return std::ranges::equal(words, known.placed,
+                              [](const std::string& word, const TopoDS_Shape& placed) {
+                                const TopoDS_Shape now = DBRep::GetExisting(word.c_str());
+                                return !now.IsNull() && now.IsEqual(placed);
+                              });
+  }
+  return std::ranges::equal(
+      known.places, places_in(known.document), [](const NamedPlace& was, const NamedPlace& is) {
+        return was.name == is.name &&
+               (was.shape.IsNull() ? is.shape.IsNull()
+                                   : !is.shape.IsNull() && was.shape.IsEqual(is.shape));
+      });
+}
+
 Subject looked_at_document(const std::string& name, const Handle(TDocStd_Document) & document,
                            const LookSettings& settings) {
   Subject result;
@@ -60,6 +113,8 @@ Subject looked_at_document(const std::string& name, const Handle(TDocStd_Documen
     result.placed.push_back(result.product_shapes[occurrence.product].Moved(
         location_of(occurrence.frame), Standard_False));
   }
+  result.places = places_in(document);
+  result.sizes = sizes_of(result);
   return result;
 }
 
@@ -102,10 +157,16 @@ Subject& look_anew(const std::string& name, const LookSettings& settings) {
 
 Subject& subject(const std::string& name) {
   const auto known = subjects().find(name);
-  if (known == subjects().end() || known->second.document != find_document(name)) {
+  if (known == subjects().end() || known->second.document != find_document(name) ||
+      !is_as_it_was(known->second)) {
     return look_anew(name, {});
   }
-  return known->second;
+  Subject& found = known->second;
+  if (found.checked && !found.document.IsNull() && sizes_of(found) != found.sizes) {
+    found.checked = false;
+    found.findings.clear();
+  }
+  return found;
 }
 
 Subject& document_subject(const std::string& name) {

@@ -13,6 +13,12 @@
 
 namespace spotblue::plugin {
 
+/// A label's entry and name, and the shape there.
+struct NamedPlace {
+  std::string name;
+  TopoDS_Shape shape;
+};
+
 /// A document or a list of shapes as it was when it was looked at.
 struct Subject {
   std::string name;
@@ -20,6 +26,8 @@ struct Subject {
   std::vector<std::string> product_labels;   ///< of a document
   std::vector<TopoDS_Shape> product_shapes;  ///< each in its own frame
   std::vector<TopoDS_Shape> placed;          ///< by occurrence, where it lies in the assembly
+  std::vector<NamedPlace> places;            ///< of a document: what the look was at
+  std::vector<std::string> sizes;            ///< of a document: what it stated then
   Look look;
   bool checked = false;
   Job job;  ///< what it was checked by
@@ -27,7 +35,8 @@ struct Subject {
 };
 
 /// The subject of that name: an XDE document, or a Tcl list of names of shapes. Looks at it when
-/// that was not done yet, or when another document has the name since.
+/// that was not done yet, or when its shapes have changed since or another document has the name;
+/// what was checked is forgotten when the sizes have changed.
 /// @throws Error bad_input when the name is neither.
 Subject& subject(const std::string& name);
 

@@ -14,6 +14,7 @@
 
 #include "commands.hpp"
 #include "marks.hpp"
+#include "show_labels.hpp"
 
 namespace spotblue::plugin {
 
@@ -77,43 +78,13 @@ std::size_t show_part(const Subject& subject, std::size_t occurrence, const Mark
   return coloured;
 }
 
-void show_label(std::size_t number, const std::string& text, Point at, Mark mark) {
+void show_label(std::size_t number, const SeatLabel& seat) {
   const Handle(AIS_TextLabel) label = new AIS_TextLabel;
-  label->SetText(TCollection_ExtendedString(text.c_str(), Standard_True));
-  label->SetPosition(gp_Pnt(at.x, at.y, at.z));
-  label->SetColor(mark_colour(mark));
+  label->SetText(TCollection_ExtendedString(seat.text.c_str(), Standard_True));
+  label->SetPosition(gp_Pnt(seat.at.x, seat.at.y, seat.at.z));
+  label->SetColor(mark_colour(seat.mark));
   label->SetZLayer(Graphic3d_ZLayerId_Topmost);  // else the parts hide it
   display(fmt::format("spotblue label {}", number), label);
-}
-
-std::size_t show_labels(const Subject& subject, const Marks& marks) {
-  const Look& look = subject.look;
-  std::size_t number = 0;
-  const auto mark = [&](const FeatureRef& feature) {
-    const std::size_t product = look.model.occurrences[feature.occurrence].product;
-    const auto found = marks.features.find({product, feature.kind, feature.index});
-    return found == marks.features.end() ? Mark::seat : found->second;
-  };
-  const auto label = [&](const FeatureRef& hole, const Line& axis, double station,
-                         const std::string& value) {
-    show_label(
-        ++number,
-        fmt::format("{}\n{}: {}", feature_id(look.model, hole), mark_name(mark(hole)), value),
-        at_station(axis, station), mark(hole));
-  };
-  for (const RadialSeat& seat : look.seats.radial) {
-    label(seat.hole, seat.axis, 0.5 * (seat.from + seat.to), fmt::format("{:.4f}", seat.clearance));
-  }
-  for (const TaperSeat& seat : look.seats.taper) {
-    label(seat.hole, seat.axis, 0.0, fmt::format("{:.4f}", seat.gap));
-  }
-  for (const Thread& thread : look.seats.threads) {
-    label(thread.hole, thread.axis, 0.5 * (thread.from + thread.to), thread.size);
-  }
-  for (const Clash& clash : look.clash.clashes) {
-    show_label(++number, fmt::format("clash: {}", clash.cause), clash.at, Mark::nonconforming);
-  }
-  return number;
 }
 
 }  // namespace
@@ -132,7 +103,9 @@ Json show_command(const Arguments& arguments) {
     for (std::size_t i = 0; i < found.placed.size(); ++i) {
       faces += show_part(found, i, marks);
     }
-    labels = show_labels(found, marks);
+    for (const SeatLabel& label : labels_of(found, marks)) {
+      show_label(++labels, label);
+    }
   }
   ViewerTest::RedrawAllViews();
   return {{"parts", arguments.has("-off") ? 0 : found.placed.size()},
