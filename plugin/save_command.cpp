@@ -150,12 +150,16 @@ Json save_command(const Arguments& arguments) {
   const Written written =
       mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
   write(writer, file);
-  return {
-      {"file", file},
-      {"classes", written.classes},
-      {"sizes", written.sizes},
-      {"lost", std::max<std::ptrdiff_t>({0, classed - static_cast<std::ptrdiff_t>(written.classes),
-                                         sound - static_cast<std::ptrdiff_t>(written.sizes)})}};
+  const auto lost =
+      std::max({std::ptrdiff_t{0}, classed - static_cast<std::ptrdiff_t>(written.classes),
+                sound - static_cast<std::ptrdiff_t>(written.sizes)});
+  const auto doubtful =
+      std::ranges::count_if(sizes, [](const SizeThere& one) { return !one.size.doubt.empty(); });
+  return {{"file", file},
+          {"classes", written.classes},
+          {"sizes", written.sizes},
+          {"doubtful", doubtful},
+          {"lost", lost}};
 }
 
 }  // namespace spotblue::plugin

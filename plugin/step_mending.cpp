@@ -5,15 +5,14 @@
 #include <StepBasic_LengthMeasureWithUnit.hxx>
 #include <StepBasic_MeasureValueMember.hxx>
 #include <StepRepr_DescriptiveRepresentationItem.hxx>
+#include <StepRepr_HArray1OfRepresentationItem.hxx>
 #include <StepRepr_ReprItemAndLengthMeasureWithUnit.hxx>
 #include <StepRepr_RepresentationItem.hxx>
 #include <StepShape_DimensionalCharacteristic.hxx>
 #include <StepShape_DimensionalCharacteristicRepresentation.hxx>
-#include <StepShape_HArray1OfShapeDimensionRepresentationItem.hxx>
 #include <StepShape_LimitsAndFits.hxx>
 #include <StepShape_PlusMinusTolerance.hxx>
 #include <StepShape_ShapeDimensionRepresentation.hxx>
-#include <StepShape_ShapeDimensionRepresentationItem.hxx>
 #include <StepShape_ToleranceMethodDefinition.hxx>
 #include <TCollection_HAsciiString.hxx>
 #include <charconv>
@@ -29,7 +28,6 @@ namespace spotblue::plugin {
 namespace {
 
 using Measure = StepRepr_ReprItemAndLengthMeasureWithUnit;
-using Items = StepShape_HArray1OfShapeDimensionRepresentationItem;
 
 // The writer counts grades from IT01 and writes H7 as grade 9; 01 alone is written right.
 void mend_grade(StepShape_LimitsAndFits& fit) {
@@ -57,31 +55,29 @@ Handle(Measure) measure_like(const Measure& nominal, const char* name, double va
 void add_limits(const Handle(StepData_StepModel) & model,
                 StepShape_ShapeDimensionRepresentation& values,
                 const std::string& tolerance_class) {
-  const Handle(Items) items = values.ItemsAP242();
+  const Handle(StepRepr_HArray1OfRepresentationItem) items = values.Items();
   Handle(Measure) nominal;
-  for (int i = items.IsNull() ? 1 : items->Lower();
-       nominal.IsNull() && !items.IsNull() && i <= items->Upper(); ++i) {
-    nominal = Handle(Measure)::DownCast(items->Value(i).Value());
+  for (int i = 1; nominal.IsNull() && !items.IsNull() && i <= items->Upper(); ++i) {
+    nominal = Handle(Measure)::DownCast(items->Value(i));
   }
   if (nominal.IsNull()) {
     return;
   }
   const Limits made =
       limits(Length::mm(nominal->GetMeasureWithUnit()->ValueComponent()), tolerance_class);
-  const Handle(Items) more = new Items(items->Lower(), items->Upper() + 2);
-  for (int i = items->Lower(); i <= items->Upper(); ++i) {
+  const Handle(StepRepr_HArray1OfRepresentationItem) more =
+      new StepRepr_HArray1OfRepresentationItem(1, items->Upper() + 2);
+  for (int i = 1; i <= items->Upper(); ++i) {
     more->SetValue(i, items->Value(i));
   }
   const auto put = [&](int place, const char* name, Length limit) {
     const Handle(Measure) measure = measure_like(*nominal, name, limit.in_mm());
     model->AddWithRefs(measure);
-    StepShape_ShapeDimensionRepresentationItem item;
-    item.SetValue(measure);
-    more->SetValue(place, item);
+    more->SetValue(place, measure);
   };
   put(items->Upper() + 1, "lower limit", made.lower);
   put(items->Upper() + 2, "upper limit", made.upper);
-  values.SetItemsAP242(more);
+  values.SetItems(more);
 }
 
 void sign(const Handle(StepData_StepModel) & model) {
