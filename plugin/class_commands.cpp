@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <TDF_Transaction.hxx>
 #include <nlohmann/json.hpp>
 
 #include "commands.hpp"
@@ -101,6 +100,15 @@ SemanticSize wanted_size(const Subject& subject, const FoundFeature& feature, co
     size.nominal_mm = modelled_size(subject, feature, id).in_mm();
   }
   refuse_wrong_class(subject, feature, size);
+  size.characteristic =
+      feature.kind == FeatureKind::width ? SizeCharacteristic::width : SizeCharacteristic::diameter;
+  size.product = feature.product;
+  size.features = {{feature.kind, feature.index}};
+  if (const std::string doubt = doubt_about(subject.look.model, size); !doubt.empty()) {
+    throw mistake(fmt::format("'{}'", words),
+                  fmt::format("can not be the size of '{}': {}", id, doubt),
+                  "see sbfeatures for what the model has");
+  }
   return size;
 }
 
@@ -111,29 +119,16 @@ Json class_command(const Arguments& arguments) {
   const Subject& found = document_subject(arguments.words()[0]);
   const FoundFeature feature = feature_named(found, arguments.words()[1]);
   const std::string id = full_name(found, feature, arguments.words()[1]);
-  TDF_Transaction change(found.document->GetData());  // aborted by what is thrown
-  change.Open();
-  Json list;
   if (arguments.has("-remove")) {
     arguments.expect(2, 2);
-    const std::size_t removed = remove_sizes(found, id);
-    change.Commit();
-    return {{"removed", removed}};
+    return {{"removed", remove_sizes(found, id)}};
   }
   if (arguments.words().size() == 3) {
-    const SemanticSize wanted = wanted_size(found, feature, id, arguments.words()[2]);
-    set_size(found, {id}, wanted);
-    list = entries(found, id);
-    if (const std::string doubt = list.at(0).value("doubt", ""); !doubt.empty()) {
-      throw mistake(fmt::format("'{}'", arguments.words()[2]),
-                    fmt::format("can not be the size of '{}': {}", id, doubt),
-                    "see sbfeatures for what the model has");
-    }
-    change.Commit();
+    set_size(found, {id}, wanted_size(found, feature, id, arguments.words()[2]));
   } else {
     static_cast<void>(modelled_size(found, feature, id));
-    list = entries(found, id);
   }
+  const Json list = entries(found, id);
   return list.empty() ? Json::object() : list.front();
 }
 

@@ -81,6 +81,14 @@ std::vector<SizeThere> sizes_in(const Subject& subject) {
   return sizes;
 }
 
+std::size_t dimensions_in(const Subject& subject) {
+  TDF_LabelSequence labels;
+  if (XCAFDoc_DocumentTool::CheckDimTolTool(subject.document->Main())) {
+    tool_of(subject)->GetDimensionLabels(labels);
+  }
+  return static_cast<std::size_t>(labels.Length());
+}
+
 std::size_t remove_sizes(const Subject& subject, const std::string& feature) {
   std::size_t removed = 0;
   for (const SizeThere& there : sizes_in(subject)) {
@@ -112,7 +120,7 @@ void set_size(const Subject& subject, const std::vector<std::string>& features, 
   size.name = features.front();
   const TDF_Label label = tool_of(subject)->AddDimension();
   tool_of(subject)->SetDimension(near, far, label);
-  state_size(label, size, DeviationsFor::whoever_reads_it);
+  state_size(label, size);
 }
 
 }  // namespace spotblue::plugin

@@ -20,6 +20,9 @@ struct SizeThere {
 /// Every size of the document that could be one of a feature, in its order.
 [[nodiscard]] std::vector<SizeThere> sizes_in(const Subject& subject);
 
+/// How many dimensions of any kind the document has.
+[[nodiscard]] std::size_t dimensions_in(const Subject& subject);
+
 /// States a size for features of one part, in place of what their faces had.
 /// @param size  with a class, deviations or limits; its characteristic is that of the features.
 /// @throws Error bad_input when the document can not say it or a feature has no faces.

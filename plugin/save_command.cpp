@@ -10,7 +10,6 @@
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
 #include <StepData_StepModel.hxx>
-#include <TDF_Transaction.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <algorithm>
 #include <filesystem>
@@ -67,27 +66,6 @@ class Silence {
   Message_SequenceOfPrinters printers_;
 };
 
-bool counts(const SizeThere& there) { return is_usable(there.size) && !there.features.empty(); }
-
-// The document's sizes as the kernel's writer wants them, for as long as this lives.
-class ForTheWriter {
- public:
-  ForTheWriter(const Subject& subject, const std::vector<SizeThere>& sizes)
-      : change_(subject.document->GetData()) {
-    change_.Open();  // and never committed
-    for (const SizeThere& there : sizes) {
-      if (counts(there)) {
-        SemanticSize size = there.size;
-        size.name = size.name.empty() ? there.features.front() : size.name;
-        state_size(there.label, size, DeviationsFor::the_step_writer);
-      }
-    }
-  }
-
- private:
-  TDF_Transaction change_;
-};
-
 bool ends_as_step(const std::filesystem::path& file) {
   constexpr std::string_view kEnd = "END-ISO-10303-21;";
   std::ifstream in(file, std::ios::binary);
@@ -126,10 +104,6 @@ Json save_command(const Arguments& arguments) {
   arguments.expect(2, 2);
   const std::string& file = arguments.words()[1];
   const Subject& found = document_subject(arguments.words()[0]);
-  const std::vector<SizeThere> sizes = sizes_in(found);
-  const auto classed = std::ranges::count_if(
-      sizes, [](const SizeThere& one) { return !one.size.tolerance_class.empty(); });
-  const auto sound = std::ranges::count_if(sizes, counts);
   const Silence silence;
   STEPCAFControl_Controller::Init();
   const Setting schema("write.step.schema", "AP242DIS");
@@ -139,27 +113,21 @@ Json save_command(const Arguments& arguments) {
   writer.SetNameMode(Standard_True);
   writer.SetLayerMode(Standard_True);
   writer.SetDimTolMode(Standard_True);
-  {
-    const ForTheWriter as_it_wants(found, sizes);
-    if (!writer.Transfer(found.document, STEPControl_AsIs)) {
-      throw Error(ErrorCode::kernel_failure, {file, ""},
-                  "the kernel can not put the document in STEP",
-                  "check its shapes with checkshape");
-    }
+  if (!writer.Transfer(found.document, STEPControl_AsIs)) {
+    throw Error(ErrorCode::kernel_failure, {file, ""},
+                "the kernel can not put the document in STEP", "check its shapes with checkshape");
   }
   const Written written =
       mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
   write(writer, file);
-  const auto lost =
-      std::max({std::ptrdiff_t{0}, classed - static_cast<std::ptrdiff_t>(written.classes),
-                sound - static_cast<std::ptrdiff_t>(written.sizes)});
-  const auto doubtful =
-      std::ranges::count_if(sizes, [](const SizeThere& one) { return !one.size.doubt.empty(); });
+  const std::vector<SizeThere> sizes = sizes_in(found);
+  const std::size_t all = dimensions_in(found);
   return {{"file", file},
-          {"classes", written.classes},
           {"sizes", written.sizes},
-          {"doubtful", doubtful},
-          {"lost", lost}};
+          {"classes", written.classes},
+          {"doubtful", std::ranges::count_if(
+                           sizes, [](const SizeThere& one) { return !one.size.doubt.empty(); })},
+          {"lost", all - std::min(all, written.sizes)}};
 }
 
 }  // namespace spotblue::plugin

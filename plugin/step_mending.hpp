@@ -1,5 +1,5 @@
 #pragma once
-// What the kernel's STEP writer gets wrong about classes, put right in its entities before they are
+// What the kernel's STEP writer gets wrong about sizes, put right in its entities before they are
 // written.
 
 #include <StepData_StepModel.hxx>
@@ -8,12 +8,12 @@
 namespace spotblue::plugin {
 
 struct Written {
+  std::size_t sizes = 0;    ///< dimensions of any kind
   std::size_t classes = 0;  ///< limits and fits
-  std::size_t sizes = 0;    ///< those with their words beside them
 };
 
-/// Puts right the grades, puts limits beside classes that the kernel would not read again, and
-/// signs the file as not the kernel's own work.
+/// Puts right grades and the signs of lower deviations, puts limits beside classes that the kernel
+/// would not read again and words beside deviations, and signs the file as not the kernel's own.
 Written mend_sizes(const Handle(StepData_StepModel) & model);
 
 }  // namespace spotblue::plugin

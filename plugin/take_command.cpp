@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <TDF_Transaction.hxx>
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -44,7 +43,7 @@ void take(const Subject& subject, const std::vector<std::string>& ids, const Sem
   }
   SemanticSize same = size;
   same.name = ids.front();
-  state_size(known->label, same, DeviationsFor::whoever_reads_it);
+  state_size(known->label, same);
   there.erase(known);
 }
 
@@ -54,8 +53,6 @@ Json take_command(const Arguments& arguments) {
   arguments.expect(2, 2);
   const Subject& found = document_subject(arguments.words()[0]);
   const Model file = read_step(arguments.words()[1], {}, Completeness::accept_partial);
-  TDF_Transaction change(found.document->GetData());  // aborted by what is thrown
-  change.Open();
   std::vector<SizeThere> there = sizes_in(found);
   std::size_t taken = 0;
   Json left = Json::array();
@@ -74,7 +71,6 @@ Json take_command(const Arguments& arguments) {
                                                    : size.doubt}});
     }
   }
-  change.Commit();
   return {{"taken", taken}, {"left", left}};
 }
 

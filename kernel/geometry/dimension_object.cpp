@@ -96,7 +96,7 @@ void set_class(Object& object, const std::string& tolerance_class) {
       static_cast<XCAFDimTolObjects_DimensionGrade>(grade - kDocumentGrades.begin()));
 }
 
-void set_values(Object& object, const SemanticSize& size, DeviationsFor reader) {
+void set_values(Object& object, const SemanticSize& size) {
   const auto values = [&](std::initializer_list<double> all) {
     Handle(TColStd_HArray1OfReal) array =
         new TColStd_HArray1OfReal(1, static_cast<int>(all.size()));
@@ -107,9 +107,7 @@ void set_values(Object& object, const SemanticSize& size, DeviationsFor reader) 
     object.SetValues(array);
   };
   if (size.deviations && size.nominal_mm) {
-    const double lower = size.deviations->lower_mm;
-    values({*size.nominal_mm, reader == DeviationsFor::the_step_writer ? -lower : lower,
-            size.deviations->upper_mm});
+    values({*size.nominal_mm, size.deviations->lower_mm, size.deviations->upper_mm});
   } else if (size.limits && size.tolerance_class.empty()) {
     values({size.limits->lower_mm, size.limits->upper_mm});
   } else if (size.nominal_mm) {
@@ -181,7 +179,7 @@ std::optional<SemanticSize> words_in(const Object& object) {
   return std::nullopt;
 }
 
-void state_size(const TDF_Label& dimension, const SemanticSize& size, DeviationsFor reader) {
+void state_size(const TDF_Label& dimension, const SemanticSize& size) {
   guarded("stating a size", [&] {
     Handle(XCAFDoc_Dimension) attribute;
     if (!dimension.FindAttribute(XCAFDoc_Dimension::GetID(), attribute)) {
@@ -197,7 +195,7 @@ void state_size(const TDF_Label& dimension, const SemanticSize& size, Deviations
                           : XCAFDimTolObjects_DimensionType_Size_Diameter);
     }
     object->SetSemanticName(new TCollection_HAsciiString(size.name.c_str()));
-    set_values(*object, size, reader);
+    set_values(*object, size);
     if (!size.tolerance_class.empty()) {
       set_class(*object, size.tolerance_class);
     }

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/occt.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
@@ -273,6 +274,13 @@ void note_unread(int count, const char* what, std::vector<Note>& notes) {
 }
 
 }  // namespace
+
+std::string doubt_about(const Model& model, SemanticSize size) {
+  std::string remark;
+  add_limits(size, remark);
+  compare_with_model(model, size);
+  return size.doubt;
+}
 
 SettledSizes settled_sizes(StatedSizes stated, FaceBook& book, const Model& model) {
   SettledSizes settled;

@@ -20,4 +20,9 @@ expect_equal [dict get $fit outcome] conforming
 expect_equal [dict get $fit wanted fit] H7/f7
 sbclass D "Shaft: outside 39.96" "40 h6"
 sbcheck D
+set fit [lindex [those [sbfindings D nonconforming] kind "radial fit"] 0]
+expect_equal [dict get $fit wanted fit] H7/h6
+# A class on one alone is judged as a size.
+sbclass D "Hub: bore 40" -remove
+sbcheck D
 expect_equal [llength [those [sbfindings D nonconforming] kind "size"]] 1

@@ -11,9 +11,15 @@ set plane [lindex [those [sbfeatures D Wheel] kind plane] 0]
 expect_words {sbclass D [dict get $plane id] H7} "no size"
 expect_equal [sbclasses D] {}
 expect_equal [sbclass D "Wheel: bore 38.012"] {}
-# J is a class of the standard that this kernel writes to STEP and can not read back.
-sbclass D "Wheel: bore 38.012" "38 J7"
-expect_words {sbsave D out.step} "J7" "SaveAs"
-expect {![file exists out.step]}
+expect_words {sbclass D "Wheel: bore 38.012" "38 0.1/0.2"} "0.1/0.2" "38 +0.025/0"
+expect_words {sbclass D "Wheel: bore 38.012" "38.1 to 37.9"} "reversed"
+expect_words {sbclass D "Wheel: bore 38.012" "19 +-0.1 radius"} "radius" "diameter"
+expect_words {sbclass D "Wheel: bore 38.012" "48 H7"} "where the model has 38.012 mm"
+expect_equal [sbclasses D] {}
+# What is refused leaves what was there.
+set there [sbclass D "Wheel: bore 38.012" "38 J7"]
+expect_words {sbclass D "Wheel: bore 38.012" "48 H7"} "38.012"
+expect_equal [sbclasses D] [list $there]
 expect_equal [sbclass D "Wheel: bore 38.012" -remove] {removed 1}
+expect_equal [sbclasses D] {}
 expect_words {sbsave D no/such/folder/out.step} "no/such/folder/out.step"

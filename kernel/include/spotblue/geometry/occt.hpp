@@ -72,13 +72,10 @@ struct DocumentSize {
 /// Name of a dimension's description that holds semantic_size_text() of it.
 inline constexpr std::string_view kSizeWordsName = "size in mm";
 
-/// Whom the lower deviation in a document is for: this kernel's STEP writer turns its sign.
-enum class DeviationsFor { whoever_reads_it, the_step_writer };
-
 /// Puts a size's name, values, class and kSizeWordsName description into the dimension on a label
 /// of a document; what else the dimension has is kept, unless it is of another characteristic.
 /// @throws Error bad_input when the label has no dimension or the document can not say the class.
-void state_size(const TDF_Label& dimension, const SemanticSize& size, DeviationsFor reader);
+void state_size(const TDF_Label& dimension, const SemanticSize& size);
 
 /// Reads "H7", "38 H7", "1 1/2 in +0.001/0", "38 +-0.1", "37.9 to 38.1" and all that
 /// semantic_size_text writes: nominal, class, deviations and limits; the rest is left as it is.
@@ -87,6 +84,10 @@ void state_size(const TDF_Label& dimension, const SemanticSize& size, Deviations
 /// @param unit  of a bare number.
 /// @throws Error bad_input when the words are none of that; a class is not looked up.
 [[nodiscard]] SemanticSize parse_size(std::string_view words, LengthUnit unit);
+
+/// Why a size with product and features could not be judged by, as the notes would say it: reversed
+/// limits, a size that the model does not have, a class of the other kind; empty when it could.
+[[nodiscard]] std::string doubt_about(const Model& model, SemanticSize size);
 
 /// Whether this kernel's STEP reader passes over such a class, so that its limits should stand
 /// beside it: it knows no J and no j.
