@@ -33,9 +33,11 @@ std::vector<Option> options_in(const std::string& usage) {
   return options;
 }
 
+// No option has a blank in it, but names of features have.
 bool looks_like_option(const std::string& word) {
   return word.size() > 1 && word[0] == '-' &&
-         std::isalpha(static_cast<unsigned char>(word[1])) != 0;
+         std::isalpha(static_cast<unsigned char>(word[1])) != 0 &&
+         word.find(' ') == std::string::npos;
 }
 
 int fail(Draw_Interpretor& interpreter, const Command& command, const std::string& why) {
@@ -52,9 +54,14 @@ Error mistake(const std::string& about, const std::string& what, const std::stri
 
 Arguments::Arguments(std::vector<std::string> words, std::string usage) : usage_(std::move(usage)) {
   const std::vector<Option> known = options_in(usage_);
+  bool options_ended = false;
   for (std::size_t i = 0; i < words.size(); ++i) {
     const std::string& word = words[i];
-    if (!looks_like_option(word)) {
+    if (word == "--" && !options_ended) {
+      options_ended = true;
+      continue;
+    }
+    if (options_ended || !looks_like_option(word)) {
       words_.push_back(word);
       continue;
     }

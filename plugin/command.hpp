@@ -15,7 +15,8 @@ namespace spotblue::plugin {
 [[nodiscard]] Error mistake(const std::string& about, const std::string& what,
                             const std::string& cure);
 
-/// The words after a command's name: options begin with '-', the others stand in order.
+/// The words after a command's name: options begin with '-', the others stand in order; behind "--"
+/// there are no more options.
 class Arguments {
  public:
   /// @param usage    "sblook TARGET ?-text? ?-unit UNIT?": every option that is allowed stands in

@@ -14,6 +14,7 @@ expect_words {sblook {}} "no solid"
 expect_words [list sblook "un\{balanced"] "neither an XDE document nor a shape"
 expect_words {sblook a -unit} "nothing stands behind -unit"
 expect_words {sblook a -txet} "did you mean -text?"
+expect_words {sblook -- -txet} "'-txet'" "neither an XDE document nor a shape"
 
 box solid 10 10 10
 explode solid f

@@ -40,6 +40,9 @@ foreach outcome {conforming nonconforming undecided} {
   expect {[regexp "\"$outcome\": *(\[0-9\]+)" [contents file.json] all count]}
   expect_equal [dict get $outcomes $outcome] $count
 }
+ReadStep S sizes.step
+expect_equal [lsort [lmap one [sbclasses S] {dict get $one size}]] {{39.93 to 39.95} {40 +0.025/-0.01}}
+expect {[string first doubt [sbclasses S]] < 0}
 # Of a positive lower deviation this kernel does not tell whether it lies below.
 XSetDimensionPlusMinusTol D 0:1:4:1 0.01 0.025
 set bore [lindex [those [sbclasses D] feature "Hub: bore 40"] 0]

@@ -20,7 +20,7 @@ set channel \[open said.txt w\]
 puts \$channel \$words
 close \$channel"
 close $script
-exec sh -c "trap '' XFSZ; ulimit -f 16; exec $env(SPOTBLUE_HARNESS) -b -f small.tcl" >small.log 2>@1
+exec sh -c "trap '' XFSZ; ulimit -f 100; exec $env(SPOTBLUE_HARNESS) -b -f small.tcl" >small.log 2>@1
 expect {[string match "*out.step*can not be written*" [contents said.txt]]}
 expect_equal [contents out.step] $whole
 expect_equal [glob -nocomplain *.partial] {}
