@@ -95,7 +95,9 @@ class Labels {
   }
 
  private:
-  static std::string figure(double value_mm) { return fmt::format("{:.4f}", value_mm); }
+  static std::string figure(double value_mm) {
+    return format_length(Length::mm(value_mm), LengthUnit::mm, 4);
+  }
 
   [[nodiscard]] Mark mark_of(const FeatureRef& feature) const {
     const std::size_t product = subject_.look.model.occurrences[feature.occurrence].product;

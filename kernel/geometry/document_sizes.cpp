@@ -72,7 +72,8 @@ bool is_left_of(const SemanticSize& there, const SemanticSize& words) {
   return same_nominal && (needs_limits(words.tolerance_class) || words.deviations);
 }
 
-void take_words(const SemanticSize& words, SemanticSize& size) {
+void take_words(SemanticSize words, SemanticSize& size) {
+  words.characteristic = size.characteristic;
   if (!is_left_of(size, words)) {
     size.doubt =
         fmt::format("beside it stands '{}', which is another size", semantic_size_text(words));
