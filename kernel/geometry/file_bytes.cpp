@@ -53,6 +53,12 @@ std::string read_bytes(const fs::path& file, double most_mb) {
 }
 
 void write_bytes(const fs::path& file, std::string_view bytes) {
+  std::error_code unknown;
+  const fs::file_status status = fs::status(file, unknown);
+  if (fs::exists(status) && !fs::is_regular_file(status)) {
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "this is no ordinary file",
+                "name a STEP file");
+  }
   fs::path partial = file;
   partial += ".partial";
   std::ofstream out(partial, std::ios::binary);

@@ -237,6 +237,15 @@ TEST(StatedSizesWriting, LeavesASizeThatIsThereAndRefusesAnotherForItsFace) {
   EXPECT_THROW((void)write_semantic_sizes(once, twice, other, LengthUnit::mm, {}), Error);
 }
 
+TEST(StatedSizesWriting, NeverTakesThePlaceOfADevice) {
+  const Folder folder;
+  const auto file = test::write_parts(folder, {test::plate("Plate", {20.0})}, LengthUnit::mm,
+                                      StepProtocol::ap214);
+  const std::vector<SizeToWrite> sizes{{"Plate", "bore 20", 20.0, "H7", {}}};
+  EXPECT_THROW((void)write_semantic_sizes(file, "/dev/full", sizes, LengthUnit::mm, {}), Error);
+  EXPECT_TRUE(std::filesystem::is_character_file("/dev/full"));
+}
+
 struct BadSize {
   SizeToWrite size;
   const char* rule;
