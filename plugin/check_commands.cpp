@@ -68,7 +68,7 @@ Json findings_command(const Arguments& arguments) {
     throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
                   fmt::format("run sbcheck {} JOB.toml", found.name));
   }
-  const Json all = json_of_check(found)["findings"];
+  Json all = json_of_check(found)["findings"];
   if (arguments.words().size() == 1) {
     return all;
   }

@@ -51,7 +51,7 @@ Handle(Measure) measure_like(const Measure& nominal, const char* name, double va
   length->Init(value, nominal.GetMeasureWithUnit()->UnitComponent());
   const Handle(StepRepr_RepresentationItem) item = new StepRepr_RepresentationItem;
   item->Init(new TCollection_HAsciiString(name));
-  const Handle(Measure) measure = new Measure;
+  Handle(Measure) measure = new Measure;
   measure->Init(length, item);
   return measure;
 }

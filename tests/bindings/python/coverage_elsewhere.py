@@ -8,6 +8,7 @@ from __future__ import annotations
 
 LITERAL = "lengths are plain numbers, with their unit in the name"
 SHAPES = "hands out or takes shapes of the CAD kernel, which have no Python value"
+DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no Python value"
 OPERATOR = "an operator of the value"
 METHOD = "a method of the value"
 
@@ -21,6 +22,11 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.model_of_document": (None, SHAPES),
     "geometry.model_of_shapes": (None, SHAPES),
     "geometry.feature_faces": (None, SHAPES),
+    "geometry.sizes_of_document": (None, SHAPES),
+    "geometry.state_size": (None, SHAPES),
+    "geometry.parse_size": (None, DOCUMENTS),
+    "geometry.doubt_about": (None, DOCUMENTS),
+    "geometry.needs_limits": (None, DOCUMENTS),
     "geometry.operator+": ("Point.__add__", OPERATOR),
     "geometry.operator-": ("Point.__sub__", OPERATOR),
     "geometry.operator*": ("Point.__mul__", OPERATOR),
@@ -67,6 +73,7 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "geometry.LookSettings": ("look", "its fields are keywords of the function"),
     "geometry.NamedShape": (None, SHAPES),
     "geometry.DocumentModel": (None, SHAPES),
+    "geometry.DocumentSize": (None, SHAPES),
     "geometry.FeatureFace": (None, SHAPES),
     "job.Stock": ("StockPiece", "mechanics has stock of its own"),
     "check.Quantity": ("Finding.wanted", "an item of a dict"),
