@@ -19,8 +19,4 @@ namespace spotblue::plugin {
 [[nodiscard]] std::vector<TDF_Label> face_labels(const Subject& subject,
                                                  const FoundFeature& feature);
 
-/// The feature that faces of a part belong to, by their labels: an id, empty when they are no
-/// feature's, or not all of one.
-[[nodiscard]] std::string feature_at(const Subject& subject, const std::vector<TDF_Label>& faces);
-
 }  // namespace spotblue::plugin
