@@ -28,8 +28,8 @@ struct Contained {
 [[nodiscard]] Contained run_contained(const std::function<std::string()>& work,
                                       const ReadLimits& limits);
 
-// Runs `work` in this process, without bounds: an exception ends as it does in a child, a crash ends
-// the process.
+// Runs `work` in this process, without bounds: an exception ends as it does in a child, a crash
+// ends the process.
 [[nodiscard]] Contained run_here(const std::function<std::string()>& work);
 
 }  // namespace spotblue

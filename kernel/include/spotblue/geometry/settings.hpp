@@ -21,9 +21,10 @@ struct SeatSettings {
   bool operator==(const SeatSettings&) const = default;
 };
 
-/// Where the kernel reads a file: in a child process made for it, or in this one, which is faster by
-/// the making of the child, but ends with a file that crashes the kernel and keeps no bounds on time
-/// and memory: only for a process that its maker bounds, watches and can lose, and from one thread.
+/// Where the kernel reads a file: in a child process made for it, or in this one, which is faster
+/// by the making of the child, but ends with a file that crashes the kernel and keeps no bounds on
+/// time and memory: only for a process that its maker bounds, watches and can lose, and from one
+/// thread.
 enum class ReadIn { child_process, this_process };
 
 /// Bounds on the contained read of a file from outside.
