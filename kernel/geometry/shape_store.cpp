@@ -34,7 +34,8 @@ Error shape_lost(const std::filesystem::path& file, const std::string& why) {
 std::filesystem::path make_shape_folder() {
   std::error_code trouble;
   const std::filesystem::path temp = std::filesystem::temp_directory_path(trouble);
-  std::string name = (temp / fmt::format("spotblue-{}-XXXXXX", getpid())).string();
+  constexpr int kPlaces = 6;  // which mkdtemp fills where it finds so many X at the end
+  std::string name = (temp / fmt::format("spotblue-{}-{:X>{}}", getpid(), "", kPlaces)).string();
   if (trouble || mkdtemp(name.data()) == nullptr) {
     throw Error(ErrorCode::file_access, {temp.string(), ""},
                 fmt::format("no folder for the shapes can be made: {}",
