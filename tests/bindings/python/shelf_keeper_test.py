@@ -7,17 +7,20 @@ import tempfile
 import time
 import unittest
 from pathlib import Path
+from unittest import mock
 
 from spotblue.shelf.claim import Claim, Examined, Limits, Task
 from spotblue.shelf.keeper import Keeper
 
 # A worker whose judging does what the file's name says.
 WORKER = """
-import os, time
+import os, tempfile, time
 from spotblue.shelf import worker
 from spotblue.shelf.claim import Examined, Row, bad_file
 
 def judge(task):
+    if "litter" in task.path:
+        tempfile.mkdtemp()
     if "only apart" in task.path and not task.apart:
         if "dies" in task.path:
             os.abort()
@@ -80,6 +83,20 @@ class Examining(unittest.TestCase):
         self.assertEqual(self.only_row(done)[0], "file")
         self.still_works()
         self.assertIsNot(self.keeper.process, first)
+
+    def test_what_a_worker_leaves_in_the_temp_folder_goes_with_it(self) -> None:
+        temp = self.folder / "temp"
+        temp.mkdir()
+        with mock.patch("tempfile.tempdir", str(temp)):
+            self.keeper.examine(task("litter, crash"))
+            self.assertEqual(list(temp.iterdir()), [])
+            self.keeper.examine(task("litter"))
+            self.assertEqual(len(list(temp.iterdir())), 1)
+        process = self.keeper.process
+        assert process is not None and process.stdin is not None
+        process.stdin.close()
+        process.wait(10.0)
+        self.assertEqual(list(temp.iterdir()), [])
 
     def test_a_hang_is_ended_and_is_a_row_that_names_the_limit(self) -> None:
         start = time.monotonic()

@@ -10,16 +10,18 @@ import atexit
 import os
 import pickle
 import select
+import shutil
 import signal
 import subprocess
 import sys
+import tempfile
 import threading
 import time
 from dataclasses import replace
 from pathlib import Path
 
 from spotblue.shelf.claim import Examined, Task, bad_file
-from spotblue.shelf.worker import GRACE_SECONDS, HEADER
+from spotblue.shelf.worker import FOLDER, GRACE_SECONDS, HEADER
 
 TRIES = 3
 DEFAULT_COMMAND = (sys.executable or "/usr/bin/python3", "-P", "-m", "spotblue.shelf.worker")
@@ -33,9 +35,11 @@ class WorkerSlow(Exception):
     """The worker process did not answer in time and was ended."""
 
 
-def _environment() -> dict[str, str]:
-    """The worker must find this very package, wherever it was imported from."""
+def _environment(folder: str | None) -> dict[str, str]:
+    """The worker must find this very package, wherever it was imported from, and its temp folder."""
     environment = dict(os.environ)
+    if folder is not None:
+        environment |= {"TMPDIR": folder, FOLDER: folder}
     here = str(Path(__file__).absolute().parents[2])
     paths = [here, *environment.get("PYTHONPATH", "").split(os.pathsep)]
     environment["PYTHONPATH"] = os.pathsep.join(path for path in dict.fromkeys(paths) if path)
@@ -48,6 +52,7 @@ class Keeper:
     def __init__(self, command: tuple[str, ...] = DEFAULT_COMMAND) -> None:
         self.command = command
         self.process: subprocess.Popen[bytes] | None = None
+        self.folder: str | None = None  # what a killed worker leaves behind goes with it
         self.ended = False
 
     def examine(self, task: Task) -> Examined:
@@ -109,12 +114,16 @@ class Keeper:
     def _running(self) -> subprocess.Popen[bytes]:
         if self.process is None or self.process.poll() is not None:
             self.close()
+            try:
+                self.folder = tempfile.mkdtemp(prefix="spotblue-worker-")
+            except OSError:
+                self.folder = None  # the kernel says what is wrong with the temp folder, per file
             self.process = subprocess.Popen(
                 self.command,
                 stdin=subprocess.PIPE,
                 stdout=subprocess.PIPE,
                 stderr=subprocess.DEVNULL,
-                env=_environment(),
+                env=_environment(self.folder),
                 bufsize=0,
                 start_new_session=True,
             )
@@ -151,6 +160,8 @@ class Keeper:
         for stream in (process.stdin, process.stdout):
             if stream is not None:
                 stream.close()
+        if self.folder is not None:
+            shutil.rmtree(self.folder, ignore_errors=True)
 
 
 _of_thread = threading.local()

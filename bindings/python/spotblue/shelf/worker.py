@@ -13,6 +13,7 @@ from __future__ import annotations
 import os
 import pickle
 import resource
+import shutil
 import signal
 import struct
 import sys
@@ -26,6 +27,7 @@ from spotblue.shelf.judge import judge_file
 
 HEADER = struct.Struct("<Q")
 GRACE_SECONDS = 5.0
+FOLDER = "SPOTBLUE_WORKER_FOLDER"  # the environment's name for the worker's own temp folder
 MOST_GROWTH = 0.25  # of the bound on memory; a worker that leaked more is replaced
 
 
@@ -83,6 +85,15 @@ def examine(task: Task) -> tuple[Examined, bool]:
 
 
 def serve() -> None:
+    """Answers tasks until the keeper goes away, then removes its own temp folder."""
+    try:
+        answer_tasks()
+    finally:
+        if folder := os.environ.get(FOLDER):
+            shutil.rmtree(folder, ignore_errors=True)
+
+
+def answer_tasks() -> None:
     """Answers tasks until the keeper goes away."""
     answers = os.fdopen(os.dup(1), "wb")
     quiet = os.open(os.devnull, os.O_WRONLY)
