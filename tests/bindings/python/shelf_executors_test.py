@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+import sqlite3
 import subprocess
 import sys
 import tempfile
@@ -11,8 +12,11 @@ import threading
 import time
 import unittest
 from concurrent.futures import Executor, Future, ProcessPoolExecutor, ThreadPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
+from contextlib import closing
 from pathlib import Path
 from typing import Any
+from unittest import mock
 
 import spotblue
 from spotblue.shelf import Row
@@ -28,6 +32,19 @@ print(report.worked)
 """
 
 
+def wait_for_results(database: Path) -> None:
+    """Until a run has written its first result, which it does at once: it is in its middle then."""
+    end = time.monotonic() + 60.0
+    while time.monotonic() < end:
+        try:
+            with closing(sqlite3.connect(f"file:{database}?mode=ro", uri=True)) as base:
+                if base.execute("SELECT COUNT(*) FROM result").fetchone() > (0,):
+                    return
+        except sqlite3.Error:
+            pass  # it is not there yet
+        time.sleep(0.01)
+
+
 class LosesEach(Executor):
     """An executor whose workers are lost under every file."""
 
@@ -38,6 +55,21 @@ class LosesEach(Executor):
         self.asked += 1
         future: Future[Any] = Future()
         future.set_exception(ConnectionError("gone"))
+        return future
+
+
+class ForgetsEachOnce(Executor):
+    """An executor that never answers when it is given a file for the first time."""
+
+    def __init__(self) -> None:
+        self.forgotten: set[str] = set()
+
+    def submit(self, *given: Any, **_: Any) -> Future[Any]:
+        examine, task = given
+        future: Future[Any] = Future()
+        if task.path in self.forgotten:
+            future.set_result(examine(task))
+        self.forgotten.add(task.path)
         return future
 
 
@@ -66,11 +98,18 @@ class OneShelf(unittest.TestCase):
 
     def test_a_pool_that_breaks_in_the_middle_loses_nothing(self) -> None:
         with ProcessPoolExecutor(2) as pool:
-            pids = [pool.submit(os.getpid).result()]
-            timer = threading.Timer(1.0, lambda: os.kill(pids[0], signal.SIGKILL))
-            timer.start()
+            victim = pool.submit(os.getpid).result()
+
+            def kill() -> None:
+                wait_for_results(self.place / "broken.db")
+                os.kill(victim, signal.SIGKILL)
+
+            killer = threading.Thread(target=kill)
+            killer.start()
             self.assertEqual(self.run_rows("broken.db", executor=pool, workers=2), self.rows)
-            timer.join()
+            killer.join()
+            with self.assertRaises(BrokenProcessPool):
+                pool.submit(os.getpid)
 
     def test_files_whose_workers_are_lost_three_times_are_named(self) -> None:
         executor = LosesEach()
@@ -78,6 +117,13 @@ class OneShelf(unittest.TestCase):
         self.assertEqual(executor.asked, 3 * PARTS)
         self.assertEqual({row.kind for row in rows}, {"bad file"})
         self.assertIn("lost 3 times: ConnectionError", rows[0].found)
+
+    def test_a_file_that_the_executor_forgets_is_given_to_it_again(self) -> None:
+        executor = ForgetsEachOnce()
+        with mock.patch("spotblue.shelf.schedule.lease_seconds", return_value=0.5):
+            rows = self.run_rows("forgotten.db", executor=executor, workers=PARTS)
+        self.assertEqual(len(executor.forgotten), PARTS)
+        self.assertEqual(rows, self.rows)
 
     def test_two_runs_share_a_database_and_nothing_is_done_twice(self) -> None:
         words = [sys.executable, "-c", RUN, str(self.made.manifest), str(self.place / "shared.db")]
@@ -91,7 +137,7 @@ class OneShelf(unittest.TestCase):
         database = self.place / "interrupted.db"
         words = [str(PROGRAM), "library", str(self.made.manifest), "--database", str(database)]
         run = subprocess.Popen(words, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True)
-        time.sleep(1.5)
+        wait_for_results(database)
         run.send_signal(signal.SIGINT)
         out, err = run.communicate(timeout=20)
         self.assertEqual((run.returncode, out), (2, ""))
@@ -99,26 +145,26 @@ class OneShelf(unittest.TestCase):
         self.assertEqual(self.run_rows("interrupted.db"), self.rows)
 
     def test_workers_of_the_kernel_that_are_killed_lose_nothing(self) -> None:
-        stop = threading.Event()
+        killed: list[int] = []
 
         def kill_one_after_another() -> None:
+            wait_for_results(self.place / "killed.db")
             for _ in range(3):
-                if stop.wait(2.0):
-                    return
                 found = subprocess.run(
                     ["pgrep", "-P", str(os.getpid()), "-f", "spotblue.shelf.worker"],
                     capture_output=True, text=True, check=False,
                 ).stdout.split()  # fmt: skip
                 if found:
-                    os.kill(int(found[0]), signal.SIGKILL)
+                    killed.append(int(found[0]))
+                    os.kill(killed[-1], signal.SIGKILL)
+                time.sleep(0.2)
 
         killer = threading.Thread(target=kill_one_after_another)
         killer.start()
-        try:
-            self.assertEqual(self.run_rows("killed.db", workers=2), self.rows)
-        finally:
-            stop.set()
-            killer.join()
+        rows = self.run_rows("killed.db", workers=2)
+        killer.join()
+        self.assertEqual(rows, self.rows)
+        self.assertTrue(killed)
 
 
 class ADaskCluster(unittest.TestCase):
@@ -164,7 +210,7 @@ class ADaskCluster(unittest.TestCase):
         killed = []
 
         def kill() -> None:
-            time.sleep(2.0)
+            wait_for_results(self.place / "dask-killed.db")
             os.kill(victim, signal.SIGKILL)
             killed.append(victim)
 

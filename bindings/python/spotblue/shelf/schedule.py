@@ -35,6 +35,7 @@ class Schedule:
         self.running: dict[Future[Examined], Task] = {}
         self.unkept: list[tuple[Task, Examined]] = []
         self.kept_at = 0.0
+        self.overdue_at: dict[Future[Examined], float] = {}
         self.lost: dict[Task, int] = {}
         self.store = store
         self.told = told
@@ -65,10 +66,12 @@ class Schedule:
         while len(self.running) < window and (self.mine or self._lease()):
             task = self.mine.popleft()
             try:
-                self.running[executor.submit(keeper.examine, task)] = task
+                future = executor.submit(keeper.examine, task)
             except RuntimeError as error:
                 self.mine.appendleft(task)
                 raise BrokenExecutor(str(error)) from None
+            self.running[future] = task
+            self.overdue_at[future] = time.monotonic() + lease_seconds(task)
 
     def _lease(self) -> bool:
         """Takes some of what waits for this run; False when other runs have all of it."""
@@ -83,15 +86,28 @@ class Schedule:
     def _collect(self) -> None:
         if not self.running:
             return
-        timeout = KEEP_SECONDS if self.unkept else None
+        left = max(0.0, min(self.overdue_at.values()) - time.monotonic())
+        timeout = min(left, KEEP_SECONDS) if self.unkept else left
         ended, _ = wait(self.running, timeout=timeout, return_when=FIRST_COMPLETED)
         for future in ended:
-            task = self.running.pop(future)
+            task = self._taken(future)
             error = future.exception() if not future.cancelled() else RuntimeError("cancelled")
             if error is None:
                 self.unkept.append((task, future.result()))
             else:
                 self._lost(task, error)
+        self._give_up_overdue()
+
+    def _taken(self, future: Future[Examined]) -> Task:
+        del self.overdue_at[future]
+        return self.running.pop(future)
+
+    def _give_up_overdue(self) -> None:
+        """A cluster's future may never end when a worker goes at an unlucky moment."""
+        now = time.monotonic()
+        for future in [one for one, due in self.overdue_at.items() if due <= now]:
+            future.cancel()
+            self._lost(self._taken(future), TimeoutError())
 
     def _keep(self) -> None:
         if self.unkept and not (
@@ -139,6 +155,7 @@ class Schedule:
     def _take_back(self) -> None:
         self.mine.extend(self.running.values())
         self.running.clear()
+        self.overdue_at.clear()
 
 
 def run_tasks(
