@@ -57,6 +57,7 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
   double seconds = 0.0;
+  std::vector<TopoDS_Shape> shapes;
   for (const TreePart& part : tree.parts) {
     Product product;
     product.name = part.name;
@@ -64,9 +65,10 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
     const auto start = Clock::now();
     analyse_shape(part.shape, product);
     seconds += std::chrono::duration<double>(Clock::now() - start).count();
-    store_shape(folder, model.products.size(), part.shape);
     model.products.push_back(std::move(product));
+    shapes.push_back(part.shape);
   }
+  store_shapes(folder, shapes);
   return seconds;
 }
 

@@ -7,26 +7,44 @@
 #include <ShapeFix_Shape.hxx>
 #include <Standard_Failure.hxx>
 #include <cerrno>
+#include <cstdint>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <string>
 #include <system_error>
 #include <utility>
+#include <vector>
 
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
 
-std::filesystem::path shape_file(const std::filesystem::path& folder, std::size_t product) {
-  return folder / fmt::format("{}.bin", product);
-}
-
 Error shape_lost(const std::filesystem::path& file, const std::string& why) {
   return {ErrorCode::kernel_failure,
           {file.string(), ""},
           why,
           "check that the temp folder has room and read the model again"};
+}
+
+// Where each product's shape begins among the shapes.
+using Place = std::uint64_t;
+
+std::filesystem::path shapes_file(const std::filesystem::path& folder) {
+  return folder / "shapes.bin";
+}
+
+std::filesystem::path places_file(const std::filesystem::path& folder) {
+  return folder / "places.bin";
+}
+
+Place place_of(const std::filesystem::path& folder, std::size_t product) {
+  Place place = 0;
+  std::ifstream in(places_file(folder), std::ios::binary);
+  in.seekg(static_cast<std::streamoff>(product * sizeof place));
+  in.read(reinterpret_cast<char*>(&place), sizeof place);
+  return in ? place : throw shape_lost(places_file(folder), "the stored shape is not listed");
 }
 
 }  // namespace
@@ -53,15 +71,18 @@ ShapeStore::~ShapeStore() {
 }
 
 TopoDS_Shape ShapeStore::load(std::size_t product) const {
-  const std::filesystem::path file = shape_file(folder_, product);
+  const std::filesystem::path file = shapes_file(folder_);
+  std::ifstream in(file, std::ios::binary);
+  in.seekg(static_cast<std::streamoff>(place_of(folder_, product)));
   TopoDS_Shape shape;
   try {
-    if (!BinTools::Read(shape, file.c_str()) || shape.IsNull()) {
-      throw shape_lost(file, "the stored shape can not be read back");
-    }
+    BinTools::Read(shape, in);
   } catch (const Standard_Failure& failure) {
     throw shape_lost(
         file, fmt::format("the stored shape can not be read back: {}", failure.GetMessageString()));
+  }
+  if (!in || shape.IsNull()) {
+    throw shape_lost(file, "the stored shape can not be read back");
   }
   return shape;
 }
@@ -73,17 +94,26 @@ TopoDS_Shape ShapeStore::load_healed(std::size_t product) const {
     fix->Perform();
     return fix->Shape();
   } catch (const Standard_Failure& failure) {
-    throw shape_lost(shape_file(folder_, product),
+    throw shape_lost(shapes_file(folder_),
                      fmt::format("the shape can not be mended: {}", failure.GetMessageString()));
   }
 }
 
-void store_shape(const std::filesystem::path& folder, std::size_t product,
-                 const TopoDS_Shape& shape) {
-  const std::filesystem::path file = shape_file(folder, product);
-  if (!BinTools::Write(shape, file.c_str(), Standard_False, Standard_False,
-                       BinTools_FormatVersion_CURRENT)) {
-    throw shape_lost(file, "the shape can not be written");
+void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes) {
+  const std::filesystem::path file = shapes_file(folder);
+  std::ofstream out(file, std::ios::binary);
+  std::vector<Place> places;
+  for (const TopoDS_Shape& shape : shapes) {
+    places.push_back(static_cast<Place>(out.tellp()));
+    BinTools::Write(shape, out, Standard_False, Standard_False, BinTools_FormatVersion_CURRENT);
+  }
+  std::ofstream listed(places_file(folder), std::ios::binary);
+  listed.write(reinterpret_cast<const char*>(places.data()),
+               static_cast<std::streamsize>(places.size() * sizeof(Place)));
+  out.close();
+  listed.close();
+  if (!out || !listed) {
+    throw shape_lost(file, "the shapes can not be written");
   }
 }
 

@@ -4,6 +4,7 @@
 #include <TopoDS_Shape.hxx>
 #include <cstddef>
 #include <filesystem>
+#include <span>
 
 namespace spotblue {
 
@@ -34,8 +35,9 @@ class ShapeStore {
   std::filesystem::path folder_;
 };
 
-// Writes one product's shape, without triangulation, where a ShapeStore of that folder finds it.
-void store_shape(const std::filesystem::path& folder, std::size_t product,
-                 const TopoDS_Shape& shape);
+// Writes the shapes of products 0, 1, 2.. , without triangulation, where a ShapeStore of that
+// folder finds them: all into one file, since to make a file costs more than to write a part.
+// Throws Error kernel_failure when they can not all be written.
+void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes);
 
 }  // namespace spotblue

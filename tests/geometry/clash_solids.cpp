@@ -129,13 +129,13 @@ double shared_volume(const TopoDS_Shape& a, const TopoDS_Shape& b) {
 
 Model solid_model(const std::vector<std::pair<TopoDS_Shape, Frame>>& parts) {
   Model model;
-  const auto folder = make_shape_folder();
+  std::vector<TopoDS_Shape> solids;
   for (const auto& [solid, frame] : parts) {
     const std::size_t index = model.products.size();
     Product product;
     product.id = product.name = "part " + std::to_string(index + 1);
     analyse_shape(solid, product);
-    store_shape(folder, index, solid);
+    solids.push_back(solid);
     Occurrence occurrence;
     occurrence.id = occurrence.path = product.id;
     occurrence.product = index;
@@ -145,6 +145,8 @@ Model solid_model(const std::vector<std::pair<TopoDS_Shape, Frame>>& parts) {
     model.products.push_back(std::move(product));
     model.occurrences.push_back(std::move(occurrence));
   }
+  const auto folder = make_shape_folder();
+  store_shapes(folder, solids);
   model.shapes = std::make_shared<const ShapeStore>(folder);
   return model;
 }
