@@ -46,6 +46,7 @@ constexpr bool kAddressSpaceLimited = true;
 // First byte of what the child sends.
 constexpr char kReturned = 'r';
 constexpr char kThrew = 't';
+constexpr char kThrewError = 'e';
 constexpr char kNoMemory = 'm';
 
 constexpr const char* kAllUsed = "no more memory to be had";
@@ -55,6 +56,30 @@ std::string one_line(std::string text) {
       text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
   text.resize(std::min<std::size_t>(text.size(), 500));
   return text;
+}
+
+// An Error as one string: its code, then each of its texts with a zero behind.
+std::string packed(const Error& error) {
+  std::string all(1, static_cast<char>(error.code()));
+  for (const std::string& text : {error.file(), error.place(), error.rule(), error.cure()}) {
+    all += one_line(text) + '\0';
+  }
+  return all;
+}
+
+// Nothing when a child out of its mind has sent something else.
+std::optional<Error> unpacked(std::string_view all) {
+  std::array<std::string, 4> texts;
+  if (std::count(all.begin(), all.end(), '\0') < 4 || all.front() < 0 ||
+      all.front() > static_cast<char>(ErrorCode::kernel_failure)) {
+    return std::nullopt;
+  }
+  std::size_t from = 1;
+  for (std::string& text : texts) {
+    text = all.substr(from, all.find('\0', from) - from);
+    from += text.size() + 1;
+  }
+  return Error(static_cast<ErrorCode>(all.front()), {texts[0], texts[1]}, texts[2], texts[3]);
 }
 
 // A figure of /proc/<process>/statm in bytes: 0 is address space, 1 is resident memory.
@@ -128,7 +153,7 @@ bool run_and_send(const std::function<std::string()>& work) {
     case Contained::End::out_of_memory:
       return send(kNoMemory, {});
     default:
-      return send(kThrew, run.detail);
+      return run.error ? send(kThrewError, packed(*run.error)) : send(kThrew, run.detail);
   }
 }
 
@@ -212,6 +237,10 @@ int reap(pid_t child) {
   return status;
 }
 
+Contained failed_with(const Error& error) {
+  return {Contained::End::failed, {}, one_line(error.what()), error};
+}
+
 Contained told(std::string message, int status) {
   if (WIFSIGNALED(status)) {
     const int number = WTERMSIG(status);
@@ -231,6 +260,11 @@ Contained told(std::string message, int status) {
       return {Contained::End::finished, std::move(message), {}};
     case kNoMemory:
       return {Contained::End::out_of_memory, {}, kAllUsed};
+    case kThrewError:
+      if (const auto error = unpacked(message)) {
+        return failed_with(*error);
+      }
+      return {Contained::End::crashed, {}, "its answer is damaged"};
     default:
       return {Contained::End::failed, {}, std::move(message)};
   }
@@ -250,6 +284,8 @@ Contained run_here(const std::function<std::string()>& work) {
     return failed(fmt::format("{}: {}", failure.DynamicType()->Name(), failure.GetMessageString()));
   } catch (const std::bad_alloc&) {
     return {Contained::End::out_of_memory, {}, kAllUsed};
+  } catch (const Error& error) {
+    return failed_with(error);
   } catch (const std::exception& error) {
     return failed(error.what());
   } catch (...) {
@@ -291,6 +327,14 @@ Contained run_contained(const std::function<std::string()>& work, const ReadLimi
     return {Contained::End::out_of_memory, {}, fmt::format("passed {:g} MB", limits.memory_mb)};
   }
   return told(std::move(message), status);
+}
+
+void throw_own_error(const Contained& run, const std::string& file) {
+  if (run.error) {
+    const Error& own = *run.error;
+    throw Error(own.code(), {own.file().empty() ? file : own.file(), own.place()}, own.rule(),
+                own.cure());
+  }
 }
 
 }  // namespace spotblue

@@ -2,8 +2,10 @@
 // Work that may crash, hang or eat all memory, done in a child process with limits.
 
 #include <functional>
+#include <optional>
 #include <string>
 
+#include "spotblue/base/error.hpp"
 #include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
@@ -11,8 +13,9 @@ namespace spotblue {
 struct Contained {
   enum class End { finished, failed, crashed, out_of_time, out_of_memory };
   End end = End::crashed;
-  std::string bytes;   // what work() returned, when finished
-  std::string detail;  // exception text or signal, one line
+  std::string bytes;                          // what work() returned, when finished
+  std::string detail;                         // exception text or signal, one line
+  std::optional<Error> error = std::nullopt;  // what work() threw, when failed with an Error
 };
 
 // Runs `work` in a forked child and hands back what it returned, of any size.
@@ -22,7 +25,7 @@ struct Contained {
 // instead), limits.seconds of wall time and of CPU time, no core dump, default signals, no open
 // files but the pipe, and no stdout or stderr; it leaves without running any destructor or exit
 // handler, and dies with the calling thread. An exception ends in End::failed with its type and
-// message, std::bad_alloc in End::out_of_memory.
+// message, an Error also as itself; std::bad_alloc ends in End::out_of_memory.
 //
 // Throws Error kernel_failure when the system lets no process be made. Safe from any thread.
 [[nodiscard]] Contained run_contained(const std::function<std::string()>& work,
@@ -31,5 +34,9 @@ struct Contained {
 // Runs `work` in this process, without bounds: an exception ends as it does in a child, a crash
 // ends the process.
 [[nodiscard]] Contained run_here(const std::function<std::string()>& work);
+
+// Throws the Error that work() threw, if it did, with `file` where that names none: what it says of
+// cause and cure is truer than what can be said of a failure in general.
+void throw_own_error(const Contained& run, const std::string& file);
 
 }  // namespace spotblue

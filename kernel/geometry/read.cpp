@@ -49,6 +49,7 @@ Arrival transfer(const std::string& file, const std::string& text,
   const auto work = [&] { return to_bytes(transfer_step(text, folder)); };
   Contained run =
       limits.read_in == ReadIn::this_process ? run_here(work) : run_contained(work, limits);
+  throw_own_error(run, file);
   if (run.end != Contained::End::finished) {
     throw ended_badly(file, run, limits);
   }

@@ -81,6 +81,7 @@ std::string child_work(const std::string& text, const std::filesystem::path& fol
 }
 
 void refuse_failed(const Contained& run, const std::string& file) {
+  throw_own_error(run, file);
   if (run.end != Contained::End::finished) {
     throw Error(ErrorCode::unreadable, {file, ""},
                 fmt::format("the kernel can not read it ({})", run.detail),

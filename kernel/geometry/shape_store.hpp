@@ -35,8 +35,8 @@ class ShapeStore {
   std::filesystem::path folder_;
 };
 
-// Writes the shapes of products 0, 1, 2.. , without triangulation, where a ShapeStore of that
-// folder finds them: all into one file, since to make a file costs more than to write a part.
+// Writes the shapes of all products in their order, without triangulation, where a ShapeStore of
+// that folder finds them: into one file, since to make a file costs more than to write a part.
 // Throws Error kernel_failure when they can not all be written.
 void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes);
 

@@ -62,6 +62,23 @@ TEST(Contained, AKernelFailureIsToldWithItsType) {
   EXPECT_EQ(run.detail, "Standard_DomainError: out of range");
 }
 
+TEST(Contained, AnErrorArrivesAsItWasThrown) {
+  const Contained run = run_contained(
+      []() -> std::string {
+        throw Error(ErrorCode::file_access, {"", "line 7"}, "no room", "make some");
+      },
+      quick());
+  EXPECT_EQ(run.end, End::failed);
+  try {
+    throw_own_error(run, "part.step");
+    FAIL() << "nothing was thrown";
+  } catch (const Error& error) {
+    EXPECT_EQ(error.code(), ErrorCode::file_access);
+    EXPECT_STREQ(error.what(), "part.step, line 7: no room; make some");
+    EXPECT_EQ(error.cure(), "make some");
+  }
+}
+
 TEST(RunHere, ReturnsAndFailsAsInAChild) {
   EXPECT_EQ(run_here([] { return std::string("a"); }).bytes, "a");
   const Contained failed =

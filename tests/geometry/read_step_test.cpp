@@ -1,7 +1,9 @@
 #include <gmock/gmock.h>
+#include <sys/resource.h>
 
 #include <algorithm>
 #include <cmath>
+#include <csignal>
 #include <cstdio>
 
 #include "geometry/read_timed.hpp"
@@ -17,6 +19,8 @@ namespace fs = std::filesystem;
 using test::Folder;
 using test::stand_step;
 using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::Not;
 using ::testing::UnorderedElementsAre;
 
 Model read_text(const std::string& text) {
@@ -36,6 +40,28 @@ struct WrittenCase {
   const char* protocol_read;
 };
 void PrintTo(const WrittenCase& one, std::ostream* out) { *out << one.unit << ' ' << one.schema; }
+
+// No file may grow beyond so many bytes while this lives.
+class SmallFiles {
+ public:
+  explicit SmallFiles(rlim_t most) : handler_(std::signal(SIGXFSZ, SIG_IGN)) {
+    getrlimit(RLIMIT_FSIZE, &before_);
+    const rlimit now{most, before_.rlim_max};
+    setrlimit(RLIMIT_FSIZE, &now);
+  }
+  ~SmallFiles() {
+    setrlimit(RLIMIT_FSIZE, &before_);
+    std::signal(SIGXFSZ, handler_);
+  }
+  SmallFiles(const SmallFiles&) = delete;
+  SmallFiles& operator=(const SmallFiles&) = delete;
+  SmallFiles(SmallFiles&&) = delete;
+  SmallFiles& operator=(SmallFiles&&) = delete;
+
+ private:
+  rlimit before_{};
+  void (*handler_)(int);
+};
 
 class ReadWritten : public testing::TestWithParam<WrittenCase> {};
 
@@ -163,6 +189,23 @@ TEST(ReadStep, InThisProcessGivesTheSameModel) {
     EXPECT_FALSE(here.shapes->load(i).IsNull());
   }
   EXPECT_EQ(here.occurrences.size(), apart.occurrences.size());
+}
+
+TEST(ReadStep, ATempFolderWithoutRoomIsNotTheFilesFault) {
+  const Folder folder;
+  const fs::path file = folder.write("model.step", stand_step("MM", "AP214IS"));
+  const SmallFiles small(
+      100);  // as a full disk does, a limit on the size of files ends the writing
+  try {
+    static_cast<void>(
+        read_step(file, {.read_in = ReadIn::this_process}, Completeness::all_or_error));
+    FAIL() << "the shapes were written";
+  } catch (const Error& error) {
+    EXPECT_EQ(error.code(), ErrorCode::kernel_failure);
+    EXPECT_THAT(error.what(), HasSubstr("shapes.bin: the shapes can not be written; check that the "
+                                        "temp folder has room"));
+    EXPECT_THAT(error.what(), Not(HasSubstr("damaged")));
+  }
 }
 
 TEST(ReadStep, ItsSecondsAreThoseOfTheWall) {
