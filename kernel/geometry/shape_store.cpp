@@ -113,7 +113,8 @@ void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Sh
   out.close();
   listed.close();
   if (!out || !listed) {
-    throw shape_lost(file, "the shapes can not be written");
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "the shapes can not be written",
+                "make room in the temp folder, or name another in TMPDIR");
   }
 }
 

@@ -37,7 +37,7 @@ class ShapeStore {
 
 // Writes the shapes of all products in their order, without triangulation, where a ShapeStore of
 // that folder finds them: into one file, since to make a file costs more than to write a part.
-// Throws Error kernel_failure when they can not all be written.
+// Throws Error file_access when they can not all be written.
 void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes);
 
 }  // namespace spotblue

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import resource
 import tempfile
 import unittest
 from pathlib import Path
@@ -107,6 +108,26 @@ class Judging(unittest.TestCase):
         # ISO 286-2: 30 H7 is +0.021/0; the bore is 30.01.
         said = {"feature": "bore 30", "size_mm": 30.0, "tolerance_class": "H7"}
         self.assertEqual(self.only(self.bush(), **said), ("size", "conforming"))
+
+    def test_a_full_temp_folder_is_not_the_file_s_fault(self) -> None:
+        path = self.folder / "part.step"
+        path.write_text(self.bush())
+        task = Task(str(path), "", (Claim(1, "part.step"),), Limits(60.0, 3000.0), 0.0, "")
+        soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
+        resource.setrlimit(resource.RLIMIT_FSIZE, (100, hard))  # ends writing as a full disk does
+        try:
+            full = judge_file(task)
+        finally:
+            resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))
+        self.assertTrue(full.passing)
+        self.assertIn("can not be written", full.rows[0].found)
+        self.assertIn("make room", full.rows[0].advice)
+        self.assertFalse(judge_file(task).passing)
+
+    def test_a_file_that_is_gone_is_its_own_fault(self) -> None:
+        gone = str(self.folder / "gone.step")
+        task = Task(gone, "", (Claim(1, gone),), Limits(60.0, 3000.0), 0.0, "")
+        self.assertFalse(judge_file(task).passing)
 
     def test_the_uncertainty_decides_near_a_limit(self) -> None:
         said = {"feature": "bore", "lower_mm": 30.0, "upper_mm": 30.012}

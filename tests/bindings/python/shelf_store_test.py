@@ -60,6 +60,15 @@ class Keeping(unittest.TestCase):
         store.keep([(KEY, Examined("a", [Row("size", "nonconforming")]))])
         self.assertEqual(store.results(), {KEY: [Row("size", "conforming")]})
 
+    def test_what_the_machine_had_no_room_for_is_held_for_this_run_only(self) -> None:
+        store, rows = self.open(), [Row("bad file", "nonconforming")]
+        store.lease([KEY], 60.0)
+        store.keep([(KEY, Examined("a", rows, passing=True))])
+        self.assertEqual(store.results(), {KEY: rows})
+        store.close()
+        self.assertEqual(self.open().results(), {})
+        self.assertEqual(self.open().lease([KEY], 60.0), {KEY})
+
     def test_results_of_another_version_are_not_taken(self) -> None:
         self.open("1").keep([(KEY, Examined("a", [Row("size", "conforming")]))])
         self.assertEqual(self.open("2").results(), {})

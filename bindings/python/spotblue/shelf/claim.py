@@ -108,12 +108,16 @@ class Task:
 
 @dataclass
 class Examined:
-    """What a worker found on one file."""
+    """What a worker found on one file.
+
+    `passing`: the machine had no room for the work; that says nothing of the file.
+    """
 
     sha256: str
     rows: list[Row] = field(default_factory=list)
     features: list[dict[str, Any]] = field(default_factory=list)
     seconds: float = 0.0
+    passing: bool = False
 
 
 def worst(outcomes: list[str]) -> str:

@@ -87,6 +87,7 @@ class Store:
         self.version = version
         self.owner = _me()
         self.leased: set[Key] = set()
+        self.passing: dict[Key, list[Row]] = {}
         self.base = self._guarded(self._open_in_turn)
 
     def _guarded(self, work: Callable[[], T]) -> T:
@@ -198,13 +199,13 @@ class Store:
         return set(rows)
 
     def results(self) -> dict[Key, list[Row]]:
-        """Every result of this version, by content and rules."""
+        """Every result of this version and the passing ones of this run, by content and rules."""
         rows = self._guarded(
             lambda: self.base.execute(
                 "SELECT sha256, rules, rows FROM result WHERE version=?", (self.version,)
             ).fetchall()
         )
-        return {(row[0], row[1]): _rows(row[2]) for row in rows}
+        return self.passing | {(row[0], row[1]): _rows(row[2]) for row in rows}
 
     def result(self, key: Key) -> list[Row] | None:
         """One result, for example of another run that shares the file."""
@@ -240,14 +241,19 @@ class Store:
         return True
 
     def keep(self, results: list[tuple[Key, Examined]]) -> None:
-        """Writes results and ends their leases; a second one for the same key is left out."""
+        """Writes results and ends their leases; a second one for the same key is left out.
+
+        Passing ones are held for this run only: the next, or one that shares, does the work.
+        """
+        lasting = [(key, done) for key, done in results if not done.passing]
+        self.passing |= {key: done.rows for key, done in results if done.passing}
 
         def write(base: sqlite3.Connection) -> None:
-            for key, done in results:
+            for key, done in lasting:
                 self._write(base, key, done)
 
         self._change(write)
-        self.leased -= {key for key, _ in results}
+        self.leased -= {key for key, _ in lasting}
 
     def _write(self, base: sqlite3.Connection, key: Key, done: Examined) -> None:
         rows = json.dumps([row.to_dict() for row in done.rows])
