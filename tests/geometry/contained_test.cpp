@@ -42,7 +42,8 @@ TEST(Contained, HandsBackWhatTheWorkReturns) {
 }
 
 TEST(Contained, AResultLargerThanAnyPipeArrivesWhole) {
-  const std::string large(20'000'000, 'x');
+  std::string large;
+  large.assign(20'000'000, 'x');
   const Contained run = run_contained([&] { return large; }, ReadLimits{});
   EXPECT_EQ(run.end, End::finished);
   EXPECT_TRUE(run.bytes == large);
