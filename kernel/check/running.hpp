@@ -37,7 +37,7 @@ struct Rubbing {
 /// What a pair bears, or why that is not known.
 struct PairLimits {
   BearingLimits limits;
-  std::string basis;    ///< "C93200: DIVB; its journal is steel"
+  std::string basis;    ///< "bronze: Mott, table 16-1; its journal is steel"
   std::string unknown;  ///< why there are none: "no material is given for Wheel"; empty when known
   std::string note;     ///< what other tables print
 };

@@ -23,7 +23,7 @@ struct CurveFit {
   std::array<Coefficient, 4> c;
 };
 
-// Peterson, shoulder fillet in a round bar, chart 3.10 (bending); [KTP], signs as the header says.
+// Peterson, shoulder fillet in a round bar, chart 3.10 (bending), signs as the header says.
 constexpr std::array<CurveFit, 2> kPetersonBending{{
     {0.1,
      2.0,
@@ -65,7 +65,7 @@ constexpr std::array<CurveFit, 2> kPetersonTension{{
        {-0.593, -0.028, -0.106}}}},
 }};
 
-// Roark, table 17.1, bending; seen at [KTR].
+// Roark, table 17.1, bending; read in a reprint.
 constexpr std::array<CurveFit, 2> kRoarkBending{{
     {0.25,
      2.0,

@@ -2,9 +2,9 @@
 /// @file
 /// Limits of ANSI B4.1-1967 (R1999), tables 1 to 5, in thousandths of an inch, steps in inches
 /// ("over ... up to and including ..."). The lower limit of every hole is the basic size. Read as
-/// text extracts of handbooks (MH31-8a to 12, MH27-663 of tests/reference/SOURCES.md, LC6 to LC11
-/// to 1.19 in WEBLC); "from memory" marks what was not seen. Every row gives back the least and
-/// greatest clearance printed beside it.
+/// text extracts of handbooks (MH31-8a to 12 and MH27-663 of tests/reference/SOURCES.md); "from
+/// memory" marks what was not seen. Every row gives back the least and greatest clearance printed
+/// beside it.
 
 #include <array>
 #include <cstddef>
@@ -75,27 +75,27 @@ inline constexpr std::array<Row<13>, 29> kRows = {{
     {"LC5", {0.4, 0.5, 0.6, 0.7, 0.8, 1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5},
      {-0.35, -0.45, -0.6, -0.65, -0.8, -1, -1.1, -1.4, -1.6, -1.8, -1.9, -2.1, -2.4},
      {-0.1, -0.15, -0.2, -0.25, -0.3, -0.4, -0.4, -0.5, -0.6, -0.6, -0.7, -0.7, -0.8}},
-    // LC6: from memory over 1.19 up to 19.69 in
+    // LC6: from memory
     {"LC6", {1, 1.2, 1.4, 1.6, 2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 6},
      {-0.9, -1.1, -1.4, -1.6, -2, -2.6, -3, -3.6, -4.1, -4.8, -5.2, -6, -6.8},
      {-0.3, -0.4, -0.5, -0.6, -0.8, -1, -1.2, -1.4, -1.6, -2, -2.2, -2.5, -2.8}},
-    // LC7: from memory over 1.19 up to 19.69 in
+    // LC7: from memory
     {"LC7", {1.6, 1.8, 2.2, 2.8, 3.5, 4, 4.5, 5, 6, 7, 8, 9, 10},
      {-1.6, -2, -2.4, -2.8, -3.6, -4.5, -5.5, -6.5, -7.5, -8.5, -9.5, -11, -11},
      {-0.6, -0.8, -1, -1.2, -1.6, -2, -2.5, -3, -3.5, -4, -4.5, -5, -5}},
-    // LC8: from memory over 1.19 up to 19.69 in
+    // LC8: from memory
     {"LC8", {1.6, 1.8, 2.2, 2.8, 3.5, 4, 4.5, 5, 6, 7, 8, 9, 10},
      {-2, -2.4, -3, -3.6, -4.5, -5.5, -7, -8.5, -10, -11.5, -12, -14, -15},
      {-1, -1.2, -1.6, -2, -2.5, -3, -4, -5, -6, -7, -7, -8, -9}},
-    // LC9: from memory over 1.19 up to 19.69 in
+    // LC9: from memory
     {"LC9", {2.5, 3, 3.5, 4, 5, 6, 7, 9, 10, 12, 12, 14, 16},
      {-4.1, -4.6, -5.2, -6.3, -8, -9, -10.5, -12, -14, -17, -20, -23, -26},
      {-2.5, -2.8, -3, -3.5, -4.5, -5, -6, -7, -8, -10, -12, -14, -16}},
-    // LC10: from memory over 1.19 up to 19.69 in
+    // LC10: from memory
     {"LC10", {4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 25},
      {-8, -9.5, -11, -13, -15, -18, -22, -25, -28, -34, -40, -44, -50},
      {-4, -4.5, -5, -6, -7, -8, -10, -11, -12, -16, -20, -22, -25}},
-    // LC11: from memory over 1.19 up to 19.69 in
+    // LC11: from memory
     {"LC11", {6, 7, 9, 10, 12, 16, 18, 22, 25, 28, 30, 35, 40},
      {-11, -13, -16, -18, -22, -28, -32, -38, -43, -50, -58, -65, -75},
      {-5, -6, -7, -8, -10, -12, -14, -16, -18, -22, -28, -30, -35}},
@@ -138,35 +138,35 @@ inline constexpr std::array<double, 25> kForceStepUpTo = {
      7.88, 8.86, 9.85, 11.03, 12.41, 13.98, 15.75, 17.72, 19.69};
 
 inline constexpr std::array<Row<25>, 5> kForceRows = {{
-    // FN1: from memory over 3.94 up to 4.73 in and over 12.41 up to 19.69 in
+    // FN1: from memory over 3.94 up to 4.73 in; over 12.41 in 36 of 40 limits of FN seen
     {"FN1", {0.25, 0.3, 0.4, 0.4, 0.4, 0.5, 0.5, 0.6, 0.6, 0.7, 0.7, 0.9, 0.9, 1, 1, 1, 1.2, 1.2,
      1.2, 1.2, 1.2, 1.4, 1.4, 1.6, 1.6},
      {0.3, 0.4, 0.5, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.3, 1.4, 1.8, 2, 2.2, 2.5, 2.8, 3, 3.5, 3.5, 4,
       4, 4.5, 5, 6, 6},
      {0.5, 0.6, 0.75, 0.8, 0.9, 1.1, 1.2, 1.3, 1.4, 1.8, 1.9, 2.4, 2.6, 2.9, 3.2, 3.5, 3.8, 4.3,
       4.3, 4.9, 4.9, 5.5, 6.1, 7, 7}},
-    // FN2: from memory over 3.94 up to 4.73 in and over 12.41 up to 19.69 in
+    // FN2: from memory over 3.94 up to 4.73 in; over 12.41 in 36 of 40 limits of FN seen
     {"FN2", {0.4, 0.5, 0.6, 0.7, 0.7, 0.8, 0.8, 1, 1, 1.2, 1.2, 1.4, 1.4, 1.6, 1.6, 1.6, 1.8, 1.8,
      1.8, 2, 2, 2.2, 2.2, 2.5, 2.5},
      {0.6, 0.7, 1, 1.2, 1.2, 1.4, 1.4, 1.8, 1.8, 2, 2.2, 2.8, 3, 3.5, 4, 4.5, 5, 5, 6, 6, 7, 8, 8,
       9, 10},
      {0.85, 1, 1.4, 1.6, 1.6, 1.9, 1.9, 2.4, 2.4, 2.7, 2.9, 3.7, 3.9, 4.5, 5, 5.5, 6.2, 6.2, 7.2,
       7.2, 8.2, 9.4, 9.4, 10.6, 11.6}},
-    // FN3: from memory over 3.94 up to 4.73 in and over 12.41 up to 19.69 in
+    // FN3: from memory over 3.94 up to 4.73 in; over 12.41 in 36 of 40 limits of FN seen
     {"FN3", {kNone, kNone, kNone, kNone, kNone, kNone, 0.8, 1, 1, 1.2, 1.2, 1.4, 1.4, 1.6, 1.6,
      1.6, 1.8, 1.8, 1.8, 2, 2, 2.2, 2.2, 2.5, 2.5},
      {kNone, kNone, kNone, kNone, kNone, kNone, 1.6, 2, 2.2, 2.5, 3, 3.5, 4, 5, 5, 6, 7, 7, 8, 9,
       9, 10, 12, 12, 14},
      {kNone, kNone, kNone, kNone, kNone, kNone, 2.1, 2.6, 2.8, 3.2, 3.7, 4.4, 4.9, 6, 6, 7, 8.2,
       8.2, 9.2, 10.2, 10.2, 11.4, 13.4, 13.6, 15.6}},
-    // FN4: from memory over 3.94 up to 4.73 in and over 12.41 up to 19.69 in
+    // FN4: from memory over 3.94 up to 4.73 in; over 12.41 in 36 of 40 limits of FN seen
     {"FN4", {0.4, 0.5, 0.6, 0.7, 0.7, 0.8, 0.8, 1, 1, 1.2, 1.2, 1.4, 1.4, 1.6, 1.6, 1.6, 1.8, 1.8,
      1.8, 2, 2, 2.2, 2.2, 2.5, 2.5},
      {0.7, 0.9, 1.2, 1.4, 1.4, 1.6, 1.8, 2.5, 2.8, 3.5, 4, 5, 6, 7, 7, 8, 9, 10, 12, 12, 14, 16,
       18, 20, 22},
      {0.95, 1.2, 1.6, 1.8, 1.8, 2.1, 2.3, 3.1, 3.4, 4.2, 4.7, 5.9, 6.9, 8, 8, 9, 10.2, 11.2, 13.2,
       13.2, 15.2, 17.4, 19.4, 21.6, 23.6}},
-    // FN5: from memory over 3.94 up to 4.73 in and over 12.41 up to 19.69 in; in part seen
+    // FN5: from memory over 3.94 up to 4.73 in; over 12.41 in 36 of 40 limits of FN seen
     // over 3.15 up to 3.94 in and over 12.41 up to 19.69 in
     {"FN5", {0.6, 0.7, 0.9, 1, 1, 1.2, 1.2, 1.6, 1.6, 1.8, 1.8, 2.2, 2.2, 2.5, 2.5, 2.5, 2.8, 2.8,
      2.8, 3, 3, 3.5, 3.5, 4, 4},

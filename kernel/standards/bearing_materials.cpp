@@ -20,45 +20,64 @@ constexpr BearingLimits limits(std::optional<double> pressure, std::optional<dou
 }
 
 constexpr std::string_view kAluminiumBronzeNote =
-    "MECHTOOL prints 20 to 30 MPa, 5 to 8 m/s, 12 to 15 MPa m/s; wants a hard shaft";
+    "Chinese handbooks print 20 to 30 MPa, 5 to 8 m/s, 12 to 15 MPa m/s; wants a hard shaft";
 
 // clang-format off
 constexpr std::array<BearingMaterial, 14> kRows = {{
     {"bearing bronze C93200 (SAE 660)", limits(psi(3000), ft_min(750), psi_ft_min(75000)), 260.0,
-     "DIVB (3000 psi, 750 ft/min, 75 000); MOTT16 (75 000)",
-     "temperature ceilings disagree: 260 C (DIVB), 225 C lead bronze (MEDH), 160 C (MIF932); "
-     "RAPID prints 4000 psi"},
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (75 000 psi ft/min); "
+     "pressure and speed: bush makers' tables, memory",
+     "temperature ceilings disagree: 260 C (bush makers), 225 C lead bronze (Carvill, "
+     "Mechanical Engineer's Data Handbook, p. 92); a bush maker prints 4000 psi"},
     {"aluminium bronze C95400", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
-     "DIVB (4000 psi, 225 ft/min, 125 000); MOTT16 (125 000)", kAluminiumBronzeNote},
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (125 000 psi ft/min); "
+     "pressure and speed: bush makers' tables, memory",
+     kAluminiumBronzeNote},
     {"aluminium bronze C95400 TQ50", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
-     "DIVB, as C95400", kAluminiumBronzeNote},
+     "as aluminium bronze C95400", kAluminiumBronzeNote},
     {"manganese bronze C86300", limits(psi(8000), ft_min(225), psi_ft_min(150000)), 204.0,
-     "DIVB (8000 psi, 150 000); MOTT16 C86200 (150 000); speed memory",
-     "DIVB prints 4000 ft/min, RAPID 250: the least stands"},
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (C86200, 150 000 psi "
+     "ft/min); pressure and speed memory",
+     "bush makers print 250 ft/min and 8000 psi: the least stands"},
     {"tin bronze", limits(8.0, 3.0, 15.0), 260.0,
-     "MECHTOOL, ZCuSn5Pb5Zn5; MEDH (260 C)", "ZCuSn10P1 is printed 15 MPa, 10 m/s"},
+     "Pu and others, Mechanical Design (Beijing), table 12-2 (ZCuSn5Pb5Zn5, memory); Carvill, "
+     "Mechanical Engineer's Data Handbook, p. 92 (260 C)", "ZCuSn10P1 is printed 15 MPa, 10 m/s"},
     {"sintered bronze (SAE 841)", limits(psi(2000), ft_min(1200), 0.7), 75.0,
-     "MEDH (0.7 MPa m/s, 75 C); pressure and speed memory",
-     "MOTT16 prints 50 000 psi ft/min (1.75 MPa m/s); MEDH 30 MPa, 7.5 m/s"},
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (0.7 MPa m/s, 75 C); pressure and "
+     "speed memory",
+     "Mott, Machine Elements in Mechanical Design, table 16-1 prints 50 000 psi ft/min (1.75 "
+     "MPa m/s); Carvill 30 MPa, 7.5 m/s"},
     {"grey cast iron A48 class 20", limits(4.0, 2.0, 2.0), 150.0,
-     "MECHTOOL, HT150 to HT250: 4 MPa at 0.5 m/s, 2 at 1, 1 at 2", "light loads without shock"},
+     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250: 4 MPa at 0.5 m/s, "
+     "2 at 1, 1 at 2; memory)",
+     "light loads without shock"},
     {"grey cast iron A48 class 30", limits(4.0, 2.0, 2.0), 150.0,
-     "MECHTOOL, HT150 to HT250: 4 MPa at 0.5 m/s, 2 at 1, 1 at 2", "light loads without shock"},
+     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250: 4 MPa at 0.5 m/s, "
+     "2 at 1, 1 at 2; memory)",
+     "light loads without shock"},
     {"ductile iron A536 65-45-12", limits(12.0, 5.0, 2.5), std::nullopt,
-     "MECHTOOL, QT450-10: 0.5 MPa at 5 m/s (2.5) to 12 MPa at 1 m/s (12)",
+     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT450-10: 0.5 "
+     "MPa at 5 m/s, 12 MPa at 1 m/s; memory)",
      "the product is the lesser of the two printed"},
     {"ductile iron A536 80-55-06", limits(12.0, 5.0, 2.5), std::nullopt,
-     "MECHTOOL, QT500-7: 0.5 MPa at 5 m/s (2.5) to 12 MPa at 1 m/s (12)",
+     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT500-7: 0.5 "
+     "MPa at 5 m/s, 12 MPa at 1 m/s; memory)",
      "the product is the lesser of the two printed; wants a hardened shaft"},
     {"brass C36000 free cutting", limits(10.0, 1.0, 10.0), 200.0,
-     "MECHTOOL, ZCuZn38Mn2Pb2", "stands in: a cast leaded brass, not C36000 itself"},
+     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals "
+     "(ZCuZn38Mn2Pb2; memory)",
+     "stands in: a cast leaded brass, not C36000 itself"},
     {"tin babbitt", limits(5.5, std::nullopt, psi_ft_min(30000)), 150.0,
-     "MEDH (5.5 to 10.3 MPa, 150 C); MOTT16 (30 000)", "the pressure is the lesser printed"},
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (5.5 to 10.3 MPa, 150 C); product: "
+     "Mott, Machine Elements in Mechanical Design, table 16-1 (30 000 psi ft/min)",
+     "the pressure is the lesser printed"},
     {"acetal copolymer (POM-C)", limits(10.0, ft_min(1000), psi_ft_min(3000)), 100.0,
-     "TRIBA5 (10 MPa static, 100 C); speed and product memory, dry", "creeps under steady load"},
+     "Neale, The Tribology Handbook, A5.1 (10 MPa static, 100 C); speed and product memory, dry",
+     "creeps under steady load"},
     {"nylon 6/6", limits(7.0, 2.5, psi_ft_min(3000)), 95.0,
-     "MEDH (7 MPa, 2.5 m/s, 95 C); MOTT16 (3000 psi ft/min)",
-     "MEDH prints 0.875 MPa m/s; swells when wet"},
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (7 MPa, 2.5 m/s, 95 C); product: "
+     "Mott, Machine Elements in Mechanical Design, table 16-1 (3000 psi ft/min)",
+     "Carvill prints 0.875 MPa m/s; swells when wet"},
 }};
 
 constexpr std::array<std::string_view, 9> kJournals = {{
@@ -66,11 +85,12 @@ constexpr std::array<std::string_view, 9> kJournals = {{
     "alloy steel 4140", "alloy steel 4340", "stainless steel 304", "wrought iron", "tool steel",
 }};
 
-// JONES: limits of the shaft in a basic hole at 1 in; classes Z, Y, X.
+// Limits of the shaft in a basic hole at 1 in; classes Z, Y, X.
 constexpr std::array<ClearanceGuide, 5> kGuides = {{
-    {"fine tool work", 0.0007, 0.0012, "JONES, class Z at 1 in"},
-    {"high speed and good average work", 0.0010, 0.0020, "JONES, class Y at 1 in"},
-    {"engine and easy fits", 0.0012, 0.0027, "JONES, class X at 1 in"},
+    {"fine tool work", 0.0007, 0.0012, "Jones, Turning and Boring, 1914, class Z at 1 in"},
+    {"high speed and good average work", 0.0010, 0.0020,
+     "Jones, Turning and Boring, 1914, class Y at 1 in"},
+    {"engine and easy fits", 0.0012, 0.0027, "Jones, Turning and Boring, 1914, class X at 1 in"},
     {"dirty or rough machinery", 0.0020, 0.0030, "common practice, no source"},
     {"slow pins, greased", 0.0020, 0.0040, "common practice, no source"},
 }};
@@ -78,7 +98,9 @@ constexpr std::array<ClearanceGuide, 5> kGuides = {{
 
 constexpr BearingProportions kProportions = [] {
   BearingProportions proportions;
-  proportions.length_source = "0.5 to 2 by 56215233; usual 1, relieve above 1.5: common practice";
+  proportions.length_source =
+      "0.5 to 2, usual 1: Bhandari, Design of Machine Elements, ch. 16 (memory); relieve "
+      "above 1.5: common practice, no source";
   proportions.wall_source = "common practice, no source";
   proportions.groove_source = "common practice, no source";
   return proportions;

@@ -11,7 +11,7 @@ constexpr double kSameSize_mm = 0.001;
 
 constexpr Length mm(double value) { return Length::mm(value); }
 
-// ISO 273:1979: thread, fine, medium, coarse; each row seen in at least one printed table.
+// ISO 273:1979: thread, fine, medium, coarse; each row seen in at least one reprint.
 // clang-format off
 constexpr std::array<ClearanceHole, 35> kHoles = {{
     {mm(1), mm(1.1), mm(1.2), mm(1.3)}, {mm(1.2), mm(1.3), mm(1.4), mm(1.5)},

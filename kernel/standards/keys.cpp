@@ -27,7 +27,8 @@ constexpr InchKey inch(double over, double up_to, double width, double square, d
           rectangular > 0.0 ? std::optional(Length::inch(rectangular)) : std::nullopt};
 }
 
-// DIN 6885-1 table 1 / ISO 773: shaft over, up to, b, h, t1, t2, tolerance of both depths [KEYCAT;
+// DIN 6885-1 table 1 / ISO 773: shaft over, up to, b, h, t1, t2, tolerance of both depths
+// [DIN6885-C;
 // first row KEYDET].
 // clang-format off
 constexpr std::array<ParallelKey, 26> kMetric = {

@@ -49,10 +49,10 @@ TEST(BearingFinding, ConformsWithinEveryLimit) {
   EXPECT_NEAR(number(finding.found, "pressure_speed_mpa_m_s"), 0.078540, kNear);
   EXPECT_NEAR(number(finding.found, "clearance_per_diameter_max_percent"), 0.132, kNear);
   EXPECT_NEAR(number(finding.found, "length_per_diameter_percent"), 80.0, kNear);
-  // 3000 psi, 750 ft/min (DIVB).
+  // 3000 psi, 750 ft/min, as bush makers print.
   EXPECT_NEAR(number(finding.wanted, "pressure_max_mpa"), 20.684, 5e-4);
   EXPECT_NEAR(number(finding.margin, "speed_m_s"), 3.81 - 0.07854, 1e-5);
-  EXPECT_THAT(finding.basis, HasSubstr("DIVB"));
+  EXPECT_THAT(finding.basis, HasSubstr("Mott, Machine Elements in Mechanical Design, table 16-1"));
   EXPECT_THAT(finding.advice, HasSubstr("feed hole"));
   EXPECT_THAT(finding.caution, HasSubstr("local rules"));
 }

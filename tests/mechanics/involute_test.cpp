@@ -33,20 +33,18 @@ TEST_P(InvoluteTable, InverseComesBackToTheAngle) {
   EXPECT_NEAR(involute_inverse(GetParam().involute) / kRadians, GetParam().angle_deg, 2e-3);
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    Print, InvoluteTable,
-    testing::Values(
-        // Involute tables of the handbooks; 20 and 25 degrees also seen in [INVSEEN].
-        Printed{10.0, 0.0017941, 5.1e-8, "from memory"},
-        Printed{14.5, 0.0055448, 5.1e-8, "from memory"},
-        Printed{15.0, 0.0061498, 5.1e-8, "from memory"},
-        Printed{20.0, 0.0149044, 5.1e-8, "INVSEEN, seen"},
-        Printed{20.0, 0.01490438, 5.1e-9, "PSC1, seen"},
-        Printed{21.2990642859, 0.01812609488, 5.1e-11, "PSC2, seen"},
-        Printed{23.8707609654, 0.0259052382, 5.1e-11, "PSC2, seen"},
-        Printed{25.0, 0.0299753, 5.1e-8, "INVSEEN, seen"},
-        Printed{30.0, 0.0537515, 5.1e-8, "from memory"},
-        Printed{45.0, 0.2146018, 5.1e-8, "1 - pi/4, exact"}));
+INSTANTIATE_TEST_SUITE_P(Print, InvoluteTable,
+                         testing::Values(
+                             // Involute tables of the handbooks; 20 degrees also tan 20 - 20 pi/180
+                             // = 0.3639702343 - 0.3490658504.
+                             Printed{10.0, 0.0017941, 5.1e-8, "from memory"},
+                             Printed{14.5, 0.0055448, 5.1e-8, "from memory"},
+                             Printed{15.0, 0.0061498, 5.1e-8, "from memory"},
+                             Printed{20.0, 0.0149044, 5.1e-8, "from memory"},
+                             Printed{20.0, 0.0149043839, 5.1e-11, "by hand"},
+                             Printed{25.0, 0.0299753, 5.1e-8, "from memory"},
+                             Printed{30.0, 0.0537515, 5.1e-8, "from memory"},
+                             Printed{45.0, 0.2146018, 5.1e-8, "1 - pi/4, exact"}));
 
 TEST(Involute, InverseUndoesTheFunctionFromNearZeroToSteepAngles) {
   for (const double angle : {1e-6, 1e-3, 0.0299, 0.0301, 0.1, 0.35, 0.8, 1.2, 1.4}) {

@@ -12,9 +12,9 @@ namespace {
 constexpr double kMpaPerPsi = 0.00689475729;
 constexpr double kNmPerPoundInch = 0.112984829;
 
-TEST(ShaftSection, HollowShaftsAgreeWithTheTextbook) {
-  // Source: [MECM], seen: D 114, d 102: J 5,954,575 mm4, 5 kN m give 47.86 MPa; D 40, d 30: J
-  // 171,805.85 mm4, 50 MPa bear 429,514.53 N mm.
+TEST(ShaftSection, HollowShaftsAreThoseOfTheHandCalculation) {
+  // pi/32 (114^4 - 102^4) = 0.09817477 x 60,652,800 = 5,954,575 mm4; 5e6 x 57/5,954,575 = 47.86
+  // MPa. pi/32 (40^4 - 30^4) = 171,805.85 mm4; 50 x 171,805.85/20 = 429,514.6 N mm.
   const RoundSection tube{114.0, 102.0};
   EXPECT_NEAR(polar_moment_mm4(tube), 5954575.0, 0.5);
   EXPECT_NEAR(nominal_stress(tube, 5000.0, 0.0).torsion_mpa, 47.86, 5e-3);

@@ -76,18 +76,18 @@ TEST_P(PrintedStacks, AreMetWithinTheRoundingOfThePrint) {
 
 INSTANTIATE_TEST_SUITE_P(Printed, PrintedStacks, testing::ValuesIn(printed()));
 
-// A length that warms; the printed change of it.
-struct PrintedExpansion {
-  const char* source;
+// A length that warms and how much longer it gets.
+struct WarmedLength {
+  const char* name;
   double length = 0.0, expansion = 0.0, warmer = 0.0, longer = 0.0, rounding = 0.0;
 };
 
-void PrintTo(const PrintedExpansion& expansion, std::ostream* out) { *out << expansion.source; }
+void PrintTo(const WarmedLength& row, std::ostream* out) { *out << row.name; }
 
-class PrintedExpansions : public testing::TestWithParam<PrintedExpansion> {};
+class WarmedLengths : public testing::TestWithParam<WarmedLength> {};
 
-TEST_P(PrintedExpansions, AreMetWithinTheRoundingOfThePrint) {
-  const PrintedExpansion& printed = GetParam();
+TEST_P(WarmedLengths, GrowByTheirExpansion) {
+  const WarmedLength& printed = GetParam();
   const Length length = Length::inch(printed.length);
   const std::vector<StackDimension> warm = warmed(std::vector<StackDimension>{{"bar",
                                                                                length,
@@ -99,12 +99,12 @@ TEST_P(PrintedExpansions, AreMetWithinTheRoundingOfThePrint) {
   EXPECT_NEAR((warm.front().limits.upper - length).in_inch(), printed.longer, printed.rounding);
 }
 
-// STACK-T1 (seen): 24 in of aluminium, 13.0e-6 /F, by 130 F: 0.0406 in longer.
-// STACK-T2 (seen): 0.07003 long, 2.4e-5 /C; 0.00003 of it are 17.849 C.
-INSTANTIATE_TEST_SUITE_P(
-    Printed, PrintedExpansions,
-    testing::Values(PrintedExpansion{"STACK-T1", 24.0, 13.0e-6, 130.0, 0.0406, 0.5e-4},
-                    PrintedExpansion{"STACK-T2", 0.07003, 2.4e-5, 17.849, 0.00003, 0.5e-8}));
+// By hand: 24 x 13.0e-6 x 130 = 0.04056; 0.07003 x 2.4e-5 x 17.849 = 0.0000299992.
+INSTANTIATE_TEST_SUITE_P(ByHand, WarmedLengths,
+                         testing::Values(WarmedLength{"24 in of aluminium by 130 F", 24.0, 13.0e-6,
+                                                      130.0, 0.04056, 1e-9},
+                                         WarmedLength{"a small shaft", 0.07003, 2.4e-5, 17.849,
+                                                      0.0000299992, 0.5e-10}));
 
 }  // namespace
 }  // namespace spotblue

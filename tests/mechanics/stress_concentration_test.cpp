@@ -12,7 +12,7 @@ namespace {
 
 TEST(ShoulderFactor, AgreesWithEveryRowOfTheTable) {
   // Source: tests/reference/kt_stepped_shaft.csv, worked apart from this code from the published
-  // coefficients [KTP], [KTR].
+  // coefficients [PETERSON], [ROARK].
   for (const auto& row : test::read_reference("kt_stepped_shaft.csv")) {
     const SteppedShaft step{test::number(row, "D_mm"), test::number(row, "d_mm"),
                             test::number(row, "r_mm")};
@@ -33,8 +33,8 @@ TEST(ShoulderFactor, AgreesWithEveryRowOfTheTable) {
 }
 
 TEST(ShoulderFactor, InBendingAgreesWithAWorkedExampleReadFromTheChart) {
-  // Source: [KTSHIG], question seen, answer from memory: D 38, d 32, r 3: Kt 1.65 from the chart,
-  // which can be read to some 2 %.
+  // Source: [SHIG], rotating shaft with a shoulder, from memory: D 38, d 32, r 3: Kt 1.65 from the
+  // chart, which can be read to some 2 %.
   const SteppedShaft step{38.0, 32.0, 3.0};
   EXPECT_NEAR(shoulder_factor(step, ShaftLoad::bending).factor.value(), 1.65, 0.02 * 1.65);
   EXPECT_NEAR(shoulder_bending_factor_roark(step).factor.value(), 1.65, 0.01 * 1.65);
@@ -80,7 +80,7 @@ TEST(ShoulderFactor, AStepTheWrongWayIsRefused) {
 }
 
 TEST(KeyseatFactor, AgreesWithTheWorkedFit) {
-  // Source: gears_keys.md section 5, worked apart from this code: r/d 0.02: 2.200 and 2.617; 1/48
+  // Worked apart from this code by the fit of the header: r/d 0.02: 2.200 and 2.617; 1/48
   // (as 0.0208): 2.172 and 2.594; 0.01: 2.879 and 3.177; 0.04: 1.825 and 2.298.
   EXPECT_NEAR(keyseat_factor(50.0, 1.0, ShaftLoad::bending).factor.value(), 2.200, 5.1e-4);
   EXPECT_NEAR(keyseat_factor(50.0, 1.0, ShaftLoad::torsion).factor.value(), 2.617, 6e-4);
@@ -98,8 +98,8 @@ TEST(KeyseatFactor, IsNotGivenBeyondThePublishedRadii) {
 }
 
 TEST(FirstPassFactor, AgreesWithThePrint) {
-  // Source: [SHIGSM], seen: end-milled keyseat Kt 2.2 and Kts 3.0; the later editions' 2.14 from
-  // memory.
+  // Source: [SHIGSM] ch. 7, seen: end-milled keyseat Kt 2.2 and Kts 3.0; the later editions' 2.14
+  // from memory.
   EXPECT_NEAR(first_pass_factor(ShaftNotch::end_milled_keyseat, ShaftLoad::bending).factor.value(),
               2.2, 0.07);
   EXPECT_EQ(first_pass_factor(ShaftNotch::end_milled_keyseat, ShaftLoad::torsion).factor.value(),

@@ -31,22 +31,21 @@ TEST_P(WorkedCollar, HasThePrintedTorque) {
   EXPECT_NEAR(row.friction * row.thrust_n * radius.in_mm() / 1000.0, row.torque_nm, row.within_nm);
 }
 
-// EMTUT: power of the ship's collars 43.98 kW at 100 rpm = 4199.8 N m; its power of the foot step
-// (523.5 W) and of the worn collars (43.98 kW too) are misprints and left out.
+// By hand: 0.05 x 20 kN x 2/3 x 75 mm = 50 N m; 0.15 x 120 kN x 2/3 (0.3^3 - 0.15^3)/(0.3^2 -
+// 0.15^2) = 18 000 N x 2/3 x 0.35 m = 4200 N m.
 INSTANTIATE_TEST_SUITE_P(
     Printed, WorkedCollar,
     ::testing::Values(
-        WorkedTorque{"EMTUT Q1", Face::fresh, 0, 150, 20000, 0.05, 50, 0.05},
-        WorkedTorque{"EMTUT Q2", Face::fresh, 300, 600, 120000, 0.15,
-                     43980.0 / (2.0 * std::numbers::pi * 100.0 / 60.0), 1.0},
+        WorkedTorque{"by hand, foot step", Face::fresh, 0, 150, 20000, 0.05, 50, 0.05},
+        WorkedTorque{"by hand, collars", Face::fresh, 300, 600, 120000, 0.15, 4200, 1e-6},
         WorkedTorque{"Khurmi, Theory of Machines, ship's thrust shaft, uniform pressure (memory)",
                      Face::fresh, 300, 600, 100000, 0.12, 2800, 0.5},
         WorkedTorque{"Khurmi, the same, uniform wear (memory)", Face::worn, 300, 600, 100000, 0.12,
                      2700, 0.5}));
 
-// FILOCOL: collars 400 outside on a 250 shaft, 150 kN at 350 kPa: Ro3 - Ri3 = 0.006047 m3, Ro2 -
+// By hand: collars 400 outside on a 250 shaft, 150 kN at 350 kPa: Ro3 - Ri3 = 0.006047 m3, Ro2 -
 // Ri2 = 0.024375 m2, six collars.
-TEST(ThrustFace, PrintedCollarsAreSix) {
+TEST(ThrustFace, CollarsOfTheHandCalculationAreSix) {
   const ThrustRing ring{250_mm, 400_mm};
   EXPECT_NEAR(full_area_mm2(ring), std::numbers::pi * 0.024375e6, 1.0);
   EXPECT_EQ(std::ceil(150e3 / (0.35 * full_area_mm2(ring))), 6.0);

@@ -61,6 +61,17 @@ INSTANTIATE_TEST_SUITE_P(Class, PublishedB4_1,
                          testing::ValuesIn(distinct(read_reference("ansi_b41_fits.csv"), "class")),
                          [](const auto& row) { return row.param; });
 
+TEST(B4_1, TheRunningFitWorkedInATextbookIsMet) {
+  // Source: [MOTT] example 13-1, p. 584, seen: 2 in RC5: hole to 2.0018, shaft 1.9963 to 1.9975,
+  // clearance 0.0025 to 0.0055 in.
+  const Fit got = b4_1_fit(Length::inch(2.0), "RC5");
+  EXPECT_NEAR(got.hole.upper.in_inch(), 2.0018, 1e-9);
+  EXPECT_NEAR(got.shaft.lower.in_inch(), 1.9963, 1e-9);
+  EXPECT_NEAR(got.shaft.upper.in_inch(), 1.9975, 1e-9);
+  EXPECT_NEAR(got.least_clearance.in_inch(), 0.0025, 1e-9);
+  EXPECT_NEAR(got.greatest_clearance.in_inch(), 0.0055, 1e-9);
+}
+
 struct Refusal {
   const char* name;
   double nominal_in;

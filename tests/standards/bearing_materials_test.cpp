@@ -42,9 +42,10 @@ TEST_P(PrintedBearingLimits, AreMet) {
 
 INSTANTIATE_TEST_SUITE_P(
     Tables, PrintedBearingLimits,
-    ::testing::Values(PrintedLimits{"C93200", 3000, 750, 75000, "DIVB"},
-                      PrintedLimits{"C95400", 4000, 225, 125000, "DIVB"},
-                      PrintedLimits{"manganese bronze C86300", 8000, 0, 150000, "DIVB"},
+    ::testing::Values(PrintedLimits{"C93200", 3000, 750, 75000, "memory; product MOTT16"},
+                      PrintedLimits{"C95400", 4000, 225, 125000, "memory; product MOTT16"},
+                      PrintedLimits{"manganese bronze C86300", 8000, 0, 150000,
+                                    "memory; product MOTT16"},
                       PrintedLimits{"tin babbitt", 0, 0, 30000, "MOTT16"},
                       PrintedLimits{"nylon", 0, 0, 3000, "MOTT16"},
                       PrintedLimits{"sintered bronze (SAE 841)", 2000, 1200, 0, "memory"}));
@@ -81,17 +82,17 @@ INSTANTIATE_TEST_SUITE_P(
     ::testing::Values(PrintedMetric{"C93200", 0, 0, 2.625, 1e-3, "MOTT16"},
                       PrintedMetric{"C95400", 0, 0, 4.375, 1e-3, "MOTT16"},
                       PrintedMetric{"manganese bronze C86300", 0, 0, 5.25, 1e-3, "MOTT16"},
-                      PrintedMetric{"tin babbitt", 5.5, 0, 1.05, 1e-3, "MEDH, MOTT16"},
-                      PrintedMetric{"nylon 6/6", 7, 2.5, 0.105, 1e-3, "MEDH, MOTT16"},
-                      PrintedMetric{"sintered bronze (SAE 841)", 0, 0, 0.7, 0, "MEDH"},
-                      PrintedMetric{"tin bronze", 8, 3, 15, 0, "MECHTOOL"},
-                      PrintedMetric{"grey iron", 4, 2, 2, 0, "MECHTOOL"},
-                      PrintedMetric{"ductile iron", 12, 5, 2.5, 0, "MECHTOOL"},
-                      PrintedMetric{"brass", 10, 1, 10, 0, "MECHTOOL"},
-                      PrintedMetric{"acetal", 10, 0, 0, 0, "TRIBA5"}));
+                      PrintedMetric{"tin babbitt", 5.5, 0, 1.05, 1e-3, "CARVILL, MOTT16"},
+                      PrintedMetric{"nylon 6/6", 7, 2.5, 0.105, 1e-3, "CARVILL, MOTT16"},
+                      PrintedMetric{"sintered bronze (SAE 841)", 0, 0, 0.7, 0, "CARVILL"},
+                      PrintedMetric{"tin bronze", 8, 3, 15, 0, "PU, memory"},
+                      PrintedMetric{"grey iron", 4, 2, 2, 0, "PU, memory"},
+                      PrintedMetric{"ductile iron", 12, 5, 2.5, 0, "CHENG, memory"},
+                      PrintedMetric{"brass", 10, 1, 10, 0, "CHENG, memory"},
+                      PrintedMetric{"acetal", 10, 0, 0, 0, "NEALE"}));
 
 TEST(BearingMaterials, GreyIronsPrintedPairsAllKeepItsProduct) {
-  // MECHTOOL: 4 MPa at 0.5 m/s, 2 MPa at 1 m/s, 1 MPa at 2 m/s.
+  // [PU], from memory: 4 MPa at 0.5 m/s, 2 MPa at 1 m/s, 1 MPa at 2 m/s.
   const BearingLimits& iron = find_bearing_material("cast iron")->limits;
   for (const auto& [pressure, speed] : {std::pair{4.0, 0.5}, {2.0, 1.0}, {1.0, 2.0}}) {
     EXPECT_LE(pressure, iron.pressure_mpa.value());

@@ -15,7 +15,7 @@ using test::CsvRow;
 using test::number;
 using test::read_reference;
 
-// One printed cell; source in the file (GENTOL, seen). Table 2 has no upper end: 1000 stands for
+// One printed cell; source in the file (ISO2768). Table 2 has no upper end: 1000 stands for
 // it.
 struct PrintedTolerance {
   int table = 1;

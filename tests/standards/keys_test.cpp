@@ -18,7 +18,7 @@ using test::read_reference;
 
 constexpr double kExact_mm = 1e-9;
 
-// Source: keys_din6885_parallel.csv [KEYCAT, KEYDET]; widths N9, P9, JS9 printed there in um.
+// Source: keys_din6885_parallel.csv [DIN6885-C, DIN6885-P]; widths N9, P9, JS9 printed there in um.
 void check_metric(const CsvRow& row, Length shaft) {
   const ParallelKey key = parallel_key(shaft);
   EXPECT_NEAR(key.width.in_mm(), number(row, "key_b_mm"), kExact_mm);

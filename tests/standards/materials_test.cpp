@@ -40,7 +40,7 @@ TEST(Materials, GreyIronHasATensileStrengthInPlaceOfAYield) {
   const Material* const iron = find_material("grey iron");
   ASSERT_NE(iron, nullptr);
   EXPECT_FALSE(iron->yield_mpa.has_value());
-  EXPECT_EQ(iron->tensile_strength_mpa, 138.0);  // [PHIL-D1b], A48 class 20
+  EXPECT_EQ(iron->tensile_strength_mpa, 138.0);  // [PHILPOT], A48 class 20
 }
 
 TEST(Materials, EachHasAStrengthAndASource) {

@@ -28,7 +28,7 @@ def dimension(signed_mm: float, half_mm: float) -> mechanics.StackDimension:
 
 
 def loop() -> list[mechanics.StackDimension]:
-    # stack_examples.csv [STACK-MD], inch: gap 0.020 +- 0.018.
+    # stack_examples.csv [SHIG-BLOCKS], inch: gap 0.020 +- 0.018.
     sizes = [(6.52, 0.01), (-1.5, 0.001), (-2.0, 0.003), (-3.0, 0.004)]
     return [dimension(size, half) for size, half in sizes]
 

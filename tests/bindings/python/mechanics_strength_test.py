@@ -53,7 +53,7 @@ class Elastic(unittest.TestCase):
         found = standards.find_material("carbon steel A36")
         assert found is not None
         elastic = mechanics.elastic_of(found)
-        # materials.csv [PHIL-D1b]: E 200 GPa, 11.7e-6, yield 250 MPa.
+        # materials.csv [PHILPOT]: E 200 GPa, 11.7e-6, yield 250 MPa.
         self.assertAlmostEqual(elastic.youngs_modulus_mpa, 200000.0)
         self.assertAlmostEqual(elastic.expansion_per_k, 11.7e-6)
         self.assertEqual(elastic.yield_mpa, 250.0)
@@ -228,7 +228,7 @@ class Sections(unittest.TestCase):
         self.assertAlmostEqual(mechanics.corner_over_fillet_mm(1.0, 1.5), -0.5)
 
     def test_stress_concentration_is_that_of_the_published_curves(self) -> None:
-        # kt_stepped_shaft.csv, D 60, d 50, r 5: bending 1.666 [KTP], 1.639 [KTR], torsion 1.357.
+        # kt_stepped_shaft.csv, D 60, d 50, r 5: bending 1.666 [PETERSON], 1.639 [ROARK], torsion 1.357.
         step = mechanics.SteppedShaft(larger_mm=60.0, smaller_mm=50.0, fillet_mm=5.0)
         bending = mechanics.shoulder_factor(step, mechanics.ShaftLoad.BENDING).factor
         torsion = mechanics.shoulder_factor(step, mechanics.ShaftLoad.TORSION).factor

@@ -236,13 +236,13 @@ class Materials(unittest.TestCase):
     def test_materials_are_those_printed(self) -> None:
         self.assertIn("grey iron", standards.material_names())
         found = {(row.name, row.condition): row for row in standards.materials()}
-        # materials.csv [PHIL-D1b]: carbon steel 1020, cold rolled, E 207 GPa, yield 427 MPa.
+        # materials.csv [PHILPOT]: carbon steel 1020, cold rolled, E 207 GPa, yield 427 MPa.
         steel = found["carbon steel 1020", "cold rolled"]
         self.assertEqual((steel.youngs_modulus_gpa, steel.yield_mpa), (207.0, 427.0))
         self.assertIsNone(standards.find_material("unobtainable"))
 
     def test_bearing_limits_are_those_printed(self) -> None:
-        # [DIVB]: C93200 bears 3000 psi.
+        # As bush makers print, from memory: C93200 bears 3000 psi.
         bronze = standards.find_bearing_material("C93200")
         assert bronze is not None and bronze.limits.pressure_mpa is not None
         self.assertAlmostEqual(bronze.limits.pressure_mpa / PSI, 3000, delta=0.003)

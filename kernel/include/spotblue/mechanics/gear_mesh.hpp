@@ -56,7 +56,7 @@ struct GearMesh {
 ///   normal backlash = backlash cos(aw) cos(base helix)
 ///   path = sqrt(ra1^2 - rb1^2) + sqrt(ra2^2 - rb2^2) - a sin(aw)
 ///   overlap ratio = face sin(helix) / (pi m_n)
-/// Source: ISO 21771:2007, 5 (from memory); [GNB] seen; the derivative worked here.
+/// Source: ISO 21771:2007, 5 (from memory); the derivative worked here.
 /// True teeth: pitch error, runout and bent shafts take from the backlash what no formula here
 /// knows. Turn the pair by hand through a whole turn of the wheel.
 /// Checked by: tests/mechanics/gear_mesh_test.cpp.
@@ -70,10 +70,9 @@ struct GearMesh {
 /// Least backlash recommended, square to the flanks, mm.
 struct LeastBacklash {
   /// (2/3) (0.06 + 0.0005 a + 0.03 m_n): ISO/TR 10064-2 annex A, industrial drives in ferrous
-  /// housings below 15 m/s at the pitch line. From memory. [GEARWEB], seen, prints 0.06 m for the
-  /// constant 0.06; taken as a slip, since the table that goes with it fits the constant.
+  /// housings below 15 m/s at the pitch line. From memory.
   double iso_mm = 0.0;
-  /// 0.06 + 0.0005 a + 0.03 m_n: the form of AGMA 2002-B88, seen in [GEARWEB].
+  /// 0.06 + 0.0005 a + 0.03 m_n: the form of AGMA 2002-B88. From memory.
   double agma_mm = 0.0;
 };
 /// @throws Error bad_input unless both are > 0.

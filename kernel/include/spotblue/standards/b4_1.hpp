@@ -4,7 +4,7 @@
 /// LT6 and LN1 to LN3, force FN1 to FN5, for basic sizes over 0 up to 19.69 in.
 ///
 /// Source: ANSI B4.1-1967 (R1999), tables 1 to 5, as printed in handbooks;
-/// kernel/standards/b4_1_tables.hpp says which rows are from memory (LC1 to LC5 among them).
+/// kernel/standards/b4_1_tables.hpp says which rows are from memory (all of LC among them).
 /// Checked by: tests/standards/b4_1_test.cpp, every row of tests/reference/ansi_b41_fits.csv.
 
 #include <string_view>

@@ -5,7 +5,7 @@
 ///
 /// The limits serve to compare and to warn: they are printed for a clean, oiled or greased bearing
 /// in line with a smooth steel shaft, and printed tables disagree. Where they do, the lesser stands
-/// here and `note` says what else is printed. Source keys as in tests/reference/SOURCES.md.
+/// here and `note` says what else is printed. Sources in full: tests/reference/SOURCES.md.
 /// Checked by: tests/standards/bearing_materials_test.cpp, the printed rows.
 
 #include <optional>

@@ -2,8 +2,8 @@
 /// @file
 /// Clearance holes for bolts and screws M1 to M64.
 ///
-/// Source: ISO 273:1979, table, series fine (H12), medium (H13) and coarse (H14); seen in the
-/// printed tables named in tests/reference/SOURCES.md.
+/// Source: ISO 273:1979, table, series fine (H12), medium (H13) and coarse (H14); seen in
+/// reprints of the table only.
 /// Checked by: tests/standards/clearance_holes_test.cpp.
 
 #include <optional>

@@ -3,7 +3,7 @@
 /// General tolerances for lengths that a drawing gives without limits of their own.
 ///
 /// Source: ISO 2768-1:1989, clause 4, table 1 (linear dimensions) and table 2 (external radii and
-/// chamfer heights); seen in the printed tables that tests/reference/SOURCES.md names GENTOL.
+/// chamfer heights); seen in reprints of the tables only.
 /// Checked by: tests/standards/iso2768_test.cpp, every row of tests/reference/iso2768_1.csv.
 
 #include <array>

@@ -3,8 +3,9 @@
 /// Parallel keys and their keyseats by shaft diameter, metric (ISO 773 / DIN 6885-1) and inch
 /// (ASME B17.1).
 ///
-/// Sources: ISO/R 773:1969 and DIN 6885-1:1968 as printed in catalogues (keys KEYCAT, KEYDET of
-/// tests/reference/SOURCES.md); ASME B17.1-1967 sizes from SHOPREF, tolerances from memory.
+/// Sources: ISO/R 773:1969 and DIN 6885-1:1968 as printed in catalogues (DIN6885-C and
+/// DIN6885-P of tests/reference/SOURCES.md); ASME B17.1-1967 sizes from the Shop Reference for
+/// Students and Apprentices, 2nd ed., table 1, tolerances from memory.
 /// Checked by: tests/standards/keys_test.cpp, every row of tests/reference/keys_*.csv.
 
 #include <optional>

@@ -5,7 +5,7 @@
 ///
 /// Values are typical or specified minimum values as the source says: they serve to compare and to
 /// warn, not to prove strength. Old castings and unmarked bar may be far below them; where someone
-/// could be hurt, use a certificate or a test piece. Source keys as in tests/reference/SOURCES.md.
+/// could be hurt, use a certificate or a test piece. Sources in full: tests/reference/SOURCES.md.
 /// Checked by: tests/standards/materials_test.cpp, every row of tests/reference/materials.csv.
 
 #include <optional>
