@@ -1,0 +1,52 @@
+"""The version stands in CMakeLists.txt and heads CHANGELOG.md; everything else is told it."""
+
+import re
+import unittest
+from pathlib import Path
+
+TOP = Path(__file__).resolve().parents[2]
+VERSION = re.search(r"project\(spotblue VERSION ([\d.]+)", (TOP / "CMakeLists.txt").read_text())[1]
+PLACES = {"CMakeLists.txt", "CHANGELOG.md"}
+# setuptools wants a version before CMake has run; it must be the same one.
+MAY_REPEAT = {"bindings/python/pyproject.toml"}
+SKIPPED = {".git", "__pycache__", "out", "node_modules"}
+
+
+def texts():
+    for path in sorted(TOP.rglob("*")):
+        inside = path.relative_to(TOP)
+        generated = inside.parts[0].startswith("build") or SKIPPED & set(inside.parts)
+        if path.is_file() and not generated:
+            yield inside.as_posix(), path.read_text(errors="replace")
+
+
+def says(text, version):
+    return re.search(rf"(?<![\d.]){re.escape(version)}(?![\d.]*\d)", text) is not None
+
+
+class Version(unittest.TestCase):
+    def StandsInOnePlace(self):
+        found = [name for name, text in texts() if says(text, VERSION)]
+        self.assertEqual([name for name in found if name not in PLACES | MAY_REPEAT], [])
+
+    def HeadsTheListOfChanges(self):
+        headings = re.findall(r"^## (\S+)", (TOP / "CHANGELOG.md").read_text(), re.MULTILINE)
+        self.assertEqual(headings[0], VERSION)
+
+    def OfThePythonPackageIsTheSame(self):
+        text = (TOP / "bindings/python/pyproject.toml").read_text()
+        written = re.search(r'^version = "([^"]+)"', text, re.MULTILINE)
+        self.assertTrue(written is None or written[1] == VERSION)
+
+
+class Changes(unittest.TestCase):
+    def ComeAsBreakingAddedAndFixed(self):
+        text = (TOP / "CHANGELOG.md").read_text()
+        for release in re.split(r"^## ", text, flags=re.MULTILINE)[1:]:
+            with self.subTest(release=release.splitlines()[0]):
+                sections = re.findall(r"^### (.+)$", release, re.MULTILINE)
+                self.assertEqual(sections, ["Breaking", "Added", "Fixed"])
+
+
+if __name__ == "__main__":
+    unittest.main()
