@@ -30,9 +30,9 @@ inline std::vector<std::string> csv_cells(const std::string& line) {
   return cells;
 }
 
-/// All rows of SPOTBLUE_REFERENCE/name. Throws when the file is missing, empty or ragged, so that
-/// no table test can pass on nothing.
-inline std::vector<CsvRow> read_reference(const std::string& name) {
+/// All rows of the file. Throws when it is missing, empty or ragged, so that no table test can pass
+/// on nothing.
+inline std::vector<CsvRow> csv_rows(const std::string& name) {
   std::ifstream file(std::filesystem::path(SPOTBLUE_REFERENCE) / name);
   std::string line;
   if (!std::getline(file, line)) {
@@ -57,6 +57,13 @@ inline std::vector<CsvRow> read_reference(const std::string& name) {
     throw std::runtime_error("tests/reference/" + name + " holds no rows");
   }
   return rows;
+}
+
+/// All rows of SPOTBLUE_REFERENCE/name, read once: tables are asked for a row at a time.
+inline const std::vector<CsvRow>& read_reference(const std::string& name) {
+  static std::map<std::string, std::vector<CsvRow>> files;
+  const auto known = files.find(name);
+  return known != files.end() ? known->second : files.emplace(name, csv_rows(name)).first->second;
 }
 
 /// A cell as a number; throws when it is none.
