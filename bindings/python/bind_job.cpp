@@ -4,6 +4,7 @@
 #include "bind_job_entries.hpp"
 #include "record_fields.hpp"
 #include "spotblue/job/feature_name.hpp"
+#include "spotblue/job/job.hpp"
 #include "view.hpp"
 
 namespace spotblue::python {
