@@ -18,6 +18,10 @@ constexpr std::array<std::string_view, 20> kGrades{"01", "0",  "1",  "2",  "3", 
                                                    "6",  "7",  "8",  "9",  "10", "11", "12",
                                                    "13", "14", "15", "16", "17", "18"};
 
+// Versions of Open CASCADE whose writer was seen to write H7 with grade 9: its sources of 7.5.0 to
+// 8.0.1, and files of 7.6.3 and 7.8.1.
+constexpr std::array<std::string_view, 6> kKnownFaulty{"7.5", "7.6", "7.7", "7.8", "7.9", "8.0"};
+
 std::string without_blanks(std::string_view text) {
   const auto first = text.find_first_not_of(" \t");
   const auto last = text.find_last_not_of(" \t");
@@ -111,9 +115,11 @@ Writer writer_of(std::string_view preprocessor_version) {
   if (!preprocessor_version.starts_with(kKernel)) {
     return Writer::other;
   }
-  return preprocessor_version.substr(kKernel.size()).starts_with("7.6")
-             ? Writer::kernel_with_known_fault
-             : Writer::kernel_perhaps_at_fault;
+  // "7.6" of "7.6.3" and of "7.6": the maintenance release is no part of what is known.
+  const std::string_view version = preprocessor_version.substr(kKernel.size());
+  const auto end = version.find_first_not_of("0123456789", version.find('.') + 1);
+  const bool known = std::ranges::find(kKnownFaulty, version.substr(0, end)) != kKnownFaulty.end();
+  return known ? Writer::kernel_with_known_fault : Writer::kernel_perhaps_at_fault;
 }
 
 ClassReading read_class(const ClassText& text, Writer writer) {

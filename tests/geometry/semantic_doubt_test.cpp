@@ -61,10 +61,26 @@ INSTANTIATE_TEST_SUITE_P(
                     ClassCase{{"H", "hole", "9", ""}, kMaybe, "", "cannot be told"}));
 
 TEST(WriterOfFile, IsTheKernelByItsHeaderOnly) {
-  EXPECT_EQ(writer_of("Open CASCADE STEP processor 7.6"), kFaulty);
   EXPECT_EQ(writer_of("Open CASCADE STEP processor 6.8"), kMaybe);
   EXPECT_EQ(writer_of("another writer 7.6"), kOther);
   EXPECT_EQ(writer_of(""), kOther);
+}
+
+class KnownWriter : public testing::TestWithParam<const char*> {};
+
+TEST_P(KnownWriter, IsAtFaultInEachOfItsReleases) {
+  const std::string version = std::string("Open CASCADE STEP processor ") + GetParam();
+  EXPECT_EQ(writer_of(version), kFaulty);
+  EXPECT_EQ(writer_of(version + ".1"), kFaulty);
+}
+
+INSTANTIATE_TEST_SUITE_P(Versions, KnownWriter,
+                         testing::Values("7.5", "7.6", "7.7", "7.8", "7.9", "8.0"));
+
+TEST(WriterOfFile, IsInDoubtForVersionsThatNobodyHasLookedAt) {
+  for (const char* const version : {"7.4", "7.4.0", "7.50", "7.10", "8.1", "8", "8.", "9.0", ""}) {
+    EXPECT_EQ(writer_of(std::string("Open CASCADE STEP processor ") + version), kMaybe) << version;
+  }
 }
 
 // A plate with one bore of 20 H7, its text changed.

@@ -192,6 +192,30 @@ TEST(KernelWrites, GradesTwoTooHighWhichAreReadRightWithANote) {
   EXPECT_TRUE(test::noted(model, "two too high"));
 }
 
+// The pin's class where the header names this version of the writer.
+SemanticSize pin_written_by(const std::string& version) {
+  const Folder folder;
+  std::string text = test::text_of(kernel_writes(folder));
+  const std::string name = "'Open CASCADE STEP processor ";
+  const auto begin = text.find(name) + name.size();
+  text.replace(begin, text.find('\'', begin) - begin, version);
+  const Model model = test::read_whole(folder.write("changed.step", text));
+  EXPECT_EQ(model.semantic_sizes.size(), 1U);
+  return model.semantic_sizes.at(0);
+}
+
+TEST(KernelWrites, GradesThatArePutRightForEveryKnownVersion) {
+  for (const char* const version : {"7.5", "7.6", "7.7", "7.8", "7.9", "8.0"}) {
+    EXPECT_EQ(pin_written_by(version).tolerance_class, "s6") << version;
+  }
+}
+
+TEST(KernelWrites, GradesThatStayInDoubtForAVersionToCome) {
+  const SemanticSize size = pin_written_by("8.1");
+  EXPECT_EQ(size.tolerance_class, "");
+  EXPECT_THAT(size.doubt, testing::HasSubstr("cannot be told"));
+}
+
 TEST(KernelWrites, GradesThatArePutRightInACopyWithMoreSizes) {
   const Folder folder;
   const auto file = kernel_writes(folder);
