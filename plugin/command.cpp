@@ -3,14 +3,13 @@
 #include <fmt/format.h>
 
 #include <Draw_Interpretor.hxx>
-#include <Standard_Failure.hxx>
-#include <Standard_Type.hxx>
 #include <algorithm>
 #include <cctype>
 #include <exception>
 #include <nlohmann/json.hpp>
 #include <utility>
 
+#include "geometry/occt_versions.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "tcl_value.hpp"
 
@@ -108,9 +107,9 @@ int run(Draw_Interpretor& interpreter, const Command& command, int count, const 
     Tcl_SetObjResult(interpreter.Interp(), result.get());
     return 0;
   } catch (const Standard_Failure& failure) {
-    return fail(interpreter, command,
-                fmt::format("the kernel failed: {} {}", failure.DynamicType()->Name(),
-                            failure.GetMessageString()));
+    return fail(
+        interpreter, command,
+        fmt::format("the kernel failed: {} {}", occt::kind_of(failure), occt::words_of(failure)));
   } catch (const std::exception& failure) {
     return fail(interpreter, command, failure.what());
   }

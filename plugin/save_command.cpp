@@ -6,6 +6,7 @@
 #include <Interface_Static.hxx>
 #include <Message.hxx>
 #include <Message_Messenger.hxx>
+#include <Message_SequenceOfPrinters.hxx>
 #include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
@@ -19,6 +20,7 @@
 
 #include "commands.hpp"
 #include "document_sizes.hpp"
+#include "geometry/occt_versions.hpp"
 #include "step_mending.hpp"
 
 namespace spotblue::plugin {
@@ -109,6 +111,7 @@ Json save_command(const Arguments& arguments) {
   const Setting schema("write.step.schema", "AP242DIS");
   const Setting unit("write.step.unit", "MM");  // the writer scales shapes, but no sizes, to inches
   STEPCAFControl_Writer writer;
+  occt::write_lengths_in(writer.Writer().WS(), 1.0);
   writer.SetColorMode(Standard_True);
   writer.SetNameMode(Standard_True);
   writer.SetLayerMode(Standard_True);

@@ -8,9 +8,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include <Standard_Failure.hxx>
 #include <Standard_OutOfMemory.hxx>
-#include <Standard_Type.hxx>
 #include <algorithm>
 #include <array>
 #include <cerrno>
@@ -29,6 +27,7 @@
 #include <vector>
 
 #include "base/logger.hpp"
+#include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -281,7 +280,7 @@ Contained run_here(const std::function<std::string()>& work) {
   } catch (const Standard_OutOfMemory&) {
     return {Contained::End::out_of_memory, {}, kAllUsed};
   } catch (const Standard_Failure& failure) {
-    return failed(fmt::format("{}: {}", failure.DynamicType()->Name(), failure.GetMessageString()));
+    return failed(fmt::format("{}: {}", occt::kind_of(failure), occt::words_of(failure)));
   } catch (const std::bad_alloc&) {
     return {Contained::End::out_of_memory, {}, kAllUsed};
   } catch (const Error& error) {

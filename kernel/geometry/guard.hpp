@@ -1,12 +1,11 @@
 #pragma once
 // The one door to the CAD kernel: its exceptions come out as ours.
 
-#include <Standard_Failure.hxx>
-#include <Standard_Type.hxx>
 #include <string>
 #include <string_view>
 #include <utility>
 
+#include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -18,11 +17,11 @@ auto guarded(std::string_view doing, Action&& action) {
   try {
     return std::forward<Action>(action)();
   } catch (const Standard_Failure& failure) {
-    const char* words = failure.GetMessageString();
+    const std::string words = occt::words_of(failure);
     std::string text = "the CAD kernel failed: ";
-    text += failure.DynamicType()->Name();
-    if (words != nullptr && *words != '\0') {
-      text += std::string(" (") + words + ")";
+    text += occt::kind_of(failure);
+    if (!words.empty()) {
+      text += " (" + words + ")";
     }
     throw Error(ErrorCode::kernel_failure, {"", std::string(doing)}, text,
                 "check the sizes there; report it with the file if they are sound");

@@ -3,6 +3,7 @@
 // silence, and everything put back afterwards.
 
 #include <Message_Messenger.hxx>
+#include <Message_SequenceOfPrinters.hxx>
 #include <mutex>
 #include <string>
 #include <utility>

@@ -37,6 +37,7 @@
 #include <optional>
 #include <unordered_set>
 
+#include "geometry/occt_versions.hpp"
 #include "geometry/semantic_class.hpp"
 #include "geometry/step_name.hpp"
 
@@ -153,7 +154,7 @@ class SizeReader {
     }
     const Handle(StepBasic_NamedUnit) unit = measure->UnitComponent().NamedUnit();
     STEPConstruct_UnitContext factors;
-    if (unit.IsNull() || factors.ComputeFactors(unit) != 0 || !factors.LengthDone()) {
+    if (unit.IsNull() || occt::compute_factors(factors, unit) != 0 || !factors.LengthDone()) {
       doubt(size, "a value of it is in a unit that is no known unit of length");
       return std::nullopt;
     }

@@ -5,7 +5,6 @@
 
 #include <BinTools.hxx>
 #include <ShapeFix_Shape.hxx>
-#include <Standard_Failure.hxx>
 #include <cerrno>
 #include <cstdint>
 #include <cstdlib>
@@ -16,6 +15,7 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -79,7 +79,7 @@ TopoDS_Shape ShapeStore::load(std::size_t product) const {
     BinTools::Read(shape, in);
   } catch (const Standard_Failure& failure) {
     throw shape_lost(
-        file, fmt::format("the stored shape can not be read back: {}", failure.GetMessageString()));
+        file, fmt::format("the stored shape can not be read back: {}", occt::words_of(failure)));
   }
   if (!in || shape.IsNull()) {
     throw shape_lost(file, "the stored shape can not be read back");
@@ -95,7 +95,7 @@ TopoDS_Shape ShapeStore::load_healed(std::size_t product) const {
     return fix->Shape();
   } catch (const Standard_Failure& failure) {
     throw shape_lost(shapes_file(folder_),
-                     fmt::format("the shape can not be mended: {}", failure.GetMessageString()));
+                     fmt::format("the shape can not be mended: {}", occt::words_of(failure)));
   }
 }
 

@@ -7,30 +7,16 @@
 #include <Message_Printer.hxx>
 #include <STEPControl_Controller.hxx>
 #include <TransferBRep.hxx>
-#include <XSAlgo.hxx>
-#include <XSAlgo_AlgoContainer.hxx>
 #include <XSControl_TransferReader.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <istream>
 #include <streambuf>
 
+#include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
-
-// Stands where the kernel looks for what to do with every shape it has made, and does nothing:
-// shape healing is three quarters of the transfer, and measuring needs none of it.
-class Unhealed : public XSAlgo_AlgoContainer {
- public:
-  TopoDS_Shape ProcessShape(const TopoDS_Shape& shape, Standard_Real /*precision*/,
-                            Standard_Real /*tolerance*/, Standard_CString /*resource*/,
-                            Standard_CString /*sequence*/, Handle(Standard_Transient) & /*info*/,
-                            const Message_ProgressRange& /*progress*/,
-                            Standard_Boolean /*non_manifold*/) const override {
-    return shape;
-  }
-};
 
 // Reads from bytes that live elsewhere.
 class BytesBuffer : public std::streambuf {
@@ -44,7 +30,6 @@ class BytesBuffer : public std::streambuf {
 void set_up_kernel() {
   Message::DefaultMessenger()->RemovePrinters(STANDARD_TYPE(Message_Printer));
   STEPControl_Controller::Init();
-  XSAlgo::SetAlgoContainer(new Unhealed);
   Interface_Static::SetCVal("xstep.cascade.unit", "MM");
   Interface_Static::SetIVal("read.step.product.mode", 1);
   Interface_Static::SetIVal("read.stdsameparameter.mode", 0);
@@ -59,6 +44,7 @@ StepKernel::StepKernel(std::string_view text) : reader_((set_up_kernel(), STEPCo
     throw Error(ErrorCode::unreadable, {}, "the kernel refuses the file's text as STEP",
                 "export the file again");
   }
+  occt::leave_unhealed(reader_);
   reader_.TransferRoots();
   entities_ = reader_.StepModel();
   process_ = reader_.WS()->TransferReader()->TransientProcess();

@@ -12,6 +12,7 @@
 #include <StepRepr_RepresentationMap.hxx>
 #include <cmath>
 
+#include "geometry/occt_versions.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {
@@ -90,7 +91,7 @@ double mm_per_unit(const Handle(StepRepr_Representation) & representation) {
   if (units.IsNull()) {
     return 1.0;
   }
-  factors.ComputeFactors(units);
+  occt::compute_factors(factors, units);
   return factors.LengthDone() ? factors.LengthFactor() : 1.0;
 }
 

@@ -10,6 +10,7 @@
 #include <sstream>
 #include <string>
 
+#include "geometry/occt_versions.hpp"
 #include "geometry/step_author.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -36,6 +37,7 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   STEPCAFControl_Writer writer;
   writer.SetDimTolMode(false);
   leave_author_out(writer.Writer().WS());
+  occt::write_lengths_in(writer.Writer().WS(), 1.0);
   if (!writer.Transfer(document, STEPControl_AsIs) ||
       writer.Write(out.c_str()) != IFSelect_RetDone) {
     throw failed;

@@ -19,6 +19,7 @@
 #include "geometry/guard.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/mockup_solid.hpp"
+#include "geometry/occt_versions.hpp"
 #include "geometry/step_author.hpp"
 #include "spotblue/base/version.hpp"
 
@@ -125,6 +126,7 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
   STEPCAFControl_Writer writer;
   writer.SetNameMode(true);
   leave_author_out(writer.Writer().WS());
+  occt::write_lengths_in(writer.Writer().WS(), mockup.unit == LengthUnit::mm ? 1.0 : 25.4);
   if (!writer.Transfer(document.get(), STEPControl_AsIs)) {
     throw Error(ErrorCode::kernel_failure, {mockup.file, ""},
                 "the CAD kernel cannot turn the mock-up into STEP", "simplify the mock-up");

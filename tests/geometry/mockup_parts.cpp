@@ -10,6 +10,7 @@
 #include <Message.hxx>
 #include <Message_Printer.hxx>
 #include <STEPCAFControl_Reader.hxx>
+#include <TDF_LabelSequence.hxx>
 #include <TDataStd_Name.hxx>
 #include <TDocStd_Document.hxx>
 #include <TopExp_Explorer.hxx>

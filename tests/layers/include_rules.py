@@ -44,15 +44,20 @@ def kernel_problems(path, text):
     return found
 
 
-def plugin_problems(path, text):
-    """The plug-in stands on the public headers and on Open CASCADE."""
-    return [f"{path}: {name} is private to the kernel" for name, quoted in includes(text)
+def private_names(text):
+    return [name for name, quoted in includes(text)
             if quoted and layer_of(name) and not name.startswith("spotblue/")]
+
+
+def plugin_problems(path, text):
+    """The plug-in stands on the public headers, on Open CASCADE, and on what its versions differ in."""
+    return [f"{path}: {name} is private to the kernel" for name in private_names(text)
+            if name != "geometry/occt_versions.hpp"]
 
 
 def outside_problems(path, text):
     """Bindings stand on the public headers alone."""
-    found = plugin_problems(path, text)
+    found = [f"{path}: {name} is private to the kernel" for name in private_names(text)]
     for name, _ in includes(text):
         if name.endswith(".hxx"):
             found.append(f"{path}: {name} is Open CASCADE's and belongs in kernel/geometry's sources")
@@ -70,6 +75,19 @@ def unlisted_headers(top):
     return found
 
 
+def versions_asked_for(top):
+    """Sources that ask for the version of Open CASCADE, and tests that name its toolkits."""
+    found = []
+    for folder in ("kernel", "plugin", "bindings", "tests"):
+        for path, text in sources(top, folder):
+            if re.search(r"#.*\bOCC_VERSION_(HEX|MAJOR|MINOR)", text) and path.name != "occt_versions.hpp":
+                found.append(f"{path}: differences of versions belong in geometry/occt_versions.hpp")
+    for path in sorted((top / "tests").rglob("CMakeLists.txt")):
+        if re.search(r"\bTK[A-Z]\w+", path.read_text()):
+            found.append(f"{path.relative_to(top)}: toolkits are named in geometry/occt_toolkits.cmake")
+    return found
+
+
 def sources(top, folder):
     for path in sorted((top / folder).rglob("*")):
         if path.suffix in (".hpp", ".cpp"):
@@ -84,4 +102,4 @@ def problems(top):
         found += outside_problems(path, text)
     for path, text in sources(top, "plugin"):
         found += plugin_problems(path, text)
-    return found + unlisted_headers(top)
+    return found + unlisted_headers(top) + versions_asked_for(top)

@@ -38,6 +38,9 @@ class Layers(unittest.TestCase):
         plugin = Path("plugin/session.cpp")
         self.assertEqual(len(rules.plugin_problems(plugin, '#include "geometry/step_tree.hpp"')), 1)
         self.assertEqual(rules.plugin_problems(plugin, "#include <TDF_Label.hxx>"), [])
+        versions = '#include "geometry/occt_versions.hpp"'
+        self.assertEqual(rules.plugin_problems(plugin, versions), [])
+        self.assertEqual(len(rules.outside_problems(command, versions)), 1)
 
     def TheSourcesKeepThem(self):
         self.assertGreater(len(list(rules.sources(TOP, "kernel"))), 10)

@@ -17,6 +17,7 @@
 #include <array>
 #include <stdexcept>
 
+#include "geometry/occt_versions.hpp"
 #include "geometry/step_author.hpp"
 
 namespace spotblue::test {
@@ -47,6 +48,7 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
 
   constexpr std::array<const char*, 3> kSchemas{"AP203", "AP214IS", "AP242DIS"};
   constexpr std::array<const char*, 3> kUnits{"MM", "INCH", "M"};
+  constexpr std::array<double, 3> kUnitsMm{1.0, 25.4, 1000.0};
   STEPCAFControl_Controller::Init();
   if (!Interface_Static::SetCVal("write.step.schema",
                                  kSchemas.at(static_cast<std::size_t>(schema))) ||
@@ -57,6 +59,7 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
   }
   STEPCAFControl_Writer writer;
   leave_author_out(writer.Writer().WS());
+  occt::write_lengths_in(writer.Writer().WS(), kUnitsMm.at(static_cast<std::size_t>(unit)));
   if (!writer.Transfer(labels.back(), STEPControl_AsIs) ||
       writer.Write(file.c_str()) != IFSelect_RetDone) {
     throw std::runtime_error("generator: the kernel did not write " + file.string());

@@ -1,6 +1,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <nlohmann/json.hpp>
+
 #include "bindings/command/program.hpp"
 
 namespace spotblue::test {
@@ -17,6 +19,38 @@ TEST(ModelVerb, WritesAStepFileAndSaysNothing) {
   EXPECT_EQ(said.out + said.err, "");
   EXPECT_THAT(bench.read("press.step"), StartsWith("ISO-10303-21;"));
   EXPECT_EQ(bench.files(), 2U);
+}
+
+// By hand: 1 1/4 in is 31.75 mm, 1.251 in is 31.7754 mm. One version of Open CASCADE writes mm as
+// inches.
+TEST(ModelVerb, AnAssemblyInInchesIsAsLargeAsItSays) {
+  const Bench bench;
+  bench.write("pair.toml", R"(
+title = "Pair"
+unit = "inch"
+[[part]]
+name = "Pin"
+kind = "turned"
+outside = [{ length = 2, diameter = "1 1/4" }]
+[[part]]
+name = "Bush"
+kind = "turned"
+outside = [{ length = 1, diameter = 2 }]
+inside = [{ diameter = 1.251, through = true }]
+[[place]]
+part = "Pin"
+at = 0
+[[place]]
+part = "Bush"
+at = "1/2"
+)");
+  const Said made = bench.run("model pair.toml pair.step");
+  ASSERT_EQ(made.code, 0) << made.err;
+  const auto seats = nlohmann::json::parse(bench.run("look pair.step --json").out)["radial_seats"];
+  ASSERT_EQ(seats.size(), 1U);
+  EXPECT_NEAR(seats[0]["hole_mm"].get<double>(), 31.7754, 1e-9);
+  EXPECT_NEAR(seats[0]["shaft_mm"].get<double>(), 31.75, 1e-9);
+  EXPECT_NEAR(seats[0]["engaged_mm"].get<double>(), 25.4, 1e-9);
 }
 
 TEST(ModelVerb, NeverOverwritesItsMockup) {
