@@ -6,6 +6,7 @@
 
 #include "commands.hpp"
 #include "session.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
@@ -36,7 +37,7 @@ Json check_command(const Arguments& arguments) {
   const std::string& name = arguments.words()[0];
   Job job;
   if (arguments.words().size() == 2) {
-    job = read_job(arguments.words()[1]);
+    job = read_job(path_of_shown(arguments.words()[1]));
     look_anew(name, {job.settings.seats, job.settings.limits, job.settings.completeness});
   } else {
     static_cast<void>(document_named(name));

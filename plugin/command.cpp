@@ -4,12 +4,12 @@
 
 #include <Draw_Interpretor.hxx>
 #include <algorithm>
-#include <cctype>
 #include <exception>
 #include <nlohmann/json.hpp>
 #include <utility>
 
 #include "geometry/occt_versions.hpp"
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "tcl_value.hpp"
 
@@ -34,8 +34,7 @@ std::vector<Option> options_in(const std::string& usage) {
 
 // No option has a blank in it, but names of features have.
 bool looks_like_option(const std::string& word) {
-  return word.size() > 1 && word[0] == '-' &&
-         std::isalpha(static_cast<unsigned char>(word[1])) != 0 &&
+  return word.size() > 1 && word[0] == '-' && is_ascii_letter(word[1]) &&
          word.find(' ') == std::string::npos;
 }
 

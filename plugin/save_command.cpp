@@ -21,6 +21,7 @@
 #include "commands.hpp"
 #include "document_sizes.hpp"
 #include "geometry/occt_versions.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "step_mending.hpp"
 
 namespace spotblue::plugin {
@@ -122,7 +123,7 @@ Json save_command(const Arguments& arguments) {
   }
   const Written written =
       mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
-  write(writer, file);
+  write(writer, path_of_shown(file));
   const std::vector<SizeThere> sizes = sizes_in(found);
   const std::size_t all = dimensions_in(found);
   return {{"file", file},

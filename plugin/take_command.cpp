@@ -8,6 +8,7 @@
 
 #include "commands.hpp"
 #include "document_sizes.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/geometry/read.hpp"
 
 namespace spotblue::plugin {
@@ -52,7 +53,8 @@ void take(const Subject& subject, const std::vector<std::string>& ids, const Sem
 Json take_command(const Arguments& arguments) {
   arguments.expect(2, 2);
   const Subject& found = document_subject(arguments.words()[0]);
-  const Model file = read_step(arguments.words()[1], {}, Completeness::accept_partial);
+  const Model file =
+      read_step(path_of_shown(arguments.words()[1]), {}, Completeness::accept_partial);
   std::vector<SizeThere> there = sizes_in(found);
   std::size_t taken = 0;
   Json left = Json::array();

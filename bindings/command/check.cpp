@@ -10,6 +10,7 @@
 #include "output.hpp"
 #include "progress.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -21,7 +22,7 @@ namespace spotblue::command {
 namespace {
 
 CheckResult check_with_progress(const Job& job) {
-  const Progress progress("checking " + job.model.filename().string());
+  const Progress progress("checking " + shown_name(job.model.filename()));
   return check(job);
 }
 
@@ -65,7 +66,7 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
   const std::size_t there = notes.size();
   notes.insert(notes.end(), decided.left_out.begin(), decided.left_out.end());
   std::string text = fmt::format("{} of {} sizes written to {}\n", decided.sizes.size() - there,
-                                 decided.sizes.size() + decided.left_out.size(), out.string());
+                                 decided.sizes.size() + decided.left_out.size(), shown_name(out));
   std::map<std::string, std::string> by_reason;
   for (const Note& note : notes) {
     std::string& names = by_reason[note.text];

@@ -7,6 +7,7 @@
 #include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "verbs.hpp"
 #include "view_options.hpp"
@@ -28,7 +29,7 @@ std::vector<CheckResult> check_all(const CompareOptions& options) {
   }
   std::vector<CheckResult> plans;
   for (const Job& job : jobs) {
-    const Progress progress("checking " + job.model.filename().string());
+    const Progress progress("checking " + shown_name(job.model.filename()));
     plans.push_back(check(job));
   }
   return plans;

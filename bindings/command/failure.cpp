@@ -5,15 +5,12 @@
 #include <cerrno>
 #include <string>
 
+#include "spotblue/base/shown_name.hpp"
+
 namespace spotblue::command {
 
 void say_failure(std::string_view message) {
-  std::string line = "spotblue: ";
-  for (const char letter : message) {
-    const auto byte = static_cast<unsigned char>(letter);
-    line += byte < 0x20 || byte == 0x7F ? ' ' : letter;
-  }
-  line += '\n';
+  const std::string line = "spotblue: " + shown_text(message) + '\n';
   // Nothing is left to say it with when standard error itself fails.
   for (std::size_t done = 0; done < line.size();) {
     const ssize_t written = ::write(STDERR_FILENO, line.data() + done, line.size() - done);

@@ -6,7 +6,7 @@
 
 namespace spotblue::command {
 
-/// Writes "spotblue: <message>", control letters shown as blanks, as one line on standard error.
+/// Writes "spotblue: <message>", as shown_text, as one line on standard error.
 void say_failure(std::string_view message);
 
 }  // namespace spotblue::command

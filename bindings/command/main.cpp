@@ -56,9 +56,9 @@ int main(int argc, char** argv) {
   namespace command = spotblue::command;
   try {
     command::hold_standard_streams();
-    // A reader that goes away is an error to report, not a death without a word.
+    // A reader that goes away must not end what else there is to write; see ended_with.
     std::signal(SIGPIPE, SIG_IGN);
-    return command::run(argc, argv);
+    return command::ended_with(command::run(argc, argv));
   } catch (const std::bad_alloc&) {
     command::say_failure("out of memory");
   } catch (const std::exception& error) {

@@ -3,6 +3,7 @@
 #include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/mockup_file.hpp"
 #include "verbs.hpp"
 
@@ -17,7 +18,7 @@ struct ModelOptions {
 ExitCode run_model(const ModelOptions& options) {
   refuse_overwriting(options.out, options.mockup);
   const Mockup mockup = read_mockup(options.mockup);
-  const Progress progress("making " + options.out.filename().string());
+  const Progress progress("making " + shown_name(options.out.filename()));
   write_mockup(mockup, options.out);
   return kAllWell;
 }

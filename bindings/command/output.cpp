@@ -1,9 +1,12 @@
 #include "output.hpp"
 
 #include <fcntl.h>
+#include <sys/ioctl.h>
 #include <unistd.h>
 
 #include <cerrno>
+#include <charconv>
+#include <csignal>
 #include <cstdlib>
 #include <system_error>
 
@@ -63,6 +66,8 @@ void replace_file(const fs::path& file, std::string_view text) {
   }
 }
 
+bool reader_has_gone = false;
+
 }  // namespace
 
 void hold_standard_streams() {
@@ -88,7 +93,9 @@ void refuse_overwriting(const fs::path& output, const fs::path& input) {
 
 void write_result(std::string_view text, const fs::path& output) {
   if (output.empty()) {
-    if (const int failed = write_all(STDOUT_FILENO, text); failed != 0) {
+    const int failed = write_all(STDOUT_FILENO, text);
+    reader_has_gone = reader_has_gone || failed == EPIPE;
+    if (failed != 0 && failed != EPIPE) {
       cannot_write("standard output", failed);
     }
     return;
@@ -103,6 +110,32 @@ void write_result(std::string_view text, const fs::path& output) {
     return;
   }
   replace_file(output, text);
+}
+
+int ended_with(int code) {
+  if (!reader_has_gone) {
+    return code;
+  }
+  std::signal(SIGPIPE, SIG_DFL);
+  std::raise(SIGPIPE);
+  constexpr int kAsTheShellSays = 128 + SIGPIPE;  // where the signal is held back
+  return kAsTheShellSays;
+}
+
+std::size_t terminal_width() {
+  if (::isatty(STDOUT_FILENO) == 0) {
+    return 0;
+  }
+  winsize size{};
+  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) {
+    return size.ws_col;
+  }
+  constexpr std::size_t kUsual = 80;
+  const char* const told = std::getenv("COLUMNS");
+  const std::string_view digits = told == nullptr ? "" : told;
+  std::size_t columns = 0;
+  std::from_chars(digits.data(), digits.data() + digits.size(), columns);
+  return columns > 0 ? columns : kUsual;
 }
 
 bool shows_colour() {

@@ -16,11 +16,20 @@ void hold_standard_streams();
 void refuse_overwriting(const std::filesystem::path& output, const std::filesystem::path& input);
 
 /// Writes to `output`, or to standard output when it is empty. A file appears whole or not at all.
+/// That the reader of standard output has gone away is no error; see ended_with.
 /// @throws Error file_access with the system's reason.
 void write_result(std::string_view text, const std::filesystem::path& output);
+
+/// `code`; but where the reader of standard output went away before all was written, ends the
+/// program by SIGPIPE, without a word, as other programs end.
+[[nodiscard]] int ended_with(int code);
 
 /// Whether standard output is a terminal that shows colour: not when NO_COLOR is set or TERM is
 /// "dumb".
 [[nodiscard]] bool shows_colour();
+
+/// Columns of the terminal that standard output is, by itself, else by COLUMNS, else 80; 0 where it
+/// is none, so that what goes into files and pipes is the same on every machine.
+[[nodiscard]] std::size_t terminal_width();
 
 }  // namespace spotblue::command

@@ -2,6 +2,7 @@
 
 #include "output.hpp"
 #include "progress.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
 
 namespace spotblue::command {
@@ -28,15 +29,17 @@ LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {
 }
 
 TextStyle style_for(const ViewOptions& options, LengthUnit unit) {
-  const bool colour = options.output.empty() && shows_colour();
-  return {unit, colour ? Colour::terminal : Colour::never};
+  if (!options.output.empty()) {
+    return {.unit = unit};
+  }
+  return {unit, shows_colour() ? Colour::terminal : Colour::never, terminal_width()};
 }
 
 Look look_with_progress(const ViewOptions& options) {
   LookSettings settings;
   settings.completeness =
       options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-  const Progress progress("looking at " + options.file.filename().string());
+  const Progress progress("looking at " + shown_name(options.file.filename()));
   return look(options.file, settings);
 }
 

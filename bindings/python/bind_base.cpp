@@ -4,6 +4,7 @@
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/unit.hpp"
 
 namespace spotblue::python {
@@ -90,6 +91,35 @@ Raises: BadInputError when a number is not finite or limits are reversed.)");
       "inside.");
 }
 
+void bind_names(py::module_& module) {
+  const py::module_ os = py::module_::import("os");
+  module.def(
+      "shown_text",
+      [](const py::str& text) {
+        return shown_text(text.attr("encode")("utf-8", "surrogateescape").cast<std::string>());
+      },
+      py::arg("text"),
+      "One line of text without control letters: what is one, and what came of bytes that are no "
+      "UTF-8, becomes \\xNN.");
+  module.def(
+      "shown_name",
+      [os](const py::object& file) {
+        return shown_name(os.attr("fsencode")(file).cast<std::string>());
+      },
+      py::arg("file"),
+      R"(The shown form of a file's name, as every text, manifest and job file has it.
+
+Returns: shown_text, and also \xNN for blanks at its ends; most names are their own shown form.)");
+  module.def(
+      "path_of_shown",
+      [os](const py::str& shown) -> py::str {
+        const std::string text =
+            shown.attr("encode")("utf-8", "surrogateescape").cast<std::string>();
+        return os.attr("fsdecode")(py::bytes(path_of_shown(text).native()));
+      },
+      py::arg("shown"), "The file that a shown name stands for, as open() takes it.");
+}
+
 }  // namespace
 
 std::string_view kept_text(const std::string& text) {
@@ -108,6 +138,7 @@ void bind_base(py::module_& module) {
       "width_mm", [](const Limits& self) { return self.width().in_mm(); }, "Upper - lower, mm.");
   bind_units(module);
   bind_outcome(module);
+  bind_names(module);
   module.def(
       "nearest_word",
       [](const std::string& word, const std::vector<std::string>& known) {

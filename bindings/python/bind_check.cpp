@@ -95,11 +95,14 @@ void bind_result(py::module_& module) {
       .done()
       .def(
           "to_text",
-          [](const CheckResult& self, const std::optional<std::string>& unit) {
-            return check_text(self, {unit ? parse_unit(*unit) : self.job.unit, Colour::never});
+          [](const CheckResult& self, const std::optional<std::string>& unit, std::size_t width) {
+            return check_text(self,
+                              {unit ? parse_unit(*unit) : self.job.unit, Colour::never, width});
           },
-          py::arg("unit") = py::none(), py::call_guard<py::gil_scoped_release>(),
-          "The report of the check verb; unit \"mm\", \"in\" or the job's own.")
+          py::arg("unit") = py::none(), py::kw_only(), py::arg("width") = 0,
+          py::call_guard<py::gil_scoped_release>(),
+          "The report of the check verb; unit \"mm\", \"in\" or the job's own; width as of a "
+          "look's.")
       .def("to_json", &check_json, py::call_guard<py::gil_scoped_release>(),
            "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
       .def(

@@ -36,9 +36,10 @@ ComparedPlans compare_all(const std::vector<Plan>& plans) {
   return result;
 }
 
-std::string text_of_comparison(const ComparedPlans& self, const std::optional<std::string>& unit) {
+std::string text_of_comparison(const ComparedPlans& self, const std::optional<std::string>& unit,
+                               std::size_t width) {
   const LengthUnit shown_in = unit ? parse_unit(*unit) : self.plans.front().job.unit;
-  return compare_text(self.comparison, self.plans, {shown_in, Colour::never});
+  return compare_text(self.comparison, self.plans, {shown_in, Colour::never, width});
 }
 
 std::string comparison_shown(const ComparedPlans& self) {
@@ -99,8 +100,8 @@ void bind_compare(py::module_& module) {
           "the judged jobs");
   view.shown_by(&comparison_shown)
       .done()
-      .def("to_text", &text_of_comparison, py::arg("unit") = py::none(),
-           py::call_guard<py::gil_scoped_release>(),
+      .def("to_text", &text_of_comparison, py::arg("unit") = py::none(), py::kw_only(),
+           py::arg("width") = 0, py::call_guard<py::gil_scoped_release>(),
            "The report of the compare verb; unit \"mm\", \"in\" or the first job's own.")
       .def(
           "to_json",

@@ -37,9 +37,10 @@ std::string look_shown(const Look& look) {
          ">";
 }
 
-std::string text_of_look(const Look& look, const std::optional<std::string>& unit) {
+std::string text_of_look(const Look& look, const std::optional<std::string>& unit,
+                         std::size_t width) {
   const LengthUnit shown_in = unit ? parse_unit(*unit) : unit_of(look.model.file);
-  return look_text(look, {shown_in, Colour::never});
+  return look_text(look, {shown_in, Colour::never, width});
 }
 
 std::size_t count_of(const Product& product, FeatureKind kind) {
@@ -93,9 +94,10 @@ py::object by_python(const char* module, const char* function, const py::object&
 }
 
 void bind_look_methods(py::class_<Look, SharedLook>& look) {
-  look.def("to_text", &text_of_look, py::arg("unit") = py::none(),
-           py::call_guard<py::gil_scoped_release>(),
-           "The report of the look verb; unit \"mm\", \"in\" or the file's own.")
+  look.def("to_text", &text_of_look, py::arg("unit") = py::none(), py::kw_only(),
+           py::arg("width") = 0, py::call_guard<py::gil_scoped_release>(),
+           "The report of the look verb; unit \"mm\", \"in\" or the file's own; no line "
+           "of it beyond width columns, 0 for a line for each row of a table.")
       .def("to_json", &look_json, py::call_guard<py::gil_scoped_release>(),
            "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
       .def(

@@ -15,6 +15,7 @@
 #include "spotblue/base/version.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/report/text.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/iso286.hpp"
 #include "spotblue/standards/materials.hpp"
@@ -147,6 +148,8 @@ std::string material_full_name(const std::string& name) {
 void bind_shelf(py::module_& module) {
   py::module_ shelf = module.def_submodule("shelf", "What the library runner asks of the kernel.");
   shelf.attr("version") = fmt::format("{} (Open CASCADE {})", kVersion, kernel_version());
+  shelf.def("fitted_text", &fitted_text, py::arg("text"), py::arg("width"),
+            "The text with its lines broken at so many columns, 0 for none.");
   shelf.def("look_within", &look_within, py::arg("file"), py::kw_only(), py::arg("seconds"),
             py::arg("memory_mb"), py::arg("in_child"), py::call_guard<py::gil_scoped_release>(),
             "look() with bounds on the read in a child process, or without them in this one.");

@@ -1,7 +1,8 @@
 #include "choices.hpp"
 
-#include <cctype>
 #include <string>
+
+#include "spotblue/base/ascii.hpp"
 
 namespace spotblue::python {
 
@@ -13,9 +14,8 @@ namespace {
 std::string member_name(std::string_view word) {
   std::string name;
   for (const char letter : word) {
-    const auto code = static_cast<unsigned char>(letter);
-    if (std::isalnum(code) != 0) {
-      name += static_cast<char>(std::toupper(code));
+    if (is_ascii_letter(letter) || is_ascii_digit(letter)) {
+      name += ascii_upper(letter);
     } else if (!name.empty() && name.back() != '_') {
       name += '_';
     }

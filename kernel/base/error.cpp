@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "spotblue/base/shown_name.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -23,10 +25,10 @@ std::string one_line(const Error::Where& where, const std::string& rule, const s
 }  // namespace
 
 Error::Error(ErrorCode code, Where where, const std::string& what, std::string cure)
-    : std::runtime_error(one_line(where, what, cure)),
+    : std::runtime_error(shown_text(one_line(where, what, cure))),
       code_(code),
-      where_(std::move(where)),
-      rule_(what),
-      cure_(std::move(cure)) {}
+      where_{shown_text(where.file), shown_text(where.place)},
+      rule_(shown_text(what)),
+      cure_(shown_text(cure)) {}
 
 }  // namespace spotblue

@@ -1,18 +1,15 @@
 #include "spotblue/base/nearest.hpp"
 
 #include <algorithm>
-#include <cctype>
 #include <cstddef>
 #include <limits>
 #include <numeric>
 #include <vector>
 
+#include "spotblue/base/ascii.hpp"
+
 namespace spotblue {
 namespace {
-
-char lower(char letter) {
-  return static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-}
 
 std::size_t edits(std::string_view a, std::string_view b) {
   std::vector<std::size_t> row(b.size() + 1);
@@ -21,7 +18,8 @@ std::size_t edits(std::string_view a, std::string_view b) {
     std::size_t diagonal = row[0];
     row[0] = i;
     for (std::size_t j = 1; j <= b.size(); ++j) {
-      const std::size_t change = diagonal + (lower(a[i - 1]) == lower(b[j - 1]) ? 0 : 1);
+      const std::size_t change =
+          diagonal + (ascii_lower(a[i - 1]) == ascii_lower(b[j - 1]) ? 0 : 1);
       diagonal = row[j];
       row[j] = std::min({row[j] + 1, row[j - 1] + 1, change});
     }

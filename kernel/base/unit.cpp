@@ -2,11 +2,11 @@
 
 #include <fmt/format.h>
 
-#include <cctype>
 #include <charconv>
 #include <cmath>
 #include <optional>
 
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -15,10 +15,10 @@ namespace {
 constexpr double kMmPerInch = 25.4;  // ISO 80000-3: exactly 25.4 mm
 
 std::string_view trimmed(std::string_view text) {
-  while (!text.empty() && std::isspace(static_cast<unsigned char>(text.front())) != 0) {
+  while (!text.empty() && is_ascii_blank(text.front())) {
     text.remove_prefix(1);
   }
-  while (!text.empty() && std::isspace(static_cast<unsigned char>(text.back())) != 0) {
+  while (!text.empty() && is_ascii_blank(text.back())) {
     text.remove_suffix(1);
   }
   return text;

@@ -12,6 +12,7 @@
 #include "check/common_fits.hpp"
 #include "check/names.hpp"
 #include "check/words.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -79,7 +80,8 @@ std::string head(const std::string& model_path, LengthUnit unit) {
       "it.\n# Bare lengths are in {}; \"1 5/16\" and \"12 mm\" do as well. Names of features give "
       "their sizes in mm.\nschema = 1\nmodel = {}\nunit = \"{}\"\n\n"
       "# [settings]\n# default_uncertainty = {}  # of sizes that have none of their own\n",
-      mm ? "mm" : "inches", toml_text(model_path), mm ? "mm" : "inch", mm ? "0.005" : "0.0002");
+      mm ? "mm" : "inches", toml_text(shown_name(model_path)), mm ? "mm" : "inch",
+      mm ? "0.005" : "0.0002");
 }
 
 std::string parts(const Model& model) {

@@ -8,12 +8,12 @@
 #include <XCAFDoc_Dimension.hxx>
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <string>
 
 #include "geometry/guard.hpp"
 #include "geometry/semantic_entities.hpp"
 #include "geometry/step_name.hpp"
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/geometry/occt.hpp"
 #include "spotblue/standards/iso286.hpp"
 
@@ -37,12 +37,7 @@ std::string_view at(const std::array<std::string_view, N>& table, int index) {
 }
 
 std::string in_case(std::string_view letters, SizeKind kind) {
-  std::string text(letters);
-  if (kind == SizeKind::shaft) {
-    std::ranges::transform(text, text.begin(),
-                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  }
-  return text;
+  return kind == SizeKind::shaft ? ascii_lower(letters) : std::string(letters);
 }
 
 std::string class_in(const Object& object) {

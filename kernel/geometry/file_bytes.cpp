@@ -52,6 +52,11 @@ std::string read_bytes(const fs::path& file, double most_mb) {
   return bytes;
 }
 
+void drop_byte_order_mark(std::string& text) {
+  constexpr std::string_view kMark = "\xEF\xBB\xBF";
+  text.erase(0, text.starts_with(kMark) ? kMark.size() : 0);
+}
+
 void write_bytes(const fs::path& file, std::string_view bytes) {
   std::error_code unknown;
   const fs::file_status status = fs::status(file, unknown);

@@ -11,6 +11,9 @@ namespace spotblue {
 // `most_mb`).
 [[nodiscard]] std::string read_bytes(const std::filesystem::path& file, double most_mb);
 
+// Takes UTF-8's byte order mark off the front, where there is one.
+void drop_byte_order_mark(std::string& text);
+
 // Writes the file whole or not at all; one that is there is replaced.
 // Throws Error file_access.
 void write_bytes(const std::filesystem::path& file, std::string_view bytes);

@@ -19,6 +19,7 @@
 #include "geometry/step_text.hpp"
 #include "geometry/step_transfer.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -79,7 +80,9 @@ TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& 
   using Clock = std::chrono::steady_clock;
   const auto start = Clock::now();
   const std::string name = file.string();
-  const std::string text = read_bytes(file, limits.file_mb);
+  std::string text = read_bytes(file, limits.file_mb);
+  const std::string hash = sha256(text);
+  drop_byte_order_mark(text);
   const StepText entities(text, name, limits);
   const Declared declared = read_declared(entities, name, limits);
   if (declared.solids.empty()) {
@@ -92,13 +95,13 @@ TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& 
   check_complete(arrival, declared, name, completeness);
   arrival.model.notes.insert(arrival.model.notes.end(), placements.begin(), placements.end());
   TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
-  timed.model.file.name = name;
+  timed.model.file.name = shown_name(file);
   timed.model.file.protocol = declared.protocol;
   timed.model.file.unit = declared.unit;
   if (declared.unit.empty()) {
     timed.model.notes.push_back({"length unit", "the file names none: mm are taken for granted"});
   }
-  timed.model.file.sha256 = sha256(text);
+  timed.model.file.sha256 = hash;
   timed.model.shapes = store;
   timed.read_seconds =
       std::chrono::duration<double>(Clock::now() - start).count() - timed.features_seconds;

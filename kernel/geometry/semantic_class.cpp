@@ -4,9 +4,9 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <optional>
 
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/standards/iso286.hpp"
 
@@ -27,12 +27,6 @@ std::string without_blanks(std::string_view text) {
   const auto last = text.find_last_not_of(" \t");
   return first == std::string_view::npos ? std::string()
                                          : std::string(text.substr(first, last - first + 1));
-}
-
-std::string in_small_letters(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return text;
 }
 
 std::string as_written(const ClassText& text) {
@@ -58,8 +52,7 @@ struct Spelt {
 std::optional<Spelt> taken_apart(const ClassText& text) {
   Spelt spelt;
   const std::string form = without_blanks(text.form);
-  const auto digit =
-      std::find_if(form.begin(), form.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
+  const auto digit = std::find_if(form.begin(), form.end(), is_ascii_digit);
   spelt.letters.assign(form.begin(), digit);
   spelt.grade = without_blanks(text.grade);
   if (digit != form.end()) {
@@ -68,7 +61,7 @@ std::optional<Spelt> taken_apart(const ClassText& text) {
     }
     spelt.grade.assign(digit, form.end());
     spelt.odd = true;
-  } else if (in_small_letters(spelt.grade).starts_with("it")) {
+  } else if (ascii_lower(spelt.grade).starts_with("it")) {
     spelt.grade.erase(0, 2);
     spelt.odd = true;
   }
@@ -77,7 +70,7 @@ std::optional<Spelt> taken_apart(const ClassText& text) {
 
 // Empty when the letters' case and the zone's word agree.
 std::string zone_contradiction(const std::string& tolerance_class, const std::string& zone) {
-  const std::string word = in_small_letters(without_blanks(zone));
+  const std::string word = ascii_lower(without_blanks(zone));
   if (word.empty()) {
     return "";
   }

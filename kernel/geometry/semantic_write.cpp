@@ -311,7 +311,9 @@ std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
     throw Error(ErrorCode::file_access, {out.string(), ""}, "that is the model itself",
                 "name another file: the model is kept as it is");
   }
-  const std::string text = text_to_add_to(file, read_bytes(model, limits.file_mb), limits);
+  std::string bytes = read_bytes(model, limits.file_mb);
+  drop_byte_order_mark(bytes);
+  const std::string text = text_to_add_to(file, std::move(bytes), limits);
   const StepText entities(text, file, limits);
   const Declared declared = read_declared(entities, file, limits);
   const Source source = read_source(text, file, declared, limits);

@@ -1,8 +1,8 @@
 #include <algorithm>
-#include <cctype>
 #include <optional>
 #include <string>
 
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/occt.hpp"
 
@@ -54,8 +54,7 @@ LengthUnit unit_behind(std::string_view nominal, LengthUnit otherwise) {
 }
 
 bool looks_like_class(std::string_view word) {
-  const auto is_letter = [](char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; };
-  return !word.empty() && is_letter(word.front()) && !is_letter(word.back());
+  return !word.empty() && is_ascii_letter(word.front()) && !is_ascii_letter(word.back());
 }
 
 }  // namespace

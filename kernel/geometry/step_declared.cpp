@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <set>
 #include <unordered_map>
 #include <unordered_set>
@@ -12,6 +11,7 @@
 
 #include "geometry/step_solids.hpp"
 #include "geometry/step_usage.hpp"
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -31,20 +31,14 @@ std::string protocol_of(const std::string& schema) {
   return schema.substr(0, schema.find_first_of(" {"));
 }
 
-std::string lower(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(), [](char c) {
-    return static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
-  });
-  return text;
-}
-
 // The name of a length unit, empty for units of other kinds.
 std::string length_unit(const StepText& text, const StepText::Entity& entity) {
   if (!text.arguments(entity, "LENGTH_UNIT")) {
     return {};
   }
   if (const auto conversion = text.arguments(entity, "CONVERSION_BASED_UNIT")) {
-    const std::string name = conversion->empty() ? std::string() : lower(quoted((*conversion)[0]));
+    const std::string name =
+        conversion->empty() ? std::string() : ascii_lower(quoted((*conversion)[0]));
     return name == "in" || name == "inches" ? "inch" : name == "millimetre" ? "mm" : name;
   }
   const auto si = text.arguments(entity, "SI_UNIT");
@@ -62,7 +56,7 @@ std::string length_unit(const StepText& text, const StepText::Entity& entity) {
       return std::string(name);
     }
   }
-  return lower(std::string((*si)[0])) + "metre";
+  return ascii_lower(std::string((*si)[0])) + "metre";
 }
 
 void add_units(const StepText& text, int context, std::set<std::string>& names) {

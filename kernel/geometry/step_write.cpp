@@ -13,13 +13,16 @@
 #include <XCAFDoc_ShapeTool.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <gp_Trsf.hxx>
+#include <limits>
 #include <map>
 #include <system_error>
 
+#include "geometry/file_bytes.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/mockup_solid.hpp"
 #include "geometry/occt_versions.hpp"
+#include "geometry/shape_store.hpp"
 #include "geometry/step_author.hpp"
 #include "spotblue/base/version.hpp"
 
@@ -132,19 +135,14 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
                 "the CAD kernel cannot turn the mock-up into STEP", "simplify the mock-up");
   }
   write_header(mockup, Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
-  std::filesystem::path partial = out;
-  partial += ".partial";
-  const bool written = writer.Write(partial.c_str()) == IFSelect_RetDone;
-  std::error_code problem;
-  if (written) {
-    std::filesystem::rename(partial, out, problem);
+  // The CAD kernel opens no name that is not UTF-8, so it writes under one of ours.
+  const ShapeStore folder(make_shape_folder());
+  const std::filesystem::path draft = folder.folder() / "model.step";
+  if (writer.Write(draft.c_str()) != IFSelect_RetDone) {
+    throw Error(ErrorCode::file_access, {draft.string(), ""}, "the file cannot be written",
+                "make room in the temp folder, or name another in TMPDIR");
   }
-  if (!written || problem) {
-    std::error_code ignored;
-    std::filesystem::remove(partial, ignored);
-    throw Error(ErrorCode::file_access, {out.string(), ""}, "the file cannot be written",
-                "check that its folder exists, may be written and has room");
-  }
+  write_bytes(out, read_bytes(draft, std::numeric_limits<double>::max()));
 }
 
 }  // namespace

@@ -2,9 +2,10 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <fstream>
 #include <string_view>
+
+#include "spotblue/base/ascii.hpp"
 
 namespace spotblue {
 
@@ -16,14 +17,15 @@ LengthUnit unit_of(const FileInfo& file) {
 
 bool is_step_file(const std::filesystem::path& file) {
   constexpr std::string_view kStart = "ISO-10303-21";
-  std::array<char, kStart.size()> start{};
+  constexpr std::string_view kMark = "\xEF\xBB\xBF";  // UTF-8's byte order mark
+  std::array<char, kMark.size() + kStart.size()> start{};
   std::ifstream in(file, std::ios::binary);
   if (in.read(start.data(), start.size())) {
-    return std::string_view(start.data(), start.size()) == kStart;
+    std::string_view text(start.data(), start.size());
+    text.remove_prefix(text.starts_with(kMark) ? kMark.size() : 0);
+    return text.starts_with(kStart);
   }
-  std::string ending = file.extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  const std::string ending = ascii_lower(file.extension().string());
   return ending == ".step" || ending == ".stp" || ending == ".p21";
 }
 

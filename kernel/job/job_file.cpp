@@ -10,6 +10,7 @@
 #include "job/job_entries.hpp"
 #include "job/toml_table.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
@@ -64,10 +65,10 @@ Job read_job(const std::filesystem::path& file) {
   const TomlTable top = TomlTable::read_file(file.string());
   require_schema(top);
   Job job;
-  job.file = file.string();
+  job.file = shown_name(file);
   job.unit = read_unit(top);
   job.title = top.find_text("title").value_or("");
-  job.model = (file.parent_path() / top.text("model")).lexically_normal();
+  job.model = (file.parent_path() / path_of_shown(top.text("model"))).lexically_normal();
   job.parts = read_parts(top, job.unit);
   job.fits = read_fits(top, job.unit);
   job.sizes = read_sizes(top, job.unit);

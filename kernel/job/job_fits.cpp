@@ -1,10 +1,10 @@
 #include <fmt/format.h>
 
 #include <array>
-#include <cctype>
 
 #include "job/entry_keys.hpp"
 #include "job/job_entries.hpp"
+#include "spotblue/base/ascii.hpp"
 
 namespace spotblue {
 namespace {
@@ -23,8 +23,7 @@ ClassFit read_class(const TomlTable& entry, LengthUnit unit) {
     return fit;
   }
   for (const std::string_view letters : {"RC", "LC", "LT", "LN", "FN"}) {
-    if (fit.text.starts_with(letters) && fit.text.size() > 2 &&
-        std::isdigit(static_cast<unsigned char>(fit.text[2])) != 0) {
+    if (fit.text.starts_with(letters) && fit.text.size() > 2 && is_ascii_digit(fit.text[2])) {
       fit.system = FitSystem::ansi_b4_1;
       return fit;
     }

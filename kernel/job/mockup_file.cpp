@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "job/mockup_part_file.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -149,7 +150,8 @@ LengthUnit read_unit(const TomlTable& table) {
 // Files shared by several mock-ups; they may not include others in turn.
 void read_included(const TomlTable& table, Mockup& mockup, MockupLines& lines) {
   for (const std::string& name : table.texts("include")) {
-    const std::filesystem::path file = std::filesystem::path(table.file()).parent_path() / name;
+    const std::filesystem::path file =
+        std::filesystem::path(table.file()).parent_path() / path_of_shown(name);
     const TomlTable included = TomlTable::read_file(file.string());
     (void)included.find_text("title");
     (void)included.find_text("about");
@@ -164,7 +166,7 @@ Mockup read_mockup(const std::filesystem::path& file) {
   const TomlTable table = TomlTable::read_file(file.string());
   Mockup mockup;
   MockupLines lines;
-  mockup.file = file.string();
+  mockup.file = shown_name(file);
   mockup.title = table.text("title");
   mockup.about = table.find_text("about").value_or("");
   mockup.unit = read_unit(table);

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <sstream>
 #include <string_view>
@@ -8,6 +9,7 @@
 #include "report/finding_text.hpp"
 #include "report/look_text_parts.hpp"
 #include "report/text_words.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/report/text.hpp"
 
 namespace spotblue {
@@ -39,23 +41,24 @@ std::vector<Alike> folded(const std::vector<Finding>& findings, Outcome outcome)
 }
 
 // Word and text, wrapped with the further lines under the first.
-std::string reason_line(std::string_view word, const std::string& text) {
+std::string reason_line(std::string_view word, const std::string& text, std::size_t width) {
   if (text.empty()) {
     return "";
   }
   std::string lines = fmt::format("{:{}}{:8}", "", kFindingIndent, word);
   const std::size_t margin = shown_width(lines) + 2;
+  const std::size_t most = width == 0 ? kLineWidth : std::min(width, kLineWidth);
   std::size_t column = margin - 1;
   lines += ' ';
   std::istringstream words(text);
   for (std::string next; words >> next;) {
-    const std::size_t width = shown_width(next) + 1;
-    if (column + width > kLineWidth && column >= margin) {
+    const std::size_t letters = shown_width(next) + 1;
+    if (column + letters > most && column >= margin) {
       lines += '\n' + std::string(margin - 1, ' ');
       column = margin - 1;
     }
     lines += ' ' + next;
-    column += width;
+    column += letters;
   }
   return lines + '\n';
 }
@@ -73,7 +76,8 @@ class CheckText {
         text += group_text(group) + '\n';
       }
     }
-    return text + notes_text(result_.look, paint_) + summary();
+    return fitted_text(text + notes_text(result_.look, paint_, style_.width) + summary(),
+                       style_.width);
   }
 
  private:
@@ -81,15 +85,15 @@ class CheckText {
     const Job& job = result_.job;
     std::string text;
     if (!job.title.empty()) {
-      text += paint_.heading(plain(job.title)) + '\n';
+      text += paint_.heading(shown_text(job.title)) + '\n';
     }
     if (!job.file.empty()) {
-      text += fmt::format("job {}, ", plain(job.file));
+      text += fmt::format("job {}, ", shown_text(job.file));
     }
     return text + fmt::format(
                       "model {}; lengths in {}, clearance positive, interference "
                       "negative\n\n",
-                      plain(result_.look.model.file.name), unit_word(style_.unit));
+                      shown_text(result_.look.model.file.name), unit_word(style_.unit));
   }
 
   [[nodiscard]] std::string group_text(const Alike& group) {
@@ -101,11 +105,11 @@ class CheckText {
       text += "  x " + count_text(group.findings.size());
     }
     text += "\n  " + about_text(first) + '\n';
-    text += quantities_text(first, style_.unit, kFindingIndent);
-    text += reason_line("alike", others_text(group));
-    text += reason_line("basis", spelt_within(first.basis, first, style_.unit));
-    text += reason_line("advice", spelt_within(first.advice, first, style_.unit));
-    return text + reason_line("caution", caution_text(first));
+    text += quantities_text(first, style_.unit, kFindingIndent, style_.width);
+    text += reason_line("alike", others_text(group), style_.width);
+    text += reason_line("basis", spelt_within(first.basis, first, style_.unit), style_.width);
+    text += reason_line("advice", spelt_within(first.advice, first, style_.unit), style_.width);
+    return text + reason_line("caution", caution_text(first), style_.width);
   }
 
   [[nodiscard]] std::string about_text(const Finding& finding) const {
@@ -134,7 +138,7 @@ class CheckText {
       return "";
     }
     const auto [place, fresh] = caution_at_.try_emplace(finding.caution, finding.id);
-    return fresh ? plain(finding.caution) : "as for " + place->second;
+    return fresh ? shown_text(finding.caution) : "as for " + place->second;
   }
 
   [[nodiscard]] std::string summary() const {

@@ -10,6 +10,7 @@
 #include "report/text_paint.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/report/text.hpp"
 
 namespace spotblue {
@@ -21,7 +22,9 @@ class CompareText {
               const TextStyle& style)
       : comparison_(comparison), plans_(plans), style_(style), paint_(style.colour) {}
 
-  [[nodiscard]] std::string text() const { return heading() + findings() + costs() + verdict(); }
+  [[nodiscard]] std::string text() const {
+    return fitted_text(heading() + findings() + costs() + verdict(), style_.width);
+  }
 
  private:
   [[nodiscard]] std::string heading() const {
@@ -40,8 +43,8 @@ class CompareText {
 
   [[nodiscard]] std::string title(std::size_t plan) const {
     const Job& job = plans_[plan].job;
-    return job.title.empty() ? plain(job.file)
-                             : fmt::format("{} ({})", plain(job.title), plain(job.file));
+    return job.title.empty() ? shown_text(job.file)
+                             : fmt::format("{} ({})", shown_text(job.title), shown_text(job.file));
   }
 
   [[nodiscard]] const Finding* finding_of(const ComparedRow& row, std::size_t plan) const {
@@ -83,14 +86,14 @@ class CompareText {
         cells.push_back(cell(row, plan));
       }
       if (is_shown(row, cells)) {
-        cells.insert(cells.begin(), fmt::format("{}: {}", row.kind, plain(row.about)));
+        cells.insert(cells.begin(), fmt::format("{}: {}", row.kind, shown_text(row.about)));
         table.add(cells);
       } else {
         ++alike;
       }
     }
     return paint_.heading("Findings that differ or do not conform") + '\n' +
-           table.text(kTableIndent) +
+           table.text(kTableIndent, style_.width) +
            fmt::format("  {} alike and conforming in every plan: not shown\n\n",
                        counted(alike, "finding", "findings"));
   }
@@ -143,7 +146,7 @@ class CompareText {
       return c.least_margin ? margin_words(*c.least_margin, plan) : std::string("none");
     });
     return paint_.heading("What each plan takes, as its job file declares it") + '\n' +
-           table.text(kTableIndent) + '\n';
+           table.text(kTableIndent, style_.width) + '\n';
   }
 
   [[nodiscard]] std::string margin_words(const MarginShare& margin, std::size_t plan) const {

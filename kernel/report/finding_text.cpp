@@ -4,13 +4,14 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <map>
 #include <optional>
 #include <vector>
 
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
+#include "spotblue/base/ascii.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -145,8 +146,9 @@ class QuantityRows {
       const KeyParts parts = parts_of(quantity);
       Cell& cell = row(parts).cells[column];
       const auto* const number = std::get_if<double>(&quantity.value);
-      const std::string text = number != nullptr ? number_text(*number, parts.unit, unit_)
-                                                 : plain(std::get<std::string>(quantity.value));
+      const std::string text = number != nullptr
+                                   ? number_text(*number, parts.unit, unit_)
+                                   : shown_text(std::get<std::string>(quantity.value));
       (parts.end == End::least  ? cell.least
        : parts.end == End::most ? cell.most
                                 : cell.single) = text;
@@ -176,9 +178,7 @@ bool ends_there(std::string_view text, std::size_t end) {
   if (rest.empty()) {
     return true;
   }
-  const auto digit = [&rest](std::size_t i) {
-    return i < rest.size() && std::isdigit(static_cast<unsigned char>(rest[i])) != 0;
-  };
+  const auto digit = [&rest](std::size_t i) { return i < rest.size() && is_ascii_digit(rest[i]); };
   const bool goes_on =
       digit(0) || ((rest[0] == '.' || rest[0] == '/' || rest[0] == 'x') && digit(1));
   return !goes_on && !rest.starts_with(" @ ") && !rest.starts_with(" #") && !rest.starts_with(": ");
@@ -213,7 +213,8 @@ std::string without_place(const std::string& about) {
 
 }  // namespace
 
-std::string quantities_text(const Finding& finding, LengthUnit unit, std::size_t indent) {
+std::string quantities_text(const Finding& finding, LengthUnit unit, std::size_t indent,
+                            std::size_t width) {
   QuantityRows rows(unit);
   rows.add(finding.wanted, 0);
   rows.add(finding.found, 1);
@@ -222,7 +223,7 @@ std::string quantities_text(const Finding& finding, LengthUnit unit, std::size_t
   for (const QuantityRow& row : rows.rows()) {
     table.add({row.name, row.cells[0].text(), row.cells[1].text(), row.cells[2].text(), row.unit});
   }
-  return table.text(indent);
+  return table.text(indent, width);
 }
 
 std::string margin_text(const Finding& finding, LengthUnit unit) {
@@ -232,7 +233,7 @@ std::string margin_text(const Finding& finding, LengthUnit unit) {
   const Quantity& first = finding.margin.front();
   const KeyParts parts = parts_of(first);
   const auto* const number = std::get_if<double>(&first.value);
-  return number == nullptr ? plain(std::get<std::string>(first.value))
+  return number == nullptr ? shown_text(std::get<std::string>(first.value))
                            : fmt::format("{} {}", number_text(*number, parts.unit, unit),
                                          shown_unit(parts.unit, unit));
 }
@@ -242,7 +243,7 @@ std::string spelt_within(std::string_view text, const Finding& finding, LengthUn
   for (const std::string& id : finding.about) {
     result = replaced(result, id, spelt_in(id, unit));
   }
-  return plain(result);
+  return shown_text(result);
 }
 
 std::string alike_key(const Finding& finding) {
@@ -256,7 +257,7 @@ std::string alike_key(const Finding& finding) {
   Finding placeless = finding;
   std::erase_if(placeless.found,
                 [](const Quantity& quantity) { return quantity.key.starts_with("at_"); });
-  return key + quantities_text(placeless, LengthUnit::mm, 0) + reasons;
+  return key + quantities_text(placeless, LengthUnit::mm, 0, 0) + reasons;
 }
 
 }  // namespace spotblue

@@ -12,7 +12,7 @@ namespace spotblue {
 
 /// Wanted, found and margin side by side, a row for each quantity.
 [[nodiscard]] std::string quantities_text(const Finding& finding, LengthUnit unit,
-                                          std::size_t indent);
+                                          std::size_t indent, std::size_t width);
 
 /// The first margin with its unit, "0.0230 mm"; empty when the finding has none.
 [[nodiscard]] std::string margin_text(const Finding& finding, LengthUnit unit);

@@ -1,4 +1,5 @@
 #include "report/json_parts.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -58,7 +59,7 @@ void write_job(JsonWriter& out, const Job& job) {
   out.key("job");
   out.open_object();
   field(out, "file", job.file);
-  field(out, "model", job.model.string());
+  field(out, "model", shown_name(job.model));
   field(out, "title", job.title);
   field(out, "unit", unit_name(job.unit));
   out.key("parts");

@@ -5,6 +5,7 @@
 #include "report/look_text_parts.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/report/text.hpp"
 
 namespace spotblue {
@@ -25,7 +26,7 @@ std::string parts_text(const TextContext& c) {
     table.add({c.names.product(i), count_text(places[i]), std::to_string(product.solids),
                volume_cell(product.volume, c.unit), product.closed ? "" : "not closed"});
   }
-  return c.paint.heading("Parts") + '\n' + table.text(kTableIndent) + '\n';
+  return c.paint.heading("Parts") + '\n' + table.text(kTableIndent, c.width) + '\n';
 }
 
 std::string clashes_text(const TextContext& c) {
@@ -38,12 +39,12 @@ std::string clashes_text(const TextContext& c) {
   for (const Clash& clash : c.look.clash.clashes) {
     const std::string volume = volume_cell(clash.volume, c.unit);
     const std::string depth = length_cell(clash.depth, c.unit);
-    const std::string cause = plain(clash.cause) + (clash.exact ? "" : " (volume not exact)");
+    const std::string cause = shown_text(clash.cause) + (clash.exact ? "" : " (volume not exact)");
     table.add({c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth,
                point_text(clash.at, c.unit), cause},
               {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, cause});
   }
-  const std::string body = table.text(kTableIndent);
+  const std::string body = table.text(kTableIndent, c.width);
   return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
 }
 
@@ -54,7 +55,7 @@ std::string stated_sizes_text(const TextContext& c) {
                    {fmt::format("greatest {}", unit_name(c.unit)), Align::right},
                    {""}});
   for (const SemanticSize& size : c.look.model.semantic_sizes) {
-    const std::string text = plain(semantic_size_text(size));
+    const std::string text = shown_text(semantic_size_text(size));
     const std::string lower = size.limits ? length_cell(size.limits->lower_mm, c.unit) : "";
     const std::string upper = size.limits ? length_cell(size.limits->upper_mm, c.unit) : "";
     const std::string remark = size.doubt.empty() ? "" : "in doubt: see the notes";
@@ -67,15 +68,15 @@ std::string stated_sizes_text(const TextContext& c) {
           {size.product ? c.names.product(*size.product) : "no part", text, lower, upper, remark});
     }
   }
-  const std::string body = table.text(kTableIndent);
+  const std::string body = table.text(kTableIndent, c.width);
   return body.empty() ? "" : c.paint.heading("Sizes the file states") + '\n' + body + '\n';
 }
 
 std::string heading_text(const TextContext& c) {
   const Model& model = c.look.model;
-  std::string text = c.paint.heading(plain(model.file.name));
-  text += model.file.protocol.empty() ? "" : ", " + plain(model.file.protocol);
-  text += model.file.unit.empty() ? "" : ", written in " + plain(model.file.unit);
+  std::string text = c.paint.heading(shown_text(model.file.name));
+  text += model.file.protocol.empty() ? "" : ", " + shown_text(model.file.protocol);
+  text += model.file.unit.empty() ? "" : ", written in " + shown_text(model.file.unit);
   return text + fmt::format(
                     "\n{} at {}; lengths below in {}, clearance positive, interference "
                     "negative\n\n",
@@ -103,25 +104,27 @@ std::string summary_text(const TextContext& c) {
 
 }  // namespace
 
-std::string notes_text(const Look& look, const Paint& paint) {
+std::string notes_text(const Look& look, const Paint& paint, std::size_t width) {
   TextTable table({{"about"}, {"note"}});
   for (const std::vector<Note>* notes : {&look.model.notes, &look.clash.notes}) {
     for (const Note& note : *notes) {
-      table.add({plain(note.about), plain(note.text)}, {plain(note.text)});
+      table.add({shown_text(note.about), shown_text(note.text)}, {shown_text(note.text)});
     }
   }
-  const std::string body = table.text(kTableIndent);
+  const std::string body = table.text(kTableIndent, width);
   return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
 }
 
 std::string look_text(const Look& look, const TextStyle& style) {
   const ModelNames names(look.model,
                          [&style](std::string_view name) { return spelt_in(name, style.unit); });
-  const TextContext context{look, names, style.unit, Paint(style.colour)};
-  return heading_text(context) + parts_text(context) + centre_lines_text(context) +
-         other_faces_text(context) + width_seats_text(context) + clashes_text(context) +
-         stated_sizes_text(context) + notes_text(context.look, context.paint) +
-         summary_text(context);
+  const TextContext context{look, names, style.unit, Paint(style.colour), style.width};
+  return fitted_text(heading_text(context) + parts_text(context) + centre_lines_text(context) +
+                         other_faces_text(context) + width_seats_text(context) +
+                         clashes_text(context) + stated_sizes_text(context) +
+                         notes_text(context.look, context.paint, context.width) +
+                         summary_text(context),
+                     style.width);
 }
 
 }  // namespace spotblue

@@ -16,6 +16,7 @@ struct TextContext {
   const ModelNames& names;
   LengthUnit unit;
   Paint paint;
+  std::size_t width;  ///< of TextStyle
 };
 
 /// Each centre line with its seats; centre lines that read alike stand there once.
@@ -24,6 +25,6 @@ struct TextContext {
 [[nodiscard]] std::string other_faces_text(const TextContext& context);
 [[nodiscard]] std::string width_seats_text(const TextContext& context);
 /// Notes of the reading and of the clash search.
-[[nodiscard]] std::string notes_text(const Look& look, const Paint& paint);
+[[nodiscard]] std::string notes_text(const Look& look, const Paint& paint, std::size_t width);
 
 }  // namespace spotblue

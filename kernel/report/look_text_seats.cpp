@@ -62,7 +62,7 @@ std::string radial_table(const TextContext& c, const std::vector<const RadialSea
                length_cell(seat->least_gap, c.unit), place_cell(seat->engaged, c.unit),
                radial_remark(*seat, same)});
   }
-  return table.text(kTableIndent);
+  return table.text(kTableIndent, c.width);
 }
 
 std::string axial_table(const TextContext& c, const std::vector<const AxialSeat*>& seats) {
@@ -80,7 +80,7 @@ std::string axial_table(const TextContext& c, const std::vector<const AxialSeat*
                gap_word(seat->gap, same), round ? place_cell(seat->inner, c.unit) : "",
                round ? place_cell(seat->outer, c.unit) : "", area_cell(seat->area, c.unit)});
   }
-  return table.text(kTableIndent);
+  return table.text(kTableIndent, c.width);
 }
 
 std::string taper_table(const TextContext& c, const std::vector<const TaperSeat*>& seats) {
@@ -100,7 +100,7 @@ std::string taper_table(const TextContext& c, const std::vector<const TaperSeat*
                angle_cell(seat->tilt), place_cell(seat->diameter, c.unit),
                place_cell(seat->engaged, c.unit)});
   }
-  return table.text(kTableIndent);
+  return table.text(kTableIndent, c.width);
 }
 
 std::string thread_table(const TextContext& c, const std::vector<const Thread*>& threads) {
@@ -115,7 +115,7 @@ std::string thread_table(const TextContext& c, const std::vector<const Thread*>&
                length_cell(thread->hole_diameter, c.unit),
                length_cell(thread->screw_diameter, c.unit), place_cell(thread->engaged, c.unit)});
   }
-  return table.text(kTableIndent);
+  return table.text(kTableIndent, c.width);
 }
 
 std::vector<LineSeats> seats_by_line(const Seats& seats) {
@@ -209,7 +209,7 @@ std::string width_seats_text(const TextContext& context) {
                clearance_word(seat.clearance, context.look.settings.seats.same_length_mm),
                length_cell(seat.offset, unit), angle_cell(seat.tilt), area_cell(seat.area, unit)});
   }
-  const std::string body = table.text(kTableIndent);
+  const std::string body = table.text(kTableIndent, context.width);
   return body.empty() ? "" : context.paint.heading("Keys and slots") + '\n' + body + '\n';
 }
 

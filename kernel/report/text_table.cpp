@@ -1,6 +1,7 @@
 #include "report/text_table.hpp"
 
 #include <algorithm>
+#include <sstream>
 #include <string_view>
 
 #include "report/text_words.hpp"
@@ -38,10 +39,7 @@ void TextTable::add(const std::vector<std::string>& cells, const std::vector<std
   }
 }
 
-std::string TextTable::text(std::size_t indent) const {
-  if (rows_.empty()) {
-    return "";
-  }
+std::string TextTable::aligned(std::size_t indent) const {
   std::vector<std::size_t> widths(columns_.size(), 0);
   for (const Row& row : rows_) {
     for (std::size_t i = 0; i < columns_.size(); ++i) {
@@ -68,6 +66,47 @@ std::string TextTable::text(std::size_t indent) const {
     end_line(text, line);
   }
   return text;
+}
+
+std::string TextTable::row_by_row(std::size_t indent, std::size_t width) const {
+  std::string text;
+  for (const Row& row : rows_) {
+    std::string line(indent, ' ');
+    bool begun = false;
+    const auto add = [&](const std::string& piece) {
+      if (begun && shown_width(line) + kBetween + shown_width(piece) > width) {
+        end_line(text, line);
+        line.assign(indent + kBetween, ' ');
+        begun = false;
+      }
+      line += (begun ? std::string(kBetween, ' ') : "") + piece;
+      begun = true;
+    };
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      if (!row.cells[i].empty()) {
+        add(columns_[i].heading.empty() ? row.cells[i] : columns_[i].heading + ' ' + row.cells[i]);
+      }
+    }
+    if (row.count > 1) {
+      add("x " + count_text(row.count));
+    }
+    end_line(text, line);
+  }
+  return text;
+}
+
+std::string TextTable::text(std::size_t indent, std::size_t width) const {
+  if (rows_.empty()) {
+    return "";
+  }
+  std::string whole = aligned(indent);
+  std::istringstream lines(whole);
+  for (std::string line; width > 0 && std::getline(lines, line);) {
+    if (shown_width(line) > width) {
+      return row_by_row(indent, width);
+    }
+  }
+  return whole;
 }
 
 }  // namespace spotblue

@@ -30,13 +30,18 @@ class TextTable {
 
   /// Heading and rows, each behind `indent` blanks; nothing when there are no rows. Columns whose
   /// cells are all empty are left out.
-  [[nodiscard]] std::string text(std::size_t indent) const;
+  /// Where that is wider than `width` (0: never), each row stands by itself, its cells behind their
+  /// headings.
+  [[nodiscard]] std::string text(std::size_t indent, std::size_t width = 0) const;
 
  private:
   struct Row {
     std::vector<std::string> cells;
     std::size_t count = 1;
   };
+
+  [[nodiscard]] std::string aligned(std::size_t indent) const;
+  [[nodiscard]] std::string row_by_row(std::size_t indent, std::size_t width) const;
 
   std::vector<Column> columns_;
   std::vector<Row> rows_;

@@ -2,10 +2,10 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <cmath>
 #include <numbers>
 
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
@@ -88,33 +88,15 @@ std::string counted(std::size_t count, std::string_view one, std::string_view ma
   return fmt::format("{} {}", count == 0 ? "no" : count_text(count), count == 1 ? one : many);
 }
 
-std::string plain(std::string_view name) {
-  std::string shown;
-  shown.reserve(name.size());
-  for (std::size_t i = 0; i < name.size(); ++i) {
-    const auto letter = static_cast<unsigned char>(name[i]);
-    // U+0080 to U+009F are control letters too; in UTF-8 they are C2 80 to C2 9F.
-    const bool second_range =
-        letter == 0xC2 && i + 1 < name.size() && static_cast<unsigned char>(name[i + 1]) < 0xA0;
-    if (letter < 0x20 || letter == 0x7F || second_range) {
-      shown += '?';
-      i += second_range ? 1 : 0;
-    } else {
-      shown += name[i];
-    }
-  }
-  return shown;
-}
-
 std::string spelt_in(std::string_view feature_id, LengthUnit unit) {
   if (unit == LengthUnit::mm) {
-    return plain(feature_id);
+    return shown_text(feature_id);
   }
   const auto name = parse_feature_name(feature_id, LengthUnit::mm);
   if (!name) {
-    return plain(feature_id);
+    return shown_text(feature_id);
   }
-  std::string text = plain(name->part) + ": " + std::string(feature_word_name(name->word));
+  std::string text = shown_text(name->part) + ": " + std::string(feature_word_name(name->word));
   const char* between = " ";
   for (const Length size : name->sizes) {
     text += between;
@@ -128,12 +110,6 @@ std::string spelt_in(std::string_view feature_id, LengthUnit unit) {
     text += fmt::format(" #{}", *name->ordinal);
   }
   return text;
-}
-
-std::size_t shown_width(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char letter) {
-    return (static_cast<unsigned char>(letter) & 0xC0U) != 0x80U;
-  }));
 }
 
 }  // namespace spotblue

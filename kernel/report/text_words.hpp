@@ -28,11 +28,10 @@ namespace spotblue {
 /// "1 seat", "2 seats", "no seats"
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
 
-/// The name with control letters shown as '?', so that no file can drive the terminal.
-[[nodiscard]] std::string plain(std::string_view name);
-/// A feature id with its numbers in the unit, made plain; any other text just made plain.
+/// A feature id with its numbers in the unit; any other text as it is. Both as shown_text.
 [[nodiscard]] std::string spelt_in(std::string_view feature_id, LengthUnit unit);
-/// Letters shown on a terminal: UTF-8 letters, not bytes.
+/// Columns that the text takes on a terminal: two for a wide letter, none for a combining mark or a
+/// sequence for colour.
 [[nodiscard]] std::size_t shown_width(std::string_view text);
 
 }  // namespace spotblue

@@ -4,13 +4,13 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cmath>
 #include <cstddef>
 #include <string>
 #include <vector>
 
 #include "b4_1_tables.hpp"
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/unit.hpp"
@@ -64,9 +64,7 @@ Limits_thou class_limits(const std::string& name, Length nominal) {
 }
 
 std::string known_name(std::string_view cls) {
-  std::string name(cls);
-  std::transform(name.begin(), name.end(), name.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+  std::string name = ascii_upper(cls);
   const std::vector<std::string> names = class_names();
   if (std::find(names.begin(), names.end(), name) == names.end()) {
     throw Error(

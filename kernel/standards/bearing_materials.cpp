@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
@@ -106,12 +106,6 @@ constexpr BearingProportions kProportions = [] {
   return proportions;
 }();
 
-bool same_word(std::string_view a, std::string_view b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
-    return std::tolower(x) == std::tolower(y);
-  });
-}
-
 // A short name of the table of materials stands for its full one.
 std::string_view full_name(std::string_view name) {
   const Material* material = find_material(name);
@@ -132,7 +126,7 @@ std::span<const BearingMaterial> bearing_materials() { return kRows; }
 const BearingMaterial* find_bearing_material(std::string_view name) {
   const std::string_view wanted = full_name(name);
   const auto* found = std::find_if(kRows.begin(), kRows.end(), [&](const BearingMaterial& row) {
-    return same_word(row.name, wanted);
+    return same_ascii_word(row.name, wanted);
   });
   return found == kRows.end() ? nullptr : found;
 }
@@ -140,7 +134,7 @@ const BearingMaterial* find_bearing_material(std::string_view name) {
 bool is_journal_material(std::string_view name) {
   const std::string_view wanted = full_name(name);
   return std::any_of(kJournals.begin(), kJournals.end(),
-                     [&](std::string_view journal) { return same_word(journal, wanted); });
+                     [&](std::string_view journal) { return same_ascii_word(journal, wanted); });
 }
 
 BearingLimits weaker(const BearingLimits& a, const BearingLimits& b) {

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cstddef>
+
+#include "spotblue/base/ascii.hpp"
 
 namespace spotblue {
 namespace {
@@ -150,24 +151,18 @@ constexpr std::array<std::string_view, kMaterials.size() + kShortNames.size()> a
 
 constexpr auto kNames = all_names();
 
-bool same_word(std::string_view a, std::string_view b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](unsigned char x, unsigned char y) {
-    return std::tolower(x) == std::tolower(y);
-  });
-}
-
 }  // namespace
 
 std::span<const Material> materials() { return kMaterials; }
 
 const Material* find_material(std::string_view name) {
   for (const Material& material : kMaterials) {
-    if (same_word(material.name, name)) {
+    if (same_ascii_word(material.name, name)) {
       return &material;
     }
   }
   for (const ShortName& entry : kShortNames) {
-    if (same_word(entry.name, name)) {
+    if (same_ascii_word(entry.name, name)) {
       return &kMaterials[entry.material];
     }
   }

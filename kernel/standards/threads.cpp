@@ -3,11 +3,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <limits>
 #include <utility>
 
+#include "spotblue/base/ascii.hpp"
 #include "thread_tables.hpp"
 
 namespace spotblue {
@@ -77,13 +77,6 @@ double misfit_mm(const Sizes_mm& size, double hole, double screw) {
   return off_hole + kScrewShare * std::abs(off_major);
 }
 
-std::string lower_case(std::string_view text) {
-  std::string result(text);
-  std::transform(result.begin(), result.end(), result.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return result;
-}
-
 }  // namespace
 
 std::vector<ThreadSize> threads() {
@@ -102,9 +95,9 @@ std::vector<ThreadSize> threads() {
 }
 
 std::optional<ThreadSize> find_thread(std::string_view name) {
-  const std::string wanted = lower_case(name);
+  const std::string wanted = ascii_lower(name);
   for (ThreadSize& candidate : threads()) {
-    if (lower_case(candidate.designation) == wanted) {
+    if (ascii_lower(candidate.designation) == wanted) {
       return std::move(candidate);
     }
   }

@@ -5,8 +5,13 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING, Any
 
-import numpy as np
-import numpy.typing as npt
+from spotblue.errors import missing_package
+
+try:
+    import numpy as np
+    import numpy.typing as npt
+except ImportError:
+    raise missing_package("numpy", "an array") from None
 
 if TYPE_CHECKING:
     from spotblue._kernel import CheckResult, FeatureRef, Look

@@ -17,6 +17,9 @@ from spotblue._kernel.base import (
     outcome_name,
     parse_length,
     parse_unit,
+    path_of_shown,
+    shown_name,
+    shown_text,
     unit_name,
 )
 
@@ -32,5 +35,8 @@ __all__ = [
     "outcome_name",
     "parse_length",
     "parse_unit",
+    "path_of_shown",
+    "shown_name",
+    "shown_text",
     "unit_name",
 ]

@@ -3,18 +3,29 @@
 from __future__ import annotations
 
 
+def _shown(text: str) -> str:
+    if text.isprintable():
+        return text
+    from spotblue._kernel.base import shown_text  # made after these classes
+
+    return shown_text(text)
+
+
 class Error(Exception):
-    """Every error of spotblue; str() is one line with file, place, rule and cure."""
+    """Every error of spotblue; str() is one line with file, place, rule and cure.
+
+    `file` is in its shown form: base.path_of_shown(error.file) is what open() takes.
+    """
 
     def __init__(
         self, message: str, file: str = "", place: str = "", rule: str = "", cure: str = ""
     ) -> None:
-        super().__init__(message)
-        self.message = message
-        self.file = file
-        self.place = place
-        self.rule = rule
-        self.cure = cure
+        super().__init__(_shown(message))
+        self.message = _shown(message)
+        self.file = _shown(file)
+        self.place = _shown(place)
+        self.rule = _shown(rule)
+        self.cure = _shown(cure)
 
     def __str__(self) -> str:
         return self.message
@@ -33,6 +44,17 @@ class NotInStandardError(BadInputError):
 
 class FileAccessError(Error, OSError):
     """A file is missing, unreadable or cannot be written."""
+
+
+class MissingPackageError(FileAccessError):
+    """A Python package that is needed for this alone is not installed."""
+
+
+def missing_package(name: str, needed_for: str) -> MissingPackageError:
+    """The error of an import that failed: what it is for, and how it is installed."""
+    rule = f"the Python package {name} is not installed, and {needed_for} needs it"
+    cure = f"apt-get install python3-{name}"
+    return MissingPackageError(f"{rule}; {cure}", rule=rule, cure=cure)
 
 
 class UnreadableError(Error, OSError):

@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from spotblue import _kernel
+from spotblue.base import path_of_shown, shown_name
 from spotblue.errors import BadInputError
 
 _IS = "is"
@@ -28,7 +29,7 @@ def _plain(value: Any) -> Any:
     if isinstance(value, (list, tuple)):
         return [_plain(item) for item in value]
     if isinstance(value, Path):
-        return str(value)
+        return shown_name(value)
     return value
 
 
@@ -57,6 +58,8 @@ def _typed(value: Any) -> Any:
     if kind is None:
         return fields
     del fields[_IS]
+    if kind is _kernel.Job and "model" in fields:
+        fields["model"] = path_of_shown(fields["model"])
     return kind(**fields)
 
 

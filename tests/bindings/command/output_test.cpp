@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <string>
 
 #include "bindings/command/program.hpp"
 
@@ -34,12 +35,24 @@ TEST_F(Output, ClosedStandardOutputIsAnError) {
   EXPECT_THAT(said.err, HasSubstr("standard output"));
 }
 
-TEST_F(Output, ReaderThatGoesAwayIsAnError) {
-  // The pipe's reader has ended before anything is written.
+// The pipe's reader has ended before anything is written. A shell calls the end by SIGPIPE 141.
+TEST_F(Output, ReaderThatGoesAwayEndsEveryVerbQuietly) {
+  for (const char* arguments : {"--version", "--help", "look press.step", "look press.step --json",
+                                "draft press.step", "library --help", "which --help"}) {
+    const Said piped = bench_.run("--version >/dev/null; { sleep 0.2; '" SPOTBLUE_PROGRAM "' " +
+                                  std::string(arguments) + "; echo \"code $?\" >&2; } | true");
+    EXPECT_EQ(piped.err, "code 141\n") << arguments;
+  }
+}
+
+TEST_F(Output, ReaderThatGoesAwayTakesNoFileAlong) {
+  bench_.write("press.job.toml",
+               "schema = 1\nmodel = \"press.step\"\nunit = \"mm\"\n[[fits]]\n"
+               "hole = \"Collar: bore 44\"\nshaft = \"Stud: outside 44.035\"\nclass = \"H7/s6\"\n");
   const Said piped = bench_.run("--version >/dev/null; { sleep 0.2; '" SPOTBLUE_PROGRAM
-                                "' --version; echo \"code $?\" >&2; } | true");
-  EXPECT_THAT(piped.err, HasSubstr("Broken pipe"));
-  EXPECT_THAT(piped.err, HasSubstr("code 2"));
+                                "' check press.job.toml --with-sizes sized.step; } | true");
+  EXPECT_THAT(piped.err, HasSubstr("written to sized.step"));
+  EXPECT_THAT(bench_.read("sized.step"), HasSubstr("DIMENSIONAL_SIZE"));
 }
 
 TEST_F(Output, FileThatCannotBeMadeIsNamedAndNothingIsLeft) {

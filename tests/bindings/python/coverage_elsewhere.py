@@ -9,6 +9,7 @@ from __future__ import annotations
 LITERAL = "lengths are plain numbers, with their unit in the name"
 SHAPES = "hands out or takes shapes of the CAD kernel, which have no Python value"
 DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no Python value"
+LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"
 METHOD = "a method of the value"
 
@@ -16,6 +17,13 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     'base.operator""_mm': (None, LITERAL),
     'base.operator""_um': (None, LITERAL),
     'base.operator""_inch': (None, LITERAL),
+    "base.is_ascii_digit": (None, LETTERS),
+    "base.is_ascii_capital": (None, LETTERS),
+    "base.is_ascii_letter": (None, LETTERS),
+    "base.is_ascii_blank": (None, LETTERS),
+    "base.ascii_lower": (None, LETTERS),
+    "base.ascii_upper": (None, LETTERS),
+    "base.same_ascii_word": (None, LETTERS),
     "base.set_log_sink": (None, "the package sets it, to Python's logging"),
     "base.stop_asked": (None, "how the kernel hears of Ctrl-C, in interrupt_test.py"),
     "base.stop_if_asked": (None, "as stop_asked"),
@@ -60,6 +68,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "check.compare_plans": ("compare", "the name of the program's verb"),
     "check.draft_job": ("draft", "the name of the program's verb"),
     "check.count_outcomes": ("CheckResult.outcomes", "a property of the value"),
+    "report.fitted_text": ("Look.to_text", "its width is an argument of the method"),
     "report.look_json": ("Look.to_json", METHOD),
     "report.check_json": ("CheckResult.to_json", METHOD),
     "report.look_text": ("Look.to_text", METHOD),
@@ -77,6 +86,6 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "geometry.FeatureFace": (None, SHAPES),
     "job.Stock": ("StockPiece", "mechanics has stock of its own"),
     "check.Quantity": ("Finding.wanted", "an item of a dict"),
-    "report.TextStyle": ("Look.to_text", "its unit is an argument of the method"),
+    "report.TextStyle": ("Look.to_text", "its unit and width are arguments of the method"),
     "report.Colour": (None, "text for a program goes without colour"),
 }

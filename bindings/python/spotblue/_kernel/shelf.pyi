@@ -11,6 +11,7 @@ _FitClaim = tuple[str, str, str, float, float, float | None]
 
 version: str
 
+def fitted_text(text: str, width: int) -> str: ...
 def fit_clearance(nominal_mm: float, text: str) -> tuple[float, float]: ...
 def judge_claims(
     look: Look, *, sizes: Sequence[_SizeClaim], fits: Sequence[_FitClaim], uncertainty_mm: float,

@@ -88,7 +88,7 @@ class Limits:
 
 @dataclass(frozen=True)
 class Task:
-    """One file with all that is claimed of it; sent to a worker.
+    """One file with all that is claimed of it; sent to a worker. `path` is in its shown form.
 
     `apart`: read in a child of the worker, as a file that ended a worker is; slower.
     """

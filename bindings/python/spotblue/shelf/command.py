@@ -5,6 +5,8 @@ from __future__ import annotations
 import argparse
 import json
 import os
+import re
+import signal
 import sys
 from collections.abc import Callable
 from dataclasses import asdict
@@ -13,11 +15,14 @@ from typing import NoReturn
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import shown_text
+from spotblue.errors import MissingPackageError
 from spotblue.shelf.reports import ShelfReport, write_whole
 from spotblue.shelf.runner import library
 from spotblue.shelf.which import Candidate, Seat, shortened, which
 
 ALL_WELL, BAD_INPUT = 0, 2
+reader_has_gone = False  # of standard output
 
 LIBRARY_HELP = """spotblue library MANIFEST: a whole shelf of STEP files, and what each claims to be
 
@@ -107,9 +112,34 @@ class Arguments(argparse.ArgumentParser):
 
 
 def say(text: str) -> None:
-    """Writes a result to standard output, which may go away."""
-    sys.stdout.write(text)
-    sys.stdout.flush()
+    """Writes a result to standard output, UTF-8 whatever the locale.
+
+    That its reader has gone away is no error, and ends nothing else that is to be written.
+    """
+    global reader_has_gone
+    data = text.encode("utf-8", "backslashreplace")
+    try:
+        while data:
+            data = data[os.write(1, data) :]
+    except BrokenPipeError:
+        reader_has_gone = True
+
+
+def terminal_width() -> int:
+    """Columns of the terminal that standard output is, else by COLUMNS, else 80; 0 for none."""
+    if not os.isatty(1):
+        return 0
+    try:
+        told = os.get_terminal_size(1).columns
+    except OSError:
+        told = 0
+    columns = os.environ.get("COLUMNS", "")
+    return told or (int(columns) if re.fullmatch("[0-9]{1,6}", columns) else 0) or 80
+
+
+def complain(message: str) -> None:
+    """One line on standard error."""
+    sys.stderr.write(f"spotblue: {shown_text(message)}\n")
 
 
 def _write(target: str | None, text: Callable[[], str]) -> bool:
@@ -120,6 +150,15 @@ def _write(target: str | None, text: Callable[[], str]) -> bool:
     if target is not None:
         write_whole(Path(target), text())
     return False
+
+
+def _write_page(target: str | None, report: ShelfReport) -> bool:
+    """As _write; where what makes the page is not installed, says so and goes on without it."""
+    try:
+        return _write(target, report.to_html)
+    except MissingPackageError as missing:
+        complain(f"--html {target}: {missing}")
+        return False
 
 
 def run_library(words: list[str]) -> int:
@@ -156,10 +195,10 @@ def run_library(words: list[str]) -> int:
         _write(options.csv, report.to_csv),
         _write(options.json, report.to_json),
         _write(options.junit, report.to_junit),
-        _write(options.html, report.to_html),
+        _write_page(options.html, report),
     ]
     if not any(said):
-        say(report.to_text(every=options.every))
+        say(kernel.fitted_text(report.to_text(every=options.every), terminal_width()))
     return report.exit_code()
 
 
@@ -228,7 +267,7 @@ def run_which(words: list[str]) -> int:
             + "\n"
         )
     else:
-        say(which_text(found))
+        say(kernel.fitted_text(which_text(found), terminal_width()))
     outcomes = {item.outcome for item in found}
     return 0 if "conforming" in outcomes else 3 if outcomes else 1
 
@@ -239,15 +278,16 @@ def main(words: list[str]) -> int:
     try:
         if not words or words[0] not in verbs:
             raise spotblue.BadInputError("spotblue.shelf: the first word is library or which")
-        return verbs[words[0]](words[1:])
-    except BrokenPipeError:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        message = "standard output has gone away"
+        code = verbs[words[0]](words[1:])
+        if reader_has_gone:  # ends as other programs end then
+            signal.signal(signal.SIGPIPE, signal.SIG_DFL)
+            signal.raise_signal(signal.SIGPIPE)
+        return code
     except KeyboardInterrupt:
         message = "interrupted; what was done is kept, and the next run goes on there"
     except (spotblue.Error, OSError) as error:
         message = str(error)
     except MemoryError:
         message = "out of memory"
-    sys.stderr.write("spotblue: " + "".join(c if c.isprintable() else " " for c in message) + "\n")
+    complain(message)
     return BAD_INPUT

@@ -9,6 +9,7 @@ from contextlib import contextmanager
 from typing import Any
 
 import spotblue
+from spotblue.errors import missing_package
 from spotblue.shelf import keeper
 
 CONNECT_SECONDS = 15
@@ -37,9 +38,7 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
     try:
         from distributed import Client
     except ImportError:
-        raise spotblue.FileAccessError(
-            "--scheduler: python3-distributed is not installed; install it, or leave the option out"
-        ) from None
+        raise missing_package("distributed", "--scheduler") from None
     try:
         connect: Any = Client
         client = connect(address, timeout=CONNECT_SECONDS, set_as_default=False)

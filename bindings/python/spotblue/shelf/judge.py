@@ -13,6 +13,7 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import path_of_shown
 from spotblue.shelf.claim import (
     CONFORMING,
     NONCONFORMING,
@@ -58,7 +59,7 @@ class FileJudge:
     def __init__(self, task: Task) -> None:
         self.task = task
         self.look = kernel.look_within(
-            Path(task.path),
+            path_of_shown(task.path),
             seconds=task.limits.seconds,
             memory_mb=task.limits.memory_mb,
             in_child=task.apart,
@@ -299,7 +300,7 @@ class FileJudge:
                     "material", UNDECIDED, claimed, reason, advice=f"the nearest there is {nearest}"
                 )
             ]
-        stated = stated_materials(Path(self.task.path))
+        stated = stated_materials(Path(path_of_shown(self.task.path)))
         if not stated:
             return []
         alike = any(

@@ -6,6 +6,7 @@ Every mistake is an error that names file, line, column and the cure.
 from __future__ import annotations
 
 import csv
+import io
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
@@ -94,7 +95,7 @@ def csv_entries(path: Path, text: str) -> list[Entry]:
     """Rows of a CSV manifest; a semicolon may stand for the comma."""
     first = text.split("\n", 1)[0]
     reader = csv.reader(
-        text.splitlines(keepends=True),
+        io.StringIO(text, newline=""),
         delimiter=";" if first.count(";") > first.count(",") else ",",
     )
     entries: list[Entry] = []
@@ -246,7 +247,7 @@ class ClaimReader:
         text = self._text(entry.cells.get("solids"))
         if not text:
             return None
-        if not text.isdigit() or int(text) < 1:
+        if not re.fullmatch("[0-9]+", text) or int(text) < 1:
             raise self._mistake(entry, "solids", f"{text} is no number of solids", "1, 2, ...")
         return int(text)
 

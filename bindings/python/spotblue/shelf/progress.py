@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 import time
 from typing import TextIO
@@ -25,8 +26,9 @@ class Progress:
 
     def __init__(self, show: bool | None = None, stream: TextIO | None = None) -> None:
         self.stream = stream if stream is not None else sys.stderr
-        self.terminal = self.stream.isatty()
-        self.show = self.terminal if show is None else show
+        seen = self.stream.isatty()
+        self.terminal = seen and os.environ.get("TERM") != "dumb"
+        self.show = seen if show is None else show
         self.start = self.said = time.monotonic()
         self.width = 0
 

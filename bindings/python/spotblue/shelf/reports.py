@@ -16,6 +16,8 @@ from pathlib import Path
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import shown_name, shown_text
+from spotblue.errors import missing_package
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, UNDECIDED, WORST_FIRST, Row
 from spotblue.shelf.progress import time_text
 
@@ -77,11 +79,11 @@ class ShelfReport:
         lines.append(f"{len(self.rows)} rows on {self.files} files: {counts}")
         lines.append(
             f"looked at {self.worked} files in {time_text(self.seconds)}; the others are as they were; "
-            f"results in {self.database}"
+            f"results in {shown_name(self.database)}"
         )
         if self.drafted:
             lines.append(
-                f"drafted {self.drafted}: fill in what each part claims to be, then run it"
+                f"drafted {shown_name(self.drafted)}: fill in what each part claims to be, then run it"
             )
         return "\n".join(lines) + "\n"
 
@@ -143,8 +145,10 @@ class ShelfReport:
 
     def to_html(self) -> str:
         """One page that needs nothing else: outcome by word, sign and colour, with a filter."""
-        import jinja2
-
+        try:
+            import jinja2
+        except ImportError:
+            raise missing_package("jinja2", "the page") from None
         source = Path(__file__).with_name("overview.html").read_text(encoding="utf-8")
         page = jinja2.Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
         rows = sorted(self.rows, key=lambda row: WORST_FIRST.index(row.outcome))
@@ -162,7 +166,7 @@ def _cells(row: Row) -> list[str]:
 
 
 def _text_lines(row: Row) -> list[str]:
-    lines = [f"{row.outcome:<13}  {row.file}, line {row.line}: {row.kind}"]
+    lines = [f"{row.outcome:<13}  {shown_text(row.file)}, line {row.line}: {row.kind}"]
     margin = "" if row.margin_mm is None else f"{row.margin_mm:.4f} mm"
     said = (
         ("of", row.feature), ("wanted", row.wanted), ("found", row.found), ("margin", margin),
@@ -170,8 +174,7 @@ def _text_lines(row: Row) -> list[str]:
     )  # fmt: skip
     for name, text in said:
         if text:
-            safe = "".join(letter if letter.isprintable() else " " for letter in text)
-            first, *rest = textwrap.wrap(safe, 84) or [""]
+            first, *rest = textwrap.wrap(shown_text(" ".join(text.split())), 84) or [""]
             lines.append(f"  {name:<8}{first}")
             lines += [" " * 10 + line for line in rest]
     return lines

@@ -14,6 +14,7 @@ from pathlib import Path
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import path_of_shown, shown_name
 from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task
 from spotblue.shelf.executors import dask_executor, usual_workers
 from spotblue.shelf.manifest import Manifest, read_manifest
@@ -60,7 +61,7 @@ def files_of(manifest: Manifest) -> list[ShelfFile]:
         claims_of.setdefault(claim.file, []).append(claim)
     files: dict[str, ShelfFile] = {}
     for name, claims in claims_of.items():
-        path = os.path.abspath(manifest.path.parent / name)
+        path = os.path.abspath(manifest.path.parent / path_of_shown(name))
         files.setdefault(path, ShelfFile(name, Path(path), [])).claims.extend(claims)
     for file in files.values():
         # In an order of their own: a row that moved in the manifest changes no result's key.
@@ -82,7 +83,7 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
     known = store.stamps()
     fresh: dict[str, Stamp] = {}
     for file in files:
-        path = str(file.path)
+        path = shown_name(file.path)
         try:
             found = file.path.stat()
             if not stat.S_ISREG(found.st_mode):
@@ -109,11 +110,11 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
 def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
     """The row of a file that cannot be opened; one that is not there has its nearest named."""
     try:
-        beside = [item.name for item in file.path.parent.iterdir()]
+        beside = [shown_name(item.name) for item in file.path.parent.iterdir()]
     except OSError:
         beside = []
-    nearest = kernel.nearest_word(file.path.name, beside) if beside else ""
-    cure = f"the nearest name there is {nearest}" if nearest else f"look in {file.path.parent}"
+    nearest = kernel.nearest_word(shown_name(file.path.name), beside) if beside else ""
+    cure = f"the nearest name there is {nearest}" if nearest else f"look in {shown_name(file.path.parent)}"
     if file.path.exists():
         cure = "name a STEP file that can be read"
     return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
@@ -261,5 +262,5 @@ def library(
         shown.end()
         store.close()
     return ShelfReport(
-        str(path), rows, len(files), worked, time.monotonic() - start, store.path, drafted
+        shown_name(path), rows, len(files), worked, time.monotonic() - start, store.path, drafted
     )

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import spotblue
+from spotblue.base import shown_name
 from spotblue.shelf.claim import Claim, Row
 from spotblue.shelf.manifest import Manifest
 
@@ -34,7 +35,7 @@ def refuse_overwriting(folder: Path) -> None:
 def survey_manifest(folder: Path) -> Manifest:
     """One claim a STEP file of the folder and those below it: that it can be read."""
     files = sorted(
-        Path(place, name).relative_to(folder).as_posix()
+        shown_name(Path(place, name).relative_to(folder))
         for place, _, names in os.walk(folder)
         for name in names
         if name.lower().endswith(SUFFIXES)
@@ -55,18 +56,20 @@ def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -
     writer.writerow(HEADER)
     bad = {row.file: row for row in rows if row.kind in ("bad file", "missing file")}
     for file in files:
+        # A row that begins with # is a remark.
+        cell = r"\x23" + file.name[1:] if file.name.startswith("#") else file.name
         if file.name in bad:
-            writer.writerow([file.name, "", "", "", "", f"not read: {bad[file.name].found}"])
+            writer.writerow([cell, "", "", "", "", f"not read: {bad[file.name].found}"])
             continue
         found = store.features_of(file.task.sha256) if file.task else []
         one_part = len({part for _, part, _, _ in found}) == 1
         for name, part, _, size_mm in found:
             short = name[len(part) + 2 :] if one_part else name
             writer.writerow(
-                [file.name, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""]
+                [cell, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""]
             )
         if not found:
-            writer.writerow([file.name, "", "", "", "", "no feature of size"])
+            writer.writerow([cell, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME
     try:
         with path.open("x", encoding="utf-8") as stream:

@@ -12,6 +12,7 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import path_of_shown, shown_name
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, WORST_FIRST, worst
 from spotblue.shelf.features import Feature, axis_offset, triple
 from spotblue.shelf.store import Store
@@ -151,7 +152,7 @@ def _seats(
     reach = cut_mm + max(abs(mate.least_mm), abs(mate.greatest_mm)) + uncertainty_mm
     found: dict[tuple[str, str], list[tuple[dict[str, Any], Seat]]] = {}
     for feature in store.features(word, mate.lower_mm - reach, mate.upper_mm + reach):
-        if not Path(feature["file"]).is_file():
+        if not Path(path_of_shown(feature["file"])).is_file():
             continue  # what was taken off the shelf is still in the database
         seat = seat_after_cut(
             feature, mate, cut_mm=cut_mm, uncertainty_mm=uncertainty_mm, in_hole=in_hole
@@ -244,9 +245,10 @@ def _rank(candidate: Candidate) -> tuple[Any, ...]:
 
 def shortened(candidates: list[Candidate], folder: Path) -> list[Candidate]:
     """The same with file names relative to a folder, where they lie in it."""
+    shown = shown_name(folder)
     return [
-        replace(item, file=str(Path(item.file).relative_to(folder)))
-        if Path(item.file).is_relative_to(folder)
+        replace(item, file=str(Path(item.file).relative_to(shown)))
+        if Path(item.file).is_relative_to(shown)
         else item
         for item in candidates
     ]

@@ -20,11 +20,11 @@ enum class ErrorCode {
 
 /// An error with the file, the place in it and the cure; any of the three may be empty.
 ///
-/// what() is one line: "file, place: rule and value; cure".
+/// Every text of it is shown_text: one line, UTF-8. what() is "file, place: rule and value; cure".
 class Error : public std::runtime_error {
  public:
   struct Where {
-    std::string file;   ///< Path as the caller gave it.
+    std::string file;   ///< As shown_name gives it; see path_of_shown.
     std::string place;  ///< Line, key, entity or argument.
   };
 

@@ -2,8 +2,10 @@
 /// @file
 /// Results as text for a terminal, in the words of the trade.
 
+#include <cstddef>
 #include <span>
 #include <string>
+#include <string_view>
 
 #include "spotblue/base/unit.hpp"
 #include "spotblue/check/check.hpp"
@@ -18,12 +20,22 @@ enum class Colour { never, terminal };
 struct TextStyle {
   LengthUnit unit = LengthUnit::mm;  ///< of every length, area and volume, in feature names too
   Colour colour = Colour::never;
+  /// Columns that no line goes beyond; less than kLeastWidth counts as that. 0: as wide as it
+  /// needs, a line for each row of a table.
+  std::size_t width = 0;
 };
+
+/// Columns that a text has at the least.
+inline constexpr std::size_t kLeastWidth = 20;
+
+/// The text with its longer lines broken, at blanks where there are any; nothing is left out.
+/// @param width  columns, as TextStyle::width.
+[[nodiscard]] std::string fitted_text(std::string_view text, std::size_t width);
 
 /// Parts, then each centre line with what bears on it, keys, clashes, notes and a summary.
 ///
 /// Lengths to 0.0001 mm or 0.00001 in, angles in degrees. Seats and centre lines that read alike
-/// stand there once, with their number. Control letters in names are shown as '?'. UTF-8.
+/// stand there once, with their number. Names are shown_text.
 [[nodiscard]] std::string look_text(const Look& look, const TextStyle& style);
 
 /// Every finding, the nonconforming first, then the undecided, then the conforming, with a summary

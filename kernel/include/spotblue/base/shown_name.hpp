@@ -1,0 +1,26 @@
+#pragma once
+/// @file
+/// File names as text, and text that no terminal, JSON or TOML stumbles over.
+///
+/// A file's name is bytes, and need be neither UTF-8 nor one line. Wherever spotblue writes one, it
+/// is in its shown form, and wherever it reads one out of a manifest, a job file or a mock-up, the
+/// shown form is understood.
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+namespace spotblue {
+
+/// One line of valid UTF-8: each byte of a control letter or of what is no UTF-8 becomes \xNN, NN
+/// in capital hexadecimal digits. Text that has neither stays as it is, a shown name too.
+[[nodiscard]] std::string shown_text(std::string_view text);
+
+/// The shown form of a file's name: shown_text, and also \xNN for blanks at its ends and for a
+/// backslash that would be taken for the beginning of \xNN. Most names are their own shown form.
+[[nodiscard]] std::string shown_name(const std::filesystem::path& file);
+
+/// The file that a shown name stands for: path_of_shown(shown_name(file)) is `file` to the byte.
+[[nodiscard]] std::filesystem::path path_of_shown(std::string_view shown);
+
+}  // namespace spotblue

@@ -1,0 +1,45 @@
+#include "spotblue/base/shown_name.hpp"
+
+#include <gtest/gtest.h>
+
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+struct Named {
+  const char* bytes;
+  const char* shown;
+};
+
+void PrintTo(const Named& named, std::ostream* out) { *out << named.shown; }
+
+class ShownName : public ::testing::TestWithParam<Named> {};
+
+TEST_P(ShownName, IsTextAndStandsForTheVeryBytes) {
+  EXPECT_EQ(shown_name(GetParam().bytes), GetParam().shown);
+  EXPECT_EQ(path_of_shown(GetParam().shown).native(), GetParam().bytes);
+  EXPECT_EQ(shown_text(GetParam().shown), GetParam().shown);
+}
+
+// UTF-8 by RFC 3629: E4 alone is the start of three bytes; C0 AF an overlong slash.
+INSTANTIATE_TEST_SUITE_P(Names, ShownName,
+                         ::testing::Values(Named{"press part.step", "press part.step"},
+                                           Named{"B\xC3\xBC\x63hse.step", "B\xC3\xBC\x63hse.step"},
+                                           Named{"R\xE4\x64.step", "R\\xE4d.step"},
+                                           Named{"two\nlines\t.step", "two\\x0Alines\\x09.step"},
+                                           Named{" ends ", "\\x20ends\\x20"},
+                                           Named{"C:\\old\\x.step", "C:\\old\\x.step"},
+                                           Named{"a\\xE4.step", "a\\x5CxE4.step"},
+                                           Named{"\xC0\xAF", "\\xC0\\xAF"},
+                                           Named{"esc\x1B[2J", "esc\\x1B[2J"},
+                                           Named{"c1\xC2\x9B", "c1\\xC2\\x9B"}));
+
+TEST(ShownText, IsWhatAnErrorSaysOfAnyName) {
+  const Error error(ErrorCode::bad_input, {"R\xE4\x64\n.toml", ""}, "no \x07 bell", "cure");
+  EXPECT_STREQ(error.what(), "R\\xE4d\\x0A.toml: no \\x07 bell; cure");
+  EXPECT_EQ(path_of_shown(error.file()).native(), "R\xE4\x64\n.toml");
+}
+
+}  // namespace
+}  // namespace spotblue
