@@ -3,8 +3,11 @@
 
 #include <spdlog/logger.h>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
-[[nodiscard]] spdlog::logger& logger();
+/// Exported for the one library of ours that stands on the other; no header tells it to others.
+[[nodiscard]] SPOTBLUE_EXPORT spdlog::logger& logger();
 
 }  // namespace spotblue

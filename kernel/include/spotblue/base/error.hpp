@@ -6,6 +6,8 @@
 #include <stdexcept>
 #include <string>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// What kind of trouble an Error reports.
@@ -21,7 +23,7 @@ enum class ErrorCode {
 /// An error with the file, the place in it and the cure; any of the three may be empty.
 ///
 /// Every text of it is shown_text: one line, UTF-8. what() is "file, place: rule and value; cure".
-class Error : public std::runtime_error {
+class SPOTBLUE_EXPORT Error : public std::runtime_error {
  public:
   struct Where {
     std::string file;   ///< As shown_name gives it; see path_of_shown.

@@ -6,12 +6,14 @@
 #include <functional>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 enum class LogLevel { debug, info, warning };
 
 /// Hands every log message to `sink` from now on; an empty function silences the log again.
 /// Not thread-safe against messages being written at the same moment: set it at start-up.
-void set_log_sink(std::function<void(LogLevel, std::string_view)> sink);
+SPOTBLUE_EXPORT void set_log_sink(std::function<void(LogLevel, std::string_view)> sink);
 
 }  // namespace spotblue

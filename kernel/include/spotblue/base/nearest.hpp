@@ -6,10 +6,13 @@
 #include <string>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// The entry of `known` with the fewest single-letter edits (insert, drop, change) from `word`,
 /// letter case aside; the first of several equally near; empty when `known` is empty.
-[[nodiscard]] std::string nearest_word(std::string_view word, std::span<const std::string> known);
+[[nodiscard]] SPOTBLUE_EXPORT std::string nearest_word(std::string_view word,
+                                                       std::span<const std::string> known);
 
 }  // namespace spotblue

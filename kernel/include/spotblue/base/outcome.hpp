@@ -4,6 +4,7 @@
 
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -11,7 +12,7 @@ namespace spotblue {
 /// ISO 14253-1:2017, 5: proof of conformity, proof of nonconformity, or neither.
 enum class Outcome { conforming, nonconforming, undecided };
 
-[[nodiscard]] std::string_view outcome_name(Outcome outcome);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view outcome_name(Outcome outcome);
 
 /// Judges a measured length against limits, both included.
 ///
@@ -24,13 +25,13 @@ enum class Outcome { conforming, nonconforming, undecided };
 /// @throws Error bad_input when U is negative, anything is not finite, or the limits are reversed.
 ///
 /// Source: ISO 14253-1 (decision rules; acceptance and rejection zone reduced by U on each side).
-[[nodiscard]] Outcome judge(Length value, Length uncertainty, Limits limits);
+[[nodiscard]] SPOTBLUE_EXPORT Outcome judge(Length value, Length uncertainty, Limits limits);
 
 /// Judges a whole range of possible values: conforming when all of them lie within the limits,
 /// nonconforming when none does, undecided when some do.
-[[nodiscard]] Outcome judge(Limits possible, Limits limits);
+[[nodiscard]] SPOTBLUE_EXPORT Outcome judge(Limits possible, Limits limits);
 
 /// Distance of the range's worst end from the limit it is nearest to, positive inside.
-[[nodiscard]] Length margin(Limits possible, Limits limits);
+[[nodiscard]] SPOTBLUE_EXPORT Length margin(Limits possible, Limits limits);
 
 }  // namespace spotblue

@@ -10,17 +10,19 @@
 #include <string>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// One line of valid UTF-8: each byte of a control letter or of what is no UTF-8 becomes \xNN, NN
 /// in capital hexadecimal digits. Text that has neither stays as it is, a shown name too.
-[[nodiscard]] std::string shown_text(std::string_view text);
+[[nodiscard]] SPOTBLUE_EXPORT std::string shown_text(std::string_view text);
 
 /// The shown form of a file's name: shown_text, and also \xNN for blanks at its ends and for a
 /// backslash that would be taken for the beginning of \xNN. Most names are their own shown form.
-[[nodiscard]] std::string shown_name(const std::filesystem::path& file);
+[[nodiscard]] SPOTBLUE_EXPORT std::string shown_name(const std::filesystem::path& file);
 
 /// The file that a shown name stands for: path_of_shown(shown_name(file)) is `file` to the byte.
-[[nodiscard]] std::filesystem::path path_of_shown(std::string_view shown);
+[[nodiscard]] SPOTBLUE_EXPORT std::filesystem::path path_of_shown(std::string_view shown);
 
 }  // namespace spotblue

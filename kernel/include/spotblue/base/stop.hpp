@@ -4,11 +4,13 @@
 
 #include <atomic>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// While it lives, work on this thread stops soon after `asked` turns true: a contained child is
 /// killed within 0.1 s, other stages end where they next begin something long. `asked` outlives it.
-class StopWhen {
+class SPOTBLUE_EXPORT StopWhen {
  public:
   explicit StopWhen(const std::atomic<bool>& asked);
   ~StopWhen();
@@ -22,9 +24,9 @@ class StopWhen {
 };
 
 /// Whether this thread's work was asked to stop; false where nobody can ask.
-[[nodiscard]] bool stop_asked();
+[[nodiscard]] SPOTBLUE_EXPORT bool stop_asked();
 
 /// @throws Error kernel_failure when this thread's work was asked to stop.
-void stop_if_asked();
+SPOTBLUE_EXPORT void stop_if_asked();
 
 }  // namespace spotblue

@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -20,20 +21,21 @@ enum class LengthUnit { mm, inch };
 /// @param unit   unit of a bare number.
 /// @throws Error bad_input when the text is no length; the text says what was read and what would
 /// do.
-[[nodiscard]] Length parse_length(std::string_view text, LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT Length parse_length(std::string_view text, LengthUnit unit);
 
 /// "mm" or "in".
-[[nodiscard]] std::string_view unit_name(LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view unit_name(LengthUnit unit);
 
 /// Unit by its name: "mm", "inch" or "in".
 /// @throws Error bad_input for anything else.
-[[nodiscard]] LengthUnit parse_unit(std::string_view name);
+[[nodiscard]] SPOTBLUE_EXPORT LengthUnit parse_unit(std::string_view name);
 
 /// A length as a number in the given unit with this many decimals and no unit behind it; never
 /// "-0".
-[[nodiscard]] std::string format_length(Length length, LengthUnit unit, int decimals);
+[[nodiscard]] SPOTBLUE_EXPORT std::string format_length(Length length, LengthUnit unit,
+                                                        int decimals);
 
 /// A size with no more decimals than it needs (at most 4 in mm, 5 in inch): 44, 6.6, 25.4.
-[[nodiscard]] std::string format_size(Length length, LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT std::string format_size(Length length, LengthUnit unit);
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
@@ -18,7 +19,7 @@ struct CheckResult {
 
 /// Looks at the job's model and judges it.
 /// @throws Error as look (the model) and judge_job (the job against the model).
-[[nodiscard]] CheckResult check(const Job& job);
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job);
 
 /// Judges what was found on the model; the same job and look give the same findings in the same
 /// order: fits, gaps and clashes as the look found them, then what the parts do (press, run,
@@ -32,6 +33,6 @@ struct CheckResult {
 /// @throws Error bad_input naming job file and line when a name matches no part or feature of the
 ///         model (the nearest that exists is named) or more than one; not_in_standard for a class
 ///         the standard does not have at that size.
-[[nodiscard]] std::vector<Finding> judge_job(const Job& job, const Look& look);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<Finding> judge_job(const Job& job, const Look& look);
 
 }  // namespace spotblue

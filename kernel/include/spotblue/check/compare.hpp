@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/check/check.hpp"
 
 namespace spotblue {
@@ -55,9 +56,9 @@ struct Comparison {
 /// where several do, the first to the first. Metal removed is the declared cuts' own: a ring for a
 /// diameter over the feature's length, area times depth for a face.
 /// @throws Error bad_input with fewer than two plans; as judge_job for a cut that names no feature.
-[[nodiscard]] Comparison compare_plans(std::span<const CheckResult> plans);
+[[nodiscard]] SPOTBLUE_EXPORT Comparison compare_plans(std::span<const CheckResult> plans);
 
 /// The share of the limits that is left to a finding; nothing when it has no such margin.
-[[nodiscard]] std::optional<double> margin_share(const Finding& finding);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<double> margin_share(const Finding& finding);
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/semantic_write.hpp"
 #include "spotblue/job/job.hpp"
@@ -19,6 +20,6 @@ struct DecidedSizes {
 
 /// Classes and limits of the job's fits and [[sizes]], each on the feature it is for.
 /// @throws Error as judge_job.
-[[nodiscard]] DecidedSizes decided_sizes(const Job& job, const Look& look);
+[[nodiscard]] SPOTBLUE_EXPORT DecidedSizes decided_sizes(const Job& job, const Look& look);
 
 }  // namespace spotblue

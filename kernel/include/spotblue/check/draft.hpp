@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/look.hpp"
 
@@ -14,7 +15,7 @@ namespace spotblue {
 /// Every part is listed, and every seat; the fits that the modelled sizes would satisfy stand
 /// beside each as comments, to be chosen from. Nothing is declared, so every seat stays undecided.
 /// @param model_path  written as given; relative to where the job file will lie.
-[[nodiscard]] std::string draft_job(const Look& look, const std::string& model_path,
-                                    LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT std::string draft_job(const Look& look, const std::string& model_path,
+                                                    LengthUnit unit);
 
 }  // namespace spotblue

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/outcome.hpp"
 
 namespace spotblue {
@@ -34,6 +35,6 @@ struct OutcomeCount {
   int conforming = 0, nonconforming = 0, undecided = 0;
 };
 
-[[nodiscard]] OutcomeCount count_outcomes(const std::vector<Finding>& findings);
+[[nodiscard]] SPOTBLUE_EXPORT OutcomeCount count_outcomes(const std::vector<Finding>& findings);
 
 }  // namespace spotblue

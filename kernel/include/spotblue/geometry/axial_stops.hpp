@@ -6,6 +6,7 @@
 #include <span>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "spotblue/geometry/settings.hpp"
@@ -34,17 +35,19 @@ inline constexpr std::size_t kNoAxialSeat = static_cast<std::size_t>(-1);
 /// Plane faces only: cones, fillets and screw threads that would stop a part are not seen.
 /// Cost grows with the plane faces of the parts on a line, not with their pairs.
 /// Thread-safe. Touches no CAD kernel state.
-[[nodiscard]] std::vector<std::vector<AxialStop>> find_axial_stops(
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<std::vector<AxialStop>> find_axial_stops(
     const Model& model, const Seats& seats, std::span<const std::size_t> group_of,
     const SeatSettings& settings);
 
 /// Where a plane face crosses the line, mm from line.at along it; the face must not be parallel to
 /// it.
-[[nodiscard]] double station_of_face(const Model& model, const FeatureRef& face, const Line& line);
+[[nodiscard]] SPOTBLUE_EXPORT double station_of_face(const Model& model, const FeatureRef& face,
+                                                     const Line& line);
 
 /// Plane faces of an occurrence square to the line within the facing tilt, in order.
-[[nodiscard]] std::vector<FeatureRef> faces_square_to(const Model& model, std::size_t occurrence,
-                                                      const Line& line,
-                                                      const SeatSettings& settings);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<FeatureRef> faces_square_to(const Model& model,
+                                                                      std::size_t occurrence,
+                                                                      const Line& line,
+                                                                      const SeatSettings& settings);
 
 }  // namespace spotblue

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -40,7 +41,8 @@ struct ClashReport {
 /// clashes too. Press fits, threads and tapers within the seat limits are not.
 /// @throws Error kernel_failure never: a pair the kernel cannot decide is a note and a Clash with
 ///         exact = false and cause "undecided: ...".
-[[nodiscard]] ClashReport find_clashes(const Model& model, const Seats& seats,
-                                       const SeatSettings& settings, const ReadLimits& limits);
+[[nodiscard]] SPOTBLUE_EXPORT ClashReport find_clashes(const Model& model, const Seats& seats,
+                                                       const SeatSettings& settings,
+                                                       const ReadLimits& limits);
 
 }  // namespace spotblue

@@ -4,9 +4,11 @@
 
 #include <string>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// Version of Open CASCADE as its headers state it: "7.6.3".
-[[nodiscard]] std::string kernel_version();
+[[nodiscard]] SPOTBLUE_EXPORT std::string kernel_version();
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/read.hpp"
@@ -36,12 +37,13 @@ struct Look {
 
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
 /// @throws Error as read_step.
-[[nodiscard]] Look look(const std::filesystem::path& file, const LookSettings& settings);
+[[nodiscard]] SPOTBLUE_EXPORT Look look(const std::filesystem::path& file,
+                                        const LookSettings& settings);
 
 /// Finds the same on a model that is in memory already.
-[[nodiscard]] Look look_at(Model model, const LookSettings& settings);
+[[nodiscard]] SPOTBLUE_EXPORT Look look_at(Model model, const LookSettings& settings);
 
 /// "Wheel: bore 44": the feature's name behind its product's id.
-[[nodiscard]] std::string feature_id(const Model& model, const FeatureRef& feature);
+[[nodiscard]] SPOTBLUE_EXPORT std::string feature_id(const Model& model, const FeatureRef& feature);
 
 }  // namespace spotblue

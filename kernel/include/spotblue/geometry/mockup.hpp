@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/mockup_part.hpp"
 
@@ -83,17 +84,17 @@ struct MockupFace {
 /// "first" and "last"; "outside 2 start", "inside 1 end" and the like, or with a step's own name
 /// for "outside 2", where two steps meet in a shoulder; a block's "top", "bottom", "left",
 /// "right", "front", "back", "boss 1", "added 1 top" and the like.
-[[nodiscard]] std::vector<MockupFace> faces_of(const MockupPart& part);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<MockupFace> faces_of(const MockupPart& part);
 
 /// Refuses sizes that make no part: zero lengths, walls without thickness, chamfers longer than
 /// their step, bores outside their plate, names that are missing or doubled.
 /// @throws Error bad_input; file is mockup.file, place is `part "Wheel", outside 2`.
-void check_parts(const Mockup& mockup);
+SPOTBLUE_EXPORT void check_parts(const Mockup& mockup);
 
 /// Where each instance goes, in order of the placements; exact to rounding.
 /// @throws Error bad_input for unknown names, faces that look the same way, lines that are not
 ///         parallel, and placements that wait for each other; place is `place "Wheel"`.
-[[nodiscard]] std::vector<PlacedPart> place_parts(const Mockup& mockup);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<PlacedPart> place_parts(const Mockup& mockup);
 
 /// Makes the solids and writes them as a STEP assembly with the parts' and instances' names; one
 /// product a part, however often it is placed. The file appears whole or not at all.
@@ -101,6 +102,6 @@ void check_parts(const Mockup& mockup);
 ///         breaks it in pieces; file_access when `out` cannot be written; kernel_failure.
 ///
 /// Takes the process-wide lock of the kernel's STEP code; silent.
-void write_mockup(const Mockup& mockup, const std::filesystem::path& out);
+SPOTBLUE_EXPORT void write_mockup(const Mockup& mockup, const std::filesystem::path& out);
 
 }  // namespace spotblue

@@ -13,6 +13,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
@@ -34,7 +35,7 @@ struct NamedShape {
 /// its own name as its path.
 /// @throws Error bad_input when there is none, or one is null, holds no solid or is scaled;
 ///         file_access when no temporary folder can be made.
-[[nodiscard]] Model model_of_shapes(std::span<const NamedShape> shapes);
+[[nodiscard]] SPOTBLUE_EXPORT Model model_of_shapes(std::span<const NamedShape> shapes);
 
 /// A model and where in the document its products are.
 struct DocumentModel {
@@ -50,7 +51,8 @@ struct DocumentModel {
 /// @param main  TDocStd_Document::Main() of the document.
 /// @throws Error bad_input when the document holds no solid, has lengths other than mm, or places a
 ///         part scaled; file_access when no temporary folder can be made.
-[[nodiscard]] DocumentModel model_of_document(const TDF_Label& main, const std::string& name);
+[[nodiscard]] SPOTBLUE_EXPORT DocumentModel model_of_document(const TDF_Label& main,
+                                                              const std::string& name);
 
 /// A size that a document states, and the entry of its label: "0:1:4:1".
 struct DocumentSize {
@@ -66,8 +68,8 @@ struct DocumentSize {
 /// reader, which drops signs and units; unless a description named kSizeWordsName tells, as
 /// write_semantic_sizes puts it in a file.
 /// @throws Error bad_input when the document has other parts than the model.
-[[nodiscard]] std::vector<DocumentSize> sizes_of_document(const TDF_Label& main,
-                                                          const Model& model);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<DocumentSize> sizes_of_document(const TDF_Label& main,
+                                                                          const Model& model);
 
 /// Name of a dimension's description that holds semantic_size_text() of it.
 inline constexpr std::string_view kSizeWordsName = "size in mm";
@@ -75,7 +77,7 @@ inline constexpr std::string_view kSizeWordsName = "size in mm";
 /// Puts a size's name, values, class and kSizeWordsName description into the dimension on a label
 /// of a document; what else the dimension has is kept, unless it is of another characteristic.
 /// @throws Error bad_input when the label has no dimension or the document can not say the class.
-void state_size(const TDF_Label& dimension, const SemanticSize& size);
+SPOTBLUE_EXPORT void state_size(const TDF_Label& dimension, const SemanticSize& size);
 
 /// Reads "H7", "38 H7", "1 1/2 in +0.001/0", "38 +-0.1", "37.9 to 38.1" and all that
 /// semantic_size_text writes: nominal, class, deviations and limits; the rest is left as it is.
@@ -83,15 +85,15 @@ void state_size(const TDF_Label& dimension, const SemanticSize& size);
 ///
 /// @param unit  of a bare number.
 /// @throws Error bad_input when the words are none of that; a class is not looked up.
-[[nodiscard]] SemanticSize parse_size(std::string_view words, LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT SemanticSize parse_size(std::string_view words, LengthUnit unit);
 
 /// Why a size with product and features could not be judged by, as the notes would say it: reversed
 /// limits, a size that the model does not have, a class of the other kind; empty when it could.
-[[nodiscard]] std::string doubt_about(const Model& model, SemanticSize size);
+[[nodiscard]] SPOTBLUE_EXPORT std::string doubt_about(const Model& model, SemanticSize size);
 
 /// Whether this kernel's STEP reader passes over such a class, so that its limits should stand
 /// beside it: it knows no J and no j.
-[[nodiscard]] bool needs_limits(std::string_view tolerance_class);
+[[nodiscard]] SPOTBLUE_EXPORT bool needs_limits(std::string_view tolerance_class);
 
 /// A face of a product's shape and the feature it belongs to.
 struct FeatureFace {
@@ -103,7 +105,7 @@ struct FeatureFace {
 
 /// The features that the faces of a product's shape make up; faces of no feature are left out.
 /// @param shape  what `product` was analysed from, or a shape of it.
-[[nodiscard]] std::vector<FeatureFace> feature_faces(const TopoDS_Shape& shape,
-                                                     const Product& product);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<FeatureFace> feature_faces(const TopoDS_Shape& shape,
+                                                                     const Product& product);
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/settings.hpp"
 
@@ -22,7 +23,7 @@ namespace spotblue {
 ///         large, kernel crashed, out of time or memory, no solid), incomplete (something missing).
 ///
 /// Forks: safe from any thread, but not while another thread holds kernel locks.
-[[nodiscard]] Model read_step(const std::filesystem::path& file, const ReadLimits& limits,
-                              Completeness completeness);
+[[nodiscard]] SPOTBLUE_EXPORT Model read_step(const std::filesystem::path& file,
+                                              const ReadLimits& limits, Completeness completeness);
 
 }  // namespace spotblue

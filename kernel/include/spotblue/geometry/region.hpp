@@ -6,6 +6,8 @@
 #include <cstddef>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// A point in a plane's own coordinates, mm.
@@ -48,28 +50,29 @@ struct PlaneMap {
 };
 
 /// Whether the region has no edge at all.
-[[nodiscard]] bool is_empty(const Region& region);
+[[nodiscard]] SPOTBLUE_EXPORT bool is_empty(const Region& region);
 /// Area by Green's theorem, exact for lines and arcs; mm2. Negative for a region turned inside out.
-[[nodiscard]] double area(const Region& region);
+[[nodiscard]] SPOTBLUE_EXPORT double area(const Region& region);
 /// The box around the region, exact for lines and arcs; {{0, 0}, {0, 0}} for an empty region.
-[[nodiscard]] Extent2 extent(const Region& region);
+[[nodiscard]] SPOTBLUE_EXPORT Extent2 extent(const Region& region);
 /// Whether the point lies inside; points within 1e-9 mm of the boundary may go either way.
-[[nodiscard]] bool contains(const Region& region, Point2 p);
+[[nodiscard]] SPOTBLUE_EXPORT bool contains(const Region& region, Point2 p);
 /// {0, x} when `from` lies inside; {0, 0} for an empty region.
-[[nodiscard]] Reach reach(const Region& region, Point2 from);
+[[nodiscard]] SPOTBLUE_EXPORT Reach reach(const Region& region, Point2 from);
 /// At most `count` points well inside the region and spread over it, always the same ones; none for
 /// an empty region.
-[[nodiscard]] std::vector<Point2> inner_points(const Region& region, std::size_t count);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<Point2> inner_points(const Region& region,
+                                                               std::size_t count);
 
 /// What both regions cover. Edges that run on one another are recognised within 1e-7 mm: what is
 /// shared by less than that in width is nothing. A seam inside a region (two edges of opposite
 /// sense on one another, as where two faces of one plane meet) counts as no boundary.
-[[nodiscard]] Region intersect(const Region& a, const Region& b);
+[[nodiscard]] SPOTBLUE_EXPORT Region intersect(const Region& a, const Region& b);
 /// What `a` covers and `b` does not; tolerance and seams as for intersect().
-[[nodiscard]] Region subtract(const Region& a, const Region& b);
+[[nodiscard]] SPOTBLUE_EXPORT Region subtract(const Region& a, const Region& b);
 /// The region in another plane's coordinates, material still to the left of its edges.
-[[nodiscard]] Region mapped(const Region& region, const PlaneMap& map);
+[[nodiscard]] SPOTBLUE_EXPORT Region mapped(const Region& region, const PlaneMap& map);
 /// The full disc (counter-clockwise circle); radius > 0, mm.
-[[nodiscard]] Region disc(Point2 centre, double radius);
+[[nodiscard]] SPOTBLUE_EXPORT Region disc(Point2 centre, double radius);
 
 }  // namespace spotblue

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/settings.hpp"
@@ -109,6 +110,6 @@ struct Seats {
 ///
 /// Cost grows with distinct pairs (product, product, relative placement), not with occurrences.
 /// Thread-safe. Touches no CAD kernel state.
-[[nodiscard]] Seats find_seats(const Model& model, const SeatSettings& settings);
+[[nodiscard]] SPOTBLUE_EXPORT Seats find_seats(const Model& model, const SeatSettings& settings);
 
 }  // namespace spotblue

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
 
 namespace spotblue {
@@ -16,7 +17,8 @@ namespace spotblue {
 /// What of a feature the size is.
 enum class SizeCharacteristic { diameter, radius, width, other };
 
-[[nodiscard]] std::string_view size_characteristic_name(SizeCharacteristic characteristic);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view size_characteristic_name(
+    SizeCharacteristic characteristic);
 
 /// Lower and upper end, mm; of a size, or of a deviation (then signed).
 struct SizeLimits {
@@ -42,9 +44,9 @@ struct SemanticSize {
 };
 
 /// Whether a fit or a size may be judged by it: on a feature, with limits, without doubt.
-[[nodiscard]] bool is_usable(const SemanticSize& size);
+[[nodiscard]] SPOTBLUE_EXPORT bool is_usable(const SemanticSize& size);
 
 /// "44 H7", "6.35 +0.0762/-0.0254", "32 to 32.5 radius", as a person reads it, in mm.
-[[nodiscard]] std::string semantic_size_text(const SemanticSize& size);
+[[nodiscard]] SPOTBLUE_EXPORT std::string semantic_size_text(const SemanticSize& size);
 
 }  // namespace spotblue

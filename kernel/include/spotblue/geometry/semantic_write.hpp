@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/semantic_size.hpp"
@@ -40,9 +41,9 @@ struct SizeToWrite {
 ///         file_access when `out` cannot be written or is the model itself.
 ///
 /// The file is read in a contained child process, as by read_step.
-std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
-                                       const std::filesystem::path& out,
-                                       std::span<const SizeToWrite> sizes, LengthUnit unit,
-                                       const ReadLimits& limits);
+SPOTBLUE_EXPORT std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
+                                                       const std::filesystem::path& out,
+                                                       std::span<const SizeToWrite> sizes,
+                                                       LengthUnit unit, const ReadLimits& limits);
 
 }  // namespace spotblue

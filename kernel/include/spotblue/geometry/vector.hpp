@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// A position or a difference of positions, mm.
@@ -31,7 +33,7 @@ using Direction = Point;
 inline Direction unit(Point a) { return (1.0 / norm(a)) * a; }
 
 /// Any unit vector square to `along`, the same one for the same input.
-Direction any_square(Direction along);
+SPOTBLUE_EXPORT Direction any_square(Direction along);
 
 /// Angle between two directions whichever way each points, 0 to pi/2 rad; exact near 0.
 inline double angle_between_lines(Direction a, Direction b) {
@@ -56,15 +58,15 @@ struct Frame {
   bool operator==(const Frame&) const = default;
 };
 
-Point place_point(const Frame& frame, Point p);
-Direction place_direction(const Frame& frame, Direction d);
-Line place_line(const Frame& frame, const Line& line);
+SPOTBLUE_EXPORT Point place_point(const Frame& frame, Point p);
+SPOTBLUE_EXPORT Direction place_direction(const Frame& frame, Direction d);
+SPOTBLUE_EXPORT Line place_line(const Frame& frame, const Line& line);
 /// First `inner`, then `outer`.
-Frame compose(const Frame& outer, const Frame& inner);
+SPOTBLUE_EXPORT Frame compose(const Frame& outer, const Frame& inner);
 /// The placement that undoes `frame`; exact for rotations and mirrors.
-Frame inverse(const Frame& frame);
+SPOTBLUE_EXPORT Frame inverse(const Frame& frame);
 /// Whether the placement turns a right hand into a left one.
-bool is_mirror(const Frame& frame);
+SPOTBLUE_EXPORT bool is_mirror(const Frame& frame);
 
 /// Box along the axes; empty when low > high.
 struct Box {
@@ -74,14 +76,14 @@ struct Box {
              -std::numeric_limits<double>::infinity()};
 };
 
-bool is_empty(const Box& box);
-void extend(Box& box, Point p);
-void extend(Box& box, const Box& other);
+SPOTBLUE_EXPORT bool is_empty(const Box& box);
+SPOTBLUE_EXPORT void extend(Box& box, Point p);
+SPOTBLUE_EXPORT void extend(Box& box, const Box& other);
 /// The box grown by `by` mm on every side.
-Box grown(const Box& box, double by);
-bool overlap(const Box& a, const Box& b);
+SPOTBLUE_EXPORT Box grown(const Box& box, double by);
+SPOTBLUE_EXPORT bool overlap(const Box& a, const Box& b);
 /// A box round the placed box (not the tightest).
-Box place_box(const Frame& frame, const Box& box);
-double diagonal(const Box& box);
+SPOTBLUE_EXPORT Box place_box(const Frame& frame, const Box& box);
+SPOTBLUE_EXPORT double diagonal(const Box& box);
 
 }  // namespace spotblue

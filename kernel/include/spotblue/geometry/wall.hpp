@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -31,11 +32,11 @@ struct Wall {
 /// `inner` is the bore, or the floor of a groove turned into it. Tapers are cut in short stretches
 /// and taken at their thinnest. Keyways and holes through the wall are blind spots; where no face
 /// bounds the wall the part's box does, and a blind spot says so.
-[[nodiscard]] Wall wall_of_hub(const Model& model, const RadialSeat& seat);
+[[nodiscard]] SPOTBLUE_EXPORT Wall wall_of_hub(const Model& model, const RadialSeat& seat);
 
 /// The wall inside the seat's shaft: `outer` the shaft, or the floor of a groove turned into it,
 /// `inner` the widest bore about the axis. Keyseats, flats and holes beside or across the axis are
 /// blind spots.
-[[nodiscard]] Wall wall_of_shaft(const Model& model, const RadialSeat& seat);
+[[nodiscard]] SPOTBLUE_EXPORT Wall wall_of_shaft(const Model& model, const RadialSeat& seat);
 
 }  // namespace spotblue

@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -75,7 +76,7 @@ struct WayIn {
 /// as all that it may occupy (for "free") and all it occupies for certain (for "blocked"). Metal
 /// that overlaps by less than 1e-4 mm counts as clear. Threads turn their way through, press fits
 /// press; parts of other groups are taken as not there.
-[[nodiscard]] std::vector<WayIn> ways_in(const Model& model, const Seats& seats,
-                                         const WayInOptions& options);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<WayIn> ways_in(const Model& model, const Seats& seats,
+                                                         const WayInOptions& options);
 
 }  // namespace spotblue

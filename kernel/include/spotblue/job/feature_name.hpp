@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/unit.hpp"
 
@@ -15,7 +16,7 @@ namespace spotblue {
 /// What a feature's name begins with.
 enum class FeatureWord { bore, outside, taper_bore, taper, face, slot, width };
 
-[[nodiscard]] std::string_view feature_word_name(FeatureWord word);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view feature_word_name(FeatureWord word);
 
 struct FeatureName {
   std::string part;  ///< before the last ": "
@@ -27,6 +28,7 @@ struct FeatureName {
 
 /// Takes a name apart; bare numbers are in `unit`, others bring their own ("bore 1 3/4 in").
 /// Nothing when the text is no feature name.
-[[nodiscard]] std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit unit);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<FeatureName> parse_feature_name(std::string_view text,
+                                                                            LengthUnit unit);
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/job/job.hpp"
 
 namespace spotblue {
@@ -18,6 +19,6 @@ namespace spotblue {
 ///         kind, a material that is neither known nor the job's own, limits the wrong way round,
 ///         two rules in one entry or none, a fit, size, measured value or part given twice. Class
 ///         names are checked by the standards when judged.
-[[nodiscard]] Job read_job(const std::filesystem::path& file);
+[[nodiscard]] SPOTBLUE_EXPORT Job read_job(const std::filesystem::path& file);
 
 }  // namespace spotblue

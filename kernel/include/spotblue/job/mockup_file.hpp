@@ -4,6 +4,7 @@
 
 #include <filesystem>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/geometry/mockup.hpp"
 
 namespace spotblue {
@@ -18,6 +19,6 @@ namespace spotblue {
 /// @throws Error file_access when the file cannot be opened; bad_input with file, line, part and
 ///         step for unknown keys (with the nearest known), wrong types, and everything check_parts
 ///         and place_parts refuse.
-[[nodiscard]] Mockup read_mockup(const std::filesystem::path& file);
+[[nodiscard]] SPOTBLUE_EXPORT Mockup read_mockup(const std::filesystem::path& file);
 
 }  // namespace spotblue

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
@@ -25,9 +26,9 @@ struct Elastic {
 };
 
 /// The values of a material of the table; brittle when it has a tensile strength and no yield.
-[[nodiscard]] Elastic elastic_of(const Material& material);
+[[nodiscard]] SPOTBLUE_EXPORT Elastic elastic_of(const Material& material);
 
 /// @throws Error bad_input naming `argument` when a value breaks its rule.
-void require_elastic(const Elastic& elastic, const std::string& argument);
+SPOTBLUE_EXPORT void require_elastic(const Elastic& elastic, const std::string& argument);
 
 }  // namespace spotblue

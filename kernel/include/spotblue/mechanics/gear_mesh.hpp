@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/tooth_form.hpp"
 
 namespace spotblue {
@@ -19,7 +20,8 @@ struct MeshedGear {
 
 /// A gear with the tip and root of the basic rack at this tooth thickness; unshifted circles, since
 /// a tooth thinned for backlash keeps its blank.
-[[nodiscard]] MeshedGear standard_gear(const ToothForm& form, int teeth, double thickness_mm);
+[[nodiscard]] SPOTBLUE_EXPORT MeshedGear standard_gear(const ToothForm& form, int teeth,
+                                                       double thickness_mm);
 
 /// What is true of a pair at one centre distance.
 struct GearMesh {
@@ -43,7 +45,8 @@ struct GearMesh {
 };
 
 /// The sum of the base radii: a centre distance must be greater.
-[[nodiscard]] double least_centre_mm(const ToothForm& form, int teeth_a, int teeth_b);
+[[nodiscard]] SPOTBLUE_EXPORT double least_centre_mm(const ToothForm& form, int teeth_a,
+                                                     int teeth_b);
 
 /// @param centre_mm  distance of the two axes, > least_centre_mm.
 /// @param face_mm    length over which the two faces overlap, >= 0; only for overlap_ratio.
@@ -60,12 +63,13 @@ struct GearMesh {
 /// True teeth: pitch error, runout and bent shafts take from the backlash what no formula here
 /// knows. Turn the pair by hand through a whole turn of the wheel.
 /// Checked by: tests/mechanics/gear_mesh_test.cpp.
-[[nodiscard]] GearMesh gear_mesh(const ToothForm& form, const MeshedGear& a, const MeshedGear& b,
-                                 double centre_mm, double face_mm);
+[[nodiscard]] SPOTBLUE_EXPORT GearMesh gear_mesh(const ToothForm& form, const MeshedGear& a,
+                                                 const MeshedGear& b, double centre_mm,
+                                                 double face_mm);
 
 /// Fewest teeth that a rack of the form cuts without undercut, unshifted: 2 cos(helix) /
 /// sin^2(alpha_t); not a whole number (17.097 for 20 degree spur).
-[[nodiscard]] double undercut_below_teeth(const ToothForm& form);
+[[nodiscard]] SPOTBLUE_EXPORT double undercut_below_teeth(const ToothForm& form);
 
 /// Least backlash recommended, square to the flanks, mm.
 struct LeastBacklash {
@@ -76,6 +80,6 @@ struct LeastBacklash {
   double agma_mm = 0.0;
 };
 /// @throws Error bad_input unless both are > 0.
-[[nodiscard]] LeastBacklash least_backlash(double module_mm, double centre_mm);
+[[nodiscard]] SPOTBLUE_EXPORT LeastBacklash least_backlash(double module_mm, double centre_mm);
 
 }  // namespace spotblue

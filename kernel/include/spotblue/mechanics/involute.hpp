@@ -2,6 +2,8 @@
 /// @file
 /// The involute function and its inverse, on which the geometry of gear teeth rests.
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// inv(x) = tan(x) - x.
@@ -12,7 +14,7 @@ namespace spotblue {
 /// Accuracy: 1e-13 of the value; a series near 0, where the difference would lose its digits.
 /// Source: the definition of the involute of a circle; any gear text.
 /// Checked by: tests/mechanics/involute_test.cpp, printed tables.
-[[nodiscard]] double involute(double angle_rad);
+[[nodiscard]] SPOTBLUE_EXPORT double involute(double angle_rad);
 
 /// The angle whose involute function is `value`, rad.
 ///
@@ -21,6 +23,6 @@ namespace spotblue {
 ///
 /// Accuracy: 1e-14 rad up to 80 degrees. Newton's steps from above: the function is convex, so
 /// that they never overshoot.
-[[nodiscard]] double involute_inverse(double value);
+[[nodiscard]] SPOTBLUE_EXPORT double involute_inverse(double value);
 
 }  // namespace spotblue

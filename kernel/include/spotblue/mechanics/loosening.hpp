@@ -27,6 +27,7 @@
 
 #include <optional>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
 namespace spotblue {
@@ -54,7 +55,7 @@ struct WarmedBush {
 
 /// @param temperature_c  of both, at or above the bench's.
 /// @throws Error bad_input naming the argument out of range, or a bush without a yield.
-[[nodiscard]] WarmedBush warmed_bush(const BushInHub& pair, double temperature_c);
+[[nodiscard]] SPOTBLUE_EXPORT WarmedBush warmed_bush(const BushInHub& pair, double temperature_c);
 
 struct Loosening {
   std::optional<double> first_yield_c;  ///< its bore begins to yield
@@ -65,6 +66,6 @@ struct Loosening {
 
 /// The temperatures between the bench and `highest_c` at which these happen.
 /// @throws Error as warmed_bush.
-[[nodiscard]] Loosening loosening(const BushInHub& pair, double highest_c);
+[[nodiscard]] SPOTBLUE_EXPORT Loosening loosening(const BushInHub& pair, double highest_c);
 
 }  // namespace spotblue

@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -101,6 +102,6 @@ struct SuitPlan {
 /// Source: interval arithmetic, worked here; ISO 14253-1 for the reduction.
 /// @throws Error bad_input naming the demand or size when limits are reversed, a factor is zero or
 ///         not finite, an index is out of range or an uncertainty is negative.
-[[nodiscard]] SuitPlan make_to_suit(const SuitProblem& problem);
+[[nodiscard]] SPOTBLUE_EXPORT SuitPlan make_to_suit(const SuitProblem& problem);
 
 }  // namespace spotblue

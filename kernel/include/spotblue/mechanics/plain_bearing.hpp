@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/standards/bearing_materials.hpp"
 
@@ -13,12 +14,13 @@ namespace spotblue {
 /// Load over the bearing's shadow, diameter x length, as every table of limits means it.
 /// @throws Error bad_input unless load_n >= 0 and both lengths > 0.
 /// Source: Mott, Machine Elements in Mechanical Design, ch. 16, p = F/LD.
-[[nodiscard]] double projected_pressure_mpa(double load_n, Length diameter, Length length);
+[[nodiscard]] SPOTBLUE_EXPORT double projected_pressure_mpa(double load_n, Length diameter,
+                                                            Length length);
 
 /// pi x diameter x rpm; in inch units 0.262 x rpm x diameter in ft/min.
 /// @throws Error bad_input unless diameter > 0 and rpm >= 0.
 /// Source: Mott, ch. 16, V = pi D n / 12.
-[[nodiscard]] double surface_speed_m_s(Length diameter, double rpm);
+[[nodiscard]] SPOTBLUE_EXPORT double surface_speed_m_s(Length diameter, double rpm);
 
 /// The sizes that a bearing's proportions come from.
 struct BearingSizes {
@@ -35,7 +37,7 @@ struct BearingRatios {
   std::optional<double> wall;
 };
 /// @throws Error bad_input when a size breaks its rule.
-[[nodiscard]] BearingRatios bearing_ratios(const BearingSizes& sizes);
+[[nodiscard]] SPOTBLUE_EXPORT BearingRatios bearing_ratios(const BearingSizes& sizes);
 
 /// How a pair works; what is absent is not known.
 struct RunningLoad {
@@ -44,8 +46,8 @@ struct RunningLoad {
   std::optional<double> pressure_speed_mpa_m_s;
 };
 /// @throws Error bad_input as projected_pressure_mpa and surface_speed_m_s.
-[[nodiscard]] RunningLoad bearing_load(Length diameter, Length length, double rpm,
-                                       std::optional<double> load_n);
+[[nodiscard]] SPOTBLUE_EXPORT RunningLoad bearing_load(Length diameter, Length length, double rpm,
+                                                       std::optional<double> load_n);
 
 enum class RunningDuty { no_load_slow, intermittent, continuous };
 
@@ -62,7 +64,7 @@ struct CountingLimits {
   LimitCounts speed = LimitCounts::yes;
   LimitCounts pressure_speed = LimitCounts::yes;
 };
-[[nodiscard]] CountingLimits counting_limits(RunningDuty duty);
+[[nodiscard]] SPOTBLUE_EXPORT CountingLimits counting_limits(RunningDuty duty);
 
 /// Found over greatest allowed, 1 at the limit; absent where either is not known or does not count.
 struct LimitShares {
@@ -70,7 +72,8 @@ struct LimitShares {
   /// For intermittent work: the greatest share of the time it may run, of 1.
   std::optional<double> running_time;
 };
-[[nodiscard]] LimitShares limit_shares(const RunningLoad& load, const BearingLimits& limits,
-                                       RunningDuty duty);
+[[nodiscard]] SPOTBLUE_EXPORT LimitShares limit_shares(const RunningLoad& load,
+                                                       const BearingLimits& limits,
+                                                       RunningDuty duty);
 
 }  // namespace spotblue

@@ -14,6 +14,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"
 
@@ -31,8 +32,9 @@ inline constexpr double kSmallRoughnessLoss = 0.4;
 /// @param interference_mm  diametral, of the sizes as measured; may be negative (a clearance).
 /// @param rz_hub_um, rz_inner_um  peak-to-valley heights, >= 0.
 /// @param loss  share lost, >= 0: one of the two above.
-[[nodiscard]] double effective_interference_mm(double interference_mm, double rz_hub_um,
-                                               double rz_inner_um, double loss);
+[[nodiscard]] SPOTBLUE_EXPORT double effective_interference_mm(double interference_mm,
+                                                               double rz_hub_um, double rz_inner_um,
+                                                               double loss);
 
 /// A length of the joint over which both walls are plain rings.
 struct PressStretch {
@@ -51,7 +53,7 @@ struct PressFit {
 
 enum class PressSurface { hub_bore, hub_outside, inner_outside, inner_bore };
 /// "the hub's bore".
-[[nodiscard]] std::string_view press_surface_text(PressSurface surface);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view press_surface_text(PressSurface surface);
 
 struct StretchState {
   double pressure_mpa = 0.0;
@@ -77,6 +79,6 @@ struct PressState {
 };
 
 /// @throws Error bad_input naming the argument that is out of range.
-[[nodiscard]] PressState press_fit(const PressFit& fit);
+[[nodiscard]] SPOTBLUE_EXPORT PressState press_fit(const PressFit& fit);
 
 }  // namespace spotblue

@@ -6,6 +6,7 @@
 /// linear expansion; as engineering tables of shrink assembly give it. Take the greatest
 /// interference, roughness not taken off. Nothing is allowed for cooling on the way to the press.
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
 namespace spotblue {
@@ -36,7 +37,8 @@ struct SlipIn {
 /// @param interference_mm  greatest diametral interference, >= 0.
 /// @param clearance_mm  wanted while slipping in, >= 0.
 /// @throws Error bad_input naming the argument that is out of range.
-[[nodiscard]] SlipIn slip_in(const Elastic& hub, const Elastic& inner, double joint_mm,
-                             double interference_mm, double clearance_mm, double bench_c);
+[[nodiscard]] SPOTBLUE_EXPORT SlipIn slip_in(const Elastic& hub, const Elastic& inner,
+                                             double joint_mm, double interference_mm,
+                                             double clearance_mm, double bench_c);
 
 }  // namespace spotblue

@@ -14,6 +14,7 @@
 #include <span>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"
 
 namespace spotblue {
@@ -44,6 +45,6 @@ struct ChainState {
 
 /// @param rings  from the innermost out, at least one; only the innermost may be solid.
 /// @throws Error bad_input naming the ring and value out of range.
-[[nodiscard]] ChainState sleeve_chain(std::span<const ChainRing> rings);
+[[nodiscard]] SPOTBLUE_EXPORT ChainState sleeve_chain(std::span<const ChainRing> rings);
 
 }  // namespace spotblue

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -38,22 +39,23 @@ struct StackDimension {
 };
 
 /// The gap that the nominal lengths leave; negative: they do not fit.
-[[nodiscard]] Length nominal_gap(std::span<const StackDimension> loop);
+[[nodiscard]] SPOTBLUE_EXPORT Length nominal_gap(std::span<const StackDimension> loop);
 
 /// Every gap there can be: all dimensions at their worse ends at once.
-[[nodiscard]] Limits worst_case_gap(std::span<const StackDimension> loop);
+[[nodiscard]] SPOTBLUE_EXPORT Limits worst_case_gap(std::span<const StackDimension> loop);
 
 /// Gap of the middles plus and minus the root of the sum of the squared half tolerances: what all
 /// but a few in a thousand would keep to, were every tolerance three standard deviations wide and
 /// centred.
-[[nodiscard]] Limits root_sum_square_gap(std::span<const StackDimension> loop);
+[[nodiscard]] SPOTBLUE_EXPORT Limits root_sum_square_gap(std::span<const StackDimension> loop);
 
 /// The loop at temperature: every length times 1 + expansion x temperature rise.
-[[nodiscard]] std::vector<StackDimension> warmed(std::span<const StackDimension> loop);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<StackDimension> warmed(
+    std::span<const StackDimension> loop);
 
 /// Index of the dimension with the widest limits, the first of several alike.
 /// @throws Error bad_input when the loop is empty.
-[[nodiscard]] std::size_t widest_dimension(std::span<const StackDimension> loop);
+[[nodiscard]] SPOTBLUE_EXPORT std::size_t widest_dimension(std::span<const StackDimension> loop);
 
 struct StackDraw {
   std::size_t samples = 100'000;  ///< >= 1
@@ -75,11 +77,11 @@ struct StackOutcome {
 /// Samples come in blocks of 4096, each with a generator of its own seeded by (seed, block), and
 /// are added up in the order of the blocks: one seed gives one answer on any number of threads.
 /// @throws Error bad_input for an empty loop, no samples, and what require_stack refuses.
-[[nodiscard]] StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted,
-                                     const StackDraw& draw);
+[[nodiscard]] SPOTBLUE_EXPORT StackOutcome draw_gaps(std::span<const StackDimension> loop,
+                                                     Limits wanted, const StackDraw& draw);
 
 /// @throws Error bad_input naming the dimension whose numbers are not finite, whose limits are
 ///         reversed or whose expansion is negative.
-void require_stack(std::span<const StackDimension> loop);
+SPOTBLUE_EXPORT void require_stack(std::span<const StackDimension> loop);
 
 }  // namespace spotblue

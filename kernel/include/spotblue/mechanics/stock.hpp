@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// Bar, slug, or tube: turned round about its own axis.
@@ -44,7 +46,7 @@ struct StockCheck {
   /// Of the stock as it is, or of the length that the part needs where it has none; absent when a
   /// size that it depends on is not given.
   std::optional<double> volume_mm3;
-  [[nodiscard]] double least_margin_mm() const;
+  [[nodiscard]] SPOTBLUE_EXPORT double least_margin_mm() const;
   [[nodiscard]] bool fits() const { return least_margin_mm() >= 0.0; }
 };
 
@@ -52,16 +54,16 @@ struct StockCheck {
 ///                     the bore of a tube must clean up as well.
 /// @throws Error bad_input naming the argument.
 /// Checked by: tests/mechanics/stock_test.cpp, worked by hand.
-[[nodiscard]] StockCheck check_stock(const RoundPart& part, const RoundStock& stock,
-                                     double cleaning_mm);
+[[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const RoundPart& part, const RoundStock& stock,
+                                                     double cleaning_mm);
 /// The axis of the part stands square to the plate.
-[[nodiscard]] StockCheck check_stock(const RoundPart& part, const BlockStock& stock,
-                                     double cleaning_mm);
+[[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const RoundPart& part, const BlockStock& stock,
+                                                     double cleaning_mm);
 /// The longest size of the part lies along the bar; the other two must lie in its circle.
-[[nodiscard]] StockCheck check_stock(const FlatSidedPart& part, const RoundStock& stock,
-                                     double cleaning_mm);
+[[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const FlatSidedPart& part,
+                                                     const RoundStock& stock, double cleaning_mm);
 /// The least size of the part lies through the plate, its longest along it.
-[[nodiscard]] StockCheck check_stock(const FlatSidedPart& part, const BlockStock& stock,
-                                     double cleaning_mm);
+[[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const FlatSidedPart& part,
+                                                     const BlockStock& stock, double cleaning_mm);
 
 }  // namespace spotblue

@@ -6,6 +6,8 @@
 #include <optional>
 #include <string>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 enum class ShaftLoad { bending, torsion, tension };
@@ -31,11 +33,12 @@ struct StressFactor {
 /// that lost the minus signs; restored from memory and from Roark. Good to some 2 %: the two
 /// books differ so much.
 /// Checked by: tests/mechanics/stress_concentration_test.cpp.
-[[nodiscard]] StressFactor shoulder_factor(const SteppedShaft& step, ShaftLoad load);
+[[nodiscard]] SPOTBLUE_EXPORT StressFactor shoulder_factor(const SteppedShaft& step,
+                                                           ShaftLoad load);
 
 /// Kt in bending by Roark's fits, 0.25 <= h/r <= 20. Source: Roark's Formulas for Stress and
 /// Strain, 7th ed., table 17.1, read in a reprint.
-[[nodiscard]] StressFactor shoulder_bending_factor_roark(const SteppedShaft& step);
+[[nodiscard]] SPOTBLUE_EXPORT StressFactor shoulder_bending_factor_roark(const SteppedShaft& step);
 
 /// A keyseat cut with an end mill, key width d/4, depth d/8, bottom fillet r: bending 1.426 +
 /// 0.1643 q - 0.0019 q^2, torsion without a key 1.953 + 0.1434 q - 0.0021 q^2, q = 0.1 d/r.
@@ -43,8 +46,8 @@ struct StressFactor {
 /// @return no factor for tension.
 /// Source: Peterson, from memory. At r/d = 0.02 it gives 2.20 in bending where the first-pass value
 /// of the textbooks is 2.14: both are quoted in findings.
-[[nodiscard]] StressFactor keyseat_factor(double diameter_mm, double bottom_radius_mm,
-                                          ShaftLoad load);
+[[nodiscard]] SPOTBLUE_EXPORT StressFactor keyseat_factor(double diameter_mm,
+                                                          double bottom_radius_mm, ShaftLoad load);
 
 /// What cuts a keyseat or groove, for first-pass factors.
 enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };
@@ -54,6 +57,6 @@ enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };
 /// @return no factor where the source has none.
 /// Source: Shigley's Mechanical Engineering Design, table 7-1: 2.2 and 3.0 seen in its solutions
 /// manual (8th ed., ch. 7), the rest from memory.
-[[nodiscard]] StressFactor first_pass_factor(ShaftNotch notch, ShaftLoad load);
+[[nodiscard]] SPOTBLUE_EXPORT StressFactor first_pass_factor(ShaftNotch notch, ShaftLoad load);
 
 }  // namespace spotblue

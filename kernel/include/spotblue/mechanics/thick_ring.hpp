@@ -9,6 +9,7 @@
 
 #include <optional>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
 namespace spotblue {
@@ -40,12 +41,12 @@ struct RingState {
 };
 
 /// @throws Error bad_input naming the argument for sizes, pressures or a material out of range.
-[[nodiscard]] RingState loaded_ring(const Ring& ring, const RingLoad& load);
+[[nodiscard]] SPOTBLUE_EXPORT RingState loaded_ring(const Ring& ring, const RingLoad& load);
 
 /// How much of its strength a surface uses: von Mises by yield for ductile materials, the greatest
 /// tensile stress by the tensile strength for brittle ones (0 where nothing pulls).
 /// @return nothing where the strength is not known.
-[[nodiscard]] std::optional<double> utilisation(const SurfaceStress& stress,
-                                                const Elastic& material);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<double> utilisation(const SurfaceStress& stress,
+                                                                const Elastic& material);
 
 }  // namespace spotblue

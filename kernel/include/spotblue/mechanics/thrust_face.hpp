@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/mechanics/plain_bearing.hpp"
 
@@ -17,30 +18,30 @@ struct ThrustRing {
 
 /// pi/4 (outer2 - inner2): what a ring without grooves, holes and keyseats offers.
 /// @throws Error bad_input when the ring breaks its rule.
-[[nodiscard]] double full_area_mm2(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT double full_area_mm2(const ThrustRing& ring);
 
 /// Mean radius by area, 2/3 (Ro3 - Ri3)/(Ro2 - Ri2): where a new, flat face, evenly pressed, rubs
 /// on the average. Source: uniform pressure theory; Stolarski, Tribology in Machine Design,
 /// 1990, 4.12.
 /// @throws Error bad_input when the ring breaks its rule.
-[[nodiscard]] Length mean_radius(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Length mean_radius(const ThrustRing& ring);
 
 /// (Ro + Ri)/2: the same once the face has worn in, when pressure x radius is the same everywhere.
 /// @throws Error bad_input when the ring breaks its rule.
-[[nodiscard]] Length worn_mean_radius(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Length worn_mean_radius(const ThrustRing& ring);
 
 /// (outer - inner)/2.
-[[nodiscard]] Length radial_width(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Length radial_width(const ThrustRing& ring);
 
 /// Pressure on the net area, speed at the mean radius by area, their product. The mean radius is
 /// that of the full ring: grooves shift it by less than the ring is wide.
 /// @param net_area_mm2  what is left of the ring, > 0 and no more than the full area.
 /// @throws Error bad_input when a value breaks its rule.
-[[nodiscard]] RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
-                                      std::optional<double> thrust_n);
+[[nodiscard]] SPOTBLUE_EXPORT RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2,
+                                                      double rpm, std::optional<double> thrust_n);
 
 /// The narrowest band that is called a thrust face: 2 mm, or a twentieth of the outer diameter
 /// where that is more. Common practice, no source: a narrower band cuts in or lets the part rock.
-[[nodiscard]] Length least_band(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Length least_band(const ThrustRing& ring);
 
 }  // namespace spotblue

@@ -3,6 +3,8 @@
 /// What the teeth of two gears that mesh have in common, in the normal and the transverse plane,
 /// and the circles of one gear. External involute gears, spur and helical.
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// The basic rack of both gears, in the normal plane.
@@ -14,8 +16,9 @@ struct ToothForm {
 
 /// A form by its normal diametral pitch, teeth per inch of diameter: module = 25.4 mm / pitch.
 /// @throws Error bad_input unless the pitch is > 0.
-[[nodiscard]] ToothForm form_of_diametral_pitch(double per_inch, double pressure_angle_deg = 20.0,
-                                                double helix_angle_deg = 0.0);
+[[nodiscard]] SPOTBLUE_EXPORT ToothForm form_of_diametral_pitch(double per_inch,
+                                                                double pressure_angle_deg = 20.0,
+                                                                double helix_angle_deg = 0.0);
 
 /// The same teeth seen square to the axis.
 struct TransverseForm {
@@ -26,7 +29,7 @@ struct TransverseForm {
 
 /// @throws Error bad_input when the form breaks a range.
 /// Source: ISO 21771:2007, 4 (from memory). Spur gears come out unchanged.
-[[nodiscard]] TransverseForm transverse_form(const ToothForm& form);
+[[nodiscard]] SPOTBLUE_EXPORT TransverseForm transverse_form(const ToothForm& form);
 
 /// Diameters of one gear, mm.
 struct GearCircles {
@@ -41,9 +44,10 @@ struct GearCircles {
 /// @throws Error bad_input.
 /// Source: basic rack of ISO 53:1998 profile A, addendum 1 and dedendum 1.25 module (from
 /// memory). Old gears may differ: measure tip and root where it matters.
-[[nodiscard]] GearCircles gear_circles(const ToothForm& form, int teeth, double shift = 0.0);
+[[nodiscard]] SPOTBLUE_EXPORT GearCircles gear_circles(const ToothForm& form, int teeth,
+                                                       double shift = 0.0);
 
 /// @throws Error bad_input naming `argument` unless teeth >= 5.
-void require_teeth(int teeth, const char* argument);
+SPOTBLUE_EXPORT void require_teeth(int teeth, const char* argument);
 
 }  // namespace spotblue

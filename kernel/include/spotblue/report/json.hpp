@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/look.hpp"
 
@@ -17,10 +18,10 @@ namespace spotblue {
 ///
 /// @throws Error kernel_failure when a value is not finite; the key is named.
 /// Cost: about 2 microseconds for each occurrence or seat.
-[[nodiscard]] std::string look_json(const Look& look);
+[[nodiscard]] SPOTBLUE_EXPORT std::string look_json(const Look& look);
 
 /// The same with the job, its findings and how many there are of each outcome.
 /// @throws Error as look_json.
-[[nodiscard]] std::string check_json(const CheckResult& result);
+[[nodiscard]] SPOTBLUE_EXPORT std::string check_json(const CheckResult& result);
 
 }  // namespace spotblue

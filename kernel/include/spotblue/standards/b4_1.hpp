@@ -9,6 +9,7 @@
 
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/standards/fit.hpp"
 
@@ -25,6 +26,6 @@ namespace spotblue {
 /// @code
 ///   b4_1_fit(Length::inch(1.0), "FN2");  // hole 1.0000 to 1.0008, shaft 1.0014 to 1.0019 in
 /// @endcode
-[[nodiscard]] Fit b4_1_fit(Length nominal, std::string_view cls);
+[[nodiscard]] SPOTBLUE_EXPORT Fit b4_1_fit(Length nominal, std::string_view cls);
 
 }  // namespace spotblue

@@ -12,6 +12,7 @@
 #include <span>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -32,18 +33,18 @@ struct BearingMaterial {
 };
 
 /// Every row of the table.
-[[nodiscard]] std::span<const BearingMaterial> bearing_materials();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const BearingMaterial> bearing_materials();
 
 /// The row of a material by the names of find_material or of this table, letter case aside.
 /// @return nothing (nullptr) for materials that are no bearing material, steel among them.
-[[nodiscard]] const BearingMaterial* find_bearing_material(std::string_view name);
+[[nodiscard]] SPOTBLUE_EXPORT const BearingMaterial* find_bearing_material(std::string_view name);
 
 /// Whether it is a material that shafts are made of and that sets no limit of its own when it runs
 /// on a bearing material: steel and wrought iron.
-[[nodiscard]] bool is_journal_material(std::string_view name);
+[[nodiscard]] SPOTBLUE_EXPORT bool is_journal_material(std::string_view name);
 
 /// The lesser of each limit; a limit that one does not have is the other's.
-[[nodiscard]] BearingLimits weaker(const BearingLimits& a, const BearingLimits& b);
+[[nodiscard]] SPOTBLUE_EXPORT BearingLimits weaker(const BearingLimits& a, const BearingLimits& b);
 
 /// Diametral clearance for each unit of diameter, 0 < least < greatest.
 struct ClearanceGuide {
@@ -53,7 +54,7 @@ struct ClearanceGuide {
 };
 
 /// Running clearances of shop practice, tightest first.
-[[nodiscard]] std::span<const ClearanceGuide> clearance_guides();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const ClearanceGuide> clearance_guides();
 
 /// Proportions of a plain bearing; a bearing outside them may run, but deserves a second thought.
 struct BearingProportions {
@@ -66,6 +67,6 @@ struct BearingProportions {
   double groove_width_least = 0.125, groove_width_most = 0.2;  ///< per diameter
   std::string_view length_source, wall_source, groove_source;
 };
-[[nodiscard]] const BearingProportions& bearing_proportions();
+[[nodiscard]] SPOTBLUE_EXPORT const BearingProportions& bearing_proportions();
 
 }  // namespace spotblue

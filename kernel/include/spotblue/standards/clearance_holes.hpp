@@ -9,6 +9,7 @@
 #include <optional>
 #include <span>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -22,9 +23,9 @@ struct ClearanceHole {
 };
 
 /// The whole table, smallest first.
-[[nodiscard]] std::span<const ClearanceHole> clearance_holes();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const ClearanceHole> clearance_holes();
 
 /// The row for a nominal thread diameter, exact to 0.001 mm; nothing where the standard has none.
-[[nodiscard]] std::optional<ClearanceHole> clearance_hole(Length thread);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<ClearanceHole> clearance_hole(Length thread);
 
 }  // namespace spotblue

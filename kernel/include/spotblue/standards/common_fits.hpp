@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/standards/fit.hpp"
 
@@ -27,10 +28,11 @@ struct CommonFit {
 /// @param clearance  hole less shaft on the diameter; negative is interference.
 /// @return best centred first: least distance from the middle of the fit's range, in widths of it.
 /// @throws Error bad_input when either is not a number or the nominal is not positive.
-[[nodiscard]] std::vector<CommonFit> common_fits_with_clearance(Length nominal, Length clearance);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<CommonFit> common_fits_with_clearance(Length nominal,
+                                                                                Length clearance);
 
 /// The same from ANSI B4.1: the RC, LN and FN classes, LC2, LC4, LT3 and LT6; limits of b4_1_fit().
-[[nodiscard]] std::vector<CommonFit> common_b4_1_fits_with_clearance(Length nominal,
-                                                                     Length clearance);
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<CommonFit> common_b4_1_fits_with_clearance(
+    Length nominal, Length clearance);
 
 }  // namespace spotblue

@@ -4,6 +4,7 @@
 
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -16,11 +17,11 @@ enum class FitKind {
 };
 
 /// "clearance", "transition" or "interference".
-[[nodiscard]] std::string_view fit_kind_name(FitKind kind);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view fit_kind_name(FitKind kind);
 
 /// Kind of a fit by its least and greatest clearance; negative clearance is interference. A fit
 /// whose greatest clearance is zero is an interference fit, by ISO 286-1:2010, 3.3.2.
-[[nodiscard]] FitKind fit_kind(Length least_clearance, Length greatest_clearance);
+[[nodiscard]] SPOTBLUE_EXPORT FitKind fit_kind(Length least_clearance, Length greatest_clearance);
 
 /// Limits of size of a hole and its shaft, and the clearances they allow, on the diameter.
 struct Fit {

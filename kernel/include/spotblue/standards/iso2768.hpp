@@ -11,6 +11,7 @@
 #include <span>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -27,14 +28,14 @@ struct GeneralToleranceStep {
 };
 
 /// Table 1, smallest step first: 0.5 up to 4000 mm.
-[[nodiscard]] std::span<const GeneralToleranceStep> general_tolerance_steps();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const GeneralToleranceStep> general_tolerance_steps();
 /// Table 2, smallest step first: broken edges, 0.5 mm and up.
-[[nodiscard]] std::span<const GeneralToleranceStep> broken_edge_steps();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const GeneralToleranceStep> broken_edge_steps();
 
 /// Class by its letter.
 /// @throws Error bad_input for anything but f, m, c or v.
-[[nodiscard]] GeneralTolerance parse_general_tolerance(std::string_view letter);
-[[nodiscard]] std::string_view general_tolerance_letter(GeneralTolerance tolerance);
+[[nodiscard]] SPOTBLUE_EXPORT GeneralTolerance parse_general_tolerance(std::string_view letter);
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view general_tolerance_letter(GeneralTolerance tolerance);
 
 /// How far a length may be off its nominal, either way.
 ///
@@ -46,8 +47,9 @@ struct GeneralToleranceStep {
 /// @code
 ///   general_deviation(Length::mm(40.0), GeneralTolerance::medium);  // 0.3 mm
 /// @endcode
-[[nodiscard]] Length general_deviation(Length nominal, GeneralTolerance tolerance);
+[[nodiscard]] SPOTBLUE_EXPORT Length general_deviation(Length nominal, GeneralTolerance tolerance);
 /// The same for external radii and chamfer heights.
-[[nodiscard]] Length broken_edge_deviation(Length nominal, GeneralTolerance tolerance);
+[[nodiscard]] SPOTBLUE_EXPORT Length broken_edge_deviation(Length nominal,
+                                                           GeneralTolerance tolerance);
 
 }  // namespace spotblue

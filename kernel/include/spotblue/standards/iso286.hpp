@@ -13,6 +13,7 @@
 #include <string>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/standards/fit.hpp"
 
@@ -34,11 +35,11 @@ struct Deviations {
 /// @throws Error bad_input when the nominal is not a positive number or the grade is no grade;
 ///               not_in_standard when the standard gives no such grade there: over 3150 mm, IT14 to
 ///               IT18 up to 1 mm, IT01 and IT0 above 500 mm.
-[[nodiscard]] Length it_value(Length nominal, std::string_view grade);
+[[nodiscard]] SPOTBLUE_EXPORT Length it_value(Length nominal, std::string_view grade);
 
 /// Kind of size a class is for, by its letters alone.
 /// @throws Error bad_input when the text is no class like H7, js6 or ZC11.
-[[nodiscard]] SizeKind size_kind(std::string_view tolerance_class);
+[[nodiscard]] SPOTBLUE_EXPORT SizeKind size_kind(std::string_view tolerance_class);
 
 /// Deviations of a tolerance class.
 ///
@@ -47,7 +48,8 @@ struct Deviations {
 /// @throws Error bad_input when the nominal is not a positive number or the text is no class;
 ///               not_in_standard when the standard defines no such class at this size; the cure
 ///               names the nearest classes that it does define there.
-[[nodiscard]] Deviations deviations(Length nominal, std::string_view tolerance_class);
+[[nodiscard]] SPOTBLUE_EXPORT Deviations deviations(Length nominal,
+                                                    std::string_view tolerance_class);
 
 /// Limits of size of a tolerance class: nominal plus deviations. Same arguments and errors as
 /// deviations().
@@ -55,7 +57,7 @@ struct Deviations {
 /// @code
 ///   limits(44_mm, "H7");  // 44.000 to 44.025 mm
 /// @endcode
-[[nodiscard]] Limits limits(Length nominal, std::string_view tolerance_class);
+[[nodiscard]] SPOTBLUE_EXPORT Limits limits(Length nominal, std::string_view tolerance_class);
 
 /// A fit by its two classes, hole first.
 ///
@@ -65,6 +67,6 @@ struct Deviations {
 /// @code
 ///   fit(44_mm, "H7/s6");  // interference, clearance -0.059 to -0.018 mm
 /// @endcode
-[[nodiscard]] Fit fit(Length nominal, std::string_view text);
+[[nodiscard]] SPOTBLUE_EXPORT Fit fit(Length nominal, std::string_view text);
 
 }  // namespace spotblue

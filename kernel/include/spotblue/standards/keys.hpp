@@ -11,6 +11,7 @@
 #include <optional>
 #include <span>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -38,16 +39,16 @@ struct KeyWidths {
 };
 
 /// All metric rows, for shafts of 6 up to 500 mm.
-[[nodiscard]] std::span<const ParallelKey> parallel_keys();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const ParallelKey> parallel_keys();
 
 /// The metric key for a shaft.
 /// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
 ///               under 6 or over 500 mm.
-[[nodiscard]] ParallelKey parallel_key(Length shaft_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT ParallelKey parallel_key(Length shaft_diameter);
 
 /// Width limits by ISO 773: key h9; keyseat of the shaft H9 (free), N9 (normal), P9 (tight); of the
 /// hub D10 (free), JS9 (normal), P9 (tight).
-[[nodiscard]] KeyWidths key_widths(const ParallelKey& key, KeyFit fit);
+[[nodiscard]] SPOTBLUE_EXPORT KeyWidths key_widths(const ParallelKey& key, KeyFit fit);
 
 /// Section of an inch parallel key for a range of shaft diameters, ASME B17.1 table 1.
 struct InchKey {
@@ -63,19 +64,19 @@ struct InchKey {
 enum class InchKeyFit { class_1, class_2 };
 
 /// All inch rows, for shafts of 5/16 up to 7 1/2 in.
-[[nodiscard]] std::span<const InchKey> inch_keys();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const InchKey> inch_keys();
 
 /// The inch key for a shaft.
 /// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
 ///               under 5/16 or over 7 1/2 in.
-[[nodiscard]] InchKey inch_key(Length shaft_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT InchKey inch_key(Length shaft_diameter);
 
 /// Nominal depth of the keyseat in shaft and in hub, at the side of the key: half its height.
 /// Tolerances (from memory): shaft +0 / -0.015 in, hub +0.010 / -0 in.
-[[nodiscard]] Length inch_keyseat_depth(Length key_height);
+[[nodiscard]] SPOTBLUE_EXPORT Length inch_keyseat_depth(Length key_height);
 
 /// Width limits by ASME B17.1 table 4; both keyseats alike. From memory.
 /// @throws Error bad_input when the width is not a positive number; not_in_standard over 2 1/2 in.
-[[nodiscard]] KeyWidths inch_key_widths(Length width, InchKeyFit fit);
+[[nodiscard]] SPOTBLUE_EXPORT KeyWidths inch_key_widths(Length width, InchKeyFit fit);
 
 }  // namespace spotblue

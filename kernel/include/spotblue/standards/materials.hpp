@@ -12,6 +12,8 @@
 #include <span>
 #include <string_view>
 
+#include "spotblue/base/export.hpp"
+
 namespace spotblue {
 
 /// One material in one condition.
@@ -29,15 +31,15 @@ struct Material {
 };
 
 /// Every material of the table.
-[[nodiscard]] std::span<const Material> materials();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const Material> materials();
 
 /// A material by its full name or one of its short names ("mild steel", "grey iron", "leaded
 /// bronze", "C93200"), letter case aside. A short name stands for one usual grade, of the irons and
 /// plain steels the weaker: show the name found.
 /// @return nothing (nullptr) when there is none; the material lives as long as the program.
-[[nodiscard]] const Material* find_material(std::string_view name);
+[[nodiscard]] SPOTBLUE_EXPORT const Material* find_material(std::string_view name);
 
 /// Full names and short names, for error messages and help.
-[[nodiscard]] std::span<const std::string_view> material_names();
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const std::string_view> material_names();
 
 }  // namespace spotblue

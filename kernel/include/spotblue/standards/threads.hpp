@@ -14,6 +14,7 @@
 #include <string_view>
 #include <vector>
 
+#include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue {
@@ -28,11 +29,11 @@ struct ThreadSize {
 };
 
 /// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
-[[nodiscard]] std::vector<ThreadSize> threads();
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<ThreadSize> threads();
 
 /// A thread by its designation as threads() writes it, letter case aside.
 /// @return nothing when the tables have no such thread.
-[[nodiscard]] std::optional<ThreadSize> find_thread(std::string_view designation);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<ThreadSize> find_thread(std::string_view designation);
 
 /// The screw thread whose screw and tapped hole have these two plain diameters.
 ///
@@ -52,6 +53,7 @@ struct ThreadSize {
 /// @param screw_diameter  diameter of the external cylinder.
 /// @return designation such as "M10", or nothing: also for sizes that are not positive numbers.
 /// Cost: one pass over some 200 rows, no allocation unless a thread is found.
-[[nodiscard]] std::optional<std::string> thread_of(Length hole_diameter, Length screw_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Length hole_diameter,
+                                                                   Length screw_diameter);
 
 }  // namespace spotblue
