@@ -3,10 +3,8 @@
 #include <fmt/format.h>
 
 #include <map>
-#include <memory>
 #include <string>
 
-#include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
 #include "spotblue/base/error.hpp"
@@ -33,11 +31,6 @@ ExitCode exit_code(const CheckResult& result) {
   }
   return count.undecided > 0 ? kUndecided : kAllWell;
 }
-
-struct CheckOptions {
-  ViewOptions view;
-  std::filesystem::path with_sizes;  // empty: none is written
-};
 
 // Without a job file: what the model itself states is all that is wanted.
 CheckResult check_bare(const ViewOptions& options) {
@@ -78,33 +71,21 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
   return text;
 }
 
-ExitCode run_check(const CheckOptions& all) {
-  const ViewOptions& options = all.view;
+}  // namespace
+
+ExitCode run_check(const Given& given) {
+  const ViewOptions options = view_options(given);
+  const std::filesystem::path with_sizes = given.text("--with-sizes");
   refuse_overwriting(options.output, options.file);
-  refuse_overwriting(all.with_sizes, options.file);
+  refuse_overwriting(with_sizes, options.file);
   const CheckResult result = is_step_file(options.file) ? check_bare(options) : check_job(options);
   const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
                options.output);
-  if (!all.with_sizes.empty()) {
-    fmt::print(stderr, "{}", sizes_written(result, all.with_sizes));
+  if (!with_sizes.empty()) {
+    fmt::print(stderr, "{}", sizes_written(result, with_sizes));
   }
   return exit_code(result);
-}
-
-}  // namespace
-
-void add_check(CLI::App& app, Run& chosen) {
-  const auto all = std::make_shared<CheckOptions>();
-  ViewOptions* const options = &all->view;
-  CLI::App* verb = app.add_subcommand("check");
-  set_help(*verb, kCheckHelp);
-  verb->add_option("JOB.toml", options->file)->required();
-  add_json(*verb, *options);
-  add_unit(*verb, *options);
-  add_output(*verb, *options);
-  verb->add_option("--with-sizes", all->with_sizes);
-  verb->callback([all, &chosen] { chosen = [all] { return run_check(*all); }; });
 }
 
 }  // namespace spotblue::command

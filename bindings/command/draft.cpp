@@ -1,8 +1,5 @@
 #include "spotblue/check/draft.hpp"
 
-#include <memory>
-
-#include "help.hpp"
 #include "output.hpp"
 #include "spotblue/base/error.hpp"
 #include "verbs.hpp"
@@ -33,25 +30,16 @@ std::string model_path(const ViewOptions& options) {
   return (failed ? fs::absolute(options.file) : path).string();
 }
 
-ExitCode run_draft(const ViewOptions& options) {
+}  // namespace
+
+ExitCode run_draft(const Given& given) {
+  const ViewOptions options = view_options(given);
   refuse_overwriting(options.output, options.file);
   refuse_replacing(options.output);
   const Look found = look_with_progress(options);
   const LengthUnit unit = unit_for(options, found.model.file);
   write_result(draft_job(found, model_path(options), unit), options.output);
   return kAllWell;
-}
-
-}  // namespace
-
-void add_draft(CLI::App& app, Run& chosen) {
-  const auto options = std::make_shared<ViewOptions>();
-  CLI::App* verb = app.add_subcommand("draft");
-  set_help(*verb, kDraftHelp);
-  verb->add_option("FILE.step", options->file)->required();
-  add_unit(*verb, *options);
-  add_output(*verb, *options);
-  verb->callback([options, &chosen] { chosen = [options] { return run_draft(*options); }; });
 }
 
 }  // namespace spotblue::command

@@ -3,11 +3,26 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <exception>
+#include <new>
 #include <string>
 
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue::command {
+
+int contained(const std::function<int()>& run) {
+  try {
+    return run();
+  } catch (const std::bad_alloc&) {
+    say_failure("out of memory");
+  } catch (const std::exception& error) {
+    say_failure(error.what());
+  } catch (...) {
+    say_failure("failed for a reason unknown");
+  }
+  return 2;
+}
 
 void say_failure(std::string_view message) {
   const std::string line = "spotblue: " + shown_text(message) + '\n';

@@ -1,19 +1,20 @@
 #pragma once
 /// @file
-/// What --help says, by example.
+/// What --help says, by example; made from the table.
 
-#include <CLI/CLI.hpp>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "table.hpp"
 
 namespace spotblue::command {
 
-extern const char* const kProgramHelp;
-extern const char* const kModelHelp;
-extern const char* const kLookHelp;
-extern const char* const kDraftHelp;
-extern const char* const kCheckHelp;
-extern const char* const kCompareHelp;
-
-/// Gives the app this text for --help in place of a generated one.
-void set_help(CLI::App& app, const char* text);
+[[nodiscard]] std::string program_help();
+[[nodiscard]] std::string verb_help(const Verb& verb);
+/// "--unit mm|in"
+[[nodiscard]] std::string shown_option(const Option& option);
+/// The lines of a text, without their ends.
+[[nodiscard]] std::vector<std::string_view> lines_of(std::string_view text);
 
 }  // namespace spotblue::command

@@ -1,52 +1,68 @@
 #include <fmt/format.h>
 
 #include <csignal>
-#include <exception>
-#include <new>
-#include <sstream>
+#include <string>
+#include <vector>
 
 #include "failure.hpp"
+#include "given.hpp"
 #include "help.hpp"
 #include "output.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/nearest.hpp"
 #include "spotblue/base/version.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
 #include "verbs.hpp"
 
 namespace spotblue::command {
 namespace {
 
-// Help and version go to standard output and end well; everything else is one line and bad input.
-ExitCode answer(const CLI::App& app, const CLI::ParseError& asked) {
-  if (asked.get_exit_code() != static_cast<int>(CLI::ExitCodes::Success)) {
-    say_failure(fmt::format("{}; spotblue --help shows how", asked.what()));
-    return kBadInput;
+constexpr const char* kShown = "spotblue --help shows how";
+
+[[noreturn]] void refuse_verb(const std::string& word) {
+  std::vector<std::string> known;
+  for (const Option& option : program_options()) {
+    known.emplace_back(option.name);
   }
-  std::ostringstream text;
-  std::ostringstream none;
-  app.exit(asked, text, none);
-  write_result(text.str(), {});
-  return kAllWell;
+  if (word.front() == '-') {
+    throw Error(ErrorCode::bad_input, {},
+                fmt::format("there is no option '{}' without a verb, did you mean {}?", word,
+                            nearest_word(word, known)),
+                kShown);
+  }
+  known.clear();
+  for (const Verb& verb : verbs()) {
+    known.emplace_back(verb.name);
+  }
+  throw Error(ErrorCode::bad_input, {}, fmt::format("there is no verb '{}'", word),
+              fmt::format("did you mean {}?", nearest_word(word, known)));
 }
 
-ExitCode run(int argc, const char* const* argv) {
-  CLI::App app;
-  set_help(app, kProgramHelp);
-  app.set_version_flag("--version",
-                       fmt::format("spotblue {} (Open CASCADE {})", kVersion, kernel_version()));
-  app.require_subcommand(1);
-  Run chosen;
-  add_model(app, chosen);
-  add_look(app, chosen);
-  add_draft(app, chosen);
-  add_check(app, chosen);
-  add_compare(app, chosen);
-  add_shelf(app, chosen);
-  try {
-    app.parse(argc, argv);
-  } catch (const CLI::ParseError& asked) {
-    return answer(app, asked);
+int run_verb(const Verb& verb, const std::vector<std::string>& words) {
+  const Given given = read_words(verb, words);
+  if (given.verb == nullptr) {
+    write_result(verb_help(verb), {});
+    return kAllWell;
   }
-  return chosen();
+  return verb.done_by == DoneBy::python ? run_in_python(given) : run_in_module(given);
+}
+
+int run(const std::vector<std::string>& words) {
+  if (words.empty() || words.front().empty()) {
+    throw Error(ErrorCode::bad_input, {}, "a verb is needed", kShown);
+  }
+  const std::string& first = words.front();
+  if (const Verb* const verb = find_verb(first)) {
+    return run_verb(*verb, {words.begin() + 1, words.end()});
+  }
+  if (first == "--help") {
+    write_result(program_help(), {});
+  } else if (first == "--version") {
+    write_result(fmt::format("spotblue {} (Open CASCADE {})\n", kVersion, SPOTBLUE_OCCT_VERSION),
+                 {});
+  } else {
+    refuse_verb(first);
+  }
+  return kAllWell;
 }
 
 }  // namespace
@@ -54,17 +70,10 @@ ExitCode run(int argc, const char* const* argv) {
 
 int main(int argc, char** argv) {
   namespace command = spotblue::command;
-  try {
+  return command::contained([argc, argv] {
     command::hold_standard_streams();
     // A reader that goes away must not end what else there is to write; see ended_with.
     std::signal(SIGPIPE, SIG_IGN);
-    return command::ended_with(command::run(argc, argv));
-  } catch (const std::bad_alloc&) {
-    command::say_failure("out of memory");
-  } catch (const std::exception& error) {
-    command::say_failure(error.what());
-  } catch (...) {
-    command::say_failure("failed for a reason unknown");
-  }
-  return command::kBadInput;
+    return command::ended_with(command::run({argv + 1, argv + argc}));
+  });
 }

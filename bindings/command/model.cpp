@@ -1,6 +1,4 @@
-#include <memory>
 
-#include "help.hpp"
 #include "output.hpp"
 #include "progress.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -8,30 +6,14 @@
 #include "verbs.hpp"
 
 namespace spotblue::command {
-namespace {
-
-struct ModelOptions {
-  std::filesystem::path mockup;
-  std::filesystem::path out;
-};
-
-ExitCode run_model(const ModelOptions& options) {
-  refuse_overwriting(options.out, options.mockup);
-  const Mockup mockup = read_mockup(options.mockup);
-  const Progress progress("making " + shown_name(options.out.filename()));
-  write_mockup(mockup, options.out);
+ExitCode run_model(const Given& given) {
+  const std::filesystem::path mockup_file = given.operands[0];
+  const std::filesystem::path out = given.operands[1];
+  refuse_overwriting(out, mockup_file);
+  const Mockup mockup = read_mockup(mockup_file);
+  const Progress progress("making " + shown_name(out.filename()));
+  write_mockup(mockup, out);
   return kAllWell;
-}
-
-}  // namespace
-
-void add_model(CLI::App& app, Run& chosen) {
-  const auto options = std::make_shared<ModelOptions>();
-  CLI::App* verb = app.add_subcommand("model");
-  set_help(*verb, kModelHelp);
-  verb->add_option("MOCKUP.toml", options->mockup)->required();
-  verb->add_option("OUT.step", options->out)->required();
-  verb->callback([options, &chosen] { chosen = [options] { return run_model(*options); }; });
 }
 
 }  // namespace spotblue::command

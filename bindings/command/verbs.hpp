@@ -1,24 +1,25 @@
 #pragma once
 /// @file
-/// The verbs of the program; each adds itself to the command line.
+/// The verbs of the program, each run on a command line that was understood.
 
-#include <CLI/CLI.hpp>
-#include <functional>
+#include "given.hpp"
 
 namespace spotblue::command {
 
 /// What the program ends with.
 enum ExitCode : int { kAllWell = 0, kNonconforming = 1, kBadInput = 2, kUndecided = 3 };
 
-/// What to run once the command line is understood; gives the exit code.
-using Run = std::function<ExitCode()>;
+// In the module library, which loads Open CASCADE.
+ExitCode run_model(const Given& given);
+ExitCode run_look(const Given& given);
+ExitCode run_draft(const Given& given);
+ExitCode run_check(const Given& given);
+ExitCode run_compare(const Given& given);
 
-void add_model(CLI::App& app, Run& chosen);
-void add_look(CLI::App& app, Run& chosen);
-void add_draft(CLI::App& app, Run& chosen);
-void add_check(CLI::App& app, Run& chosen);
-void add_compare(CLI::App& app, Run& chosen);
+/// Loads the module library and runs the verb there.
+/// @throws Error file_access when the library is not beside the program or of another build.
+ExitCode run_in_module(const Given& given);
 /// "library" and "which", which the Python package does: the program becomes Python.
-void add_shelf(CLI::App& app, Run& chosen);
+ExitCode run_in_python(const Given& given);
 
 }  // namespace spotblue::command

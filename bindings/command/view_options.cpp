@@ -7,18 +7,12 @@
 
 namespace spotblue::command {
 
-void add_output(CLI::App& verb, ViewOptions& options) {
-  verb.add_option("--output", options.output);
-}
-
-void add_unit(CLI::App& verb, ViewOptions& options) {
-  verb.add_option("--unit", options.unit)->check(CLI::IsMember({"mm", "in", "inch"}));
-}
-
-void add_json(CLI::App& verb, ViewOptions& options) { verb.add_flag("--json", options.json); }
-
-void add_accept_partial(CLI::App& verb, ViewOptions& options) {
-  verb.add_flag("--accept-partial", options.accept_partial);
+ViewOptions view_options(const Given& given) {
+  return {.file = given.operands.front(),
+          .output = given.text("--output"),
+          .unit = given.text("--unit"),
+          .json = given.has("--json"),
+          .accept_partial = given.has("--accept-partial")};
 }
 
 LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {

@@ -2,10 +2,10 @@
 /// @file
 /// Options that several verbs share, and what they mean.
 
-#include <CLI/CLI.hpp>
 #include <filesystem>
 #include <string>
 
+#include "given.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/report/text.hpp"
 
@@ -19,10 +19,8 @@ struct ViewOptions {
   bool accept_partial = false;
 };
 
-void add_output(CLI::App& verb, ViewOptions& options);
-void add_unit(CLI::App& verb, ViewOptions& options);
-void add_json(CLI::App& verb, ViewOptions& options);
-void add_accept_partial(CLI::App& verb, ViewOptions& options);
+/// The first operand and what of these options was given.
+[[nodiscard]] ViewOptions view_options(const Given& given);
 
 /// The unit asked for; otherwise inches for a file written in inches or feet, else mm.
 [[nodiscard]] LengthUnit unit_for(const ViewOptions& options, const FileInfo& file);

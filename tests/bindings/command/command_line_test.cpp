@@ -2,15 +2,19 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <fstream>
 
 #include "bindings/command/program.hpp"
+#include "help.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
+#include "table.hpp"
 
 namespace spotblue::test {
 namespace {
 
 using ::testing::HasSubstr;
+using ::testing::Not;
 using ::testing::StartsWith;
 
 TEST(CommandLine, VersionNamesItselfAndTheKernel) {
@@ -58,6 +62,85 @@ INSTANTIATE_TEST_SUITE_P(CommandLine, Misuse,
                                            "model a.toml", "check", "draft", "look missing.step",
                                            "draft missing.step", "check missing.toml",
                                            "model missing.toml out.step", "look ."));
+
+TEST(CommandLine, AMistypedVerbIsAnsweredWithTheNearest) {
+  const Said said = Bench().run("chek job.toml");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_EQ(said.err, "spotblue: there is no verb 'chek'; did you mean check?\n");
+}
+
+TEST(CommandLine, AMistypedOptionIsAnsweredWithTheNearest) {
+  for (const char* verb : {"look", "which"}) {
+    const Said said = Bench().run(std::string(verb) + " x --jsn");
+    EXPECT_EQ(said.code, 2);
+    EXPECT_THAT(said.err, HasSubstr("has no option '--jsn', did you mean --json?"));
+  }
+}
+
+TEST(CommandLine, WithoutItsModuleLibraryItSaysSo) {
+  const Bench bench;
+  std::filesystem::copy_file(SPOTBLUE_PROGRAM, bench.path("alone"));
+  const Said said = bench.run("--version; ./alone look x.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("spotblue_verbs.so: is not there"));
+}
+
+// What every option of the table takes, so that each reaches the verb.
+std::string example_value(const command::Option& option) {
+  switch (option.takes) {
+    case command::Takes::nothing:
+      return {};
+    case command::Takes::unit:
+      return "=in";
+    case command::Takes::number:
+    case command::Takes::count:
+      return "=2";
+    default:
+      return "=somewhere";
+  }
+}
+
+TEST(CommandLine, EveryOptionOfTheTableIsTaken) {
+  const Bench bench;
+  for (const command::Verb& verb : command::verbs()) {
+    for (const command::Option& option : verb.options) {
+      const std::string words =
+          std::string(verb.name) + " " + option.name + example_value(option) + " missing other";
+      EXPECT_THAT(bench.run(words).err, Not(HasSubstr("no option"))) << words;
+      EXPECT_THAT(bench.run(std::string(verb.name) + " --help").out,
+                  HasSubstr(command::shown_option(option)));
+    }
+  }
+}
+
+TEST(CommandLine, ManPagesAndCompletionNameEveryOption) {
+  const std::filesystem::path share =
+      std::filesystem::path(SPOTBLUE_PROGRAM).parent_path().parent_path() / "share";
+  const auto text_of = [](const std::filesystem::path& file) {
+    std::ifstream stream(file);
+    return std::string(std::istreambuf_iterator<char>(stream), {});
+  };
+  const std::string completion = text_of(share / "bash-completion/completions/spotblue");
+  for (const command::Verb& verb : command::verbs()) {
+    std::string page = text_of(share / "man/man1" / (std::string("spotblue-") + verb.name + ".1"));
+    page.erase(std::remove(page.begin(), page.end(), '\\'), page.end());
+    EXPECT_THAT(completion, HasSubstr(std::string("    ") + verb.name + ")"));
+    for (const command::Option& option : verb.options) {
+      EXPECT_THAT(page, HasSubstr(std::string(".B ") + option.name)) << verb.name;
+      EXPECT_THAT(completion, HasSubstr(option.name)) << verb.name;
+    }
+  }
+}
+
+TEST(CommandLine, VersionAndHelpLoadNoCadLibrary) {
+  const Bench bench;
+  for (const char* words : {"--version", "--help", "check --help", "which --help"}) {
+    const Said said = bench.run(std::string("--version >/dev/null; LD_DEBUG=libs '") +
+                                SPOTBLUE_PROGRAM + "' " + words);
+    EXPECT_THAT(said.err, HasSubstr("libc.so"));
+    EXPECT_THAT(said.err, Not(HasSubstr("libTK"))) << words;
+  }
+}
 
 TEST(CommandLine, MissingFileIsNamed) {
   EXPECT_THAT(Bench().run("look 'no such.step'").err, HasSubstr("no such.step"));

@@ -1,0 +1,114 @@
+#include "given.hpp"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/nearest.hpp"
+
+namespace spotblue::command {
+namespace {
+
+[[noreturn]] void misused(const Verb& verb, const std::string& what) {
+  throw Error(ErrorCode::bad_input, {}, fmt::format("{} {}", verb.name, what),
+              fmt::format("spotblue {} --help shows how", verb.name));
+}
+
+std::string wrong_number(const std::string& text, bool whole) {
+  double value = 0;
+  const char* const end = text.data() + text.size();
+  const auto [read, failed] = std::from_chars(text.data(), end, value);
+  const bool fits = failed == std::errc() && read == end && std::isfinite(value) && value >= 0;
+  if (fits && (!whole || (value >= 1 && value <= 10'000 && value == std::floor(value)))) {
+    return {};
+  }
+  return fmt::format("takes a {} in place of '{}'",
+                     whole ? "whole number from 1" : "number, 0 or more,", text);
+}
+
+std::string wrong_unit(const std::string& text) {
+  if (std::find(std::begin(kUnitWords), std::end(kUnitWords), text) != std::end(kUnitWords)) {
+    return {};
+  }
+  return fmt::format("takes mm or in, not '{}'", text);
+}
+
+std::string wrong_value(const Option& option, const std::string& text) {
+  switch (option.takes) {
+    case Takes::unit:
+      return wrong_unit(text);
+    case Takes::number:
+    case Takes::count:
+      return wrong_number(text, option.takes == Takes::count);
+    default:
+      return {};
+  }
+}
+
+std::string nearest_option(const Verb& verb, const std::string& word) {
+  std::vector<std::string> known{"--help"};
+  for (const Option& option : verb.options) {
+    known.emplace_back(option.name);
+  }
+  return nearest_word(word.substr(0, word.find('=')), known);
+}
+
+// The first word that the parser had no place for.
+[[noreturn]] void refuse_extra(const Verb& verb, const std::vector<std::string>& extra) {
+  for (const std::string& word : extra) {
+    if (word.size() > 1 && word.front() == '-') {
+      misused(verb, fmt::format("has no option '{}', did you mean {}?", word,
+                                nearest_option(verb, word)));
+    }
+  }
+  misused(verb, fmt::format("has no place for '{}'", extra.empty() ? "" : extra.front()));
+}
+
+void require_operands(const Given& given) {
+  const Verb& verb = *given.verb;
+  if (given.operands.size() < verb.least_operands) {
+    misused(verb, fmt::format("needs {}", verb.uses.front().operands));
+  }
+  if (given.operands.size() > verb.most_operands) {
+    misused(verb, fmt::format("has no place for '{}'", given.operands[verb.most_operands]));
+  }
+}
+
+}  // namespace
+
+Given read_words(const Verb& verb, const std::vector<std::string>& words) {
+  CLI::App app;
+  app.set_help_flag("--help");
+  Given given;
+  app.add_option("words", given.operands);
+  for (const Option& option : verb.options) {
+    const auto keep = [&given, name = option.name](const std::string& text) {
+      given.options[name] = text;
+    };
+    if (option.takes == Takes::nothing) {
+      app.add_flag_callback(option.name, [keep] { keep({}); });
+    } else {
+      app.add_option_function<std::string>(option.name, keep)
+          ->check([&option](const std::string& text) { return wrong_value(option, text); });
+    }
+  }
+  try {
+    // The parser takes them from the end.
+    app.parse(std::vector<std::string>(words.rbegin(), words.rend()));
+  } catch (const CLI::CallForHelp&) {
+    return given;
+  } catch (const CLI::ExtrasError&) {
+    refuse_extra(verb, app.remaining());
+  } catch (const CLI::ParseError& wrong) {
+    misused(verb, wrong.what());
+  }
+  given.verb = &verb;
+  require_operands(given);
+  return given;
+}
+
+}  // namespace spotblue::command

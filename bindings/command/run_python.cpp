@@ -1,0 +1,68 @@
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "beside.hpp"
+#include "spotblue/base/error.hpp"
+#include "verbs.hpp"
+
+namespace spotblue::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr const char* kInterpreter = "/usr/bin/python3";
+
+// The package goes first, so that the program and what it runs are of one build.
+void put_on_path(const fs::path& folder) {
+  const char* const before = std::getenv("PYTHONPATH");
+  std::string paths = folder.string();
+  if (before != nullptr && *before != '\0') {
+    paths += ':';
+    paths += before;
+  }
+  setenv("PYTHONPATH", paths.c_str(), 1);
+}
+
+// Already read by the table: an operand as it is behind "=", an option as "--unit=in" or "--every".
+std::vector<std::string> words_for_python(const Given& given) {
+  std::vector<std::string> words{given.verb->name};
+  for (const std::string& operand : given.operands) {
+    words.push_back("=" + operand);
+  }
+  for (const auto& [name, text] : given.options) {
+    words.push_back(name + "=" + text);
+  }
+  return words;
+}
+
+}  // namespace
+
+ExitCode run_in_python(const Given& given) {
+  const fs::path script = fs::path("spotblue") / "shelf" / "__main__.py";
+  const fs::path folder = folder_beside_program(
+      {"../python", "../lib/python3/dist-packages", SPOTBLUE_PYTHON_FROM_PROGRAM}, script,
+      "the Python package spotblue is not there; build or install with SPOTBLUE_PYTHON on: the "
+      "verbs "
+      "library and which are its own");
+  put_on_path(folder);
+  // -P: a folder called spotblue where the user stands must not pass for the package. The script by
+  // its path: so it is the first of the package to run, and can say what is missing.
+  std::vector<std::string> words{kInterpreter, "-P", (folder / script).string()};
+  const std::vector<std::string> rest = words_for_python(given);
+  words.insert(words.end(), rest.begin(), rest.end());
+  std::vector<char*> arguments;
+  arguments.reserve(words.size() + 1);
+  for (std::string& word : words) {
+    arguments.push_back(word.data());
+  }
+  arguments.push_back(nullptr);
+  execv(kInterpreter, arguments.data());
+  throw Error(ErrorCode::file_access, {.file = kInterpreter, .place = ""}, "cannot be run",
+              "install Debian's python3");
+}
+
+}  // namespace spotblue::command
