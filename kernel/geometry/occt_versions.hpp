@@ -2,8 +2,8 @@
 // All that differs between the versions of Open CASCADE, 7.6 to 8.0, in one place: no other source
 // asks for the version. Which toolkits there are: occt_toolkits.cmake.
 //
-// Built and run with 7.6.3 and 7.8.1; compiled against the headers of 7.9.2. What is for 8.0 alone
-// has never been compiled here.
+// Built and tested with 7.6.3; compiled with 7.8.1 on Debian 13 and against the headers of 7.9.2.
+// What is for 7.7 or 8.0 alone has never been compiled here.
 
 #include <STEPConstruct_UnitContext.hxx>
 #include <STEPControl_Reader.hxx>
