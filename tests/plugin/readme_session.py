@@ -1,4 +1,4 @@
-"""Runs the session of the README's section on the harness as printed and compares its output."""
+"""Runs the session of the plug-in's README as printed and compares its output."""
 
 from __future__ import annotations
 
@@ -6,15 +6,13 @@ import subprocess
 import sys
 from pathlib import Path
 
-HEADING = "## In the kernel's own harness"
 SOURCE = "source ~/spotblue/share/spotblue/plugin.tcl"
 
 
 def blocks(readme: str) -> list[str]:
-    """The indented blocks of the section, without their indent."""
-    section = readme.split(HEADING + "\n", 1)[1].split("\n## ", 1)[0]
+    """The indented blocks, without their indent."""
     found: list[list[str]] = [[]]
-    for line in section.splitlines():
+    for line in readme.splitlines():
         if line.startswith("    "):
             found[-1].append(line[4:])
         elif found[-1]:
@@ -27,7 +25,7 @@ def main() -> int:
     found = blocks(readme.read_text(encoding="utf-8"))
     sessions = [i for i, block in enumerate(found) if block.startswith(SOURCE) and "\n" in block[:-1]]
     if len(sessions) != 1 or sessions[0] + 1 >= len(found):
-        print(f"{readme}: no session and its output under '{HEADING}'")
+        print(f"{readme}: no session and its output")
         return 1
     script, wanted = found[sessions[0]], found[sessions[0] + 1]
     Path("session.tcl").write_text(script, encoding="utf-8")

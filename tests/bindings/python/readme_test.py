@@ -1,4 +1,4 @@
-"""The README's Python examples print what the README says they print."""
+"""The READMEs' Python examples print what the README says they print."""
 
 from __future__ import annotations
 
@@ -13,15 +13,16 @@ class ReadmeTest(unittest.TestCase):
     def test_every_example_prints_what_stands_beneath_it(self) -> None:
         for plan in "abc":
             demo.step(f"ink-disc-plan-{plan}")
-        readme = demo.SOURCE / "README.md"
-        examples = doctest.DocTestParser().get_doctest(
-            readme.read_text(encoding="utf-8"), {}, "README.md", str(readme), 0
-        )
-        self.assertGreater(len(examples.examples), 0)
-        said: list[str] = []
-        with contextlib.chdir(demo.folder().parent):
-            result = doctest.DocTestRunner(verbose=False).run(examples, out=said.append)
-        self.assertEqual(result.failed, 0, "".join(said))
+        for name in ("README.md", "bindings/python/README.md"):
+            with self.subTest(name=name), contextlib.chdir(demo.folder().parent):
+                readme = demo.SOURCE / name
+                examples = doctest.DocTestParser().get_doctest(
+                    readme.read_text(encoding="utf-8"), {}, name, str(readme), 0
+                )
+                self.assertGreater(len(examples.examples), 0)
+                said: list[str] = []
+                result = doctest.DocTestRunner(verbose=False).run(examples, out=said.append)
+                self.assertEqual(result.failed, 0, "".join(said))
 
 
 if __name__ == "__main__":
