@@ -66,10 +66,11 @@ TomlTable TomlTable::read_text(std::string_view text, const std::string& file) {
     const toml::table* table = root.get();
     return {std::move(root), table, file, ""};
   } catch (const toml::parse_error& problem) {
-    throw Error(
-        ErrorCode::bad_input, {file, at_line(problem.source())},
-        "not TOML: " + std::string(problem.description()),
-        "correct the line; texts need quotes, and a { ... } must end on the line it began on");
+    throw Error(ErrorCode::bad_input, {file, at_line(problem.source())},
+                "not TOML: " + std::string(problem.description()),
+                "correct the line; texts need quotes, decimals a point and no comma, and a { ... } "
+                "must end on "
+                "the line it began on");
   }
 }
 

@@ -45,6 +45,17 @@ INSTANTIATE_TEST_SUITE_P(Nonsense, ParseLengthRefuses,
                          testing::Values("", "mm", "1/0", "1 2", "--3", "nan", "inf", "1 -1/2",
                                          "12 furlongs", "1e999"));
 
+TEST(ParseLength, ADecimalCommaIsAskedBackWithTheCure) {
+  for (const char* const text : {"25,4", "1,250 mm", "0,001 in"}) {
+    try {
+      (void)parse_length(text, LengthUnit::mm);
+      FAIL() << text << " was taken";
+    } catch (const Error& error) {
+      EXPECT_NE(error.cure().find("decimals with a point"), std::string::npos) << text;
+    }
+  }
+}
+
 TEST(FormatLength, NeverWritesMinusZero) {
   EXPECT_EQ(format_length(Length::um(-0.1), LengthUnit::mm, 3), "0.000");
 }
