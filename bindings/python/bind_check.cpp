@@ -33,7 +33,7 @@ CheckResult check_given(const JobOrFile& given) {
     return check(*job);
   }
   const auto& file = std::get<std::filesystem::path>(given);
-  return is_step_file(file) ? check_bare(file) : check(read_job(file));
+  return is_model_file(file) ? check_bare(file) : check(read_job(file));
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -128,10 +128,10 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
         return bare_job(model, parse_unit(unit));
       },
       py::arg("model"), py::arg("unit") = "mm",
-      "A job without entries: judged by the sizes that the STEP file itself states.");
-  module.def(
-      "is_step_file", &is_step_file, py::arg("file"),
-      "Whether a file is STEP text by its first letters, or by its name if it is not there.");
+      "A job without entries: judged by the sizes that the model itself states.");
+  module.def("is_model_file", &is_model_file, py::arg("file"),
+             "Whether a file is a model and no job, by its first bytes, or by its name if it is "
+             "not there.");
   module.def("unit_of", &unit_of, py::arg("file"),
              "Whether reports on a file are best in mm or inches: as the file is written.");
   module.def("margin_share", &margin_share, py::arg("finding"),

@@ -156,14 +156,17 @@ void bind_model(py::module_& module) {
         const Completeness completeness =
             accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
         return std::make_shared<Model>(long_call(
-            [=] { return read_step(file, limits.value_or(ReadLimits{}), completeness); }));
+            [=] { return read_model(file, limits.value_or(ReadLimits{}), completeness); }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
       py::arg("limits") = py::none(),
-      R"(Reads a STEP file (AP203, AP214, AP242; any length unit) into plain values in mm.
+      R"(Reads a model's file into plain values in mm.
+
+STEP (AP203, AP214, AP242; any length unit), or Open CASCADE's own shapes (.brep) and documents
+(.xbf): the first bytes tell which.
 
 Args:
-    file: the STEP file.
+    file: the model's file.
     accept_partial: take what can be read of a damaged file, with a note, in place of an error.
     limits: bounds on time, memory and size in place of the usual ones.
 Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");

@@ -2,16 +2,20 @@
 
 #include <fmt/format.h>
 
+#include <BRepBuilderAPI_Transform.hxx>
 #include <TDF_LabelSequence.hxx>
 #include <TDF_Tool.hxx>
 #include <TDataStd_Name.hxx>
 #include <TopExp_Explorer.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_LengthUnit.hxx>
+#include <XCAFDoc_Location.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
+#include <array>
 #include <cmath>
 #include <map>
 #include <optional>
+#include <string_view>
 
 #include "geometry/step_name.hpp"
 #include "geometry/step_operator.hpp"
@@ -46,10 +50,38 @@ void refuse_scaled(const gp_Trsf& placement, const std::string& name) {
   }
 }
 
+// Open CASCADE would take it to stand at the origin, and a damaged document would look whole.
+void refuse_unplaced(const TDF_Label& component, const std::string& name) {
+  if (!component.IsAttribute(XCAFDoc_Location::GetID())) {
+    throw Error(ErrorCode::unreadable, {"", name}, "the document does not say where this part is",
+                "the document is damaged: read or save it again");
+  }
+}
+
+std::string unit_name(const XCAFDoc_LengthUnit& unit) {
+  constexpr std::array<std::pair<double, std::string_view>, 5> kNames{
+      {{1e-3, "mm"}, {1e-2, "centimetre"}, {1.0, "metre"}, {0.0254, "inch"}, {0.3048, "foot"}}};
+  for (const auto& [metres, name] : kNames) {
+    if (std::abs(unit.GetUnitValue() - metres) <= 1e-9) {
+      return std::string(name);
+    }
+  }
+  return fmt::format("{:g} mm", unit.GetUnitValue() * 1e3);
+}
+
+TopoDS_Shape in_mm(const TopoDS_Shape& shape, double mm_per_unit) {
+  if (mm_per_unit == 1.0) {
+    return shape;
+  }
+  gp_Trsf scale;
+  scale.SetScaleFactor(mm_per_unit);
+  return BRepBuilderAPI_Transform(shape, scale, Standard_True).Shape();
+}
+
 class DocumentReader {
  public:
-  explicit DocumentReader(const TDF_Label& main)
-      : main_(main), tool_(XCAFDoc_DocumentTool::ShapeTool(main)) {}
+  DocumentReader(const TDF_Label& main, const DocumentReading& how)
+      : main_(main), how_(how), tool_(XCAFDoc_DocumentTool::ShapeTool(main)) {}
 
   DocumentTree read() {
     check_unit();
@@ -71,7 +103,13 @@ class DocumentReader {
       return;
     }
     constexpr double mm = 1e-3;
-    if (std::abs(unit->GetUnitValue() - mm) > 1e-9) {
+    result_.unit = unit_name(*unit);
+    if (std::abs(unit->GetUnitValue() - mm) <= 1e-9) {
+      return;
+    }
+    if (how_.other_lengths == OtherLengths::turned_into_mm) {
+      result_.mm_per_unit = unit->GetUnitValue() / mm;
+    } else {
       throw Error(ErrorCode::bad_input, {"", "length unit"},
                   fmt::format("the document's lengths are in units of {:g} mm, not in mm",
                               unit->GetUnitValue() / mm),
@@ -96,11 +134,16 @@ class DocumentReader {
   void place_component(const TDF_Label& label, const std::string& folder, const Frame& frame) {
     TDF_Label product;
     if (XCAFDoc_ShapeTool::GetReferredShape(label, product)) {
-      const gp_Trsf placement = XCAFDoc_ShapeTool::GetLocation(label).Transformation();
       const std::string name =
           component_name(name_of(label), name_of(product), name_or_entry(product));
+      refuse_unplaced(label, name);
+      const gp_Trsf placement = XCAFDoc_ShapeTool::GetLocation(label).Transformation();
       refuse_scaled(placement, name);
-      place(product, folder + name, compose(frame, frame_of(placement)));
+      Frame own = frame_of(placement);
+      for (auto& row : own.rows) {
+        row[3] *= result_.mm_per_unit;
+      }
+      place(product, folder + name, compose(frame, own));
     }
   }
 
@@ -108,6 +151,9 @@ class DocumentReader {
     if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
       if (const auto part = part_of(label)) {
         result_.tree.occurrences.push_back({{}, path, *part, frame, is_mirror(frame), {}});
+        if (static_cast<double>(result_.tree.occurrences.size()) > how_.most_occurrences) {
+          throw too_many_parts(how_.most_occurrences);
+        }
       }
       return;
     }
@@ -133,7 +179,7 @@ class DocumentReader {
       const std::vector<TopoDS_Shape> solids = solids_of(shape);
       if (!solids.empty()) {
         part = result_.tree.parts.size();
-        result_.tree.parts.push_back({0, name, together(solids)});
+        result_.tree.parts.push_back({0, name, in_mm(together(solids), result_.mm_per_unit)});
         result_.labels.push_back(entry);
       }
     }
@@ -142,6 +188,7 @@ class DocumentReader {
   }
 
   TDF_Label main_;
+  DocumentReading how_;
   Handle(XCAFDoc_ShapeTool) tool_;
   std::map<std::string, std::optional<std::size_t>> parts_;  // by entry of the label
   DocumentTree result_;
@@ -155,7 +202,16 @@ std::string entry_of(const TDF_Label& label) {
   return entry.ToCString();
 }
 
-DocumentTree read_document_tree(const TDF_Label& main) { return DocumentReader(main).read(); }
+DocumentTree read_document_tree(const TDF_Label& main, const DocumentReading& how) {
+  return DocumentReader(main, how).read();
+}
+
+Error too_many_parts(double most) {
+  return {ErrorCode::unreadable,
+          {"", ""},
+          fmt::format("the model unfolds to more than {:.0f} solids", most),
+          "export a part of it, or raise the limit"};
+}
 
 Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& named_shapes) {
   Tree tree;

@@ -52,9 +52,14 @@ std::string read_bytes(const fs::path& file, double most_mb) {
   return bytes;
 }
 
-void drop_byte_order_mark(std::string& text) {
+std::string_view without_byte_order_mark(std::string_view text) {
   constexpr std::string_view kMark = "\xEF\xBB\xBF";
-  text.erase(0, text.starts_with(kMark) ? kMark.size() : 0);
+  text.remove_prefix(text.starts_with(kMark) ? kMark.size() : 0);
+  return text;
+}
+
+void drop_byte_order_mark(std::string& text) {
+  text.erase(0, text.size() - without_byte_order_mark(text).size());
 }
 
 void write_bytes(const fs::path& file, std::string_view bytes) {

@@ -11,7 +11,8 @@ namespace spotblue {
 // `most_mb`).
 [[nodiscard]] std::string read_bytes(const std::filesystem::path& file, double most_mb);
 
-// Takes UTF-8's byte order mark off the front, where there is one.
+// Without UTF-8's byte order mark at the front, where there is one.
+[[nodiscard]] std::string_view without_byte_order_mark(std::string_view text);
 void drop_byte_order_mark(std::string& text);
 
 // Writes the file whole or not at all; one that is there is replaced.

@@ -33,7 +33,7 @@ Look look_at(Model model, const LookSettings& settings) {
 
 Look look(const std::filesystem::path& file, const LookSettings& settings) {
   const auto start = std::chrono::steady_clock::now();
-  TimedModel timed = read_step_timed(file, settings.limits, settings.completeness);
+  TimedModel timed = read_model_timed(file, settings.limits, settings.completeness);
   Look result = look_at(std::move(timed.model), settings);
   result.seconds.read = timed.read_seconds;
   result.seconds.features = timed.features_seconds;

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <chrono>
+#include <functional>
 #include <memory>
 #include <string>
 #include <utility>
@@ -12,7 +13,9 @@
 #include "geometry/contained.hpp"
 #include "geometry/file_bytes.hpp"
 #include "geometry/model_archive.hpp"
+#include "geometry/model_format.hpp"
 #include "geometry/read_timed.hpp"
+#include "geometry/shape_file.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_declared.hpp"
 #include "geometry/step_placement.hpp"
@@ -45,9 +48,9 @@ Error ended_badly(const std::string& file, const Contained& run, const ReadLimit
   }
 }
 
-Arrival transfer(const std::string& file, const std::string& text,
-                 const std::filesystem::path& folder, const ReadLimits& limits) {
-  const auto work = [&] { return to_bytes(transfer_step(text, folder)); };
+Arrival transfer(const std::string& file, const std::function<Arrival()>& read,
+                 const ReadLimits& limits) {
+  const auto work = [&] { return to_bytes(read()); };
   Contained run =
       limits.read_in == ReadIn::this_process ? run_here(work) : run_contained(work, limits);
   throw_own_error(run, file);
@@ -73,16 +76,9 @@ void check_complete(Arrival& arrival, const Declared& declared, const std::strin
   arrival.model.notes.insert(arrival.model.notes.end(), missing.begin(), missing.end());
 }
 
-}  // namespace
-
-TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& limits,
-                           Completeness completeness) {
-  using Clock = std::chrono::steady_clock;
-  const auto start = Clock::now();
-  const std::string name = file.string();
-  std::string text = read_bytes(file, limits.file_mb);
-  const std::string hash = sha256(text);
-  drop_byte_order_mark(text);
+Arrival arrive_from_step(const std::string& name, const std::string& text,
+                         const std::filesystem::path& folder, const ReadLimits& limits,
+                         Completeness completeness) {
   const StepText entities(text, name, limits);
   const Declared declared = read_declared(entities, name, limits);
   if (declared.solids.empty()) {
@@ -90,17 +86,49 @@ TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& 
                      "export the parts as solids");
   }
   const std::vector<Note> placements = check_placements(entities, name);
-  const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
-  Arrival arrival = transfer(name, text, store->folder(), limits);
+  Arrival arrival = transfer(
+      name, [&] { return transfer_step(text, folder); }, limits);
   check_complete(arrival, declared, name, completeness);
-  arrival.model.notes.insert(arrival.model.notes.end(), placements.begin(), placements.end());
-  TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
-  timed.model.file.name = shown_name(file);
-  timed.model.file.protocol = declared.protocol;
-  timed.model.file.unit = declared.unit;
+  Model& model = arrival.model;
+  model.notes.insert(model.notes.end(), placements.begin(), placements.end());
+  model.file.protocol = declared.protocol;
+  model.file.unit = declared.unit;
   if (declared.unit.empty()) {
-    timed.model.notes.push_back({"length unit", "the file names none: mm are taken for granted"});
+    model.notes.push_back({"length unit", "the file names none: mm are taken for granted"});
   }
+  return arrival;
+}
+
+Arrival arrive_from_shapes(const std::filesystem::path& file, const std::string& bytes,
+                           ModelFormat format, const std::filesystem::path& folder,
+                           const ReadLimits& limits) {
+  const ShapeFile shapes{bytes, format, shown_name(file.stem()), limits.occurrences};
+  Arrival arrival = transfer(
+      file.string(), [&] { return transfer_shape_file(shapes, folder); }, limits);
+  arrival.model.file.protocol = format == ModelFormat::xbf ? "xbf" : "brep";
+  return arrival;
+}
+
+enum class Formats { all, step_only };
+
+TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limits,
+                      Completeness completeness, Formats formats) {
+  using Clock = std::chrono::steady_clock;
+  const auto start = Clock::now();
+  const std::string name = file.string();
+  std::string bytes = read_bytes(file, limits.file_mb);
+  const std::string hash = sha256(bytes);
+  drop_byte_order_mark(bytes);
+  const ModelFormat format = formats == Formats::all ? format_of(bytes, file) : ModelFormat::step;
+  const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
+  Arrival arrival = format == ModelFormat::step
+                        ? arrive_from_step(name, bytes, store->folder(), limits, completeness)
+                        : arrive_from_shapes(file, bytes, format, store->folder(), limits);
+  TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
+  if (const std::string remark = remark_on_name(format, file); !remark.empty()) {
+    timed.model.notes.push_back({"file name", remark});
+  }
+  timed.model.file.name = shown_name(file);
   timed.model.file.sha256 = hash;
   timed.model.shapes = store;
   timed.read_seconds =
@@ -108,9 +136,21 @@ TimedModel read_step_timed(const std::filesystem::path& file, const ReadLimits& 
   return timed;
 }
 
+}  // namespace
+
+TimedModel read_model_timed(const std::filesystem::path& file, const ReadLimits& limits,
+                            Completeness completeness) {
+  return read_timed(file, limits, completeness, Formats::all);
+}
+
+Model read_model(const std::filesystem::path& file, const ReadLimits& limits,
+                 Completeness completeness) {
+  return read_timed(file, limits, completeness, Formats::all).model;
+}
+
 Model read_step(const std::filesystem::path& file, const ReadLimits& limits,
                 Completeness completeness) {
-  return read_step_timed(file, limits, completeness).model;
+  return read_timed(file, limits, completeness, Formats::step_only).model;
 }
 
 }  // namespace spotblue

@@ -1,5 +1,5 @@
 #pragma once
-// read_step with the time it took.
+// read_model with the time it took.
 
 #include <filesystem>
 
@@ -14,8 +14,8 @@ struct TimedModel {
   double features_seconds = 0.0;  // feature extraction in the child
 };
 
-// As read_step.
-[[nodiscard]] TimedModel read_step_timed(const std::filesystem::path& file,
-                                         const ReadLimits& limits, Completeness completeness);
+// As read_model.
+[[nodiscard]] TimedModel read_model_timed(const std::filesystem::path& file,
+                                          const ReadLimits& limits, Completeness completeness);
 
 }  // namespace spotblue

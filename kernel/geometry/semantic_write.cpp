@@ -21,6 +21,7 @@
 #include "geometry/face_book.hpp"
 #include "geometry/file_bytes.hpp"
 #include "geometry/model_archive.hpp"
+#include "geometry/model_format.hpp"
 #include "geometry/semantic_text.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_declared.hpp"
@@ -282,6 +283,12 @@ Placing place_sizes(const Source& source, const Declared& declared, const std::s
 
 // The text as it is, or as the kernel writes it anew where the protocol has no stated sizes.
 std::string text_to_add_to(const std::string& file, std::string text, const ReadLimits& limits) {
+  if (const ModelFormat format = format_of(text, file); format != ModelFormat::step) {
+    throw Error(ErrorCode::bad_input, {file, ""},
+                fmt::format("sizes can be written into a STEP file only, and this is an {}",
+                            format_name(format)),
+                "export the model as STEP and name that file");
+  }
   const StepText entities(text, file, limits);
   const std::string protocol = read_declared(entities, file, limits).protocol;
   if (protocol == "AP242" || protocol == "AP214") {

@@ -15,6 +15,7 @@
 #include <TopTools_IndexedMapOfShape.hxx>
 #include <XCAFApp_Application.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
+#include <XCAFDoc_Location.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <algorithm>
 #include <filesystem>
@@ -80,6 +81,22 @@ TEST_P(DocumentOfFile, IsSeenAsItIsTrue) {
 }
 
 INSTANTIATE_TEST_SUITE_P(FromSeed, DocumentOfFile, testing::Range<std::uint64_t>(1, 21));
+
+TEST(ModelOfDocument, RefusesAPartThatTheDocumentPlacesNowhere) {
+  const Handle(TDocStd_Document) document = new_document();
+  const auto tool = XCAFDoc_DocumentTool::ShapeTool(document->Main());
+  const TDF_Label group = tool->NewShape();
+  const TDF_Label part = tool->AddShape(rod(20.0, 30.0), Standard_False);
+  const TDF_Label placed = tool->AddComponent(group, part, TopLoc_Location());
+  EXPECT_EQ(model_of_document(document->Main(), "D").model.occurrences.size(), 1U);
+  placed.ForgetAttribute(XCAFDoc_Location::GetID());
+  try {
+    static_cast<void>(model_of_document(document->Main(), "D"));
+    FAIL() << "it was placed at the origin";
+  } catch (const Error& error) {
+    EXPECT_EQ(error.code(), ErrorCode::unreadable);
+  }
+}
 
 TEST(ModelOfDocument, TellsTheLabelOfEachProduct) {
   const Handle(TDocStd_Document) document = new_document();

@@ -76,7 +76,7 @@ class CheckTest(unittest.TestCase):
         sizes = spotblue.decided_sizes(job, self.result.look).sizes
         spotblue.write_semantic_sizes(job.model, sized, sizes)
         for model in (sized, demo.step(PLAN)):
-            self.assertTrue(spotblue.is_step_file(model))
+            self.assertTrue(spotblue.is_model_file(model))
             program = demo.without_seconds(demo.said("check", "--json", model))
             for judged in (spotblue.check(model), spotblue.check(str(model))):
                 self.assertEqual(demo.without_seconds(judged.to_json()), program)

@@ -39,7 +39,7 @@ class LookTest(unittest.TestCase):
             self.assertEqual(seat.tilt_deg, row["tilt_deg"])
 
     def test_a_job_file_is_looked_at_by_its_model_and_settings(self) -> None:
-        self.assertFalse(spotblue.is_step_file(demo.job(PLAN)))
+        self.assertFalse(spotblue.is_model_file(demo.job(PLAN)))
         again = spotblue.look(demo.job(PLAN))
         self.assertEqual(again.seats, self.look.seats)
         none = spotblue.look(demo.job(PLAN), seats=spotblue.SeatSettings(

@@ -116,7 +116,7 @@ def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
     nearest = kernel.nearest_word(shown_name(file.path.name), beside) if beside else ""
     cure = f"the nearest name there is {nearest}" if nearest else f"look in {shown_name(file.path.parent)}"
     if file.path.exists():
-        cure = "name a STEP file that can be read"
+        cure = "name a model file that can be read"
     return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
 
 

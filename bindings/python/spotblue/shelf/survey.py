@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from spotblue.shelf.runner import ShelfFile
     from spotblue.shelf.store import Store
 
-SUFFIXES = (".step", ".stp", ".p21")
+SUFFIXES = (".step", ".stp", ".p21", ".brep", ".brp", ".xbf")
 DRAFT_NAME = "manifest.csv"
 HEADER = ("file", "feature", "size", "class", "material", "notes")
 
@@ -33,7 +33,7 @@ def refuse_overwriting(folder: Path) -> None:
 
 
 def survey_manifest(folder: Path) -> Manifest:
-    """One claim a STEP file of the folder and those below it: that it can be read."""
+    """One claim a model of the folder and those below it: that it can be read."""
     files = sorted(
         shown_name(Path(place, name).relative_to(folder))
         for place, _, names in os.walk(folder)
@@ -42,7 +42,7 @@ def survey_manifest(folder: Path) -> Manifest:
     )
     if not files:
         raise spotblue.BadInputError(
-            f"{folder}: holds no STEP file ({', '.join(SUFFIXES)}); name another folder or a manifest",
+            f"{folder}: holds no model ({', '.join(SUFFIXES)}); name another folder or a manifest",
             str(folder),
         )
     claims = tuple(Claim(line, file) for line, file in enumerate(files, 1))

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Everything that can be seen on a STEP file without a job file.
+/// Everything that can be seen on a model without a job file.
 
 #include <filesystem>
 
@@ -36,7 +36,7 @@ struct Look {
 };
 
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
-/// @throws Error as read_step.
+/// @throws Error as read_model.
 [[nodiscard]] SPOTBLUE_EXPORT Look look(const std::filesystem::path& file,
                                         const LookSettings& settings);
 

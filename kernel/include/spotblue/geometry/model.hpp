@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// What is known of a STEP file once it has been read: products analysed once each, their features
+/// What is known of a model once it has been read: products analysed once each, their features
 /// of size and bounding faces as plain values, and where each product occurs.
 
 #include <cstddef>
@@ -129,7 +129,7 @@ struct Occurrence {
 struct FileInfo {
   std::string name;      ///< as the caller gave it
   std::string sha256;    ///< of the bytes, lower-case hex
-  std::string protocol;  ///< "AP203", "AP214", "AP242"
+  std::string protocol;  ///< "AP203", "AP214", "AP242", "brep", "xbf"
   std::string unit;      ///< length unit the file is written in: "mm", "inch", "metre", ...
 };
 

@@ -50,7 +50,8 @@ struct DocumentModel {
 ///
 /// @param main  TDocStd_Document::Main() of the document.
 /// @throws Error bad_input when the document holds no solid, has lengths other than mm, or places a
-///         part scaled; file_access when no temporary folder can be made.
+///         part scaled; unreadable when it places one nowhere; file_access when no temporary folder
+///         can be made.
 [[nodiscard]] SPOTBLUE_EXPORT DocumentModel model_of_document(const TDF_Label& main,
                                                               const std::string& name);
 

@@ -13,10 +13,6 @@ namespace spotblue {
 /// mm or inches, by the unit the file is written in.
 [[nodiscard]] SPOTBLUE_EXPORT LengthUnit unit_of(const FileInfo& file);
 
-/// Whether a file is STEP text, by its first letters, or by its name where it cannot be read: the
-/// error that reading it gives is then the right one.
-[[nodiscard]] SPOTBLUE_EXPORT bool is_step_file(const std::filesystem::path& file);
-
 /// A job for the model without any entry. check() of it judges by the model's semantic sizes alone.
 [[nodiscard]] SPOTBLUE_EXPORT Job bare_job(const std::filesystem::path& model, LengthUnit unit);
 

@@ -1,0 +1,38 @@
+#pragma once
+// An XDE document in Open CASCADE's binary format (.xbf), opened from memory.
+
+#include <TDocStd_Application.hxx>
+#include <TDocStd_Document.hxx>
+#include <string>
+#include <string_view>
+
+#include "geometry/document_tree.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/geometry/model.hpp"
+
+namespace spotblue {
+
+// Closed when it goes.
+class DocumentFile {
+ public:
+  // Throws Error unreadable when it is damaged, cut off or no XDE document.
+  explicit DocumentFile(std::string_view bytes);
+  ~DocumentFile();
+  DocumentFile(const DocumentFile&) = delete;
+  DocumentFile& operator=(const DocumentFile&) = delete;
+  DocumentFile(DocumentFile&&) = delete;
+  DocumentFile& operator=(DocumentFile&&) = delete;
+
+  // In mm, whatever the document's unit. Throws Error unreadable when there are more occurrences.
+  [[nodiscard]] DocumentTree tree(double most_occurrences) const;
+
+  // The sizes it states on the products of its tree, and what Open CASCADE said while reading.
+  void add_sizes(const DocumentTree& tree, Model& model) const;
+
+ private:
+  Handle(TDocStd_Application) application_;
+  Handle(TDocStd_Document) document_;
+  std::string said_;  // by Open CASCADE, of what it left out
+};
+
+}  // namespace spotblue

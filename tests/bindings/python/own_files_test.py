@@ -1,0 +1,85 @@
+"""Open CASCADE's own files, of the demo and on a shelf, tell what their STEP file tells."""
+
+from __future__ import annotations
+
+import json
+import os
+import shutil
+import subprocess
+import tempfile
+import unittest
+from pathlib import Path
+
+import demo
+import spotblue
+
+PLAN = "ink-disc-plan-b"
+
+
+def own_file(step: Path, out: Path) -> Path:
+    subprocess.run([os.environ["SPOTBLUE_OWN_FILES"], step, out], check=True)
+    return out
+
+
+class OwnFilesTest(unittest.TestCase):
+    folder: Path
+    document: Path
+    shapes: Path
+
+    @classmethod
+    def setUpClass(cls) -> None:
+        folder = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(folder.cleanup)
+        cls.folder = Path(folder.name)
+        cls.document = own_file(demo.step(PLAN), cls.folder / "plan.xbf")
+        cls.shapes = own_file(demo.step(PLAN), cls.folder / "plan.brep")
+
+    def test_a_document_tells_what_its_step_file_tells(self) -> None:
+        seen, step = spotblue.look(self.document), spotblue.look(demo.step(PLAN))
+        self.assertEqual(seen.model.file.protocol, "xbf")
+        for key, rows in json.loads(step.to_json()).items():
+            if key.endswith(("_seats", "clashes", "threads")):
+                self.assertEqual(json.loads(seen.to_json())[key], rows, key)
+
+    def test_shapes_have_the_same_seats_by_their_numbers(self) -> None:
+        seen, step = spotblue.read(self.shapes), spotblue.look(demo.step(PLAN))
+        self.assertEqual(seen.file.protocol, "brep")
+        found = [
+            sorted((round(one.clearance_mm, 6), round(one.engaged_mm, 6)) for one in look.seats.radial)
+            for look in (spotblue.look(seen), step)
+        ]
+        self.assertEqual(*found)
+        self.assertGreater(len(found[0]), 0)
+
+    def test_a_document_alone_is_checked_by_what_it_states(self) -> None:
+        self.assertTrue(spotblue.is_model_file(self.document))
+        judged, step = spotblue.check(self.document), spotblue.check(demo.step(PLAN))
+        self.assertEqual(judged.outcomes, step.outcomes)
+
+    def test_a_damaged_document_is_an_error_that_names_it(self) -> None:
+        cut = self.folder / "cut.xbf"
+        cut.write_bytes(self.document.read_bytes()[:5000])
+        with self.assertRaises(spotblue.UnreadableError) as refused:
+            spotblue.read(cut)
+        self.assertEqual(refused.exception.file, str(cut))
+
+    def test_a_shelf_takes_them_beside_step(self) -> None:
+        shelf = self.folder / "shelf"
+        shelf.mkdir()
+        for file in (demo.step(PLAN), self.document, self.shapes):
+            shutil.copy(file, shelf)
+        damaged = shelf / "damaged.brep"
+        damaged.write_bytes(self.shapes.read_bytes()[:5000])
+        done = subprocess.run(
+            [demo.PROGRAM, "library", shelf, "--json", self.folder / "rows.json"],
+            capture_output=True, text=True, check=False)  # fmt: skip
+        self.assertEqual(done.returncode, 1, done.stderr)
+        rows = json.loads((self.folder / "rows.json").read_text())["rows"]
+        kinds = {Path(row["file"]).name: row["outcome"] for row in rows}
+        self.assertEqual(kinds.pop("damaged.brep"), "nonconforming")
+        self.assertEqual(set(kinds), {"plan.xbf", "plan.brep", f"{PLAN}.step"})
+        self.assertEqual(set(kinds.values()), {"conforming"})
+
+
+if __name__ == "__main__":
+    unittest.main()
