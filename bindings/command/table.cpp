@@ -122,6 +122,9 @@ spotblue look press.step
      R"(Lists the parts, then each centre line with the seats on it (hole and shaft, clearance positive,
 interference negative, how far out of line), screws in tapped holes, keys, and clashes. Nothing is
 judged; that takes a job file (spotblue draft, spotblue check).
+
+FILE may also be Open CASCADE's own .brep or .xbf; its content tells. A .brep names neither unit nor
+parts: mm are taken, and every solid is a part.
 )",
      kLookOptions, "Ends with 0 when the file is read, 2 for bad input.\n",
      R"(spotblue look press.step

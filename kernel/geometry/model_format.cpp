@@ -46,8 +46,7 @@ std::string_view format_name(ModelFormat format) {
 }
 
 std::optional<ModelFormat> format_in(std::string_view bytes) {
-  std::string_view start =
-      without_blanks(without_byte_order_mark(bytes.substr(0, kStartLength)));
+  std::string_view start = without_blanks(without_byte_order_mark(bytes.substr(0, kStartLength)));
   if (start.starts_with(kStepStart)) {
     return ModelFormat::step;
   }

@@ -7,7 +7,9 @@
 #include <BinTools.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
+#include <algorithm>
 #include <chrono>
+#include <ios>
 #include <locale>
 #include <sstream>
 #include <utility>
@@ -27,26 +29,30 @@ Error damaged(const std::string& what) {
   return {ErrorCode::unreadable, {"", ""}, what, "the file is damaged: save it again"};
 }
 
-// The letters that end a text .brep: "+12 0", and the harness's own drawing values.
+// The letters that may stand behind a text .brep: "+12 0", and the harness's own drawing values.
 bool is_rest_of_text(std::string_view rest) {
   return rest.find_first_not_of("0123456789+-.eE \t\r\n") == std::string_view::npos;
 }
 
 TopoDS_Shape shape_in(const ShapeFile& file) {
-  std::istringstream in{std::string(file.bytes)};
+  // Open CASCADE's readers ask on for ever behind the end, so a stream that ends must throw; the
+  // blank keeps the last number of a whole file from reaching it.
+  std::istringstream in{std::string(file.bytes) + '\n'};
   in.imbue(std::locale::classic());
+  in.exceptions(std::ios::eofbit | std::ios::failbit | std::ios::badbit);
   TopoDS_Shape shape;
-  if (file.format == ModelFormat::brep_binary) {
-    BinTools::Read(shape, in);
-  } else {
-    BRepTools::Read(shape, in, BRep_Builder());
-  }
-  if (in.bad() || in.fail()) {
+  try {
+    if (file.format == ModelFormat::brep_binary) {
+      BinTools::Read(shape, in);
+    } else {
+      BRepTools::Read(shape, in, BRep_Builder());
+    }
+  } catch (const std::ios_base::failure&) {
     throw damaged("it ends, or can not be understood, in the middle of its shapes");
   }
   if (file.format == ModelFormat::brep) {
-    const auto at = in.tellg();
-    if (at >= 0 && !is_rest_of_text(file.bytes.substr(static_cast<std::size_t>(at)))) {
+    const std::size_t at = std::min(static_cast<std::size_t>(in.tellg()), file.bytes.size());
+    if (!is_rest_of_text(file.bytes.substr(at))) {
       throw damaged("behind its shapes stands what is none");
     }
   }

@@ -209,8 +209,8 @@ TEST(ReadStep, ATempFolderWithoutRoomIsNotTheFilesFault) {
 
 TEST(ReadStep, ItsSecondsAreThoseOfTheWall) {
   const Folder folder;
-  const TimedModel timed = read_step_timed(folder.write("model.step", stand_step("MM", "AP214IS")),
-                                           {}, Completeness::all_or_error);
+  const TimedModel timed = read_model_timed(folder.write("model.step", stand_step("MM", "AP214IS")),
+                                            {}, Completeness::all_or_error);
   EXPECT_GT(timed.read_seconds, 0.0);
   EXPECT_GT(timed.features_seconds, 0.0);
   EXPECT_LT(timed.read_seconds + timed.features_seconds, 10.0);
