@@ -7,6 +7,7 @@ of it. With SPOTBLUE_BUILD_DIR set to a build directory, the module already buil
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -45,4 +46,19 @@ def _module_in(build: Path) -> Path:
     return found[0]
 
 
-setup(ext_modules=[Extension("spotblue._kernel", [])], cmdclass={"build_ext": CMakeModule})
+def _version() -> str:
+    """The one that CMake's project() states."""
+    source = os.environ.get("SPOTBLUE_SOURCE_DIR")
+    listing = (Path(source) if source else Path(__file__).resolve().parents[2]) / "CMakeLists.txt"
+    text = listing.read_text(encoding="utf-8") if listing.is_file() else ""
+    found = re.search(r"^project\(spotblue VERSION ([\d.]+)", text, re.MULTILINE)
+    if not found:
+        sys.exit(f"{listing}: states no version of spotblue; set SPOTBLUE_SOURCE_DIR to it")
+    return found[1]
+
+
+setup(
+    version=_version(),
+    ext_modules=[Extension("spotblue._kernel", [])],
+    cmdclass={"build_ext": CMakeModule},
+)

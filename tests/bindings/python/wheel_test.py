@@ -26,7 +26,10 @@ class WheelTest(unittest.TestCase):
             package = folder / "package"
             shutil.copytree(demo.SOURCE / "bindings" / "python", package)
             pip = [sys.executable, "-m", "pip", "--disable-pip-version-check"]
-            built = os.environ | {"SPOTBLUE_BUILD_DIR": os.environ["SPOTBLUE_BUILD"]}
+            built = os.environ | {
+                "SPOTBLUE_BUILD_DIR": os.environ["SPOTBLUE_BUILD"],
+                "SPOTBLUE_SOURCE_DIR": str(demo.SOURCE),
+            }
             wheels = [*pip, "wheel", package, "--no-build-isolation", "--no-deps", "-w", folder]
             subprocess.run(wheels, check=True, capture_output=True, env=built)
             wheel = next(folder.glob("spotblue-*.whl"))
