@@ -13,7 +13,7 @@ LOADER.exec_module(same_reports)
 
 REPORT = """{
  "schema": 1,
- "spotblue": "0.1.0",
+ "spotblue": "4.1.0",
  "kernel": "7.6.3",
  "settings": {"limits": {"seconds": 120}},
  "radial_seats": [{"hole_mm": 44.0, "kernel": "7.6.3"}],
@@ -33,7 +33,7 @@ class SameReports(unittest.TestCase):
 
     def VersionsAndTimesMayDiffer(self):
         other = REPORT.replace(' "kernel": "7.6.3",\n', ' "kernel": "7.8.1",\n')
-        self.assertEqual(self.compared(other.replace("0.1,", "12e-3,").replace('"0.1.0"', '"0.2.0"')), 0)
+        self.assertEqual(self.compared(other.replace("0.1,", "12e-3,").replace('"4.1.0"', '"4.2.0"')), 0)
 
     def NothingElseMay(self):
         for old, new in (("44.0", "44.0000001"), ("120", "121"), ('44.0, "kernel": "7.6.3"',
