@@ -5,9 +5,17 @@ if(SPOTBLUE_PACKAGES)
 else()
   install(FILES LICENSE DESTINATION ${folder} COMPONENT doc)
 endif()
-install(FILES README.md CHANGELOG.md DESTINATION ${folder} COMPONENT doc)
+# Each where it stands in the tree, so that what one says of another leads there.
+foreach(document README.md CHANGELOG.md plugin/README.md bindings/python/README.md
+    bindings/python/spotblue/shelf/README.md tests/reference/SOURCES.md tests/reference/schema-1.json)
+  get_filename_component(place ${document} DIRECTORY)
+  install(FILES ${document} DESTINATION ${folder}/${place} COMPONENT doc)
+endforeach()
 install(DIRECTORY models DESTINATION ${folder}/examples COMPONENT doc
   PATTERN out EXCLUDE PATTERN demo EXCLUDE)
+file(MAKE_DIRECTORY ${PROJECT_BINARY_DIR}/share/doc)
+file(CREATE_LINK examples/models ${PROJECT_BINARY_DIR}/share/doc/models SYMBOLIC)
+install(FILES ${PROJECT_BINARY_DIR}/share/doc/models DESTINATION ${folder} COMPONENT doc)
 install(CODE "
   file(GLOB pages \"${PROJECT_BINARY_DIR}/share/man/man1/*.1\")
   foreach(page IN LISTS pages)
