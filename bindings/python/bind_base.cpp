@@ -1,5 +1,3 @@
-#include <set>
-
 #include "numbers.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/nearest.hpp"
@@ -121,12 +119,6 @@ Returns: shown_text, and also \xNN for blanks at its ends; most names are their 
 }
 
 }  // namespace
-
-std::string_view kept_text(const std::string& text) {
-  // Called under Python's lock; a set's strings never move. Left alive for values that outlive it.
-  static auto* const kept = new std::set<std::string, std::less<>>;
-  return *kept->insert(text).first;
-}
 
 void bind_base(py::module_& module) {
   py::class_<Limits> limits =

@@ -23,10 +23,12 @@ std::string member_name(std::string_view word) {
   return name;
 }
 
+std::string shared_name(const char* type) { return std::string("spotblue choice ") + type; }
+
 }  // namespace
 
 ChoiceClass* make_choice(py::module_& module, const char* name, const char* doc,
-                         std::initializer_list<const char*> words) {
+                         std::initializer_list<const char*> words, const char* type) {
   // Never freed: modules may outlive it no more than the interpreter does.
   auto* const made = new ChoiceClass;
   py::list members;
@@ -41,7 +43,12 @@ ChoiceClass* make_choice(py::module_& module, const char* name, const char* doc,
     made->members.push_back(made->type(word));
   }
   module.attr(name) = made->type;
+  py::set_shared_data(shared_name(type), made);
   return made;
+}
+
+ChoiceClass* shared_choice(const char* type) {
+  return static_cast<ChoiceClass*>(py::get_shared_data(shared_name(type)));
 }
 
 std::optional<std::size_t> choice_number(const ChoiceClass* choices, py::handle given) {

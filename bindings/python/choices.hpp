@@ -11,6 +11,7 @@
 #include <optional>
 #include <string_view>
 #include <type_traits>
+#include <typeinfo>
 #include <vector>
 
 namespace spotblue::python {
@@ -22,9 +23,12 @@ struct ChoiceClass {
   pybind11::dict numbers;  ///< by word
 };
 
-/// Makes the class in a module; "end play" becomes the member END_PLAY. It lives for ever.
+/// Makes the class in a module; "end play" becomes the member END_PLAY. It lives for ever, and
+/// every module of this package finds it by `type`, the C++ name of the enumeration.
 ChoiceClass* make_choice(pybind11::module_& module, const char* name, const char* doc,
-                         std::initializer_list<const char*> words);
+                         std::initializer_list<const char*> words, const char* type);
+/// The class that this or another module of the package made; nullptr when none did.
+[[nodiscard]] ChoiceClass* shared_choice(const char* type);
 /// Number of a member or a word; nothing when it is no text.
 /// @throws error_already_set (BadInputError) for a word the class does not have.
 [[nodiscard]] std::optional<std::size_t> choice_number(const ChoiceClass* choices,
@@ -37,7 +41,16 @@ inline ChoiceClass* choice_class = nullptr;
 template <class E>
 void choice(pybind11::module_& module, const char* name, const char* doc,
             std::initializer_list<const char*> words) {
-  choice_class<E> = make_choice(module, name, doc, words);
+  choice_class<E> = make_choice(module, name, doc, words, typeid(E).name());
+}
+
+/// The class of an enumeration, whichever module bound it.
+template <class E>
+[[nodiscard]] ChoiceClass* choices_of() {
+  if (choice_class<E> == nullptr) {
+    choice_class<E> = shared_choice(typeid(E).name());
+  }
+  return choice_class<E>;
 }
 
 /// "Outcome" of Outcome, for the signatures that help() shows.
@@ -62,7 +75,7 @@ struct type_caster<E, std::enable_if_t<std::is_enum_v<E>>> {
   PYBIND11_TYPE_CASTER(E, spotblue::python::choice_name<E>());
 
   bool load(handle given, bool /*convert*/) {
-    const auto number = spotblue::python::choice_number(spotblue::python::choice_class<E>, given);
+    const auto number = spotblue::python::choice_number(spotblue::python::choices_of<E>(), given);
     if (number) {
       value = static_cast<E>(*number);
     }
@@ -70,7 +83,7 @@ struct type_caster<E, std::enable_if_t<std::is_enum_v<E>>> {
   }
   static handle cast(E given, return_value_policy /*policy*/, handle /*parent*/) {
     const auto number = static_cast<std::size_t>(given);
-    return spotblue::python::choice_class<E>->members.at(number).inc_ref();
+    return spotblue::python::choices_of<E>()->members.at(number).inc_ref();
   }
 };
 

@@ -2,13 +2,13 @@
 
 #include "bind.hpp"
 #include "errors.hpp"
-#include "numbers.hpp"
 
 PYBIND11_MODULE(_kernel, module) {
   module.doc() = "The C++ kernel of spotblue; import spotblue instead.";
+  // Its values go in and out of functions here.
+  pybind11::module_::import("spotblue._numbers");
   spotblue::python::translate_errors();
   spotblue::python::bind_log(module);
-  spotblue::python::bind_numbers(module);
   spotblue::python::bind_region(module);
   spotblue::python::bind_semantic_size(module);
   spotblue::python::bind_model(module);

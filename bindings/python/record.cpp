@@ -31,7 +31,7 @@ std::string taken(const py::object& type, const py::str& name) {
   const std::size_t start = text.rfind(before) + before.size();
   const py::str said(text.substr(start, text.rfind(") -> ") - start));
   const py::object replaced = py::module_::import("re").attr("sub");
-  py::object plain = replaced(R"(spotblue\._kernel\.(\w+\.(?=[A-Z]))?)", "", said);
+  py::object plain = replaced(R"(spotblue\._(?:kernel|numbers)\.(\w+\.(?=[A-Z]))?)", "", said);
   plain = replaced(R"(^List\[(.*)\]$)", R"(several \1 values)", plain);
   plain = replaced(R"(Optional\[(.*)\])", R"(\1 or None)", plain);
   return plain.cast<std::string>();

@@ -1,7 +1,7 @@
-"""Builds the wheel: the Python files, and the kernel's module as CMake makes it.
+"""Builds the wheel: the Python files, and the two modules as CMake makes them.
 
 The repository is found from this file, or by SPOTBLUE_SOURCE_DIR where this folder was copied out
-of it. With SPOTBLUE_BUILD_DIR set to a build directory, the module already built there is taken.
+of it. With SPOTBLUE_BUILD_DIR set to a build directory, the modules already built there are taken.
 """
 
 from __future__ import annotations
@@ -18,13 +18,14 @@ from setuptools.command.build_ext import build_ext
 
 
 class CMakeModule(build_ext):
-    """The one extension, by the repository's own build."""
+    """The extensions, by the repository's own build."""
 
     def build_extension(self, ext: Extension) -> None:
         target = Path(self.get_ext_fullpath(ext.name))
         target.parent.mkdir(parents=True, exist_ok=True)
         given = os.environ.get("SPOTBLUE_BUILD_DIR")
-        shutil.copy2(_module_in(Path(given) if given else self._built()), target)
+        build = Path(given) if given else self._built()
+        shutil.copy2(_module_in(build, ext.name.rpartition(".")[2]), target)
 
     def _built(self) -> Path:
         source = os.environ.get("SPOTBLUE_SOURCE_DIR")
@@ -32,17 +33,24 @@ class CMakeModule(build_ext):
         if not (top / "kernel").is_dir():
             sys.exit(f"{top}: not spotblue's repository; set SPOTBLUE_SOURCE_DIR to it")
         build = Path(self.build_temp).resolve() / "cmake"
-        options = ["-DCMAKE_BUILD_TYPE=Release", "-DBUILD_TESTING=OFF"]
+        # As the preset "dev" builds them.
+        options = ["-DCMAKE_BUILD_TYPE=Release", "-DCMAKE_CXX_FLAGS_RELEASE=-O2 -DNDEBUG"]
+        options += ["-DCMAKE_UNITY_BUILD=ON", "-DCMAKE_UNITY_BUILD_BATCH_SIZE=8"]
+        options += ["-DBUILD_TESTING=OFF", "-DSPOTBLUE_PLUGIN=OFF"]
         options.append(f"-DPython_EXECUTABLE={sys.executable}")
-        subprocess.run(["cmake", "-S", top, "-B", build, *options], check=True)
-        subprocess.run(["cmake", "--build", build, "--target", "spotblue_python"], check=True)
+        targets = ["spotblue_python", "spotblue_python_numbers"]
+        jobs = str(os.cpu_count() or 1)
+        for words in (["-S", top, "-B", build, *options],
+                      ["--build", build, "--parallel", jobs, "--target", *targets]):  # fmt: skip
+            if subprocess.run(["cmake", *words], check=False).returncode != 0:
+                sys.exit("the modules could not be built; what is missing stands above")
         return build
 
 
-def _module_in(build: Path) -> Path:
-    found = sorted((build / "python" / "spotblue").glob("_kernel.*.so"))
+def _module_in(build: Path, name: str) -> Path:
+    found = sorted((build / "python" / "spotblue").glob(f"{name}.*.so"))
     if not found:
-        sys.exit(f"{build}: holds no built module; build its target spotblue_python first")
+        sys.exit(f"{build}: holds no built module {name}; build its target spotblue_python first")
     return found[0]
 
 
@@ -59,6 +67,6 @@ def _version() -> str:
 
 setup(
     version=_version(),
-    ext_modules=[Extension("spotblue._kernel", [])],
+    ext_modules=[Extension("spotblue._numbers", []), Extension("spotblue._kernel", [])],
     cmdclass={"build_ext": CMakeModule},
 )

@@ -5,7 +5,7 @@ one field are a tuple of copies, so change them by setting the field again. Enum
 enum.StrEnum: a member equals its word, and arguments take either.
 """
 
-from spotblue._kernel.base import (
+from spotblue._numbers.base import (
     LengthUnit,
     Limits,
     Outcome,

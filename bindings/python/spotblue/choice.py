@@ -16,7 +16,7 @@ class Choice(StrEnum):
 
     @classmethod
     def _missing_(cls, value: object) -> NoReturn:
-        from spotblue._kernel.base import nearest_word  # made after this class
+        from spotblue._numbers.base import nearest_word  # made after this class
 
         words = [member.value for member in cls]
         rule = f"{cls.__name__} has no {value!r}"

@@ -6,7 +6,7 @@ from __future__ import annotations
 def _shown(text: str) -> str:
     if text.isprintable():
         return text
-    from spotblue._kernel.base import shown_text  # made after these classes
+    from spotblue._numbers.base import shown_text  # made after these classes
 
     return shown_text(text)
 

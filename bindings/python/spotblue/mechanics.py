@@ -4,7 +4,7 @@ Elastic theory of textbooks in mm, N, MPa and degrees C: to compare and to warn,
 strength.
 """
 
-from spotblue._kernel.mechanics import (
+from spotblue._numbers.mechanics import (
     BearingRatios,
     BearingSizes,
     FlatSidedPart,

@@ -4,7 +4,7 @@ Lengths are mm; values of the tables are typical and printed: where work can hur
 licensed standard, the drawing and a certificate.
 """
 
-from spotblue._kernel.standards import (
+from spotblue._numbers.standards import (
     BearingLimits,
     BearingMaterial,
     BearingProportions,

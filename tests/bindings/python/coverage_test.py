@@ -33,7 +33,8 @@ DECLARED = re.compile(rf"^(?!{NO_FUNCTION})[A-Za-z\[][^;{{]*[;{{]", re.MULTILINE
 
 def code_of(header: Path) -> str:
     text = re.sub(r"//[^\n]*|/\*.*?\*/", "", header.read_text(encoding="utf-8"), flags=re.DOTALL)
-    return text.partition("namespace spotblue {")[2]  # nothing in a header of macros alone
+    _, opening, declared = text.replace("SPOTBLUE_EXPORT ", "").partition("namespace spotblue {")
+    return opening + declared  # empty for a header of macros
 
 
 def names_in(text: str) -> Iterator[str]:

@@ -33,7 +33,7 @@ def run(*arguments: str) -> subprocess.CompletedProcess[str]:
 
 def stub(module: str) -> ast.Module:
     name = module.removeprefix("spotblue.")
-    folder = Path(os.environ["PYTHONPATH"]) / "spotblue" / "_kernel"
+    folder = Path(os.environ["PYTHONPATH"]) / "spotblue" / "_numbers"
     return ast.parse((folder / f"{name}.pyi").read_text(encoding="utf-8"))
 
 

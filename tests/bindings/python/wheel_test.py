@@ -37,7 +37,8 @@ class WheelTest(unittest.TestCase):
             install = [*pip, "install", wheel, "--no-deps", "--target", place]
             subprocess.run(install, check=True, capture_output=True)
             self.assertTrue((place / "spotblue" / "py.typed").exists())
-            self.assertTrue((place / "spotblue" / "_kernel" / "__init__.pyi").exists())
+            for module in ("_kernel", "_numbers"):
+                self.assertTrue((place / "spotblue" / module / "__init__.pyi").exists())
             model = demo.step("ink-disc-plan-b")
             found = subprocess.run(
                 [sys.executable, "-c", LOOK, model, place],

@@ -7,7 +7,7 @@ from typing import Any, ClassVar, Self
 
 import numpy.typing as npt
 
-from spotblue._kernel import base
+from spotblue._numbers import base
 from spotblue.choice import Choice
 
 _StrPath = str | PathLike[str]

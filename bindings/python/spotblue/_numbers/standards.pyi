@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from spotblue._kernel import base
+from spotblue._numbers import base
 from spotblue.choice import Choice
 
 class FitKind(Choice):

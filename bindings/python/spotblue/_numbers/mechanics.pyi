@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from typing import Final, overload
 
-from spotblue._kernel import base, standards
+from spotblue._numbers import base, standards
 from spotblue.choice import Choice
 
 DRY_ICE_C: Final[float]
