@@ -38,7 +38,7 @@ Json check_command(const Arguments& arguments) {
   Job job;
   if (arguments.words().size() == 2) {
     job = read_job(path_of_shown(arguments.words()[1]));
-    look_anew(name, {job.settings.seats, job.settings.limits, job.settings.completeness});
+    look_anew(name, look_settings(job));
   } else {
     static_cast<void>(document_named(name));
     if (look_anew(name, {}).look.model.semantic_sizes.empty()) {
@@ -48,9 +48,7 @@ Json check_command(const Arguments& arguments) {
     job = bare_job(name, LengthUnit::mm);
   }
   Subject& found = subject(name);
-  found.findings = judge_job(job, found.look);
-  found.job = std::move(job);
-  found.checked = true;
+  judge(found, std::move(job));
   if (arguments.has("-json")) {
     return check_json({found.look, found.job, found.findings});
   }

@@ -7,6 +7,7 @@
 #include <XCAFDoc_ShapeTool.hxx>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/occt.hpp"
 
 namespace spotblue::plugin {
 namespace {

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "session.hpp"
+#include "subject.hpp"
 
 namespace spotblue::plugin {
 

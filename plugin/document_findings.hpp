@@ -4,7 +4,7 @@
 #include <TDocStd_Document.hxx>
 #include <nlohmann/json_fwd.hpp>
 
-#include "session.hpp"
+#include "subject.hpp"
 
 namespace spotblue::plugin {
 

@@ -6,6 +6,7 @@
 
 #include "commands.hpp"
 #include "document_findings.hpp"
+#include "session.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::plugin {

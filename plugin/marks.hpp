@@ -7,7 +7,7 @@
 #include <map>
 #include <string_view>
 
-#include "session.hpp"
+#include "subject.hpp"
 
 namespace spotblue::plugin {
 

@@ -1,0 +1,20 @@
+#pragma once
+// Colours in a document: of the faces of seats, and of parts that clash.
+
+#include <TDocStd_Document.hxx>
+#include <cstddef>
+#include <nlohmann/json_fwd.hpp>
+
+#include "subject.hpp"
+
+namespace spotblue::plugin {
+
+/// Gives what carries a colour of ours the colour back that it had.
+/// @return how many faces and parts there were.
+std::size_t clear_marks(const Handle(TDocStd_Document) & document);
+
+/// Colours what marks_of() says.
+/// @return what was marked as what, with the entries of its labels.
+nlohmann::ordered_json set_marks(const Subject& subject);
+
+}  // namespace spotblue::plugin

@@ -1,0 +1,255 @@
+// The service that Plugin::Load hands to a host program.
+
+#include "service.hpp"
+
+#include <nlohmann/json.hpp>
+#include <utility>
+
+#include "document_findings.hpp"
+#include "document_marks.hpp"
+#include "geometry/occt_versions.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
+#include "spotblue/job/bare_job.hpp"
+#include "spotblue/job/job_file.hpp"
+#include "spotblue/report/json.hpp"
+#include "subject.hpp"
+
+namespace spotblue::plugin {
+namespace {
+
+constexpr const char* kDocumentName = "document";
+constexpr const char* kShapesName = "shapes";
+
+// What `work` gives; where it fails, an empty result whose `trouble` says why.
+template <typename Result, typename Work>
+Result answered(const Work& work) {
+  Result result;
+  const auto failed = [&](std::string why) {
+    result = {};
+    result.trouble = shown_text(why);
+  };
+  try {
+    work(result);
+  } catch (const Standard_Failure& failure) {
+    failed(std::string("Open CASCADE failed: ") + occt::kind_of(failure) + " " +
+           occt::words_of(failure));
+  } catch (const std::exception& failure) {
+    failed(failure.what());
+  } catch (...) {
+    failed("failed for an unknown reason");
+  }
+  return result;
+}
+
+Error mistaken(const std::string& what, const std::string& cure) {
+  return {ErrorCode::bad_input, {}, what, cure};
+}
+
+void require_document(const Handle(TDocStd_Document) & document) {
+  if (!is_xde(document)) {
+    throw mistaken("what was given is no XDE document", "give one of the format BinXCAF");
+  }
+}
+
+Subject looked_at(const Handle(TDocStd_Document) & document, const LookSettings& settings) {
+  require_document(document);
+  return looked_at_document(kDocumentName, document, settings);
+}
+
+Subject looked_at(const std::vector<host::Part>& parts, const LookSettings& settings) {
+  std::vector<NamedPlace> shapes;
+  for (const host::Part& part : parts) {
+    if (part.shape.IsNull()) {
+      throw mistaken("the part '" + part.name + "' has no shape",
+                     "leave it out, or give its shape");
+    }
+    shapes.push_back({part.name, part.shape});
+  }
+  return looked_at_shapes(kShapesName, shapes, settings);
+}
+
+class Records {
+ public:
+  explicit Records(const Look& look) : look_(look) {}
+
+  [[nodiscard]] std::vector<host::Seat> seats() {
+    const Seats& seats = look_.seats;
+    add("radial", seats.radial, &RadialSeat::hole, &RadialSeat::shaft,
+        [](const RadialSeat& one) { return one.clearance; });
+    add("axial", seats.axial, &AxialSeat::a, &AxialSeat::b,
+        [](const AxialSeat& one) { return one.gap; });
+    add("taper", seats.taper, &TaperSeat::hole, &TaperSeat::shaft,
+        [](const TaperSeat& one) { return one.gap; });
+    add("width", seats.width, &WidthSeat::slot, &WidthSeat::key,
+        [](const WidthSeat& one) { return one.clearance; });
+    add("thread", seats.threads, &Thread::hole, &Thread::screw,
+        [](const Thread& one) { return one.hole_diameter - one.screw_diameter; });
+    return std::move(seats_);
+  }
+
+  [[nodiscard]] std::vector<host::Clash> clashes() const {
+    std::vector<host::Clash> all;
+    for (const Clash& one : look_.clash.clashes) {
+      all.push_back({place(one.a), place(one.b), one.volume, one.depth});
+    }
+    return all;
+  }
+
+  [[nodiscard]] std::vector<std::string> notes() const {
+    std::vector<std::string> all;
+    for (const std::vector<Note>* notes : {&look_.model.notes, &look_.clash.notes}) {
+      for (const Note& note : *notes) {
+        all.push_back(note.about + ": " + note.text);
+      }
+    }
+    return all;
+  }
+
+ private:
+  [[nodiscard]] const std::string& place(std::size_t occurrence) const {
+    return look_.model.occurrences[occurrence].id;
+  }
+
+  template <typename Seat, typename Clearance>
+  void add(const char* kind, const std::vector<Seat>& seats, FeatureRef Seat::*hole,
+           FeatureRef Seat::*shaft, const Clearance& clearance) {
+    for (const Seat& seat : seats) {
+      seats_.push_back({kind, feature_id(look_.model, seat.*hole),
+                        feature_id(look_.model, seat.*shaft), place((seat.*hole).occurrence),
+                        place((seat.*shaft).occurrence), clearance(seat)});
+    }
+  }
+
+  const Look& look_;
+  std::vector<host::Seat> seats_;
+};
+
+void fill(host::LookResult& result, const Subject& subject) {
+  Records records(subject.look);
+  result.parts = subject.look.model.products.size();
+  result.occurrences = subject.look.model.occurrences.size();
+  result.seats = records.seats();
+  result.clashes = records.clashes();
+  result.notes = records.notes();
+  result.json = look_json(subject.look);
+}
+
+std::vector<host::Value> values(const std::vector<Quantity>& quantities) {
+  std::vector<host::Value> all;
+  for (const Quantity& one : quantities) {
+    const auto* const text = std::get_if<std::string>(&one.value);
+    all.push_back(text != nullptr ? host::Value{one.key, 0.0, *text}
+                                  : host::Value{one.key, std::get<double>(one.value), ""});
+  }
+  return all;
+}
+
+void fill(host::CheckResult& result, const Subject& subject) {
+  const OutcomeCount count = count_outcomes(subject.findings);
+  result.conforming = count.conforming;
+  result.nonconforming = count.nonconforming;
+  result.undecided = count.undecided;
+  for (const Finding& one : subject.findings) {
+    result.findings.push_back({one.id, one.kind, std::string(outcome_name(one.outcome)), one.about,
+                               values(one.wanted), values(one.found), values(one.margin), one.basis,
+                               one.advice, one.caution});
+  }
+  result.json = check_json({subject.look, subject.job, subject.findings});
+}
+
+Subject checked(const Handle(TDocStd_Document) & document, const std::string& job_file) {
+  Job job = job_file.empty() ? bare_job(kDocumentName, LengthUnit::mm)
+                             : read_job(path_of_shown(job_file));
+  Subject subject = looked_at(document, look_settings(job));
+  if (job_file.empty() && subject.look.model.semantic_sizes.empty()) {
+    throw mistaken("the document states no size to be checked by",
+                   "state some on its faces, or name a job file");
+  }
+  judge(subject, std::move(job));
+  return subject;
+}
+
+class OwnService final : public host::Service {
+ public:
+  [[nodiscard]] int interface_version() const noexcept override { return host::kInterface; }
+  [[nodiscard]] std::string version() const override { return SPOTBLUE_VERSION; }
+
+  [[nodiscard]] host::LookResult look_at_document(const Handle(TDocStd_Document) &
+                                                  document) override {
+    return answered<host::LookResult>(
+        [&](host::LookResult& result) { fill(result, looked_at(document, {})); });
+  }
+
+  [[nodiscard]] host::LookResult look_at_shapes(const std::vector<host::Part>& parts) override {
+    return answered<host::LookResult>(
+        [&](host::LookResult& result) { fill(result, looked_at(parts, {})); });
+  }
+
+  [[nodiscard]] host::CheckResult check_document(const Handle(TDocStd_Document) & document,
+                                                 const host::CheckWishes& wishes) override {
+    return answered<host::CheckResult>([&](host::CheckResult& result) {
+      const Subject subject = checked(document, wishes.job_file);
+      fill(result, subject);
+      if (wishes.keep) {
+        result.notes_kept =
+            keep_findings(subject, nlohmann::ordered_json::parse(result.json)["findings"]);
+      }
+      if (wishes.mark) {
+        plugin::clear_marks(document);
+        result.marks_set = set_marks(subject).size();
+      }
+    });
+  }
+
+  [[nodiscard]] host::CheckResult check_shapes(const std::vector<host::Part>& parts,
+                                               const std::string& job_file) override {
+    return answered<host::CheckResult>([&](host::CheckResult& result) {
+      if (job_file.empty()) {
+        throw mistaken("shapes state no sizes to be checked by", "name a job file");
+      }
+      Job job = read_job(path_of_shown(job_file));
+      Subject subject = looked_at(parts, look_settings(job));
+      judge(subject, std::move(job));
+      fill(result, subject);
+    });
+  }
+
+  [[nodiscard]] std::string kept_findings(const Handle(TDocStd_Document) & document,
+                                          std::string& trouble) override {
+    struct Kept {
+      std::string trouble, json;
+    };
+    Kept kept = answered<Kept>([&](Kept& result) {
+      require_document(document);
+      result.json = plugin::kept_findings(document).dump();
+    });
+    trouble = std::move(kept.trouble);
+    return std::move(kept.json);
+  }
+
+  std::size_t clear_marks(const Handle(TDocStd_Document) & document,
+                          std::string& trouble) override {
+    struct Cleared {
+      std::string trouble;
+      std::size_t count = 0;
+    };
+    Cleared cleared = answered<Cleared>([&](Cleared& result) {
+      require_document(document);
+      result.count = plugin::clear_marks(document);
+    });
+    trouble = std::move(cleared.trouble);
+    return cleared.count;
+  }
+};
+
+}  // namespace
+
+}  // namespace spotblue::plugin
+
+/// What Plugin::Load asks: the service, for as long as the library is loaded, or null.
+extern "C" __attribute__((visibility("default"))) Standard_Transient* PLUGINFACTORY(
+    const Standard_GUID& guid) {
+  static const Handle(Standard_Transient) service = new spotblue::plugin::OwnService;
+  return guid == Standard_GUID(spotblue::host::kServiceGuid) ? service.get() : nullptr;
+}

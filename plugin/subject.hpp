@@ -1,0 +1,75 @@
+#pragma once
+// A document or shapes of a host program, looked at and judged: what the harness's commands and the
+// service both work on.
+
+#include <TDocStd_Document.hxx>
+#include <TopoDS_Shape.hxx>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "spotblue/check/check.hpp"
+#include "spotblue/geometry/look.hpp"
+#include "spotblue/geometry/occt.hpp"
+
+namespace spotblue::plugin {
+
+/// A shape and its name; of a document's, the label's entry and name.
+struct NamedPlace {
+  std::string name;
+  TopoDS_Shape shape;
+};
+
+/// A document or a list of shapes as it was when it was looked at.
+struct Subject {
+  std::string name;
+  Handle(TDocStd_Document) document;         ///< null for shapes
+  std::vector<std::string> product_labels;   ///< of a document
+  std::vector<TopoDS_Shape> product_shapes;  ///< each in its own frame
+  std::vector<TopoDS_Shape> placed;          ///< by occurrence, where it lies in the assembly
+  std::vector<NamedPlace> places;            ///< of a document: what the look was at
+  std::vector<std::string> sizes;            ///< of a document: what it stated then
+  Look look;
+  bool checked = false;
+  Job job;  ///< what it was checked by
+  std::vector<Finding> findings;
+};
+
+/// Whether a document is there and is for parts and assemblies (XDE).
+[[nodiscard]] bool is_xde(const Handle(TDocStd_Document) & document);
+
+/// @throws Error as model_of_document.
+[[nodiscard]] Subject looked_at_document(const std::string& name,
+                                         const Handle(TDocStd_Document) & document,
+                                         const LookSettings& settings);
+
+/// @throws Error as model_of_shapes.
+[[nodiscard]] Subject looked_at_shapes(const std::string& name,
+                                       const std::vector<NamedPlace>& shapes,
+                                       const LookSettings& settings);
+
+/// Whether a document has the parts, where they were, that it had when it was looked at.
+[[nodiscard]] bool has_same_shapes(const Subject& known);
+
+/// What the document of the subject states now.
+[[nodiscard]] std::vector<std::string> sizes_of(const Subject& subject);
+
+/// How a look for a job is taken.
+[[nodiscard]] LookSettings look_settings(const Job& job);
+
+/// Judges what was looked at, with the job's own settings, by the job.
+/// @throws Error as judge_job.
+void judge(Subject& subject, Job job);
+
+/// A feature by its id, as sbfeatures lists it.
+struct FoundFeature {
+  std::size_t product = 0;
+  FeatureKind kind = FeatureKind::cylinder;
+  std::size_t index = 0;
+};
+
+/// Also takes the id or path of an occurrence in place of the product's id.
+[[nodiscard]] std::optional<FoundFeature> find_feature(const Model& model, const std::string& id);
+[[nodiscard]] std::optional<std::size_t> find_product(const Model& model, const std::string& id);
+
+}  // namespace spotblue::plugin
