@@ -13,6 +13,9 @@ PUBLIC = TOP / "kernel" / "include" / "spotblue"
 # Declarations at namespace level begin a line without indent.
 OTHER = "namespace|struct|class|enum|template|using|inline|constexpr"
 FUNCTION = re.compile(rf"^(?!{OTHER})[A-Za-z\[][^;{{]*[;{{]", re.MULTILINE)
+# Whoever includes it has the whole of it.
+WRITTEN_OUT = re.compile(r"^(?:\[\[nodiscard\]\] )?(?:inline|constexpr) [^;{]*\{(?:[^\n]*\}$|.*?^\})",
+                         re.MULTILINE | re.DOTALL)
 RESULT = r"(?!explicit )(?:\[\[nodiscard\]\] )?[\w:<>&*, ]+"
 MEMBER = re.compile(rf"^  {RESULT} \w+\([^;{{]*\)(?: const)?;", re.MULTILINE)
 HOW = """
@@ -44,6 +47,7 @@ def unmarked(text):
     """Functions a public header declares without SPOTBLUE_EXPORT."""
     code = re.sub(r"//[^\n]*", "", text)
     _, _, code = code.partition("\nnamespace spotblue {")
+    code = WRITTEN_OUT.sub("", code)
     declared = FUNCTION.findall(code) + MEMBER.findall(code)
     return [" ".join(one.split()) for one in declared if "SPOTBLUE_EXPORT" not in one]
 
@@ -77,6 +81,9 @@ class Shown(unittest.TestCase):
 
     def PublicFunctionsAreExported(self):
         self.assertEqual(unmarked("\nnamespace spotblue {\nint f(\n  int);\n"), ["int f( int);"])
+        whole = ("[[nodiscard]] inline int f() {\n  int a(1);\n  return g(a);\n}\n"
+                 "constexpr int g() { return 1; }")
+        self.assertEqual(unmarked(f"\nnamespace spotblue {{\n{whole}\nint h();\n"), ["int h();"])
         member = "\nnamespace spotblue {\nstruct A {\n  [[nodiscard]] int f() const;\n};\n"
         self.assertEqual(unmarked(member), ["[[nodiscard]] int f() const;"])
         for header in sorted(PUBLIC.rglob("*.hpp")):
