@@ -74,7 +74,7 @@ debian_package(development libspotblue-dev libdevel "fits between parts of STEP 
 ${about}This package holds headers, static layers, and the files for CMake and pkg-config. The
 static layers need what is recommended; geometry/occt.hpp needs Open CASCADE's headers."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}, libocct-modeling-data-dev, libocct-ocaf-dev"
-  RECOMMENDS "libocct-visualization-dev, libocct-data-exchange-dev, libocct-draw-dev, libtbb-dev, libfontconfig-dev, libspdlog-dev, libfmt-dev, libssl-dev, libtomlplusplus-dev, pkg-config")
+  RECOMMENDS "libocct-visualization-dev, libocct-data-exchange-dev, libocct-draw-dev, libtbb-dev, libfontconfig-dev, libspdlog-dev, libfmt-dev, libssl-dev, libtomlplusplus-dev, libutf8proc-dev, pkg-config")
 debian_package(python python3-spotblue python "fits between parts of STEP models - Python 3 module
 ${about}This package holds the module spotblue, and what the program's verbs library and which run."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}, python3 (>= ${Python_VERSION_MAJOR}.${Python_VERSION_MINOR}~), python3 (<< ${Python_VERSION_MAJOR}.${SPOTBLUE_NEXT_PYTHON})"
