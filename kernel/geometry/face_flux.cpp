@@ -1,19 +1,13 @@
 #include "geometry/face_flux.hpp"
 
-#include <array>
 #include <cmath>
 
+#include "geometry/edge_integral.hpp"
 #include "geometry/plane_outline.hpp"
+#include "geometry/round_flux.hpp"
 
 namespace spotblue {
 namespace {
-
-// Gauss-Legendre, five points on [0, 1]; nodes and weights: Abramowitz and Stegun, table 25.4.
-constexpr std::array<double, 5> kNode{0.046910077030668, 0.230765344947158, 0.5, 0.769234655052842,
-                                      0.953089922969332};
-constexpr std::array<double, 5> kWeight{0.118463442528095, 0.239314335249683, 0.284444444444444,
-                                        0.239314335249683, 0.118463442528095};
-constexpr int kPanels = 24;
 
 double plane_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
   Plane plane;
@@ -28,17 +22,14 @@ double plane_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, 
 template <typename Integrand>
 double turn_integral(const EdgeCurve& edge, const Line& axis, const Integrand& f) {
   double sum = 0.0;
-  for (int panel = 0; panel < kPanels; ++panel) {
-    for (std::size_t k = 0; k < kNode.size(); ++k) {
-      const CurvePoint p = point_along(edge, (panel + kNode[k]) / kPanels);
-      const Point radial = p.at - at_station(axis, station(axis, p.at));
-      const double square = dot(radial, radial);
-      if (square > 0.0) {
-        const double turning = dot(cross(axis.along, radial), p.derivative) / square;
-        sum += kWeight[k] / kPanels * turning * f(p.at, (1.0 / std::sqrt(square)) * radial);
-      }
+  along_edge(edge, [&](const CurvePoint& p, double weight) {
+    const Point radial = p.at - at_station(axis, station(axis, p.at));
+    const double square = dot(radial, radial);
+    if (square > 0.0) {
+      const double turning = dot(cross(axis.along, radial), p.derivative) / square;
+      sum += weight * turning * f(p.at, (1.0 / std::sqrt(square)) * radial);
     }
-  }
+  });
   return sum;
 }
 
@@ -82,9 +73,14 @@ std::optional<double> face_flux(const FaceSurface& surface, std::span<const Edge
       return cylinder_flux(surface, edges, origin);
     case FaceSurface::Kind::cone:
       return cone_flux(surface, edges, origin);
-    default:
-      return std::nullopt;
+    case FaceSurface::Kind::torus:
+      return torus_flux(surface, edges, origin);
+    case FaceSurface::Kind::sphere:
+      return sphere_flux(surface, edges, origin);
+    case FaceSurface::Kind::other:
+      break;
   }
+  return std::nullopt;
 }
 
 }  // namespace spotblue

@@ -91,8 +91,23 @@ std::optional<FaceSurface> from_fit(const TopoDS_Face& face, const BRepAdaptor_S
   return std::nullopt;
 }
 
+// The outward side of a tube from the normal at one of its points.
+Side tube_side(const TopoDS_Face& face, const BRepAdaptor_Surface& surface,
+               const FaceSurface& torus) {
+  gp_Pnt at;
+  gp_Vec du;
+  gp_Vec dv;
+  surface.D1(surface.FirstUParameter(), surface.FirstVParameter(), at, du, dv);
+  const Point p = from_occt(at);
+  const Point out = p - at_station(torus.axis, station(torus.axis, p));
+  const Point centre = torus.axis.at + (torus.radius / norm(out)) * out;
+  const bool outward = dot(cross(from_occt(du), from_occt(dv)), p - centre) > 0.0;
+  return outward == (face.Orientation() != TopAbs_REVERSED) ? Side::external : Side::internal;
+}
+
 // A fillet that was turned about an axis instead of written as a torus.
-std::optional<FaceSurface> from_turned_circle(const BRepAdaptor_Surface& surface) {
+std::optional<FaceSurface> from_turned_circle(const TopoDS_Face& face,
+                                              const BRepAdaptor_Surface& surface) {
   const auto curve = surface.BasisCurve();
   if (curve->GetType() != GeomAbs_Circle) {
     return std::nullopt;
@@ -114,6 +129,7 @@ std::optional<FaceSurface> from_turned_circle(const BRepAdaptor_Surface& surface
   result.axis = {at_station(axis, station(axis, centre)), axis.along};
   result.radius = distance(axis, centre);
   result.minor_radius = circle.Radius();
+  result.side = tube_side(face, surface, result);
   return result;
 }
 
@@ -121,7 +137,7 @@ FaceSurface from_revolution(const TopoDS_Face& face, const BRepAdaptor_Surface& 
   if (const auto fitted = from_fit(face, surface, SurfaceSource::revolution)) {
     return *fitted;
   }
-  return from_turned_circle(surface).value_or(FaceSurface{});
+  return from_turned_circle(face, surface).value_or(FaceSurface{});
 }
 
 }  // namespace

@@ -1,0 +1,20 @@
+#pragma once
+// Flux through faces of spheres and tori in closed form, from their boundary alone: a closed one
+// has none, and curves in its parameters need not be right.
+
+#include <optional>
+#include <span>
+
+#include "geometry/edge_curve.hpp"
+#include "geometry/face_surface.hpp"
+
+namespace spotblue {
+
+// As face_flux. Nothing where the boundary does not close or runs askew round both of a torus's
+// circles.
+[[nodiscard]] std::optional<double> sphere_flux(const FaceSurface& surface,
+                                                std::span<const EdgeCurve> edges, Point origin);
+[[nodiscard]] std::optional<double> torus_flux(const FaceSurface& surface,
+                                               std::span<const EdgeCurve> edges, Point origin);
+
+}  // namespace spotblue
