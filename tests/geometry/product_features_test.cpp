@@ -12,9 +12,12 @@
 #include <BRepGProp.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
+#include <BRep_Builder.hxx>
 #include <GProp_GProps.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
+#include <TopoDS_Compound.hxx>
+#include <TopoDS_Solid.hxx>
 #include <algorithm>
 #include <gp_Circ.hxx>
 #include <numbers>
@@ -119,6 +122,49 @@ TEST(ProductFeatures, ABlockWrittenAsSplinesHasTheSameFeatures) {
   EXPECT_EQ(b.cylinders[0].source, SurfaceSource::bspline);
   EXPECT_NEAR(b.cylinders[0].diameter, 44.0, 1e-9);
   EXPECT_NEAR(b.volume, a.volume, 1e-6);
+}
+
+TopoDS_Shape together(const TopoDS_Shape& a, const TopoDS_Shape& b) {
+  TopoDS_Compound both;
+  BRep_Builder builder;
+  builder.MakeCompound(both);
+  builder.Add(both, a);
+  builder.Add(both, b);
+  return both;
+}
+
+// The same solid with all its shells but the largest turned.
+TopoDS_Shape with_voids_turned(const TopoDS_Shape& solid) {
+  TopoDS_Solid turned;
+  BRep_Builder builder;
+  builder.MakeSolid(turned);
+  bool outer = true;
+  for (TopExp_Explorer it(solid, TopAbs_SHELL); it.More(); it.Next(), outer = false) {
+    builder.Add(turned, outer ? it.Current() : it.Current().Reversed());
+  }
+  return turned;
+}
+
+TEST(ProductFeatures, OneSolidInsideOutBesideARightOneIsTurnedAlone) {
+  const TopoDS_Shape bored = cut(block(80, 60, 0, 30), rod(44, -1, 31));
+  const TopoDS_Shape big = block(200, 200, 100, 300);
+  const Product right = analysed(together(bored, big));
+  const Product mixed = analysed(together(bored.Reversed(), big));
+  EXPECT_EQ(names(right), names(mixed));
+  ASSERT_EQ(mixed.cylinders.size(), 1U);
+  EXPECT_EQ(mixed.cylinders[0].side, Side::internal);
+  EXPECT_NEAR(mixed.volume, right.volume, 1e-9 * right.volume);
+}
+
+TEST(ProductFeatures, AVoidIsAVoidWhicheverWayItsShellIsWritten) {
+  const TopoDS_Shape hollow = cut(block(80, 60, 0, 60), rod(20, 10, 50));
+  const Product right = analysed(hollow);
+  const Product turned = analysed(with_voids_turned(hollow));
+  EXPECT_NEAR(right.volume, 80.0 * 60.0 * 60.0 - kPi * 100.0 * 40.0, 1e-6);
+  EXPECT_NEAR(turned.volume, right.volume, 1e-6);
+  ASSERT_EQ(turned.cylinders.size(), 1U);
+  EXPECT_EQ(turned.cylinders[0].side, Side::internal);
+  EXPECT_EQ(names(right), names(turned));
 }
 
 TEST(ProductFeatures, ASolidInsideOutMeasuresAsTheRightWayOut) {

@@ -1,0 +1,28 @@
+#pragma once
+// Which way a shell's faces look: out of what the shell encloses, or into it.
+
+#include <span>
+#include <vector>
+
+#include "geometry/edge_curve.hpp"
+#include "geometry/face_surface.hpp"
+
+namespace spotblue {
+
+// A face as it was read: its surface with the material's side, and its edges.
+struct ReadFace {
+  FaceSurface surface;
+  std::vector<EdgeCurve> edges;
+  Box box;            // of a free-form face only, which may bulge past its edges
+  double flux = 0.0;  // its share of three times the volume
+};
+
+// 1 when the material is inside (a solid's outer shell), -1 when it is outside (a void's shell).
+// Told by the outermost faces' own side, which one face of doubtful share can't spoil; by the sum
+// of the shares only where the outermost faces are round or free-form.
+[[nodiscard]] int shell_facing(std::span<const ReadFace> faces);
+
+// The same face with its material on the other side.
+void turn_over(ReadFace& face);
+
+}  // namespace spotblue
