@@ -1,5 +1,6 @@
 #include "geometry/surface_fit.hpp"
 
+#include <Precision.hxx>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -18,6 +19,8 @@ namespace {
 constexpr double kFit = 1e-6;
 constexpr double kSquare = 1e-9;  // rad: normals of an exact cylinder are square to its axis
 constexpr int kGrid = 8;
+constexpr double kFlat = 1e-9;       // sine between the two parameters' directions
+constexpr std::size_t kFewest = 16;  // samples left of a grid with poles and folds
 
 struct Spread {
   Direction least;     // direction in which the vectors vary least
@@ -57,30 +60,62 @@ std::optional<Point> solve(Point c0, Point c1, Point c2, Point r) {
                dot(c0, cross(c1, r)) / det};
 }
 
-double clamped(double parameter) { return std::clamp(parameter, -100.0, 100.0); }
+// A stretch of the surface's parameter; one without end, as an extrusion's length, is the same all
+// the way, and a piece of it serves.
+struct Stretch {
+  double from, to;
+  [[nodiscard]] double at(double share) const { return from + share * (to - from); }
+};
+
+Stretch finite(double from, double to) {
+  constexpr double kPiece = 100.0;
+  const bool begins = !Precision::IsInfinite(from);
+  const bool ends = !Precision::IsInfinite(to);
+  if (begins && ends) {
+    return {from, to};
+  }
+  return begins ? Stretch{from, from + kPiece}
+         : ends ? Stretch{to - kPiece, to}
+                : Stretch{-kPiece, kPiece};
+}
+
+// The points do not lie on a line, where any plane and many a cylinder would do.
+bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
+  constexpr double kThin = 1e-6;  // width over length
+  const Point origin = samples.front().at;
+  const auto far = std::max_element(samples.begin(), samples.end(),
+                                    [&](const SurfaceSample& a, const SurfaceSample& b) {
+                                      return norm(a.at - origin) < norm(b.at - origin);
+                                    });
+  const double length = norm(far->at - origin);
+  if (!(length > 0.0)) {
+    return false;
+  }
+  const Line line{origin, (1.0 / length) * (far->at - origin)};
+  return std::any_of(samples.begin(), samples.end(),
+                     [&](const SurfaceSample& s) { return distance(line, s.at) > kThin * length; });
+}
 
 }  // namespace
 
 std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {
   std::vector<SurfaceSample> samples;
-  const double u0 = clamped(surface.FirstUParameter());
-  const double u1 = clamped(surface.LastUParameter());
-  const double v0 = clamped(surface.FirstVParameter());
-  const double v1 = clamped(surface.LastVParameter());
+  const Stretch u = finite(surface.FirstUParameter(), surface.LastUParameter());
+  const Stretch v = finite(surface.FirstVParameter(), surface.LastVParameter());
   for (int i = 0; i < kGrid; ++i) {
     for (int j = 0; j < kGrid; ++j) {
       gp_Pnt at;
       gp_Vec du;
       gp_Vec dv;
-      surface.D1(u0 + (u1 - u0) * (i + 0.5) / kGrid, v0 + (v1 - v0) * (j + 0.5) / kGrid, at, du,
-                 dv);
+      surface.D1(u.at((i + 0.5) / kGrid), v.at((j + 0.5) / kGrid), at, du, dv);
       const Point normal = cross(from_occt(du), from_occt(dv));
-      if (norm(normal) > 1e-12 && std::isfinite(norm(normal))) {
+      if (norm(normal) > kFlat * norm(from_occt(du)) * norm(from_occt(dv)) &&
+          std::isfinite(norm(normal))) {
         samples.push_back({from_occt(at), unit(normal)});
       }
     }
   }
-  if (samples.size() < 16) {
+  if (samples.size() < kFewest || !spread_over_a_surface(samples)) {
     samples.clear();
   }
   return samples;

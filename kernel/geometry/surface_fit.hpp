@@ -15,8 +15,9 @@ struct SurfaceSample {
   Direction normal;  // dU x dV, the surface's own sense
 };
 
-// A grid over the surface's own parameters (infinite ones cut at 100 mm), places without a normal
-// left out; empty when too few remain.
+// A grid over the surface's own parameters (a piece of one without end), places without a normal
+// left out; empty when too
+// few remain or all lie on a line.
 [[nodiscard]] std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface);
 
 struct FittedCone {
