@@ -100,7 +100,7 @@ class Service : public Standard_Transient {
  public:
   /// kInterface of the library.
   [[nodiscard]] virtual int interface_version() const noexcept = 0;
-  /// Of spotblue: "0.1.0".
+  /// Of spotblue, as `spotblue --version` tells it.
   [[nodiscard]] virtual std::string version() const = 0;
 
   [[nodiscard]] virtual LookResult look_at_document(const Handle(TDocStd_Document) & document) = 0;
