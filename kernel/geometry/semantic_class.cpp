@@ -18,8 +18,8 @@ constexpr std::array<std::string_view, 20> kGrades{"01", "0",  "1",  "2",  "3", 
                                                    "6",  "7",  "8",  "9",  "10", "11", "12",
                                                    "13", "14", "15", "16", "17", "18"};
 
-// Versions of Open CASCADE whose writer writes H7 with grade 9: so say its sources of 7.5.0 to 8.0.1,
-// and files written by 7.6.3.
+// Versions of Open CASCADE whose writer writes H7 with grade 9: so say its sources of 7.5.0
+// to 8.0.1, and files written by 7.6.3.
 constexpr std::array<std::string_view, 6> kKnownFaulty{"7.5", "7.6", "7.7", "7.8", "7.9", "8.0"};
 
 std::string without_blanks(std::string_view text) {
