@@ -3,8 +3,8 @@
 #include <BRepBuilderAPI_Copy.hxx>
 #include <BRepGProp_Domain.hxx>
 #include <BRepGProp_Face.hxx>
-#include <BRepGProp_VinertGK.hxx>
-#include <ShapeBuild_Edge.hxx>
+#include <BRepGProp_Vinert.hxx>
+#include <BRep_Tool.hxx>
 #include <ShapeFix_Shape.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
@@ -14,16 +14,21 @@
 namespace spotblue {
 namespace {
 
-constexpr double kRelativeError = 1e-7;
-
-TopoDS_Shape with_new_parameter_curves(const TopoDS_Face& face) {
-  BRepBuilderAPI_Copy copy(face, Standard_False);
-  const TopoDS_Face own = TopoDS::Face(copy.Shape());
-  const ShapeBuild_Edge strip;
-  for (TopExp_Explorer it(own, TopAbs_EDGE); it.More(); it.Next()) {
-    strip.RemovePCurve(TopoDS::Edge(it.Current()), own);
+bool has_parameter_curves(const TopoDS_Face& face) {
+  for (TopExp_Explorer it(face, TopAbs_EDGE); it.More(); it.Next()) {
+    double first = 0.0;
+    double last = 0.0;
+    if (BRep_Tool::CurveOnSurface(TopoDS::Edge(it.Current()), face, first, last).IsNull()) {
+      return false;
+    }
   }
-  ShapeFix_Shape fix(own);
+  return true;
+}
+
+// Mending the face itself would change its neighbours.
+TopoDS_Shape repaired_copy(const TopoDS_Face& face) {
+  BRepBuilderAPI_Copy copy(face, Standard_False);
+  ShapeFix_Shape fix(copy.Shape());
   fix.Perform();
   return fix.Shape();
 }
@@ -32,13 +37,14 @@ TopoDS_Shape with_new_parameter_curves(const TopoDS_Face& face) {
 
 double free_form_flux(const TopoDS_Face& face, Point origin) {
   double flux = 0.0;
-  const TopoDS_Shape measured = with_new_parameter_curves(face);
+  const TopoDS_Shape measured =
+      has_parameter_curves(face) ? TopoDS_Shape(face) : repaired_copy(face);
   for (TopExp_Explorer it(measured, TopAbs_FACE); it.More(); it.Next()) {
     BRepGProp_Face integrand(TopoDS::Face(it.Current()));
     BRepGProp_Domain domain(TopoDS::Face(it.Current()));
-    BRepGProp_VinertGK volume;
+    BRepGProp_Vinert volume;
     volume.SetLocation(to_pnt(origin));
-    volume.Perform(integrand, domain, kRelativeError);
+    volume.Perform(integrand, domain);
     flux += 3.0 * volume.Mass();
   }
   return flux;

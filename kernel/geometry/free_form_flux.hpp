@@ -1,5 +1,5 @@
 #pragma once
-// Flux through a free-form face, by adaptive integration over the surface's parameters.
+// Flux through a free-form face, by integration over the surface's parameters.
 
 #include <TopoDS_Face.hxx>
 
@@ -7,10 +7,9 @@
 
 namespace spotblue {
 
-// Three times the face's share of the volume, as face_flux, by Gauss-Kronrod. A copy of the face is
-// measured whose edges' curves in the surface's parameters are made anew from those in space: what
-// a file brings of them may be missing or, at a seam, the wrong way round; and mending the face
-// itself would change its neighbours.
+// Three times the face's share of the volume, as face_flux, by Open CASCADE's own integration of a
+// fixed order. It needs curves in the surface's parameters, which a file need not bring: then a
+// repaired copy of the face is measured.
 [[nodiscard]] double free_form_flux(const TopoDS_Face& face, Point origin);
 
 }  // namespace spotblue
