@@ -21,6 +21,7 @@
 #include "commands.hpp"
 #include "document_sizes.hpp"
 #include "geometry/occt_versions.hpp"
+#include "geometry/step_letters.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "step_mending.hpp"
 
@@ -91,6 +92,7 @@ void write(STEPCAFControl_Writer& writer, const std::filesystem::path& file) {
   trouble.clear();
   const bool whole = writer.Write(partial.c_str()) == IFSelect_RetDone && ends_as_step(partial);
   if (whole) {
+    code_letters_in(partial);
     std::filesystem::rename(partial, file, trouble);
   }
   if (!whole || trouble) {

@@ -59,24 +59,28 @@ file(WRITE ${debian_build}/library/shlibs
   "libspotblue_numbers ${SPOTBLUE_SOVERSION} libspotblue${SPOTBLUE_SOVERSION} (>= ${PROJECT_VERSION})\n")
 file(WRITE ${debian_build}/library/triggers "activate-noawait ldconfig\n")
 
-set(about "spotblue tells what fits what in a STEP assembly, how, and whether that is what
-the job needs, before metal is cut. It is for people who keep old machines alive.\n.\n")
+set(about "spotblue tells what fits what in a STEP assembly, how, and whether
+that is what the job needs, before metal is cut. It is for people who
+keep old machines alive.\n.\n")
 debian_package(program spotblue science "judge the fits between parts of old machines on STEP models
 ${about}This package holds the program."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}"
   RECOMMENDS "python3-spotblue ${of_this}"
   SUGGESTS "spotblue-doc, spotblue-draw")
 debian_package(library libspotblue${SPOTBLUE_SOVERSION} libs "fits between parts of STEP models - shared libraries
-${about}This package holds the shared libraries; libspotblue_numbers needs no CAD kernel."
+${about}This package holds the shared libraries; libspotblue_numbers needs no
+CAD kernel."
   MULTIARCH same
   SCRIPTS ${debian_build}/library/shlibs ${debian_build}/library/triggers)
 debian_package(development libspotblue-dev libdevel "fits between parts of STEP models - development files
-${about}This package holds headers, static layers, and the files for CMake and pkg-config. The
-static layers need what is recommended; geometry/occt.hpp needs Open CASCADE's headers."
+${about}This package holds headers, static layers, and the files for CMake and
+pkg-config. The static layers need what is recommended;
+geometry/occt.hpp needs Open CASCADE's headers."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}, libocct-modeling-data-dev, libocct-ocaf-dev"
   RECOMMENDS "libocct-visualization-dev, libocct-data-exchange-dev, libocct-draw-dev, libtbb-dev, libfontconfig-dev, libspdlog-dev, libfmt-dev, libssl-dev, libtomlplusplus-dev, libutf8proc-dev, pkg-config")
 debian_package(python python3-spotblue python "fits between parts of STEP models - Python 3 module
-${about}This package holds the module spotblue, and what the program's verbs library and which run."
+${about}This package holds the module spotblue, and what the program's verbs
+library and which run."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}, python3 (>= ${Python_VERSION_MAJOR}.${Python_VERSION_MINOR}~), python3 (<< ${Python_VERSION_MAJOR}.${SPOTBLUE_NEXT_PYTHON})"
   RECOMMENDS "python3-numpy, python3-jinja2"
   SUGGESTS "python3-distributed"
@@ -86,6 +90,7 @@ ${about}This package holds the plug-in for Open CASCADE's Tcl harness:
 source /usr/share/spotblue/plugin.tcl"
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}, occt-draw")
 debian_package(doc spotblue-doc doc "fits between parts of STEP models - documents and demo
-${about}This package holds the documents, and the demo's mock-ups, job files and manifest."
+${about}This package holds the documents, and the demo's mock-ups, job files
+and manifest."
   ARCHITECTURE all SUGGESTS "spotblue")
 include(CPack)

@@ -78,6 +78,7 @@ ExitCode run_check(const Given& given) {
   const std::filesystem::path with_sizes = given.text("--with-sizes");
   refuse_overwriting(options.output, options.file);
   refuse_overwriting(with_sizes, options.file);
+  refuse_one_for_both(options.output, with_sizes);
   const CheckResult result = is_model_file(options.file) ? check_bare(options) : check_job(options);
   const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),

@@ -68,6 +68,14 @@ std::string nearest_option(const Verb& verb, const std::string& word) {
   misused(verb, fmt::format("has no place for '{}'", extra.empty() ? "" : extra.front()));
 }
 
+// The parser's "--unit: At Most 1 required but received 2" and "--unit: 1 required TEXT missing".
+std::string in_our_words(std::string_view what) {
+  const std::string_view option = what.substr(0, what.find(':'));
+  return what.find("received") != std::string_view::npos
+             ? fmt::format("takes {} only once", option)
+             : fmt::format("{} lacks what it takes", option);
+}
+
 void require_operands(const Given& given) {
   const Verb& verb = *given.verb;
   if (given.operands.size() < verb.least_operands) {
@@ -90,7 +98,7 @@ Given read_words(const Verb& verb, const std::vector<std::string>& words) {
       given.options[name] = text;
     };
     if (option.takes == Takes::nothing) {
-      app.add_flag_callback(option.name, [keep] { keep({}); });
+      app.add_flag_callback(option.name, [keep] { keep({}); })->disable_flag_override();
     } else {
       app.add_option_function<std::string>(option.name, keep)
           ->check([&option](const std::string& text) { return wrong_value(option, text); });
@@ -103,6 +111,8 @@ Given read_words(const Verb& verb, const std::vector<std::string>& words) {
     return given;
   } catch (const CLI::ExtrasError&) {
     refuse_extra(verb, app.remaining());
+  } catch (const CLI::ArgumentMismatch& wrong) {
+    misused(verb, in_our_words(wrong.what()));
   } catch (const CLI::ParseError& wrong) {
     misused(verb, wrong.what());
   }

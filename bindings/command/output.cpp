@@ -91,6 +91,17 @@ void refuse_overwriting(const fs::path& output, const fs::path& input) {
   }
 }
 
+void refuse_one_for_both(const fs::path& one, const fs::path& other) {
+  const auto leads_to = [](const fs::path& file) {
+    std::error_code ignored;
+    return fs::weakly_canonical(fs::absolute(file, ignored), ignored);
+  };
+  if (!one.empty() && !other.empty() && leads_to(one) == leads_to(other)) {
+    throw Error(ErrorCode::bad_input, {other.string(), ""},
+                "two results would be written to this one file", "give each a name of its own");
+  }
+}
+
 void write_result(std::string_view text, const fs::path& output) {
   if (output.empty()) {
     const int failed = write_all(STDOUT_FILENO, text);

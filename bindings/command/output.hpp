@@ -15,6 +15,9 @@ void hold_standard_streams();
 /// @throws Error bad_input when `output` is the very file `input`, by whatever path.
 void refuse_overwriting(const std::filesystem::path& output, const std::filesystem::path& input);
 
+/// @throws Error bad_input when both are given and lead to one file.
+void refuse_one_for_both(const std::filesystem::path& one, const std::filesystem::path& other);
+
 /// Writes to `output`, or to standard output when it is empty. A file appears whole or not at all.
 /// That the reader of standard output has gone away is no error; see ended_with.
 /// @throws Error file_access with the system's reason.

@@ -49,6 +49,8 @@ ExitCode run_in_python(const Given& given) {
       "verbs "
       "library and which are its own");
   put_on_path(folder);
+  // Another interpreter's home, where it is set, ends this one before its first line.
+  unsetenv("PYTHONHOME");
   // -P: a folder called spotblue where the user stands must not pass for the package. The script by
   // its path: so it is the first of the package to run, and can say what is missing.
   std::vector<std::string> words{kInterpreter, "-P", (folder / script).string()};

@@ -39,7 +39,7 @@ constexpr std::array<Option, 2> kDraftOptions{{
 
 constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
-    {"FILE.step", "the same by the sizes that the file itself states on its faces (AP242)"},
+    {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
 constexpr std::array<Option, 4> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,

@@ -4,6 +4,8 @@
 
 #include <cmath>
 #include <map>
+#include <set>
+#include <string>
 #include <utility>
 
 #include "check/plan_cost.hpp"
@@ -33,6 +35,40 @@ std::string subject(const Finding& finding) {
   return text;
 }
 
+// What a row is about by the first plan that has it, with sizes; `whole` with the places too.
+std::string about_in_full(const ComparedRow& row, std::span<const CheckResult> plans, bool whole) {
+  for (std::size_t plan = 0; plan < plans.size(); ++plan) {
+    if (const auto& index = row.findings[plan]) {
+      std::string text;
+      for (const std::string& about : plans[plan].findings[*index].about) {
+        text += (text.empty() ? "" : " / ") + (whole ? about : leaf(about));
+      }
+      return text;
+    }
+  }
+  return row.about;
+}
+
+// Rows that would read alike get sizes, then places, then numbers, whatever tells them apart.
+void tell_apart(std::vector<ComparedRow>& rows, const std::vector<std::size_t>& alike,
+                std::span<const CheckResult> plans) {
+  std::vector<std::string> names;
+  for (const bool whole : {false, true}) {
+    names.clear();
+    for (const std::size_t row : alike) {
+      names.push_back(about_in_full(rows[row], plans, whole));
+    }
+    if (std::set(names.begin(), names.end()).size() == names.size()) {
+      break;
+    }
+  }
+  std::map<std::string, int> met;
+  for (std::size_t i = 0; i < alike.size(); ++i) {
+    const int nth = ++met[names[i]];
+    rows[alike[i]].about = nth == 1 ? names[i] : fmt::format("{} ({})", names[i], nth);
+  }
+}
+
 std::vector<ComparedRow> rows_of(std::span<const CheckResult> plans) {
   std::vector<ComparedRow> rows;
   std::map<std::pair<std::string, std::string>, std::vector<std::size_t>> alike;
@@ -49,6 +85,11 @@ std::vector<ComparedRow> rows_of(std::span<const CheckResult> plans) {
                         std::vector<std::optional<std::size_t>>(plans.size(), std::nullopt)});
       }
       rows[known[nth]].findings[plan] = i;
+    }
+  }
+  for (const auto& [key, known] : alike) {
+    if (known.size() > 1) {
+      tell_apart(rows, known, plans);
     }
   }
   return rows;

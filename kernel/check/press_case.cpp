@@ -28,13 +28,19 @@ bool holds_at_every_limit(const SeatSizes& sizes) {
   return asked.upper <= Length();
 }
 
-std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner, double joint) {
+// Stretches where one has a groove are left out: nothing is pressed on anything there.
+std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner,
+                                           const RadialSeat& seat) {
+  // The larger of the two sizes: the rings must enclose the joint whatever the sizes turn out.
+  const double joint = std::max(seat.hole_diameter, seat.shaft_diameter);
   std::vector<JointStretch> shared;
   for (const WallStretch& outside : hub.stretches) {
     for (const WallStretch& inside : inner.stretches) {
       const double from = std::max(outside.from, inside.from);
       const double to = std::min(outside.to, inside.to);
-      if (to - from > kNoLength_mm && outside.outer > joint && inside.inner < joint) {
+      const bool touch = outside.inner < seat.hole_diameter + kNoLength_mm &&
+                         inside.outer > seat.shaft_diameter - kNoLength_mm;
+      if (touch && to - from > kNoLength_mm && outside.outer > joint && inside.inner < joint) {
         shared.push_back({from, to, outside.outer, inside.inner});
       }
     }
@@ -53,9 +59,7 @@ PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes s
   pressed.inner = part_material(declared, seat.shaft.occurrence);
   const Wall hub = wall_of_hub(model, seat);
   const Wall inner = wall_of_shaft(model, seat);
-  // The larger of the two sizes: the rings must enclose the joint whatever the sizes turn out.
-  pressed.stretches =
-      shared_stretches(hub, inner, std::max(seat.hole_diameter, seat.shaft_diameter));
+  pressed.stretches = shared_stretches(hub, inner, seat);
   pressed.blind_spots = hub.blind_spots;
   pressed.blind_spots.insert(pressed.blind_spots.end(), inner.blind_spots.begin(),
                              inner.blind_spots.end());

@@ -69,14 +69,17 @@ void write_bytes(const fs::path& file, std::string_view bytes) {
     throw Error(ErrorCode::file_access, {file.string(), ""}, "this is no ordinary file",
                 "name a STEP file");
   }
-  fs::path partial = file;
+  // A link stays, and what it leads to is replaced.
+  const fs::path whole = fs::weakly_canonical(file, unknown);
+  const fs::path target = whole.empty() ? file : whole;
+  fs::path partial = target;
   partial += ".partial";
   std::ofstream out(partial, std::ios::binary);
   out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
   out.close();
   std::error_code trouble;
   if (out) {
-    fs::rename(partial, file, trouble);
+    fs::rename(partial, target, trouble);
   }
   if (!out || trouble) {
     std::error_code ignored;

@@ -6,25 +6,17 @@
 #include <cstdint>
 
 #include "base/utf8.hpp"
+#include "geometry/step_letters.hpp"
 #include "spotblue/base/ascii.hpp"
 
 namespace spotblue {
-namespace {
-
-void add_latin_1(std::string& to, char byte) {
-  const auto value = static_cast<std::uint8_t>(byte);
-  to += static_cast<char>(0xC0U | (value >> 6U));
-  to += static_cast<char>(0x80U | (value & 0x3FU));
-}
-
-}  // namespace
 
 std::string clean_name(std::string_view raw) {
   std::string name;
   while (!raw.empty()) {
     const std::size_t length = utf8_length(raw);
     if (length == 0) {
-      add_latin_1(name, raw.front());
+      add_letter(name, static_cast<std::uint8_t>(raw.front()));
     } else if (length == 1 && (static_cast<std::uint8_t>(raw.front()) < 0x20 || raw[0] == 0x7F)) {
       name += ' ';
     } else {

@@ -12,6 +12,7 @@
 
 #include "geometry/occt_versions.hpp"
 #include "geometry/step_author.hpp"
+#include "geometry/step_letters.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -29,7 +30,7 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   XCAFApp_Application::GetApplication()->NewDocument("MDTV-XCAF", document);
   STEPCAFControl_Reader reader;
   reader.SetGDTMode(false);
-  std::istringstream in{std::string(text)};
+  std::istringstream in{in_utf8(text).value_or(std::string(text))};
   if (reader.ChangeReader().ReadStream("model", in) != IFSelect_RetDone ||
       !reader.Transfer(document)) {
     throw failed;
@@ -42,6 +43,7 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
       writer.Write(out.c_str()) != IFSelect_RetDone) {
     throw failed;
   }
+  code_letters_in(out);
 }
 
 }  // namespace spotblue

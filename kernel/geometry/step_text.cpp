@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "geometry/step_letters.hpp"
 #include "geometry/step_scanner.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -104,7 +105,7 @@ std::string quoted(std::string_view argument) {
     value += argument[i];
     i += argument[i] == '\'' ? 1 : 0;
   }
-  return value;
+  return decoded_letters(value);
 }
 
 StepText::StepText(std::string_view text, const std::string& file, const ReadLimits& limits)

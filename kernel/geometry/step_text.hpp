@@ -21,7 +21,8 @@ namespace spotblue {
 // All references of a list "(#1,#2)" or of one reference "#1".
 [[nodiscard]] std::vector<int> references(std::string_view argument);
 
-// What stands between the quotes of "'it''s'", with '' as '; empty for anything else.
+// What stands between the quotes of "'it''s'", with '' as ' and coded letters as UTF-8; empty for
+// anything else.
 [[nodiscard]] std::string quoted(std::string_view argument);
 
 class StepText {

@@ -14,6 +14,7 @@
 
 #include "geometry/semantic_read.hpp"
 #include "geometry/step_kernel.hpp"
+#include "geometry/step_letters.hpp"
 #include "geometry/step_tree.hpp"
 
 namespace spotblue {
@@ -92,7 +93,8 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   const auto start = Clock::now();
   // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
   static std::optional<StepKernel> kernel_of_child;
-  const StepKernel& kernel = kernel_of_child.emplace(text);
+  const std::optional<std::string> mended = in_utf8(text);
+  const StepKernel& kernel = kernel_of_child.emplace(mended ? std::string_view(*mended) : text);
   Tree tree = read_tree(kernel);
   Arrival arrival;
   arrival.solids = arrived_solids(kernel, tree);
@@ -103,6 +105,10 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
   arrival.model.notes = tree.notes;
+  if (mended) {
+    arrival.model.notes.push_back(
+        {"names", "some letters in the file are no UTF-8; they are taken for Latin-1"});
+  }
   if (states_sizes(text)) {
     add_semantic_sizes(kernel, tree, arrival.model);
   }

@@ -24,6 +24,7 @@
 #include "geometry/occt_versions.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_author.hpp"
+#include "geometry/step_letters.hpp"
 #include "spotblue/base/version.hpp"
 
 namespace spotblue {
@@ -142,6 +143,7 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
     throw Error(ErrorCode::file_access, {draft.string(), ""}, "the file cannot be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
+  code_letters_in(draft);
   write_bytes(out, read_bytes(draft, std::numeric_limits<double>::max()));
 }
 

@@ -113,6 +113,13 @@ std::string_view only_one_of(const TomlTable& entry, std::span<const std::string
       given.push_back(key);
     }
   }
+  const auto mistyped = given.empty()
+                            ? std::find_if(keys.begin(), keys.end(),
+                                           [&](auto key) { return !entry.mistyped(key).empty(); })
+                            : keys.end();
+  if (mistyped != keys.end()) {
+    throw entry.missing(*mistyped);
+  }
   if (given.size() != 1) {
     throw entry.error(given.empty() ? "" : given.back(),
                       given.empty()

@@ -20,6 +20,10 @@ constexpr int kSchema = 1;
 
 void require_schema(const TomlTable& top) {
   const auto schema = top.find_whole("schema");
+  if (!schema && (top.has("part") || top.has("place"))) {
+    throw top.error("", "this is a mock-up and no job file",
+                    "make solids of it with spotblue model, and a job file with spotblue draft");
+  }
   if (!schema) {
     throw top.error("schema", "\"schema\" is missing", "begin the file with schema = 1");
   }
@@ -68,7 +72,7 @@ Job read_job(const std::filesystem::path& file) {
   job.file = shown_name(file);
   job.unit = read_unit(top);
   job.title = top.find_text("title").value_or("");
-  job.model = (file.parent_path() / path_of_shown(top.text("model"))).lexically_normal();
+  job.model = file.parent_path() / path_of_shown(top.text("model"));
   job.parts = read_parts(top, job.unit);
   job.fits = read_fits(top, job.unit);
   job.sizes = read_sizes(top, job.unit);

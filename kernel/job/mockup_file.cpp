@@ -167,6 +167,10 @@ Mockup read_mockup(const std::filesystem::path& file) {
   Mockup mockup;
   MockupLines lines;
   mockup.file = shown_name(file);
+  if (table.has("schema") && table.has("model")) {
+    throw table.error("model", "this is a job file and no mock-up",
+                      "judge by it with spotblue check");
+  }
   mockup.title = table.text("title");
   mockup.about = table.find_text("about").value_or("");
   mockup.unit = read_unit(table);

@@ -8,6 +8,7 @@
 #include <limits>
 #include <sstream>
 
+#include "base/utf8.hpp"
 #include "spotblue/base/nearest.hpp"
 
 namespace spotblue {
@@ -33,6 +34,19 @@ std::string_view kind_of(const toml::node& node) {
 
 std::string at_line(const toml::source_region& source) {
   return source.begin ? fmt::format("line {}", source.begin.line) : std::string();
+}
+
+void require_utf8(std::string_view text, const std::string& file) {
+  std::size_t line = 1;
+  for (std::string_view rest = text; !rest.empty();) {
+    const std::size_t length = utf8_length(rest);
+    if (length == 0 || rest.front() == '\0') {
+      throw Error(ErrorCode::bad_input, {file, fmt::format("line {}", line)},
+                  "a letter there is no UTF-8", "save the file as UTF-8 in your editor");
+    }
+    line += rest.front() == '\n' ? 1 : 0;
+    rest.remove_prefix(length);
+  }
 }
 
 std::string joined(const std::string& a, const std::string& b) {
@@ -61,6 +75,7 @@ TomlTable TomlTable::read_file(const std::string& file) {
 }
 
 TomlTable TomlTable::read_text(std::string_view text, const std::string& file) {
+  require_utf8(text, file);
   try {
     auto root = std::make_shared<const toml::table>(toml::parse(text, std::string_view(file)));
     const toml::table* table = root.get();
@@ -98,7 +113,7 @@ Error TomlTable::error(std::string_view key, const std::string& rule, std::strin
 }
 
 // A key that nobody asked for and that begins alike is most likely this one, mistyped.
-Error TomlTable::missing(std::string_view key) const {
+std::string TomlTable::mistyped(std::string_view key) const {
   std::vector<std::string> alike;
   for (const auto& [other, node] : *table_) {
     const bool asked = std::find(asked_.begin(), asked_.end(), other.str()) != asked_.end();
@@ -106,7 +121,11 @@ Error TomlTable::missing(std::string_view key) const {
       alike.emplace_back(other.str());
     }
   }
-  const std::string nearest = nearest_word(key, alike);
+  return nearest_word(key, alike);
+}
+
+Error TomlTable::missing(std::string_view key) const {
+  const std::string nearest = mistyped(key);
   return error(key, fmt::format("\"{}\" is missing", key),
                nearest.empty() ? fmt::format("add {} = ...", key)
                                : fmt::format("add {} = ..., or correct \"{}\"", key, nearest));

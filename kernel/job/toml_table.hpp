@@ -65,12 +65,15 @@ class TomlTable {
   void refuse_unknown() const;
   /// An Error bad_input at the key's line (or the table's own when the key is absent or empty).
   [[nodiscard]] Error error(std::string_view key, const std::string& rule, std::string cure) const;
+  /// An Error bad_input for a key that must be there; names the one that was likely meant to be it.
+  [[nodiscard]] Error missing(std::string_view key) const;
+  /// The key not asked for that was likely meant to be this one; empty without any.
+  [[nodiscard]] std::string mistyped(std::string_view key) const;
 
  private:
   TomlTable(std::shared_ptr<const toml::table> root, const toml::table* table, std::string file,
             std::string place);
   [[nodiscard]] const toml::node* find(std::string_view key) const;
-  [[nodiscard]] Error missing(std::string_view key) const;
   [[nodiscard]] std::string inside(const std::string& name) const;
   [[nodiscard]] double finite_number(std::string_view key, const toml::node& node) const;
   [[nodiscard]] Length to_length(std::string_view key, const toml::node& node,

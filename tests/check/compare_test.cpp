@@ -56,6 +56,23 @@ TEST(Compare, OfSeveralAlikeTheFirstGoesWithTheFirst) {
   EXPECT_FALSE(comparison.rows[2].findings[0].has_value());
 }
 
+TEST(Compare, RowsThatWouldReadAlikeAreToldApart) {
+  const auto bored = [](const char* place, const char* bore) {
+    return finding("radial fit", {std::string(place) + "Box: bore " + bore, "Shaft: outside 20"},
+                   Outcome::conforming);
+  };
+  const std::vector<CheckResult> plans{
+      plan_with({bored("A/", "20.02"), bored("A/", "20.5")}),
+      plan_with({bored("B/", "20.03"), bored("B/", "20.5"), bored("B/Left/", "20.5")})};
+  const std::vector<ComparedRow> rows = compare_plans(plans).rows;
+  ASSERT_EQ(rows.size(), 3U);
+  EXPECT_EQ(rows[0].about, "A/Box: bore 20.02 / Shaft: outside 20");
+  EXPECT_EQ(rows[1].about, "A/Box: bore 20.5 / Shaft: outside 20");
+  EXPECT_EQ(rows[2].about, "B/Left/Box: bore 20.5 / Shaft: outside 20");
+  const std::vector<CheckResult> same{plan_with({bored("", "20"), bored("", "20")}), plan_with({})};
+  EXPECT_EQ(compare_plans(same).rows[1].about, "Box: bore 20 / Shaft: outside 20 (2)");
+}
+
 // 0.01 of margin in limits 0.1 apart: 0.01 of 0.05, a fifth.
 TEST(Compare, AMarginIsAPartOfHalfItsLimits) {
   EXPECT_DOUBLE_EQ(margin_share(with_margin(0.1, 0.2, 0.01)).value(), 0.2);

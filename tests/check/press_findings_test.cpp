@@ -97,6 +97,25 @@ TEST(PressFinding, ForceComesFromTheJobsFrictionAndTheWholeLength) {
               1e-3);
 }
 
+// A stranger's case: half of the joint is a recess, and the hold was told for all of it.
+TEST(PressFinding, ForceAndHoldCountOnlyTheLengthThatTouches) {
+  Bench bench = bush_in_hub(44.03);
+  const double half = 0.5 * kHubOutside;
+  Product hub = test::turned_part({{22, 0}, {half, 0}, {half, 20}, {25, 20}, {25, 10}, {22, 10}});
+  hub.id = hub.name = "Hub";
+  bench.look.model.products[0] = hub;
+  for (std::size_t i = 0; i < hub.cylinders.size(); ++i) {
+    if (hub.cylinders[i].side == Side::internal && hub.cylinders[i].diameter < 46) {
+      bench.look.seats.radial[0].hole.index = i;
+    }
+  }
+  const Finding finding = press(bench);
+  EXPECT_NEAR(number(finding.found, "force_to_press_max_n"),
+              bench.job.conditions.friction_greatest * number(finding.found, "pressure_max_mpa") *
+                  std::numbers::pi * 44.015 * 10.0,
+              1e-3);
+}
+
 TEST(PressFinding, IsUndecidedWithoutAMaterialAndNamesThePart) {
   Bench bench = bush_in_hub(44.03);
   bench.job.parts[0].material = "";

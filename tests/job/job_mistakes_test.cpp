@@ -180,6 +180,39 @@ TEST(JobFile, RefusesAnotherSchema) {
   }
 }
 
+TEST(JobFile, NamesTheKeyThatWasMeantToSayWhatAFitIs) {
+  try {
+    (void)test::job_of(
+        "schema = 1\nmodel = \"m\"\nunit = \"mm\"\n[[fits]]\nhole = \"A: bore 3\"\n"
+        "shaft = \"B: outside 3\"\nclas = \"H7/f7\"\n");
+    FAIL() << "no error";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.cure(), HasSubstr("correct \"clas\""));
+  }
+}
+
+TEST(JobFile, KnowsAMockupForWhatItIs) {
+  try {
+    (void)test::job_of("title = \"x\"\n[[part]]\nname = \"A\"\n");
+    FAIL() << "no error";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.rule(), HasSubstr("is a mock-up"));
+  }
+}
+
+TEST(JobFile, SaysOnWhichLineALetterIsNoUtf8) {
+  for (const std::string text : {std::string("schema = 1\ntitle = \"Welle \xFC\"\n"),
+                                 std::string("schema = 1\nt\0i\0", 15)}) {
+    try {
+      (void)test::job_of(text);
+      FAIL() << "no error";
+    } catch (const Error& problem) {
+      EXPECT_EQ(problem.place(), "line 2");
+      EXPECT_THAT(problem.cure(), HasSubstr("UTF-8"));
+    }
+  }
+}
+
 TEST(JobFile, RefusesAnUnknownUnit) {
   EXPECT_THROW((void)test::job_of("schema = 1\nmodel = \"m\"\nunit = \"cm\"\n"), Error);
 }

@@ -233,6 +233,11 @@ TEST(MockupFile, AMistakeInAnIncludedFileNamesThatFile) {
   }
 }
 
+TEST(MockupFile, AJobFileIsKnownForWhatItIs) {
+  EXPECT_THAT(error_of("schema = 1\nmodel = 'm.step'\nunit = 'mm'\n").rule(),
+              HasSubstr("is a job file"));
+}
+
 TEST(MockupFile, AnEmptyMockupIsRefused) {
   EXPECT_THAT(error_of("title = 'x'\n").rule(), HasSubstr("no part"));
 }

@@ -53,6 +53,30 @@ TEST_F(CheckVerb, FitOutsideItsLimitsIsNonconformingAndEndsWithOne) {
   EXPECT_THAT(said.out, HasSubstr("nonconforming  radial-1  radial fit"));
 }
 
+TEST_F(CheckVerb, TwoResultsForOneFileAreRefusedBeforeAnyWork) {
+  const Said said = check(wants("[-0.05, -0.02]"), "--with-sizes out.step --output ./out.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("two results"));
+  EXPECT_FALSE(std::filesystem::exists(bench_.path("out.step")));
+}
+
+TEST_F(CheckVerb, AModelThatIsMissingIsNamedWithItsJob) {
+  bench_.write("job.toml", "schema = 1\nmodel = \"gone.step\"\nunit = \"mm\"\n");
+  const Said said = bench_.run("check job.toml");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("job.toml"));
+  EXPECT_THAT(said.err, HasSubstr("gone.step"));
+}
+
+// A link to a folder: its ".." is where the operating system says, not what the text folds to.
+TEST_F(CheckVerb, AJobBehindALinkedFolderFindsItsModel) {
+  std::filesystem::create_directories(bench_.path("far/in"));
+  std::filesystem::create_directories(bench_.path("deep/er"));
+  std::filesystem::create_directory_symlink("../../deep/er", bench_.path("far/in/link"));
+  bench_.write("deep/er/job.toml", "schema = 1\nmodel = \"../../press.step\"\nunit = \"mm\"\n");
+  EXPECT_EQ(bench_.run("check far/in/link/job.toml").code, 3);
+}
+
 TEST_F(CheckVerb, JsonCountsItsOutcomes) {
   const Said said = check(wants("[0.01, 0.05]"), "--json");
   const nlohmann::json result = nlohmann::json::parse(said.out);

@@ -77,6 +77,14 @@ TEST(CommandLine, AMistypedOptionIsAnsweredWithTheNearest) {
   }
 }
 
+TEST(CommandLine, AnOptionGivenTwiceOrWithoutItsValueIsToldInWords) {
+  EXPECT_EQ(Bench().run("look x --unit in --unit mm").err,
+            "spotblue: look takes --unit only once; spotblue look --help shows how\n");
+  EXPECT_EQ(Bench().run("look x --unit").err,
+            "spotblue: look --unit lacks what it takes; spotblue look --help shows how\n");
+  EXPECT_EQ(Bench().run("look x --json=3").code, 2);
+}
+
 TEST(CommandLine, WithoutItsModuleLibraryItSaysSo) {
   const Bench bench;
   std::filesystem::copy_file(SPOTBLUE_PROGRAM, bench.path("alone"));

@@ -62,6 +62,16 @@ TEST(ModelVerb, NeverOverwritesItsMockup) {
   EXPECT_EQ(bench.read("press.toml"), kPressMockup);
 }
 
+TEST(ModelVerb, ALinkStaysAndWhatItLeadsToIsReplaced) {
+  const Bench bench;
+  bench.write("press.toml", kPressMockup);
+  bench.write("old.step", "old");
+  std::filesystem::create_symlink("old.step", bench.path("link.step"));
+  ASSERT_EQ(bench.run("model press.toml link.step").code, 0);
+  EXPECT_TRUE(std::filesystem::is_symlink(bench.path("link.step")));
+  EXPECT_THAT(bench.read("old.step"), HasSubstr("ISO-10303-21"));
+}
+
 TEST(ModelVerb, MistakeInTheMockupNamesFileAndWord) {
   const Bench bench;
   bench.write("press.toml", std::string(kPressMockup) + "colour = 3\n");
