@@ -4,10 +4,7 @@ from __future__ import annotations
 
 import json
 import os
-import re
 import signal
-import sys
-from collections.abc import Callable
 from dataclasses import asdict
 from pathlib import Path
 
@@ -15,12 +12,14 @@ import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import shown_text
 from spotblue.errors import MissingPackageError
-from spotblue.shelf.reports import ShelfReport, write_whole
-from spotblue.shelf.runner import library
+from spotblue.shelf import outputs
+from spotblue.shelf.claim import Limits
+from spotblue.shelf.reports import ShelfReport
+from spotblue.shelf.runner import Settings, judge_shelf, open_shelf
 from spotblue.shelf.which import Candidate, Seat, shortened, which
 
 BAD_INPUT = 2
-reader_has_gone = False  # of standard output
+REPORTS = ("--csv", "--json", "--junit", "--html")
 
 
 class Given:
@@ -42,79 +41,58 @@ class Given:
         return float(self._values.get(option, default))
 
 
-def say(text: str) -> None:
-    """Writes a result to standard output, UTF-8 whatever the locale.
-
-    That its reader has gone away is no error, and ends nothing else that is to be written.
-    """
-    global reader_has_gone
-    data = text.encode("utf-8", "backslashreplace")
-    try:
-        while data:
-            data = data[os.write(1, data) :]
-    except BrokenPipeError:
-        reader_has_gone = True
-
-
-def terminal_width() -> int:
-    """Columns of the terminal that standard output is, else by COLUMNS, else 80; 0 for none."""
-    if not os.isatty(1):
-        return 0
-    try:
-        told = os.get_terminal_size(1).columns
-    except OSError:
-        told = 0
-    columns = os.environ.get("COLUMNS", "")
-    return told or (int(columns) if re.fullmatch("[0-9]{1,6}", columns) else 0) or 80
-
-
 def complain(message: str) -> None:
     """One line on standard error."""
-    sys.stderr.write(f"spotblue: {shown_text(message)}\n")
-
-
-def _write(target: str | None, text: Callable[[], str]) -> bool:
-    """Whether the text went to standard output."""
-    if target == "-":
-        say(text())
-        return True
-    if target is not None:
-        write_whole(Path(target), text())
-    return False
-
-
-def _write_page(target: str | None, report: ShelfReport) -> bool:
-    """As _write; where what makes the page is not installed, says so and goes on without it."""
     try:
-        return _write(target, report.to_html)
-    except MissingPackageError as missing:
-        complain(f"--html {target}: {missing}")
-        return False
+        os.write(2, f"spotblue: {shown_text(message)}\n".encode("utf-8", "backslashreplace"))
+    except OSError:
+        pass  # nothing is left to say it with
+
+
+def _write_reports(given: Given, report: ShelfReport) -> bool:
+    """Whether one of them went to standard output."""
+    made = (report.to_csv, report.to_json, report.to_junit, report.to_html)
+    said = False
+    for option, text in zip(REPORTS, made, strict=True):
+        target = given.text(option)
+        if target is None:
+            continue
+        try:
+            written = text()
+        except MissingPackageError as missing:
+            complain(f"{option} {target}: {missing}")
+            continue  # the others can be had without what makes this one
+        if target == outputs.STANDARD_OUTPUT:
+            outputs.say(written, option)
+            said = True
+        else:
+            outputs.write_result(target, written, option)
+    return said
 
 
 def run_library(given: Given) -> int:
     """The verb; gives the exit code."""
-    manifest = given.operand()
     workers = given.text("--workers")
-    report: ShelfReport = library(
-        manifest,
-        database=given.text("--database"),
+    shelf = open_shelf(
+        given.operand(), database=given.text("--database"), unit=given.text("--unit") or "mm"
+    )
+    targets = {name: path for name in REPORTS if (path := given.text(name)) is not None}
+    outputs.refuse_overwriting(targets, shelf.kept())
+    for option, target in targets.items():
+        outputs.refuse_precious(option, target)
+    report = judge_shelf(
+        shelf,
+        Settings(
+            Limits(given.number("--seconds", 120.0), given.number("--memory", 6000.0)),
+            given.number("--uncertainty", 0.0),
+        ),
         workers=None if workers is None else int(workers),
         scheduler=given.text("--scheduler"),
-        unit=given.text("--unit") or "mm",
-        uncertainty_mm=given.number("--uncertainty", 0.0),
-        seconds=given.number("--seconds", 120.0),
-        memory_mb=given.number("--memory", 6000.0),
         progress=True if given.has("--progress") else None,
     )
-    said = [
-        _write(given.text("--csv"), report.to_csv),
-        _write(given.text("--json"), report.to_json),
-        _write(given.text("--junit"), report.to_junit),
-        _write_page(given.text("--html"), report),
-    ]
-    if not any(said):
-        say(kernel.fitted_text(report.to_text(every=given.has("--every")), terminal_width()))
+    if not _write_reports(given, report):
+        text = report.to_text(every=given.has("--every"))
+        outputs.say(kernel.fitted_text(text, outputs.terminal_width(1)))
     return report.exit_code()
 
 
@@ -167,12 +145,12 @@ def run_which(given: Given) -> int:
     )
     found = shortened(found, Path(database).absolute().parent)
     if given.has("--json"):
-        say(
+        outputs.say(
             json.dumps({"spotblue": kernel.version, "found": [asdict(item) for item in found]})
             + "\n"
         )
     else:
-        say(kernel.fitted_text(which_text(found), terminal_width()))
+        outputs.say(kernel.fitted_text(which_text(found), outputs.terminal_width(1)))
     outcomes = {item.outcome for item in found}
     return 0 if "conforming" in outcomes else 3 if outcomes else 1
 
@@ -184,7 +162,7 @@ def main(words: list[str]) -> int:
         if not words or words[0] not in verbs:
             raise spotblue.BadInputError("spotblue.shelf: the first word is library or which")
         code = verbs[words[0]](Given(words[1:]))
-        if reader_has_gone:  # ends as other programs end then
+        if outputs.reader_has_gone:  # ends as other programs end then
             signal.signal(signal.SIGPIPE, signal.SIG_DFL)
             signal.raise_signal(signal.SIGPIPE)
         return code

@@ -7,6 +7,8 @@ import sys
 import time
 from typing import TextIO
 
+from spotblue.shelf.outputs import terminal_width
+
 TERMINAL_SECONDS = 0.2
 PLAIN_SECONDS = 5.0
 
@@ -27,7 +29,7 @@ class Progress:
     def __init__(self, show: bool | None = None, stream: TextIO | None = None) -> None:
         self.stream = stream if stream is not None else sys.stderr
         seen = self.stream.isatty()
-        self.terminal = seen and os.environ.get("TERM") != "dumb"
+        self.terminal = seen and os.environ.get("TERM", "dumb") != "dumb"
         self.show = seen if show is None else show
         self.start = self.said = time.monotonic()
         self.width = 0
@@ -46,16 +48,25 @@ class Progress:
             return
         self.said = time.monotonic()
         line = self.line(done, total)
-        if self.terminal:
-            self.stream.write("\r" + line.ljust(self.width))
-            self.width = len(line)
-        else:
-            self.stream.write(line + "\n")
-        self.stream.flush()
+        if not self.terminal:
+            self._show(line + "\n")
+            return
+        # One column is left free: a terminal may break the line after its last.
+        columns = max(1, terminal_width(self.stream.fileno()) - 1)
+        line = line[:columns]
+        self._show("\r" + line.ljust(min(self.width, columns)))
+        self.width = len(line)
 
     def end(self) -> None:
         """Wipes the line on a terminal."""
         if self.width:
-            self.stream.write("\r" + " " * self.width + "\r")
-            self.stream.flush()
+            columns = max(1, terminal_width(self.stream.fileno()) - 1)
+            self._show("\r" + " " * min(self.width, columns) + "\r")
             self.width = 0
+
+    def _show(self, text: str) -> None:
+        try:
+            self.stream.write(text)
+            self.stream.flush()
+        except OSError:
+            self.show = False  # what cannot be shown is not worth failing for

@@ -6,15 +6,12 @@ import csv
 import html
 import io
 import json
-import os
-import tempfile
 import textwrap
 import xml.etree.ElementTree as ElementTree
 from collections import Counter
 from dataclasses import dataclass
 from pathlib import Path
 
-import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import shown_name, shown_text
 from spotblue.errors import missing_package
@@ -182,28 +179,3 @@ def _text_lines(row: Row) -> list[str]:
 
 def _xml(text: str) -> str:
     return text.translate(_NO_XML)
-
-
-def write_whole(path: Path, text: str) -> None:
-    """Writes a file that appears whole or not at all; FileAccessError when it cannot."""
-    handle, draft = -1, ""
-    try:
-        handle, draft = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}-")
-        with os.fdopen(handle, "w", encoding="utf-8", errors="replace") as stream:
-            stream.write(text)
-        os.chmod(draft, 0o666 & ~_umask())
-        os.replace(draft, path)
-    except OSError as error:
-        if draft and os.path.exists(draft):
-            os.unlink(draft)
-        rule = (error.strerror or str(error)).lower()
-        cure = "name a place that can be written, with room"
-        raise spotblue.FileAccessError(
-            f"{path}: {rule}; {cure}", str(path), "", rule, cure
-        ) from None
-
-
-def _umask() -> int:
-    found = os.umask(0o022)
-    os.umask(found)
-    return found

@@ -7,7 +7,7 @@ import json
 import os
 import stat
 import time
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from concurrent.futures import Executor
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -18,6 +18,7 @@ from spotblue.base import path_of_shown, shown_name
 from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task
 from spotblue.shelf.executors import dask_executor, usual_workers
 from spotblue.shelf.manifest import Manifest, read_manifest
+from spotblue.shelf.outputs import refuse_overwriting
 from spotblue.shelf.progress import Progress
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.schedule import run_tasks
@@ -229,38 +230,102 @@ def library(
     Raises BadInputError for what is wrong in the manifest and FileAccessError for the database; a
     bad STEP file raises nothing and is one row.
     """
-    path = Path(manifest)
-    workers = usual_workers() if workers is None else workers
-    if workers < 1 or seconds <= 0.0 or memory_mb <= 0.0 or not 0.0 <= uncertainty_mm < 1e6:
-        raise spotblue.BadInputError(
-            "workers, seconds and memory are more than 0 and the uncertainty is not negative"
-        )
-    settings = Settings(Limits(seconds, memory_mb), uncertainty_mm)
-    if path.is_dir():
-        from spotblue.shelf.survey import refuse_overwriting, survey_manifest
+    shelf = open_shelf(manifest, database=database, unit=unit)
+    return judge_shelf(
+        shelf,
+        Settings(Limits(seconds, memory_mb), uncertainty_mm),
+        workers=workers,
+        executor=executor,
+        scheduler=scheduler,
+        progress=progress,
+    )
 
-        refuse_overwriting(path)
+
+@dataclass(frozen=True)
+class Shelf:
+    """What is to be judged, read and refused where it makes no sense; nothing is written yet."""
+
+    path: Path  # the manifest, or the folder in place of one
+    manifest: Manifest
+    files: list[ShelfFile]
+    database: Path
+
+    def kept(self) -> Iterator[tuple[str, Path]]:
+        """What no result may be written over: what it is and where."""
+        yield "the manifest", self.manifest.path  # of a folder: the draft
+        yield "the database", self.database
+        for end in ("-wal", "-shm", "-journal"):
+            yield "a part of the database", self.database.with_name(self.database.name + end)
+        for file in self.files:
+            yield "a model of the shelf", file.path
+
+
+def open_shelf(manifest: Path | str, *, database: Path | str | None, unit: str) -> Shelf:
+    """Reads the manifest or looks through the folder; raises as library()."""
+    path = Path(manifest)
+    if path.is_dir():
+        from spotblue.shelf.survey import refuse_overwriting as refuse_draft
+        from spotblue.shelf.survey import survey_manifest
+
+        refuse_draft(path)
         wanted = survey_manifest(path)
     else:
         wanted = read_manifest(path, unit)
-    store = Store(Path(database) if database else database_beside(path), kernel.version)
+    shelf = Shelf(
+        path, wanted, files_of(wanted), Path(database) if database else database_beside(path)
+    )
+    inputs = (item for item in shelf.kept() if "database" not in item[0])
+    refuse_overwriting({"--database": str(shelf.database)}, inputs)
+    return shelf
+
+
+def judge_shelf(
+    shelf: Shelf,
+    settings: Settings,
+    *,
+    workers: int | None,
+    executor: Executor | None = None,
+    scheduler: str | None = None,
+    progress: bool | None = None,
+) -> ShelfReport:
+    """Judges every file; arguments and errors as of library()."""
+    workers = usual_workers() if workers is None else workers
+    limits = settings.limits
+    for name, value in (
+        ("workers", workers), ("seconds", limits.seconds), ("memory", limits.memory_mb),
+    ):  # fmt: skip
+        if value <= 0:
+            raise spotblue.BadInputError(
+                f"{name}: {value:g} is not more than 0; leave it out for the usual"
+            )
+    if not 0.0 <= settings.uncertainty_mm < 1e6:
+        raise spotblue.BadInputError(
+            f"uncertainty: {settings.uncertainty_mm:g} mm makes no sense; give what the sizes were "
+            "measured to, or 0"
+        )
+    store = Store(shelf.database, kernel.version)
     shown = Progress(progress)
     start = time.monotonic()
     try:
-        files = files_of(wanted)
-        make_tasks(files, store, settings)
+        make_tasks(shelf.files, store, settings)
         worked = examine_files(
-            files, store, shown, executor=executor, scheduler=scheduler, workers=workers
+            shelf.files, store, shown, executor=executor, scheduler=scheduler, workers=workers
         )
-        rows = judged_rows(files, store, wanted)
+        rows = judged_rows(shelf.files, store, shelf.manifest)
         drafted = None
-        if path.is_dir():
+        if shelf.path.is_dir():
             from spotblue.shelf.survey import draft
 
-            drafted = draft(path, files, store, rows)
+            drafted = draft(shelf.path, shelf.files, store, rows)
     finally:
         shown.end()
         store.close()
     return ShelfReport(
-        shown_name(path), rows, len(files), worked, time.monotonic() - start, store.path, drafted
+        shown_name(shelf.path),
+        rows,
+        len(shelf.files),
+        worked,
+        time.monotonic() - start,
+        store.path,
+        drafted,
     )

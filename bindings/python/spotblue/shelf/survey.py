@@ -12,6 +12,7 @@ import spotblue
 from spotblue.base import shown_name
 from spotblue.shelf.claim import Claim, Row
 from spotblue.shelf.manifest import Manifest
+from spotblue.shelf.outputs import write_new
 
 if TYPE_CHECKING:
     from spotblue.shelf.runner import ShelfFile
@@ -71,12 +72,5 @@ def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -
         if not found:
             writer.writerow([cell, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME
-    try:
-        with path.open("x", encoding="utf-8") as stream:
-            stream.write(text.getvalue())
-    except OSError as error:
-        rule = (error.strerror or str(error)).lower()
-        raise spotblue.FileAccessError(
-            f"{path}: {rule}; the draft was not written", str(path)
-        ) from None
+    write_new(path, text.getvalue())
     return path

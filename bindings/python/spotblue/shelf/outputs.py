@@ -1,0 +1,212 @@
+"""Where results go: nothing that a run reads or keeps is written over, a device is written to as it is.
+
+A file appears whole or not at all.
+"""
+
+from __future__ import annotations
+
+import errno
+import os
+import re
+import stat
+import tempfile
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+
+import spotblue
+from spotblue.base import shown_name
+
+STANDARD_OUTPUT = "-"
+_NO_ROOM = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
+_NULL = os.makedev(1, 3)
+_SQLITE = b"SQLite format 3\0"
+reader_has_gone = False  # of standard output
+_drafts: set[str] = set()
+
+Key = str | tuple[int, int]
+
+
+def _keys(path: str | Path | int) -> Iterator[Key]:
+    """What tells a file by whatever spelling, link or descriptor it is named."""
+    try:
+        found = os.stat(path)
+    except OSError:
+        found = None
+    if found is not None and stat.S_ISCHR(found.st_mode) and found.st_rdev == _NULL:
+        return  # what keeps nothing can lose nothing
+    if not isinstance(path, int):
+        yield os.path.realpath(path)
+    if found is not None:
+        yield found.st_dev, found.st_ino
+
+
+def _refused(option: str, target: str, rule: str, cure: str) -> spotblue.BadInputError:
+    shown = shown_name(target)
+    return spotblue.BadInputError(
+        f"{option} {shown}: {rule}; {cure}", shown, option, rule, cure
+    )
+
+
+def refuse_overwriting(targets: dict[str, str], kept: Iterable[tuple[str, Path]]) -> None:
+    """Refuses results that would be written over each other or over what is kept.
+
+    `targets` has what is written by its option, "-" for standard output; `kept` what each file of
+    the run is ("the manifest") and where. BadInputError names both.
+    """
+    taken: dict[Key, tuple[str, str]] = {}
+    for option, target in targets.items():
+        keys = [*_keys(1), STANDARD_OUTPUT] if target == STANDARD_OUTPUT else [*_keys(target)]
+        for other, its in (taken[key] for key in keys if key in taken):
+            rule = f"{other} {shown_name(its)} goes there too, and one would spoil the other"
+            raise _refused(option, target, rule, "give each a file of its own")
+        taken |= dict.fromkeys(keys, (option, target))
+    if not taken:
+        return
+    for what, path in kept:
+        option, target = taken.get(_key(path), ("", STANDARD_OUTPUT))
+        if target != STANDARD_OUTPUT:  # what the shell sent there is lost already
+            rule = f"this is {what} {shown_name(path)}, which would be lost"
+            raise _refused(option, target, rule, "give another name")
+
+
+def _key(path: Path) -> Key:
+    """One of _keys, at the price of one look: a shelf has many files."""
+    try:
+        found = os.stat(path)
+    except OSError:
+        return os.path.realpath(path)
+    return found.st_dev, found.st_ino
+
+
+def refuse_precious(option: str, target: str) -> None:
+    """Refuses to put a report in place of a database or a model, whoever uses that."""
+    try:
+        if target == STANDARD_OUTPUT or not stat.S_ISREG(os.stat(target).st_mode):
+            return
+        with open(target, "rb") as opened:
+            head = opened.read(len(_SQLITE))
+        what = "a database" if head == _SQLITE else ""
+        if not what and head and spotblue.is_model_file(target):
+            what = "a model"
+    except (OSError, spotblue.Error):
+        return  # not there, or not to be read: writing tells
+    if what:
+        raise _refused(option, target, f"this is {what}, which would be lost", "give another name")
+
+
+def terminal_width(descriptor: int) -> int:
+    """Columns of the terminal that it is, else by COLUMNS, else 80; 0 for none."""
+    if not os.isatty(descriptor):
+        return 0
+    try:
+        told = os.get_terminal_size(descriptor).columns
+    except OSError:
+        told = 0
+    columns = os.environ.get("COLUMNS", "")
+    return told or (int(columns) if re.fullmatch("[0-9]{1,6}", columns) else 0) or 80
+
+
+def _write_all(descriptor: int, data: bytes) -> None:
+    while data:
+        data = data[os.write(descriptor, data) :]
+
+
+def say(text: str, option: str = "") -> None:
+    """Writes a result to standard output, UTF-8 whatever the locale.
+
+    That its reader has gone away is no error, and ends nothing else that is to be written.
+    """
+    global reader_has_gone
+    try:
+        _write_all(1, text.encode("utf-8", "backslashreplace"))
+    except BrokenPipeError:
+        reader_has_gone = True
+    except OSError as error:
+        raise _cannot(error, f"{option} -" if option else "standard output") from None
+
+
+def write_result(path: Path | str, text: str, option: str = "") -> None:
+    """Writes a file that appears whole or not at all; FileAccessError, after `option`, when it cannot.
+
+    A link stays and what it leads to is replaced; a device or a pipe is written to.
+    """
+    try:
+        try:
+            there = os.stat(path)
+        except FileNotFoundError:
+            _replace(os.path.realpath(path), text, None)
+            return
+        if stat.S_ISREG(there.st_mode):
+            _replace(os.path.realpath(path), text, stat.S_IMODE(there.st_mode))
+            return
+        descriptor = os.open(path, os.O_WRONLY | os.O_CLOEXEC)
+        try:
+            _write_all(descriptor, text.encode("utf-8", "replace"))
+        finally:
+            os.close(descriptor)
+    except OSError as error:
+        raise _cannot(error, f"{option} {shown_name(path)}".strip()) from None
+
+
+def write_new(path: Path, text: str) -> None:
+    """The same for a file that must not be there yet: FileAccessError when it is."""
+    try:
+        _replace(str(path), text, None, new=True)
+    except OSError as error:
+        raise _cannot(error, shown_name(path)) from None
+
+
+def _replace(path: str, text: str, mode: int | None, *, new: bool = False) -> None:
+    handle, draft = tempfile.mkstemp(dir=os.path.dirname(path) or ".", prefix=".spotblue-")
+    _drafts.add(draft)
+    try:
+        with os.fdopen(handle, "w", encoding="utf-8", errors="replace") as stream:
+            stream.write(text)
+        os.chmod(draft, 0o666 & ~_umask() if mode is None else mode)
+        if new:
+            _put_beside(draft, path)
+        else:
+            os.replace(draft, path)
+    finally:
+        _remove(draft)
+        _drafts.discard(draft)
+
+
+def _put_beside(draft: str, path: str) -> None:
+    try:
+        os.link(draft, path)
+    except FileExistsError:
+        raise
+    except OSError:  # a file system without links
+        if os.path.lexists(path):
+            raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST)) from None
+        os.replace(draft, path)
+
+
+def _remove(draft: str) -> None:
+    try:
+        os.unlink(draft)
+    except OSError:
+        pass  # it is in its place
+
+
+def remove_drafts() -> None:
+    """Takes away what was begun and not put in its place, where the process ends in between."""
+    for draft in list(_drafts):
+        _remove(draft)
+
+
+def _cannot(error: OSError, place: str) -> spotblue.FileAccessError:
+    rule = (error.strerror or str(error)).lower()
+    cure = "name a place that can be written"
+    if error.errno in _NO_ROOM:
+        rule, cure = "no room is left there", "make room, or name another place"
+    elif error.errno == errno.EBADF:
+        rule, cure = "it is closed", "give it a reader, or name a file"
+    return spotblue.FileAccessError(f"{place}: {rule}; {cure}", place, "", rule, cure)
+
+
+def _umask() -> int:
+    found = os.umask(0o022)
+    os.umask(found)
+    return found

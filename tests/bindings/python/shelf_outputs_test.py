@@ -1,0 +1,214 @@
+"""Results are written where they are wanted, and over nothing that a run reads or keeps."""
+
+from __future__ import annotations
+
+import errno
+import os
+import stat
+import subprocess
+import tempfile
+import unittest
+from pathlib import Path
+from unittest import mock
+
+import shelf_making
+import spotblue
+from spotblue.shelf import outputs
+
+PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
+SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0}
+MANIFEST = "file,feature\nbush.step,bore\n"
+
+
+class InAFolder(unittest.TestCase):
+    def setUp(self) -> None:
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+
+
+class Refusing(InAFolder):
+    @classmethod
+    def setUpClass(cls) -> None:
+        folder = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(folder.cleanup)
+        cls.text = shelf_making.Maker(PROGRAM, Path(folder.name)).part("bush", SIZES)
+
+    def setUp(self) -> None:
+        super().setUp()
+        (self.folder / "bush.step").write_text(self.text)
+        (self.folder / "other.step").write_text(self.text)
+        (self.folder / "man.csv").write_text(MANIFEST)
+        (self.folder / "here").symlink_to(".")
+        (self.folder / "link.csv").symlink_to("man.csv")
+
+    def contents(self) -> dict[str, bytes]:
+        return {path.name: path.read_bytes() for path in self.folder.iterdir() if path.is_file()}
+
+    def ran(self, *words: str) -> subprocess.CompletedProcess[str]:
+        return subprocess.run(
+            [PROGRAM, "library", "man.csv", *words], capture_output=True, text=True, check=False,
+            cwd=self.folder,
+        )  # fmt: skip
+
+    def refused(self, *words: str) -> str:
+        before = self.contents()
+        done = self.ran(*words)
+        self.assertEqual((done.returncode, done.stdout), (2, ""), done.stderr)
+        self.assertRegex(done.stderr, r"\Aspotblue: [^\n]+\n\Z")
+        self.assertEqual(self.contents(), before)  # nothing was done: there is no database
+        return done.stderr
+
+    def test_a_report_over_the_manifest_however_it_is_spelt(self) -> None:
+        whole = str(self.folder / "man.csv")
+        for target in ("man.csv", "./here/./man.csv", whole, "link.csv", "here/man.csv"):
+            with self.subTest(target=target):
+                said = self.refused("--csv", target)
+                self.assertIn(f"--csv {target}: this is the manifest man.csv, which would", said)
+                self.assertIn("give another name", said)
+
+    def test_a_report_over_a_model_that_a_claim_names(self) -> None:
+        for option in ("--csv", "--json", "--junit", "--html"):
+            with self.subTest(option=option):
+                said = self.refused(option, "here/bush.step")
+                self.assertIn(f"{option} here/bush.step: this is a model of the shelf", said)
+
+    def test_a_report_over_a_model_that_no_claim_names(self) -> None:
+        self.assertIn("--csv other.step: this is a model", self.refused("--csv", "other.step"))
+
+    def test_a_report_over_the_database_or_a_part_of_it(self) -> None:
+        for target in ("x.db", "here/x.db", "x.db-wal", "x.db-shm"):
+            with self.subTest(target=target):
+                said = self.refused("--database", "x.db", "--html", target)
+                self.assertIn("database", said)
+        self.assertIn("man.shelf.db", self.refused("--csv", "man.shelf.db"))
+
+    def test_a_report_over_any_other_database(self) -> None:
+        (self.folder / "theirs").write_bytes(b"SQLite format 3\0" + bytes(100))
+        self.assertIn("--csv theirs: this is a database", self.refused("--csv", "theirs"))
+
+    def test_a_database_over_the_manifest_or_an_empty_model(self) -> None:
+        (self.folder / "none.step").touch()
+        (self.folder / "man.csv").write_text(MANIFEST + "none.step,\n")
+        said = self.refused("--database", "here/none.step")
+        self.assertIn("--database here/none.step: this is a model of the shelf", said)
+        self.assertIn("this is the manifest", self.refused("--database", "link.csv"))
+
+    def test_python_refuses_such_a_database_too(self) -> None:
+        man = self.folder / "man.csv"
+        with self.assertRaisesRegex(spotblue.BadInputError, "this is the manifest"):
+            spotblue.library(man, database=self.folder / "here" / "man.csv")
+
+    def test_two_reports_in_one_file(self) -> None:
+        for one, other in (("k", "k"), ("k", "here/k"), ("-", "-"), ("/dev/stdout", "-")):
+            with self.subTest(one=one, other=other):
+                said = self.refused("--csv", one, "--json", other)
+                self.assertIn(f"--json {other}: --csv {one} goes there too", said)
+                self.assertIn("give each a file of its own", said)
+
+    def test_a_report_over_the_draft_of_a_folder(self) -> None:
+        os.unlink(self.folder / "man.csv")
+        os.rename(self.folder / "bush.step", self.folder / "a.step")
+        done = subprocess.run(
+            [PROGRAM, "library", ".", "--csv", "manifest.csv"], capture_output=True, text=True,
+            check=False, cwd=self.folder,
+        )  # fmt: skip
+        self.assertEqual(done.returncode, 2)
+        self.assertIn("--csv manifest.csv: this is the manifest", done.stderr)
+
+    def test_a_device_takes_a_report_and_stays_one(self) -> None:
+        done = self.ran("--json", "/dev/null", "--junit", "/dev/null", "--csv", "/dev/stderr")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("file,line,outcome", done.stderr)
+        self.assertTrue(stat.S_ISCHR(os.stat("/dev/null").st_mode))
+
+    def test_a_full_device_is_told_with_place_and_cure(self) -> None:
+        done = self.ran("--csv", "/dev/full")
+        self.assertEqual((done.returncode, done.stdout), (2, ""))
+        self.assertRegex(done.stderr, r"\Aspotblue: --csv /dev/full: no room [^\n]+; make room[^\n]+\n\Z")
+        self.assertTrue(stat.S_ISCHR(os.stat("/dev/full").st_mode))
+
+    def test_a_full_or_closed_standard_output_is_told(self) -> None:
+        for shell, words in (
+            (">/dev/full", "standard output: no room is left there; make room"),
+            (">&-", "standard output: it is closed; "),
+            ("--csv - >/dev/full", "--csv -: no room is left there; make room"),
+        ):
+            with self.subTest(shell=shell):
+                done = subprocess.run(
+                    f"exec '{PROGRAM}' library man.csv {shell}", shell=True, capture_output=True,
+                    text=True, check=False, cwd=self.folder,
+                )  # fmt: skip
+                self.assertEqual(done.returncode, 2, done.stderr)
+                self.assertIn(f"spotblue: {words}", done.stderr)
+
+    def test_a_standard_error_that_is_full_changes_no_exit_code(self) -> None:
+        for words, code in (("man.csv", 0), ("gone.csv", 2)):
+            done = subprocess.run(
+                f"exec '{PROGRAM}' library {words} --progress 2>/dev/full", shell=True,
+                capture_output=True, check=False, cwd=self.folder,
+            )  # fmt: skip
+            self.assertEqual(done.returncode, code)
+
+
+class Writing(InAFolder):
+    def names(self) -> list[str]:
+        return sorted(path.name for path in self.folder.iterdir())
+
+    def test_a_link_stays_and_what_it_leads_to_is_replaced(self) -> None:
+        (self.folder / "true").write_text("old")
+        os.chmod(self.folder / "true", 0o640)
+        (self.folder / "link").symlink_to("true")
+        outputs.write_result(self.folder / "link", "new")
+        self.assertTrue((self.folder / "link").is_symlink())
+        self.assertEqual((self.folder / "true").read_text(), "new")
+        self.assertEqual((self.folder / "true").stat().st_mode & 0o777, 0o640)
+        self.assertEqual(self.names(), ["link", "true"])
+
+    def test_a_link_to_what_is_not_there_makes_it(self) -> None:
+        (self.folder / "link").symlink_to("true")
+        outputs.write_result(self.folder / "link", "new")
+        self.assertEqual((self.folder / "true").read_text(), "new")
+
+    def test_a_pipe_is_written_to(self) -> None:
+        pipe = self.folder / "pipe"
+        os.mkfifo(pipe)
+        with subprocess.Popen(["cat", pipe], stdout=subprocess.PIPE) as reader:
+            outputs.write_result(pipe, "new")
+            self.assertEqual(reader.communicate()[0], b"new")
+        self.assertEqual(self.names(), ["pipe"])
+
+    def test_what_cannot_be_written_leaves_the_old_and_no_draft(self) -> None:
+        (self.folder / "out").write_text("old")
+        full = OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+        with mock.patch("os.chmod", side_effect=full):
+            with self.assertRaisesRegex(spotblue.FileAccessError, "--csv .*out: no room"):
+                outputs.write_result(self.folder / "out", "new", "--csv")
+        self.assertEqual(self.names(), ["out"])
+        self.assertEqual((self.folder / "out").read_text(), "old")
+
+    def test_a_loop_of_links_and_a_folder_are_told(self) -> None:
+        (self.folder / "loop").symlink_to("loop")
+        for name in ("loop", "."):
+            with self.assertRaises(spotblue.FileAccessError):
+                outputs.write_result(self.folder / name, "new")
+        self.assertEqual(self.names(), ["loop"])
+
+    def test_a_new_file_is_written_over_nothing(self) -> None:
+        new = self.folder / "new"
+        outputs.write_new(new, "one")
+        with self.assertRaisesRegex(spotblue.FileAccessError, "new: file exists"):
+            outputs.write_new(new, "two")
+        self.assertEqual((self.names(), new.read_text()), (["new"], "one"))
+
+    def test_a_new_file_where_there_are_no_links(self) -> None:
+        new = self.folder / "new"
+        with mock.patch("os.link", side_effect=PermissionError(errno.EPERM, "")):
+            outputs.write_new(new, "one")
+            with self.assertRaises(spotblue.FileAccessError):
+                outputs.write_new(new, "two")
+        self.assertEqual((self.names(), new.read_text()), (["new"], "one"))
+
+
+if __name__ == "__main__":
+    unittest.main()
