@@ -140,7 +140,7 @@ class OneShelf(unittest.TestCase):
         wait_for_results(database)
         run.send_signal(signal.SIGINT)
         out, err = run.communicate(timeout=20)
-        self.assertEqual((run.returncode, out), (2, ""))
+        self.assertEqual((run.returncode, out), (-signal.SIGINT, ""))
         self.assertRegex(err, r"\Aspotblue: interrupted; [^\n]+\n\Z")
         self.assertEqual(self.run_rows("interrupted.db"), self.rows)
 

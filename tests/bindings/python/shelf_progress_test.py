@@ -19,11 +19,10 @@ def shown(columns: int, term: str, ends: tuple[int, ...] = (1, 20, 99)) -> str:
     ours, theirs = pty.openpty()
     fcntl.ioctl(theirs, termios.TIOCSWINSZ, struct.pack("HHHH", 24, columns, 0, 0))
     with (
-        open(theirs, "w") as stream,
         mock.patch.dict(os.environ, TERM=term),
         mock.patch("spotblue.shelf.progress.TERMINAL_SECONDS", 0.0),
     ):
-        progress = Progress(stream=stream)
+        progress = Progress(descriptor=theirs)
         for done in ends:
             progress.tell(done, 100)
         progress.end()
@@ -31,6 +30,7 @@ def shown(columns: int, term: str, ends: tuple[int, ...] = (1, 20, 99)) -> str:
         while select.select([ours], [], [], 0.1)[0]:
             text += os.read(ours, 1 << 16)
     os.close(ours)
+    os.close(theirs)
     return text.decode()
 
 

@@ -1,5 +1,15 @@
 """The verbs `library` and `which`, as the program runs them; what is missing is one line and exit 2."""
 
+# First of all: what follows takes long to import, and Ctrl-C must be no traceback in the midst of it.
+# The program that starts this may hold the signal back until here.
+import signal
+
+if __name__ == "__main__":
+    if signal.getsignal(signal.SIGINT) is signal.default_int_handler:
+        signal.signal(signal.SIGINT, signal.SIG_DFL)
+    signal.pthread_sigmask(signal.SIG_UNBLOCK, [signal.SIGINT])
+
+import os
 import struct
 import sys
 from pathlib import Path
@@ -33,7 +43,10 @@ def _main() -> int:
         else:
             cure = f"install it for {sys.executable}"
         said = " ".join(str(error).split())
-        sys.stderr.write(f"spotblue: the Python package cannot start: {said}; {cure}\n")
+        try:
+            os.write(2, f"spotblue: the Python package cannot start: {said}; {cure}\n".encode())
+        except OSError:
+            pass  # nothing is left to say it with
         return 2
     return main(sys.argv[1:])
 

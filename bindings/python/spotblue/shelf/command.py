@@ -12,7 +12,7 @@ import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import shown_text
 from spotblue.errors import MissingPackageError
-from spotblue.shelf import outputs
+from spotblue.shelf import interrupt, outputs
 from spotblue.shelf.claim import Limits
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.runner import Settings, judge_shelf, open_shelf
@@ -72,6 +72,7 @@ def _write_reports(given: Given, report: ShelfReport) -> bool:
 
 def run_library(given: Given) -> int:
     """The verb; gives the exit code."""
+    interrupt.clean_up_on_interrupt()
     workers = given.text("--workers")
     shelf = open_shelf(
         given.operand(), database=given.text("--database"), unit=given.text("--unit") or "mm"
@@ -163,11 +164,8 @@ def main(words: list[str]) -> int:
             raise spotblue.BadInputError("spotblue.shelf: the first word is library or which")
         code = verbs[words[0]](Given(words[1:]))
         if outputs.reader_has_gone:  # ends as other programs end then
-            signal.signal(signal.SIGPIPE, signal.SIG_DFL)
-            signal.raise_signal(signal.SIGPIPE)
+            interrupt.end_by_signal(signal.SIGPIPE)
         return code
-    except KeyboardInterrupt:
-        message = "interrupted; what was done is kept, and the next run goes on there"
     except (spotblue.Error, OSError) as error:
         message = str(error)
     except MemoryError:

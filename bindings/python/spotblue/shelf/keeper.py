@@ -114,6 +114,7 @@ class Keeper:
     def _running(self) -> subprocess.Popen[bytes]:
         if self.process is None or self.process.poll() is not None:
             self.close()
+            _refuse_when_ending()
             try:
                 self.folder = tempfile.mkdtemp(prefix="spotblue-worker-")
             except OSError:
@@ -127,6 +128,7 @@ class Keeper:
                 bufsize=0,
                 start_new_session=True,
             )
+            _refuse_when_ending(self)
         return self.process
 
     def _how_it_ended(self) -> str:
@@ -147,32 +149,64 @@ class Keeper:
         self.ended = True
         self.close()
 
+    def kill(self) -> None:
+        """Sends the worker and all it started to their end; takes no lock and waits for nothing."""
+        process = self.process
+        if process is not None and process.returncode is None:
+            try:
+                os.killpg(process.pid, signal.SIGKILL)
+            except (ProcessLookupError, PermissionError):
+                pass
+
     def close(self) -> None:
         """Ends the worker and all it started."""
-        process, self.process = self.process, None
+        process = self.process
         if process is None:
             return
-        try:
-            os.killpg(process.pid, signal.SIGKILL)
-        except (ProcessLookupError, PermissionError):
-            pass
+        self.kill()
+        self.process = None
         process.wait()
         for stream in (process.stdin, process.stdout):
             if stream is not None:
                 stream.close()
+        self.remove_folder()
+
+    def remove_folder(self) -> None:
+        """What the worker had for its temporary files."""
         if self.folder is not None:
             shutil.rmtree(self.folder, ignore_errors=True)
 
 
 _of_thread = threading.local()
 _all: list[Keeper] = []
+_ending = False
+
+
+def _refuse_when_ending(keeper: Keeper | None = None) -> None:
+    """A thread that was about to start a worker, or has just done so, when the process ends."""
+    if _ending:
+        if keeper is not None:
+            keeper.kill()
+        raise WorkerDied("the run was broken off")
 
 
 def close_all() -> None:
     """Ends every worker that this process keeps."""
-    while _all:
-        _all.pop().end()
+    while _all:  # one that is being ended is still there for kill_all()
+        _all[0].end()
+        del _all[0]
     _of_thread.__dict__.clear()
+
+
+def kill_all() -> None:
+    """The same for a process that ends there and then: also from a signal's handler, also twice."""
+    global _ending
+    _ending = True
+    for keeper in list(_all):
+        keeper.ended = True
+        keeper.kill()
+    for keeper in list(_all):
+        keeper.remove_folder()
 
 
 def examine(task: Task) -> Examined:

@@ -3,10 +3,7 @@
 from __future__ import annotations
 
 import os
-import sys
 import time
-from typing import TextIO
-
 from spotblue.shelf.outputs import terminal_width
 
 TERMINAL_SECONDS = 0.2
@@ -26,9 +23,9 @@ def time_text(seconds: float) -> str:
 class Progress:
     """Shows files done; on a terminal in one line that is wiped at the end."""
 
-    def __init__(self, show: bool | None = None, stream: TextIO | None = None) -> None:
-        self.stream = stream if stream is not None else sys.stderr
-        seen = self.stream.isatty()
+    def __init__(self, show: bool | None = None, descriptor: int = 2) -> None:
+        self.descriptor = descriptor
+        seen = os.isatty(descriptor)
         self.terminal = seen and os.environ.get("TERM", "dumb") != "dumb"
         self.show = seen if show is None else show
         self.start = self.said = time.monotonic()
@@ -52,7 +49,7 @@ class Progress:
             self._show(line + "\n")
             return
         # One column is left free: a terminal may break the line after its last.
-        columns = max(1, terminal_width(self.stream.fileno()) - 1)
+        columns = max(1, terminal_width(self.descriptor) - 1)
         line = line[:columns]
         self._show("\r" + line.ljust(min(self.width, columns)))
         self.width = len(line)
@@ -60,13 +57,23 @@ class Progress:
     def end(self) -> None:
         """Wipes the line on a terminal."""
         if self.width:
-            columns = max(1, terminal_width(self.stream.fileno()) - 1)
+            columns = max(1, terminal_width(self.descriptor) - 1)
             self._show("\r" + " " * min(self.width, columns) + "\r")
             self.width = 0
 
     def _show(self, text: str) -> None:
+        global _shown
+        _shown = self
         try:
-            self.stream.write(text)
-            self.stream.flush()
+            os.write(self.descriptor, text.encode())  # a stream could not be written to by wipe()
         except OSError:
             self.show = False  # what cannot be shown is not worth failing for
+
+
+_shown: Progress | None = None
+
+
+def wipe() -> None:
+    """Wipes whatever line is shown, from wherever the process is at."""
+    if _shown is not None:
+        _shown.end()

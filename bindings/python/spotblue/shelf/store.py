@@ -22,6 +22,7 @@ from spotblue.shelf.claim import Examined, Row
 APPLICATION_ID = 0x5B0B100E
 SCHEMA = 1
 BUSY_SECONDS = 60.0
+STEP_SECONDS = 0.25
 TABLES = """
 CREATE TABLE IF NOT EXISTS file (
   path TEXT PRIMARY KEY, size INTEGER NOT NULL, mtime_ns INTEGER NOT NULL,
@@ -88,15 +89,20 @@ class Store:
         self.owner = _me()
         self.leased: set[Key] = set()
         self.passing: dict[Key, list[Row]] = {}
-        self.base = self._guarded(self._open_in_turn)
+        self.base = self._guarded(self._open)
 
     def _guarded(self, work: Callable[[], T]) -> T:
-        try:
-            return work()
-        except sqlite3.Error as error:
-            raise self._error(str(error)) from None
-        except OSError as error:
-            raise self._error(error.strerror or str(error)) from None
+        """Waits for a file that another run holds, in short steps so that Ctrl-C is heard."""
+        end = time.monotonic() + BUSY_SECONDS
+        while True:
+            try:
+                return work()
+            except sqlite3.Error as error:
+                if "locked" not in str(error) or time.monotonic() > end:
+                    raise self._error(str(error)) from None
+                time.sleep(0.05)
+            except OSError as error:
+                raise self._error(error.strerror or str(error)) from None
 
     def _error(self, rule: str) -> spotblue.FileAccessError:
         lowered = rule.lower()
@@ -115,19 +121,8 @@ class Store:
         text = f"{self.path}: database: {rule}; {cure}"
         return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
 
-    def _open_in_turn(self) -> sqlite3.Connection:
-        """SQLite does not wait for a file that another run is just making: this does."""
-        end = time.monotonic() + BUSY_SECONDS
-        while True:
-            try:
-                return self._open()
-            except sqlite3.OperationalError as error:
-                if "locked" not in str(error) or time.monotonic() > end:
-                    raise
-                time.sleep(0.05)
-
     def _open(self) -> sqlite3.Connection:
-        base = sqlite3.connect(self.path, timeout=BUSY_SECONDS, isolation_level=None)
+        base = sqlite3.connect(self.path, timeout=STEP_SECONDS, isolation_level=None)
         if base.execute("PRAGMA schema_version").fetchone()[0]:
             found = base.execute("PRAGMA application_id").fetchone()[0]
             made_by = base.execute("PRAGMA user_version").fetchone()[0]

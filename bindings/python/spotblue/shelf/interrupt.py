@@ -1,0 +1,42 @@
+"""Ctrl-C while a shelf is judged: its workers end, one line is said, the program ends by the signal.
+
+At whatever moment, and however often: nothing is raised that could come up in the wrong place. The
+database needs no care; what a transaction has not written is looked at again by the next run.
+"""
+
+from __future__ import annotations
+
+import os
+import signal
+from types import FrameType
+
+from spotblue.shelf import keeper, outputs, progress
+
+_LINE = b"spotblue: interrupted; what was done is kept, and the next run goes on there\n"
+_said = False
+
+
+def end_by_signal(number: int) -> None:
+    """Ends the process as other programs end by it."""
+    signal.signal(number, signal.SIG_DFL)
+    signal.raise_signal(number)
+
+
+def _end(number: int, _frame: FrameType | None) -> None:
+    global _said
+    keeper.kill_all()
+    outputs.remove_drafts()
+    progress.wipe()
+    if not _said:
+        _said = True
+        try:
+            os.write(2, _LINE)
+        except OSError:
+            pass  # nobody listens
+    end_by_signal(number)
+
+
+def clean_up_on_interrupt() -> None:
+    """From now on; where Ctrl-C is ignored, as in the background of a script, it stays so."""
+    if signal.getsignal(signal.SIGINT) is not signal.SIG_IGN:
+        signal.signal(signal.SIGINT, _end)
