@@ -10,8 +10,8 @@ from spotblue.errors import missing_package
 try:
     import numpy as np
     import numpy.typing as npt
-except ImportError:
-    raise missing_package("numpy", "an array") from None
+except Exception as error:  # noqa: BLE001: a torn package fails in many ways
+    raise missing_package("numpy", "an array", error) from None
 
 if TYPE_CHECKING:
     from spotblue._kernel import CheckResult, FeatureRef, Look

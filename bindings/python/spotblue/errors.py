@@ -47,13 +47,20 @@ class FileAccessError(Error, OSError):
 
 
 class MissingPackageError(FileAccessError):
-    """A Python package that is needed for this alone is not installed."""
+    """A Python package that is needed for this alone is not installed, or does not load."""
 
 
-def missing_package(name: str, needed_for: str) -> MissingPackageError:
-    """The error of an import that failed: what it is for, and how it is installed."""
-    rule = f"the Python package {name} is not installed, and {needed_for} needs it"
-    cure = f"apt-get install python3-{name}"
+def missing_package(name: str, needed_for: str, why: Exception) -> MissingPackageError:
+    """The error of an import that failed: what it is for, and how it is mended."""
+    if isinstance(why, ModuleNotFoundError) and why.name == name:
+        rule = f"the Python package {name} is not installed, and {needed_for} needs it"
+        cure = f"apt-get install python3-{name}"
+    else:
+        # numpy tells its reason in a page of advice; the last line is the loader's own.
+        lines = [line.strip() for line in str(why).splitlines() if line.strip()]
+        said = lines[-1] if lines else type(why).__name__
+        rule = f"the Python package {name} does not load, and {needed_for} needs it: {said}"
+        cure = f"apt-get install --reinstall python3-{name}, or take away what stands before it"
     return MissingPackageError(f"{rule}; {cure}", rule=rule, cure=cure)
 
 

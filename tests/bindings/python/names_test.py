@@ -140,10 +140,15 @@ class ByteOrderMark(unittest.TestCase):
 
 
 class MissingPackages(unittest.TestCase):
-    def run_without(self, package: str, *words: str) -> subprocess.CompletedProcess[str]:
+    def run_without(
+        self, package: str, *words: str, why: str = ""
+    ) -> subprocess.CompletedProcess[str]:
+        """Where it is not installed, or fails to load for a reason (an expression)."""
         folder = tempfile.TemporaryDirectory()
         self.addCleanup(folder.cleanup)
-        (Path(folder.name) / f"{package}.py").write_text("raise ImportError\n")
+        (Path(folder.name) / f"{package}.py").write_text(
+            f"raise {why or f'ModuleNotFoundError(name={package!r})'}\n"
+        )
         paths = os.pathsep.join([folder.name, os.environ["PYTHONPATH"]])
         shutil.copy(demo.step("ink-disc-plan-b"), folder.name)
         return subprocess.run(
@@ -182,6 +187,17 @@ class MissingPackages(unittest.TestCase):
         )
         done = self.run_without("numpy", "/usr/bin/python3", "-c", code)
         self.assertEqual(done.stdout, "apt-get install python3-numpy\n", done.stderr)
+
+    def test_one_that_does_not_load_is_not_called_missing(self) -> None:
+        code = (
+            "import spotblue\ntry: spotblue.look('ink-disc-plan-b.step').radial_seats_array()\n"
+            "except spotblue.Error as error: print(error)"
+        )
+        for why in ("ImportError('advice\\n\\nlibblas.so.3: no such file\\n')", "ValueError()"):
+            done = self.run_without("numpy", "/usr/bin/python3", "-c", code, why=why)
+            self.assertIn("the Python package numpy does not load", done.stdout, done.stderr)
+            self.assertIn("libblas.so.3: no such file" if "lib" in why else "ValueError", done.stdout)
+            self.assertNotIn("not installed", done.stdout)
 
 
 if __name__ == "__main__":

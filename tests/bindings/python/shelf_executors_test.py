@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+import socket
 import sqlite3
 import subprocess
 import sys
@@ -165,6 +166,41 @@ class OneShelf(unittest.TestCase):
         killer.join()
         self.assertEqual(rows, self.rows)
         self.assertTrue(killed)
+
+
+class NoCluster(unittest.TestCase):
+    """Addresses that no scheduler answers at, as the verb meets them."""
+
+    def refused(self, address: str) -> str:
+        code = (
+            "import sys\n"
+            "from spotblue.shelf import command, executors\n"
+            "executors.CONNECT_SECONDS = 2\n"
+            "sys.exit(command.main(['library', *sys.argv[1:]]))\n"
+        )
+        with tempfile.TemporaryDirectory() as folder:
+            manifest = Path(folder) / "man.csv"
+            manifest.write_text("file\nbush.step\n")
+            (Path(folder) / "bush.step").write_text("nothing looks into it")
+            start = time.monotonic()
+            done = subprocess.run(
+                [sys.executable, "-c", code, f"={manifest}", f"--scheduler={address}"],
+                capture_output=True, text=True, check=False, timeout=100,
+            )  # fmt: skip
+        self.assertLess(time.monotonic() - start, 20.0)  # not the client's own 30 s on top
+        self.assertEqual((done.returncode, done.stdout), (2, ""))
+        self.assertRegex(done.stderr, r"\Aspotblue: [^\n]+; give the address it printed[^\n]+\n\Z")
+        return done.stderr
+
+    def test_what_is_no_address_is_one_line(self) -> None:
+        self.assertIn("--scheduler foo: no scheduler answers: missing port", self.refused("foo"))
+
+    def test_where_nothing_listens_is_one_line(self) -> None:
+        self.assertIn("Timed out", self.refused("tcp://127.0.0.1:9"))
+
+    def test_where_something_else_listens_is_one_line(self) -> None:
+        with socket.create_server(("127.0.0.1", 0)) as silent:
+            self.refused(f"tcp://127.0.0.1:{silent.getsockname()[1]}")
 
 
 class ADaskCluster(unittest.TestCase):

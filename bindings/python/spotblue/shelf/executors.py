@@ -37,12 +37,14 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
     """A cluster's executor and its number of threads; BadInputError when nothing answers there."""
     try:
         from distributed import Client
-    except ImportError:
-        raise missing_package("distributed", "--scheduler") from None
+    except Exception as error:  # noqa: BLE001: a torn package fails in many ways
+        raise missing_package("distributed", "--scheduler", error) from None
+    client = Client.__new__(Client)
+    connect: Any = client.__init__
     try:
-        connect: Any = Client
-        client = connect(address, timeout=CONNECT_SECONDS, set_as_default=False)
-    except (OSError, ValueError, TimeoutError) as error:
+        connect(address, timeout=CONNECT_SECONDS, set_as_default=False)
+    except Exception as error:  # noqa: BLE001: of the network, of the address, of other versions
+        client.status = "closed"  # or it would wait for the scheduler once more when it is deleted
         rule = str(error).split("\n")[0] or type(error).__name__
         raise spotblue.BadInputError(
             f"--scheduler {address}: no scheduler answers: {rule}; give the address it printed when "

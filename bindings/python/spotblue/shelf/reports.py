@@ -144,8 +144,8 @@ class ShelfReport:
         """One page that needs nothing else: outcome by word, sign and colour, with a filter."""
         try:
             import jinja2
-        except ImportError:
-            raise missing_package("jinja2", "the page") from None
+        except Exception as error:  # noqa: BLE001: a torn package fails in many ways
+            raise missing_package("jinja2", "the page", error) from None
         source = Path(__file__).with_name("overview.html").read_text(encoding="utf-8")
         page = jinja2.Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
         rows = sorted(self.rows, key=lambda row: WORST_FIRST.index(row.outcome))
