@@ -15,6 +15,7 @@ from pathlib import Path
 import shelf_making
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.shelf.claim import Examined
 from spotblue.shelf.store import Store
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
@@ -54,7 +55,9 @@ class Interrupting(unittest.TestCase):
         cls.addClassCleanup(folder.cleanup)
         cls.place = Path(folder.name)
         cls.made = shelf_making.make_shelf(PROGRAM, cls.place / "shelf", PARTS, faults=False)
-        Store(cls.place / "empty.db", kernel.version).close()
+        store = Store(cls.place / "some.db", kernel.version)
+        store.keep([(("a", "r"), Examined("a"))])
+        store.close()
 
     def setUp(self) -> None:
         folder = tempfile.TemporaryDirectory()
@@ -92,7 +95,7 @@ class Interrupting(unittest.TestCase):
     def test_which_at_any_moment_of_its_start(self) -> None:
         for number in range(12):
             run = self.start(
-                "which", f"={self.place / 'empty.db'}", "--hole=38", "--hole-fit=H7/s6"
+                "which", f"={self.place / 'some.db'}", "--hole=38", "--hole-fit=H7/s6"
             )
             time.sleep(0.04 * number)
             with self.subTest(number=number):

@@ -136,6 +136,53 @@ class Asking(unittest.TestCase):
             spotblue.which(gone, hole="38", hole_fit="H7/g6")
         self.assertFalse(os.path.exists(gone))
 
+    def test_a_file_that_is_no_shelf_is_refused_and_left_as_it_is(self) -> None:
+        other = self.database.with_name("other.db")
+        for content in (b"", b"file,feature\n"):
+            other.write_bytes(content)
+            with self.assertRaises(spotblue.FileAccessError) as caught:
+                spotblue.which(other, hole="38", hole_fit="H7/g6")
+            self.assertIn("name another that spotblue library has filled", caught.exception.cure)
+            self.assertEqual(other.read_bytes(), content)
+
+    def test_a_folder_is_no_database(self) -> None:
+        with self.assertRaisesRegex(spotblue.FileAccessError, "no regular file"):
+            spotblue.which(self.database.parent, hole="38", hole_fit="H7/g6")
+
+    def test_a_shelf_that_this_version_has_not_looked_at_is_refused(self) -> None:
+        for version, told in (("0.0", "is filled by another version"), ("", "has no results yet")):
+            path = self.database.with_name(f"old{version}.db")
+            store = Store(path, version)
+            if version:
+                store.keep([(("a", "r"), Examined("a"))])
+            store.close()
+            with self.assertRaisesRegex(spotblue.FileAccessError, f"{told}; run spotblue library"):
+                spotblue.which(path, hole="38", hole_fit="H7/g6")
+
+    def test_a_class_of_the_other_side_is_refused_with_its_cure(self) -> None:
+        for asked, told in (
+            ({"hole": "38 h7", "hole_fit": "H7/s6"}, "hole: h7 is a shaft's class.*like H7"),
+            ({"hole": "38 js7", "hole_fit": "H7/s6"}, "hole: js7 is a shaft's class.*like JS7"),
+            ({"shaft": "29 H7", "shaft_fit": "H7/s6"}, "shaft: H7 is a hole's class.*like h7"),
+        ):
+            with self.assertRaisesRegex(spotblue.BadInputError, told):
+                spotblue.which(self.database, **asked)  # type: ignore[arg-type]
+
+    def test_a_class_of_either_side_is_taken(self) -> None:
+        # Source: ANSI B4.1 RC4 has a hole and a shaft; ISO 286-2 h7 at 29, +0/-21 um.
+        for size in ("38 RC4", "38 H7"):
+            self.files(hole=size, hole_fit="H7/s6")
+        self.assertAlmostEqual(read_size("29 h7", "mm", hole=False)[0], 28.979)
+        self.files(shaft="29 FN2", shaft_fit="H7/s6")
+
+    def test_what_is_wrong_in_a_size_or_a_fit_names_which(self) -> None:
+        for asked, told in (
+            ({"hole": "abc", "hole_fit": "H7/s6"}, '^hole: "abc" is not a length'),
+            ({"shaft": "38", "shaft_fit": "H7/q"}, "^shaft fit: "),
+        ):
+            with self.assertRaisesRegex(spotblue.BadInputError, told):
+                spotblue.which(self.database, **asked)  # type: ignore[arg-type]
+
 
 if __name__ == "__main__":
     unittest.main()

@@ -39,10 +39,10 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
         from distributed import Client
     except Exception as error:  # noqa: BLE001: a torn package fails in many ways
         raise missing_package("distributed", "--scheduler", error) from None
-    client = Client.__new__(Client)
-    connect: Any = client.__init__
+    made: Any = Client  # it has no types
+    client = made.__new__(made)
     try:
-        connect(address, timeout=CONNECT_SECONDS, set_as_default=False)
+        made.__init__(client, address, timeout=CONNECT_SECONDS, set_as_default=False)
     except Exception as error:  # noqa: BLE001: of the network, of the address, of other versions
         client.status = "closed"  # or it would wait for the scheduler once more when it is deleted
         rule = str(error).split("\n")[0] or type(error).__name__

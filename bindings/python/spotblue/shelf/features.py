@@ -13,6 +13,8 @@ from spotblue.errors import BadInputError
 
 WORDS = ("taper bore", "taper", "bore", "outside", "face", "slot", "width", "length")
 HOLES = ("bore", "taper bore", "slot")
+SHAFTS = ("outside", "taper", "width")  # of a face or a length either may be said
+B4_1 = ("RC", "LC", "LT", "LN", "FN")  # fits of both sides
 INCH_MM = 25.4
 Triple = tuple[float, float, float]
 
@@ -81,6 +83,20 @@ def parse_name(text: str, unit: str) -> Named | None:
         float(match["at"]) if match["at"] else None,
         int(match["ordinal"]) if match["ordinal"] else None,
     )
+
+
+def refuse_other_side(tolerance_class: str, *, hole: bool, what: str) -> None:
+    """BadInputError for a shaft's class of ISO 286 on a hole, or a hole's on a shaft."""
+    letters = tolerance_class.strip().rstrip("0123456789")
+    if letters.upper() in B4_1 or letters == (letters.upper() if hole else letters.lower()):
+        return
+    side, other = ("hole", "shaft") if hole else ("shaft", "hole")
+    own = tolerance_class.upper() if hole else tolerance_class.lower()
+    rule = f"{tolerance_class} is a {other}'s class, and {what} is a {side}"
+    cure = f"write a {side}'s, like {own}, or name the {other}"
+    if what == f"a {side}":
+        rule = f"{tolerance_class} is a {other}'s class and says nothing of a {side}"
+    raise BadInputError(f"{rule}; {cure}", rule=rule, cure=cure)
 
 
 def triple(values: Sequence[float]) -> Triple:

@@ -8,15 +8,16 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.shelf.claim import Claim
-from spotblue.shelf.features import HOLES, WORDS, parse_name
+from spotblue.shelf.features import HOLES, SHAFTS, WORDS, parse_name, refuse_other_side
+from spotblue.shelf.outputs import SQLITE
 from spotblue.shelf.toml_manifest import toml_entries
 
 COLUMNS = (
@@ -40,10 +41,11 @@ _NUMBER = r"[+-]?\s*(?:\d+\.?\d*|\.\d+)"
 
 @dataclass(frozen=True)
 class Entry:
-    """One claim as written: cells by column, and where it stands."""
+    """One claim as written: cells by column, and where it and what stands apart from it are."""
 
     line: int
     cells: dict[str, Any]
+    lines: dict[str, int] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -77,47 +79,92 @@ def check_columns(path: Path, line: int, names: Iterable[str], also: tuple[str, 
         seen.add(name)
 
 
+def refuse_model(path: Path) -> None:
+    """A model in place of the manifest is told as what it is."""
+    try:
+        model = path.is_file() and spotblue.is_model_file(path)
+    except (OSError, spotblue.Error):
+        return  # reading it tells
+    if model:
+        rule, cure = "is a model, no manifest", f"spotblue look {path}, or name its folder"
+        raise spotblue.BadInputError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
+
+
 def read_text(path: Path) -> str:
     """The manifest's text; errors name it."""
     try:
-        return path.read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        rule = f"byte {error.start} is no UTF-8"
-        raise mistake(path, 1, "", rule, "save it as UTF-8") from None
+        data = path.read_bytes()
     except OSError as error:
         rule = error.strerror or str(error)
         raise spotblue.FileAccessError(
             f"{path}: {rule.lower()}; name a manifest that can be read", str(path), "", rule
         ) from None
+    if data.startswith(SQLITE):
+        rule, cure = "is a database, no manifest", "name the manifest it was filled by"
+        raise spotblue.BadInputError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
+    try:
+        return data.decode("utf-8").removeprefix("\ufeff")
+    except UnicodeDecodeError as error:
+        before = (data[: error.start] + b".").splitlines()
+        rule = f"byte {len(before[-1])} of the line is no UTF-8"
+        raise mistake(path, len(before), "", rule, "save it as UTF-8") from None
+
+
+def quote_line(lines: list[str], first: int, delimiter: str) -> int:
+    """Line of the quote that goes wrong in the record that begins on line `first`."""
+    opened, inside, before = first, False, delimiter
+    for number, line in enumerate(lines[first - 1 :], first):
+        for letter in line:
+            if letter == '"' and (inside or before in '"\r\n' + delimiter):
+                if not inside and before != '"':
+                    opened = number
+                inside = not inside
+            elif before == '"' and not inside and letter not in "\r\n" + delimiter:
+                return opened
+            before = letter
+    return opened
+
+
+def csv_rows(path: Path, text: str, delimiter: str) -> Iterator[tuple[int, list[str]]]:
+    """Records, each with the line on which it begins; BadInputError for a quote that goes wrong."""
+    lines = list(io.StringIO(text, newline=""))
+    reader = csv.reader(lines, delimiter=delimiter, strict=True)
+    while True:
+        first = reader.line_num + 1
+        try:
+            yield first, [cell.strip() for cell in next(reader)]
+        except StopIteration:
+            return
+        except csv.Error as error:
+            rule, cure = str(error), "take the letter out"
+            if '"' in "".join(lines[first - 1 : reader.line_num]):
+                first = quote_line(lines, first, delimiter)
+                rule = "the quote that opens here is not closed at the end of its cell"
+                cure = 'close it; a quote in a cell is written ""'
+            raise mistake(path, first, "", rule, cure) from None
 
 
 def csv_entries(path: Path, text: str) -> list[Entry]:
     """Rows of a CSV manifest; a semicolon may stand for the comma."""
-    first = text.split("\n", 1)[0]
-    reader = csv.reader(
-        io.StringIO(text, newline=""),
-        delimiter=";" if first.count(";") > first.count(",") else ",",
-    )
+    head = text.split("\n", 1)[0]
     entries: list[Entry] = []
     header: list[str] = []
-    try:
-        for cells in reader:
-            cells = [cell.strip() for cell in cells]
-            if not any(cells) or cells[0].startswith("#"):
-                continue
-            if not header:
-                header = [cell.lower() for cell in cells]
-                check_columns(path, reader.line_num, header)
-                continue
-            if len(cells) > len(header):
-                rule = f"{len(cells)} cells under {len(header)} columns"
-                raise mistake(
-                    path, reader.line_num, "", rule, 'put "..." round a cell with a comma'
-                )
-            filled = {column: cell for column, cell in zip(header, cells) if cell}
-            entries.append(Entry(reader.line_num, filled))
-    except csv.Error as error:
-        raise mistake(path, reader.line_num, "", str(error), "look at the quotes") from None
+    for line, cells in csv_rows(path, text, ";" if head.count(";") > head.count(",") else ","):
+        if not any(cells) or cells[0].startswith("#"):
+            continue
+        if not header:
+            header = [cell.lower() for cell in cells]
+            check_columns(path, line, header)
+            continue
+        if len(cells) > len(header):
+            rule = f"{len(cells)} cells under {len(header)} columns"
+            raise mistake(path, line, "", rule, 'put "..." round a cell with a comma')
+        filled = {column: cell for column, cell in zip(header, cells) if cell}
+        for column, cell in filled.items():
+            if column != "notes" and len(cell.splitlines()) > 1:
+                rule = "the cell goes on over the end of its line"
+                raise mistake(path, line, column, rule, "close its quote where the cell ends")
+        entries.append(Entry(line, filled))
     if not header:
         raise mistake(
             path, 1, "", "the manifest is empty", "begin with a line of columns: file,..."
@@ -175,7 +222,7 @@ class ClaimReader:
         return "" if value is None else str(value).strip()
 
     def _mistake(self, entry: Entry, column: str, rule: str, cure: str) -> spotblue.BadInputError:
-        return mistake(self.path, entry.line, column, rule, cure)
+        return mistake(self.path, entry.lines.get(column, entry.line), column, rule, cure)
 
     def _length(self, entry: Entry, column: str) -> float | None:
         text = self._text(entry.cells.get(column))
@@ -279,9 +326,13 @@ class ClaimReader:
                 kernel.fit_clearance(claim.size_mm or 10.0, text)
                 return
             named = parse_name(claim.feature, self.unit)
-            hole = named is not None and named.word in HOLES
+            assert named is not None  # it has been checked
             assert claim.size_mm is not None  # there is no mate
-            kernel.size_limits(claim.size_mm, text, hole=hole)
+            kernel.size_limits(claim.size_mm, text, hole=named.word in HOLES)
+            if named.word in HOLES + SHAFTS:
+                article = "an" if named.word == "outside" else "a"
+                what = f"{article} {named.word}"
+                refuse_other_side(text, hole=named.word in HOLES, what=what)
         except spotblue.Error as error:
             if (
                 claim.mate
@@ -297,10 +348,11 @@ def read_manifest(path: Path, unit: str = "mm") -> Manifest:
 
     Raises FileAccessError when it cannot be read, BadInputError for what is wrong in it.
     """
+    refuse_model(path)
     text = read_text(path)
     if path.suffix.lower() == ".toml":
         unit, raw = toml_entries(path, text, unit)
-        entries = [Entry(line, cells) for line, cells in raw]
+        entries = [Entry(*claim) for claim in raw]
     else:
         entries = csv_entries(path, text)
     if not entries:

@@ -19,7 +19,7 @@ from spotblue.base import shown_name
 STANDARD_OUTPUT = "-"
 _NO_ROOM = (errno.ENOSPC, errno.EDQUOT, errno.EFBIG)
 _NULL = os.makedev(1, 3)
-_SQLITE = b"SQLite format 3\0"
+SQLITE = b"SQLite format 3\0"  # how every database of it begins
 reader_has_gone = False  # of standard output
 _drafts: set[str] = set()
 
@@ -84,8 +84,8 @@ def refuse_precious(option: str, target: str) -> None:
         if target == STANDARD_OUTPUT or not stat.S_ISREG(os.stat(target).st_mode):
             return
         with open(target, "rb") as opened:
-            head = opened.read(len(_SQLITE))
-        what = "a database" if head == _SQLITE else ""
+            head = opened.read(len(SQLITE))
+        what = "a database" if head == SQLITE else ""
         if not what and head and spotblue.is_model_file(target):
             what = "a model"
     except (OSError, spotblue.Error):

@@ -81,10 +81,14 @@ def _alive(owner: str) -> bool:
 
 
 class Store:
-    """An open database; every failure is one Error that names it and the cure."""
+    """An open database; every failure is one Error that names it and the cure.
 
-    def __init__(self, path: Path, version: str) -> None:
+    `filled`: for one that is only asked, so an empty file is none and nothing is made of it.
+    """
+
+    def __init__(self, path: Path, version: str, *, filled: bool = False) -> None:
         self.path = path
+        self.filled = filled
         self.version = version
         self.owner = _me()
         self.leased: set[Key] = set()
@@ -106,15 +110,18 @@ class Store:
 
     def _error(self, rule: str) -> spotblue.FileAccessError:
         lowered = rule.lower()
+        another = "another with --database"
+        if self.filled:
+            another = "another that spotblue library has filled"
         cures = {
             "is full": "make room; what was written before is kept, and the next run goes on there",
             "i/o error": "make room or mend the disk; what was written before is kept",
-            "readonly": "make it writable, or name another with --database",
-            "read-only": "make it writable, or name another with --database",
-            "unable to open": "make its folder and make it writable, or name another with --database",
-            "not a database": "name another file with --database; this one is left as it is",
-            "malformed": "move it away and run again",
-            "no shelf": "name another file with --database; this one is left as it is",
+            "readonly": f"make it writable, or name {another}",
+            "read-only": f"make it writable, or name {another}",
+            "unable to open": f"make its folder and make it writable, or name {another}",
+            "not a database": f"name {another}; this one is left as it is",
+            "malformed": "move it away and run spotblue library again",
+            "no shelf": f"name {another}; this one is left as it is",
             "locked": "another program holds it: wait until it is done",
         }
         cure = next((cure for key, cure in cures.items() if key in lowered), "look at the disk")
@@ -132,6 +139,9 @@ class Store:
             if base.execute("PRAGMA journal_mode").fetchone()[0] == "wal" and self._complete(base):
                 base.execute("PRAGMA synchronous=NORMAL")
                 return base
+        elif self.filled:
+            base.close()
+            raise sqlite3.DatabaseError("it is empty, and no shelf of this spotblue")
         base.execute("PRAGMA journal_mode=WAL")
         base.execute("PRAGMA synchronous=NORMAL")
         base.execute("BEGIN IMMEDIATE")
@@ -192,6 +202,19 @@ class Store:
             ).fetchall()
         )
         return set(rows)
+
+    def refuse_unfilled(self) -> None:
+        """FileAccessError when this version has looked at nothing: no answer could be had of it."""
+        found = self._guarded(
+            lambda: self.base.execute(
+                "SELECT DISTINCT version=? FROM result", (self.version,)
+            ).fetchall()
+        )
+        if (1,) not in found:
+            rule = "is filled by another version" if found else "has no results yet"
+            cure = "run spotblue library MANIFEST first"
+            text = f"{self.path}: {rule}; {cure}"
+            raise spotblue.FileAccessError(text, str(self.path), "", rule, cure)
 
     def results(self) -> dict[Key, list[Row]]:
         """Every result of this version and the passing ones of this run, by content and rules."""

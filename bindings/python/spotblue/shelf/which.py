@@ -14,7 +14,7 @@ import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import path_of_shown, shown_name
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, WORST_FIRST, worst
-from spotblue.shelf.features import Feature, axis_offset, triple
+from spotblue.shelf.features import Feature, axis_offset, refuse_other_side, triple
 from spotblue.shelf.store import Store
 
 _LIMITS = re.compile(r"^\s*(\S.*?)\s+to\s+(\S.*?)\s*$")
@@ -80,6 +80,7 @@ def read_size(text: str, unit: str, *, hole: bool) -> tuple[float, float, float]
     if classed and classed[2].lower() not in ("mm", "in", "inch"):
         nominal: float = kernel.length_mm(classed[1], unit)
         lower, upper = kernel.size_limits(nominal, classed[2], hole=hole)
+        refuse_other_side(classed[2], hole=hole, what="a hole" if hole else "a shaft")
         return lower, upper, nominal
     value: float = kernel.length_mm(text, unit)
     return value, value, value
@@ -141,8 +142,14 @@ def _mate(size: str, fit: str | None, unit: str, name: str, *, hole: bool) -> Ma
         raise spotblue.BadInputError(
             f'{name}: no fit is given; say which, like "H7/g6", "RC4" or "0.02 to 0.05"'
         )
-    lower, upper, nominal = read_size(size, unit, hole=hole)
-    return Mate(lower, upper, *read_fit(fit, unit, nominal))
+    asked = name
+    try:
+        lower, upper, nominal = read_size(size, unit, hole=hole)
+        asked = f"{name} fit"
+        return Mate(lower, upper, *read_fit(fit, unit, nominal))
+    except spotblue.BadInputError as error:
+        text = f"{asked}: {error}"
+        raise type(error)(text, "", asked, error.rule, error.cure) from None
 
 
 def _seats(
@@ -200,13 +207,14 @@ def which(
         raise spotblue.BadInputError("which: the cut and the uncertainty are not negative")
     path = Path(database)
     if not path.is_file():
-        raise spotblue.FileAccessError(
-            f"{path}: no such database; fill one first: spotblue library MANIFEST", str(path)
-        )
+        what = "no regular file, so no database" if path.exists() else "no such database"
+        rule, cure = what, "fill one first: spotblue library MANIFEST"
+        raise spotblue.FileAccessError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
     inside = _mate(hole, hole_fit, unit, "hole", hole=True) if hole is not None else None
     around = _mate(shaft, shaft_fit, unit, "shaft", hole=False) if shaft is not None else None
-    store = Store(path, kernel.version)
+    store = Store(path, kernel.version, filled=True)
     try:
+        store.refuse_unfilled()
         outer = _seats(store, "outside", inside, cut_mm, uncertainty_mm) if inside else {}
         inner = _seats(store, "bore", around, cut_mm, uncertainty_mm) if around else {}
     finally:
