@@ -168,6 +168,51 @@ class Running(unittest.TestCase):
         # 30.1 + 0.04 - 30.01
         self.assertIn("Bush: bore 30.01: cut 0.1300 to bore 30.1400, clearance 0.0400", done.stdout)
 
+    def test_nothing_is_said_of_a_cut_that_was_not_asked_for(self) -> None:
+        self.run_program("library", self.manifest(GOOD), code=0)
+        words = ("which", str(self.folder / "shelf.shelf.db"), "--shaft", "99", "--shaft-fit", "H7/g6")
+        self.assertEqual(self.run_program(*words, code=1).stdout, "nothing on the shelf fits\n")
+        done = self.run_program(*words, "--cut", "0.1", code=1)
+        self.assertEqual(done.stdout, "nothing on the shelf fits, nor would after that cut\n")
+
+    def test_text_is_in_inches_where_they_are_asked_for_and_json_in_mm(self) -> None:
+        manifest = self.manifest("bush.step,bore 30 mm,30 mm,H7,,30 mm stock\n")
+        words = ("library", manifest, "--unit", "in", "--every")
+        text = self.run_program(*words, code=0).stdout
+        # ISO 286-2: 30 H7 is +0.021/0; 30.00 / 25.4 = 1.18110, 30.021 / 25.4 = 1.18193.
+        self.assertIn("wanted  1.1811 in H7: 1.1811 to 1.18193 in", text)
+        self.assertIn("of      Bush: bore 1.1815", text)  # 30.01 / 25.4 = 1.18150
+        self.assertIn("found   1.1815 in", text)
+        self.assertIn("margin  0.00039 in", text)  # 0.010 mm
+        self.assertIn("notes   30 mm stock", text)
+        rows = json.loads(self.run_program(*words, "--json", "-", code=0).stdout)["rows"]
+        self.assertEqual(rows[0]["wanted"], "30 H7: 30 to 30.021 mm")
+        words = ("which", str(self.folder / "shelf.shelf.db"), "--unit", "in", "--cut", "0.5")
+        text = self.run_program(
+            *words, "--shaft", "30.1 mm", "--shaft-fit", "0.02 mm to 0.06 mm", code=0
+        ).stdout
+        # As in mm below: cut 0.13 to 30.14, clearance 0.04, margin 0.02.
+        self.assertIn("bore 1.1815: cut 0.00512 to bore 1.18661, clearance 0.00157 to", text)
+        self.assertIn("margin 0.00079 in", text)
+
+    def test_a_draft_in_inches_says_so(self) -> None:
+        self.run_program("library", str(self.folder), "--unit", "in", code=0)
+        draft = self.folder / "manifest.csv"
+        self.assertIn("bush.step,bore 30.01,1.1815 in,", draft.read_text())
+        for unit in ("mm", "in"):
+            done = self.run_program("library", str(draft), "--unit", unit, code=3)
+            self.assertNotIn("nonconforming  ", done.stdout)
+
+    def test_a_limit_that_makes_no_sense_is_one_line(self) -> None:
+        for option, value, told in (
+            ("--seconds", "0", "seconds: 0 is not more than 0"),
+            ("--seconds", "1e9", "seconds: 1e+09 is more than 1e+06"),
+            ("--memory", "0", "memory: 0 is not more than 0"),
+            ("--uncertainty", "1e7", "uncertainty: 1e+07 mm makes no sense"),
+        ):
+            done = self.run_program("library", self.manifest(GOOD), option, value, code=2)
+            self.assertIn(told, done.stderr)
+
     def test_without_the_python_package_it_says_so(self) -> None:
         alone = self.folder / "spotblue"
         shutil.copy(PROGRAM, alone)

@@ -10,13 +10,14 @@ from pathlib import Path
 
 import spotblue
 from spotblue._kernel import shelf as kernel
-from spotblue.base import shown_text
+from spotblue.base import parse_unit, shown_text, unit_name
 from spotblue.errors import MissingPackageError
 from spotblue.shelf import interrupt, outputs
 from spotblue.shelf.claim import Limits
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.runner import Settings, judge_shelf, open_shelf
 from spotblue.shelf.which import Candidate, Seat, shortened, which
+from spotblue.shelf.words import length_text, names_in_unit
 
 BAD_INPUT = 2
 REPORTS = ("--csv", "--json", "--junit", "--html")
@@ -92,20 +93,23 @@ def run_library(given: Given) -> int:
         progress=True if given.has("--progress") else None,
     )
     if not _write_reports(given, report):
-        text = report.to_text(every=given.has("--every"))
+        text = report.to_text(every=given.has("--every"), unit=given.text("--unit"))
         outputs.say(kernel.fitted_text(text, outputs.terminal_width(1)))
     return report.exit_code()
 
 
-def _seat_line(name: str, seat: Seat, uncut: str) -> str:
+def _seat_line(name: str, seat: Seat, uncut: str, unit: str) -> str:
+    def shown(length_mm: float) -> str:
+        return length_text(length_mm, unit)
+
     cut = (
-        f"cut {seat.cut_mm:.4f} to {uncut} {abs(_cut_size(seat, name)):.4f}"
+        f"cut {shown(seat.cut_mm)} to {uncut} {shown(abs(_cut_size(seat, name)))}"
         if seat.cut_mm
         else "no cut"
     )
     return (
-        f"  {name:<9}{seat.feature}: {cut}, clearance {seat.least_clearance_mm:.4f} to "
-        f"{seat.greatest_clearance_mm:.4f}, margin {seat.margin_mm:.4f} mm"
+        f"  {name:<9}{names_in_unit(seat.feature, unit)}: {cut}, clearance {shown(seat.least_clearance_mm)} to "
+        f"{shown(seat.greatest_clearance_mm)}, margin {shown(seat.margin_mm)} {unit_name(unit)}"
     )
 
 
@@ -113,17 +117,17 @@ def _cut_size(seat: Seat, name: str) -> float:
     return seat.size_mm - seat.cut_mm if name == "in hole" else seat.size_mm + seat.cut_mm
 
 
-def which_text(candidates: list[Candidate]) -> str:
-    """For a terminal, best first."""
+def which_text(candidates: list[Candidate], unit: str, *, cut_mm: float) -> str:
+    """For a terminal, best first; lengths in `unit`."""
     if not candidates:
-        return "nothing on the shelf fits, nor would after that cut\n"
+        return f"nothing on the shelf fits{', nor would after that cut' if cut_mm else ''}\n"
     lines = []
     for rank, item in enumerate(candidates, 1):
         lines.append(f"{rank}. {item.file}, {item.part}: {item.outcome}")
         if item.in_hole:
-            lines.append(_seat_line("in hole", item.in_hole, "outside"))
+            lines.append(_seat_line("in hole", item.in_hole, "outside", unit))
         if item.on_shaft:
-            lines.append(_seat_line("on shaft", item.on_shaft, "bore"))
+            lines.append(_seat_line("on shaft", item.on_shaft, "bore", unit))
     if any(item.cut_mm() for item in candidates):
         lines.append(
             "Before a cut: hold the part true by its other seat, and see that the wall will do."
@@ -134,15 +138,17 @@ def which_text(candidates: list[Candidate]) -> str:
 def run_which(given: Given) -> int:
     """The verb; gives the exit code."""
     database = given.operand()
+    unit = parse_unit(given.text("--unit") or "mm")
+    cut_mm = given.number("--cut", 0.0)
     found = which(
         database,
         hole=given.text("--hole"),
         hole_fit=given.text("--hole-fit"),
         shaft=given.text("--shaft"),
         shaft_fit=given.text("--shaft-fit"),
-        cut_mm=given.number("--cut", 0.0),
+        cut_mm=cut_mm,
         uncertainty_mm=given.number("--uncertainty", 0.0),
-        unit=given.text("--unit") or "mm",
+        unit=unit,
     )
     found = shortened(found, Path(database).absolute().parent)
     if given.has("--json"):
@@ -151,7 +157,7 @@ def run_which(given: Given) -> int:
             + "\n"
         )
     else:
-        outputs.say(kernel.fitted_text(which_text(found), outputs.terminal_width(1)))
+        outputs.say(kernel.fitted_text(which_text(found, unit, cut_mm=cut_mm), outputs.terminal_width(1)))
     outcomes = {item.outcome for item in found}
     return 0 if "conforming" in outcomes else 3 if outcomes else 1
 

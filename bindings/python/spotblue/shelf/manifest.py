@@ -15,6 +15,7 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import parse_unit
 from spotblue.shelf.claim import Claim
 from spotblue.shelf.features import HOLES, SHAFTS, WORDS, parse_name, refuse_other_side
 from spotblue.shelf.outputs import SQLITE
@@ -54,6 +55,7 @@ class Manifest:
 
     path: Path
     claims: tuple[Claim, ...]
+    unit: str = "mm"  # of its bare numbers
 
 
 def mistake(path: Path, line: int, column: str, rule: str, cure: str) -> spotblue.BadInputError:
@@ -358,4 +360,4 @@ def read_manifest(path: Path, unit: str = "mm") -> Manifest:
     if not entries:
         raise mistake(path, 1, "", "the manifest claims nothing", "give each file a row")
     reader = ClaimReader(path, unit)
-    return Manifest(path, tuple(reader.claim(entry) for entry in entries))
+    return Manifest(path, tuple(reader.claim(entry) for entry in entries), parse_unit(unit))

@@ -13,10 +13,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from spotblue._kernel import shelf as kernel
-from spotblue.base import shown_name, shown_text
+from spotblue.base import parse_unit, shown_name, shown_text, unit_name
 from spotblue.errors import missing_package
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, UNDECIDED, WORST_FIRST, Row
 from spotblue.shelf.progress import time_text
+from spotblue.shelf.words import in_unit, length_text, names_in_unit
 
 SIGNS = {CONFORMING: "=", NONCONFORMING: "!", UNDECIDED: "?"}
 EXIT_CODES = {CONFORMING: 0, NONCONFORMING: 1, UNDECIDED: 3}
@@ -42,6 +43,7 @@ class ShelfReport:
     seconds: float
     database: Path
     drafted: Path | None = None
+    unit: str = "mm"  # of to_text(); all else is mm
 
     def counts(self) -> dict[str, int]:
         """Rows by outcome, worst first."""
@@ -65,11 +67,15 @@ class ShelfReport:
         )
         return f"<table><tr>{head}</tr>{body}</table>"
 
-    def to_text(self, *, every: bool = False) -> str:
-        """For a terminal: what does not conform, worst first (or every row), and a tally."""
+    def to_text(self, *, every: bool = False, unit: str | None = None) -> str:
+        """For a terminal: what does not conform, worst first (or every row), and a tally.
+
+        Lengths in `unit`, "mm" or "inch"; in that of the manifest when not given.
+        """
+        shown_in = parse_unit(unit or self.unit)
         shown = [row for row in self.rows if every or row.outcome != CONFORMING]
         shown.sort(key=lambda row: WORST_FIRST.index(row.outcome))
-        lines = [line for row in shown for line in _text_lines(row)]
+        lines = [line for row in shown for line in _text_lines(row, shown_in)]
         if shown:
             lines.append("")
         counts = ", ".join(f"{count} {outcome}" for outcome, count in self.counts().items())
@@ -162,12 +168,21 @@ def _cells(row: Row) -> list[str]:
     ]  # fmt: skip
 
 
-def _text_lines(row: Row) -> list[str]:
+def _text_lines(row: Row, unit: str) -> list[str]:
     lines = [f"{row.outcome:<13}  {shown_text(row.file)}, line {row.line}: {row.kind}"]
-    margin = "" if row.margin_mm is None else f"{row.margin_mm:.4f} mm"
+    margin = ""
+    if row.margin_mm is not None:
+        margin = f"{length_text(row.margin_mm, unit)} {unit_name(unit)}"
+    wanted, found, basis, advice = (
+        in_unit(text, unit) for text in (row.wanted, row.found, row.basis, row.advice)
+    )
+    found = names_in_unit(found, unit)
+    # Of what was not found the name is as the manifest has it.
+    named = row.kind in ("size", "length", "presence", "coaxial") or (row.kind == "fit" and basis)
+    feature = names_in_unit(row.feature, unit) if named else row.feature
     said = (
-        ("of", row.feature), ("wanted", row.wanted), ("found", row.found), ("margin", margin),
-        ("basis", row.basis), ("advice", row.advice), ("notes", row.notes),
+        ("of", feature), ("wanted", wanted), ("found", found), ("margin", margin),
+        ("basis", basis), ("advice", advice), ("notes", row.notes),
     )  # fmt: skip
     for name, text in said:
         if text:

@@ -222,7 +222,8 @@ def library(
         workers: processes that read files; as many as cores when not given.
         executor: any concurrent.futures executor to hand files to, in place of own processes.
         scheduler: address of a Dask scheduler, in place of an executor.
-        unit: "mm" or "inch": of bare numbers in a manifest that does not say its own.
+        unit: "mm" or "inch": of bare numbers in a manifest that does not say its own, and of the
+            report's text.
         uncertainty_mm: expanded uncertainty (k = 2) of the sizes in the files.
         seconds, memory_mb: what one file may take, wall time and address space.
         progress: show progress on standard error; None: on a terminal.
@@ -268,7 +269,7 @@ def open_shelf(manifest: Path | str, *, database: Path | str | None, unit: str) 
         from spotblue.shelf.survey import survey_manifest
 
         refuse_draft(path)
-        wanted = survey_manifest(path)
+        wanted = survey_manifest(path, unit)
     else:
         wanted = read_manifest(path, unit)
     shelf = Shelf(
@@ -291,13 +292,13 @@ def judge_shelf(
     """Judges every file; arguments and errors as of library()."""
     workers = usual_workers() if workers is None else workers
     limits = settings.limits
-    for name, value in (
-        ("workers", workers), ("seconds", limits.seconds), ("memory", limits.memory_mb),
+    for name, value, most in (
+        ("workers", workers, 10_000), ("seconds", limits.seconds, 1e6),
+        ("memory", limits.memory_mb, 1e9),
     ):  # fmt: skip
-        if value <= 0:
-            raise spotblue.BadInputError(
-                f"{name}: {value:g} is not more than 0; leave it out for the usual"
-            )
+        if not 0 < value <= most:
+            wrong = "not more than 0" if value <= 0 else f"more than {most:g}"
+            raise spotblue.BadInputError(f"{name}: {value:g} is {wrong}; leave it out for the usual")
     if not 0.0 <= settings.uncertainty_mm < 1e6:
         raise spotblue.BadInputError(
             f"uncertainty: {settings.uncertainty_mm:g} mm makes no sense; give what the sizes were "
@@ -316,7 +317,7 @@ def judge_shelf(
         if shelf.path.is_dir():
             from spotblue.shelf.survey import draft
 
-            drafted = draft(shelf.path, shelf.files, store, rows)
+            drafted = draft(shelf.path, shelf.files, store, rows, shelf.manifest.unit)
     finally:
         shown.end()
         store.close()
@@ -328,4 +329,5 @@ def judge_shelf(
         time.monotonic() - start,
         store.path,
         drafted,
+        shelf.manifest.unit,
     )

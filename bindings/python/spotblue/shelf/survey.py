@@ -9,10 +9,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import spotblue
-from spotblue.base import shown_name
+from spotblue.base import parse_unit, shown_name
 from spotblue.shelf.claim import Claim, Row
 from spotblue.shelf.manifest import Manifest
 from spotblue.shelf.outputs import write_new
+from spotblue.shelf.words import in_unit, number_text
 
 if TYPE_CHECKING:
     from spotblue.shelf.runner import ShelfFile
@@ -33,7 +34,7 @@ def refuse_overwriting(folder: Path) -> None:
         )
 
 
-def survey_manifest(folder: Path) -> Manifest:
+def survey_manifest(folder: Path, unit: str) -> Manifest:
     """One claim a model of the folder and those below it: that it can be read."""
     files = sorted(
         shown_name(Path(place, name).relative_to(folder))
@@ -47,10 +48,12 @@ def survey_manifest(folder: Path) -> Manifest:
             str(folder),
         )
     claims = tuple(Claim(line, file) for line, file in enumerate(files, 1))
-    return Manifest(folder / DRAFT_NAME, claims)
+    return Manifest(folder / DRAFT_NAME, claims, parse_unit(unit))
 
 
-def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -> Path:
+def draft(
+    folder: Path, files: list[ShelfFile], store: Store, rows: list[Row], unit: str
+) -> Path:
     """Writes a manifest with each feature of size, its class left open; never over another."""
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\n")
@@ -66,9 +69,9 @@ def draft(folder: Path, files: list[ShelfFile], store: Store, rows: list[Row]) -
         one_part = len({part for _, part, _, _ in found}) == 1
         for name, part, _, size_mm in found:
             short = name[len(part) + 2 :] if one_part else name
-            writer.writerow(
-                [cell, short, f"{size_mm:.4f}".rstrip("0").rstrip("."), "", "", ""]
-            )
+            # A manifest's bare numbers are mm unless the next run is told otherwise: inches say so.
+            size = in_unit(f"{number_text(size_mm)} mm", unit).removesuffix(" mm")
+            writer.writerow([cell, short, size, "", "", ""])
         if not found:
             writer.writerow([cell, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME

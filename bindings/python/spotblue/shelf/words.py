@@ -2,7 +2,23 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
+
+from spotblue.base import LengthUnit, format_length
+
+_NUMBER = r"[-+]?\d+(?:\.\d+)?"
+# "0.02 mm", "44 to 44.025 mm", "12 mm3", and the nominal before a class: "44 H7".
+_QUANTITY = re.compile(
+    rf"(?<![\w.])(?:(?P<lower>{_NUMBER}) to )?(?P<value>{_NUMBER}) mm(?P<power>[23]?)(?!\w)"
+    rf"|^(?P<nominal>{_NUMBER}) (?=[A-Za-z]{{1,2}}\d+\b)"
+)
+# "bore 44", "face 127x76.2 @ 12", as the kernel names features in mm; not a person's "bore 1.5 in".
+_NAME = re.compile(
+    rf"\b(?P<word>bore|outside|face|slot|width) (?P<sizes>{_NUMBER}(?:x{_NUMBER})?)"
+    rf"(?: @ (?P<at>{_NUMBER}))?(?![\d.:/]| mm\b| in\b)"
+)
+_INCH_MM = 25.4
 
 
 def number_text(value: float) -> str:
@@ -39,3 +55,44 @@ def quantities(given: dict[str, Any], wanted: tuple[str, ...] = ()) -> str:
         else:
             parts.append(str(value))
     return ", ".join(parts)
+
+
+def length_text(length_mm: float, unit: str, decimals: int = 4) -> str:
+    """A length as tables show it, without its unit: mm with so many decimals, inches with one more."""
+    inch = unit == LengthUnit.INCH
+    return format_length(length_mm, unit, decimals=decimals + 1 if inch else decimals)
+
+
+def _short(number: str, unit: str) -> str:
+    shown = length_text(float(number), unit)
+    return shown.rstrip("0").rstrip(".") if "." in shown else shown
+
+
+def in_unit(text: str, unit: str) -> str:
+    """A row's line with its quantities, which are kept in mm, in the unit that is asked for."""
+    if unit != LengthUnit.INCH:
+        return text
+
+    def changed(found: re.Match[str]) -> str:
+        if found["nominal"]:
+            return _short(found["nominal"], unit) + " in "
+        if found["power"]:
+            power = int(found["power"])
+            return f"{float(found['value']) / _INCH_MM**power:.5g} in{power}"
+        lower = _short(found["lower"], unit) + " to " if found["lower"] else ""
+        return f"{lower}{_short(found['value'], unit)} in"
+
+    return _QUANTITY.sub(changed, text)
+
+
+def names_in_unit(text: str, unit: str) -> str:
+    """The same for the names of features, as look has them in that unit and a manifest takes them."""
+    if unit != LengthUnit.INCH:
+        return text
+
+    def changed(found: re.Match[str]) -> str:
+        sizes = "x".join(_short(size, unit) for size in found["sizes"].split("x"))
+        at = f" @ {_short(found['at'], unit)}" if found["at"] else ""
+        return f"{found['word']} {sizes}{at}"
+
+    return _NAME.sub(changed, text)
