@@ -11,8 +11,10 @@ import tempfile
 import unittest
 import xml.etree.ElementTree as ElementTree
 from pathlib import Path
+from unittest import mock
 
 import shelf_making
+from spotblue.shelf import command
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0}
@@ -212,6 +214,14 @@ class Running(unittest.TestCase):
         ):
             done = self.run_program("library", self.manifest(GOOD), option, value, code=2)
             self.assertIn(told, done.stderr)
+
+    def test_a_fault_of_our_own_is_one_line_and_never_a_finding(self) -> None:
+        with (
+            mock.patch.object(command, "run_which", side_effect=KeyError("x")),
+            mock.patch.object(command, "complain") as said,
+        ):
+            self.assertEqual(command.main(["which"]), 2)
+        self.assertIn("KeyError: 'x'; this is a fault of spotblue", said.call_args[0][0])
 
     def test_without_the_python_package_it_says_so(self) -> None:
         alone = self.folder / "spotblue"

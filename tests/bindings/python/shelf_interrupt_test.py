@@ -78,11 +78,13 @@ class Interrupting(unittest.TestCase):
             "library", f"={self.made.manifest}", f"--database={self.database}", "--workers=2"
         )
 
-    def interrupted(self, run: subprocess.Popen[str], said: Sequence[str]) -> None:
-        os.killpg(run.pid, signal.SIGINT)
+    def interrupted(
+        self, run: subprocess.Popen[str], said: Sequence[str], by: signal.Signals = signal.SIGINT
+    ) -> None:
+        os.killpg(run.pid, by)
         out, err = run.communicate(timeout=20)
         # One that had its answer out may have ended before the signal came.
-        self.assertIn(run.returncode, (-signal.SIGINT, 1) if out else (-signal.SIGINT,))
+        self.assertIn(run.returncode, (-by, 1) if out else (-by,))
         self.assertIn(err, said)
         self.assertEqual(workers_in(self.temp), [])
         self.assertEqual(list(self.temp.iterdir()), [])
@@ -127,6 +129,13 @@ class Interrupting(unittest.TestCase):
                 time.sleep(pause)
             with self.subTest(pause=pause):
                 self.interrupted(run, [LINE])
+
+    def test_library_when_its_terminal_is_closed_or_it_is_told_to_end(self) -> None:
+        for by in (signal.SIGHUP, signal.SIGTERM):
+            run = self.library()
+            self.wait_for_workers()
+            with self.subTest(by=by):
+                self.interrupted(run, [LINE], by)
 
     def test_library_while_another_program_holds_the_database(self) -> None:
         store = Store(self.database, kernel.version)

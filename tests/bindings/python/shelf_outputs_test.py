@@ -142,6 +142,29 @@ class Refusing(InAFolder):
                 self.assertEqual(done.returncode, 2, done.stderr)
                 self.assertIn(f"spotblue: {words}", done.stderr)
 
+    def test_a_report_to_the_file_that_standard_output_is_goes_after_what_is_in_it(self) -> None:
+        (self.folder / "log").write_text("before\n")
+        done = subprocess.run(
+            f"exec '{PROGRAM}' library man.csv --csv /dev/stdout >> log", shell=True, check=False,
+            cwd=self.folder,
+        )  # fmt: skip
+        self.assertEqual(done.returncode, 0)
+        self.assertRegex((self.folder / "log").read_text(), r"\Abefore\nfile,line,outcome")
+
+    def test_a_database_that_is_no_file_is_refused_in_one_line(self) -> None:
+        os.mkfifo(self.folder / "pipe")
+        for target in (".", "/dev/null", "pipe"):
+            with self.subTest(target=target):
+                said = self.refused("--database", target)
+                self.assertIn(f"{target}: database: no regular file", said)
+                self.assertIn("name another with --database", said)
+
+    def test_the_parts_of_a_database_behind_a_link_are_kept_too(self) -> None:
+        (self.folder / "sub").mkdir()
+        (self.folder / "x.db").symlink_to("sub/true.db")
+        said = self.refused("--database", "x.db", "--csv", "sub/true.db-wal")
+        self.assertIn("--csv sub/true.db-wal: this is a part of the database", said)
+
     def test_a_standard_error_that_is_full_changes_no_exit_code(self) -> None:
         for words, code in (("man.csv", 0), ("gone.csv", 2)):
             done = subprocess.run(

@@ -176,5 +176,7 @@ def main(words: list[str]) -> int:
         message = str(error)
     except MemoryError:
         message = "out of memory"
+    except Exception as error:  # noqa: BLE001: whatever it is, it is no finding about a part
+        message = f"{type(error).__name__}: {error}; this is a fault of spotblue, please report it"
     complain(message)
     return BAD_INPUT

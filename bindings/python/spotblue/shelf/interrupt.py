@@ -37,6 +37,10 @@ def _end(number: int, _frame: FrameType | None) -> None:
 
 
 def clean_up_on_interrupt() -> None:
-    """From now on; where Ctrl-C is ignored, as in the background of a script, it stays so."""
-    if signal.getsignal(signal.SIGINT) is not signal.SIG_IGN:
-        signal.signal(signal.SIGINT, _end)
+    """From now on, and where the terminal is closed or the process told to end.
+
+    What is ignored, as Ctrl-C in the background of a script or the closing by nohup, stays so.
+    """
+    for number in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+        if signal.getsignal(number) is not signal.SIG_IGN:
+            signal.signal(number, _end)

@@ -137,6 +137,9 @@ def write_result(path: Path | str, text: str, option: str = "") -> None:
             _replace(os.path.realpath(path), text, None)
             return
         if stat.S_ISREG(there.st_mode):
+            if _is_standard_output(there):
+                _write_all(1, text.encode("utf-8", "replace"))  # it may have been begun: >> log
+                return
             _replace(os.path.realpath(path), text, stat.S_IMODE(there.st_mode))
             return
         descriptor = os.open(path, os.O_WRONLY | os.O_CLOEXEC)
@@ -146,6 +149,13 @@ def write_result(path: Path | str, text: str, option: str = "") -> None:
             os.close(descriptor)
     except OSError as error:
         raise _cannot(error, f"{option} {shown_name(path)}".strip()) from None
+
+
+def _is_standard_output(found: os.stat_result) -> bool:
+    try:
+        return os.path.samestat(found, os.fstat(1))
+    except OSError:
+        return False
 
 
 def write_new(path: Path, text: str) -> None:

@@ -256,7 +256,7 @@ class Shelf:
         yield "the manifest", self.manifest.path  # of a folder: the draft
         yield "the database", self.database
         for end in ("-wal", "-shm", "-journal"):
-            yield "a part of the database", self.database.with_name(self.database.name + end)
+            yield "a part of the database", Path(os.path.realpath(self.database) + end)
         for file in self.files:
             yield "a model of the shelf", file.path
 

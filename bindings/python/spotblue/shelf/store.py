@@ -129,6 +129,8 @@ class Store:
         return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
 
     def _open(self) -> sqlite3.Connection:
+        if self.path.exists() and not self.path.is_file():
+            raise sqlite3.DatabaseError("no regular file, so no shelf of this spotblue")
         base = sqlite3.connect(self.path, timeout=STEP_SECONDS, isolation_level=None)
         if base.execute("PRAGMA schema_version").fetchone()[0]:
             found = base.execute("PRAGMA application_id").fetchone()[0]
