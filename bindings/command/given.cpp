@@ -18,16 +18,25 @@ namespace {
               fmt::format("spotblue {} --help shows how", verb.name));
 }
 
-std::string wrong_number(const std::string& text, bool whole) {
+std::string wrong_number(const std::string& text, Takes takes) {
+  constexpr double kMostWhole = 10'000;
   double value = 0;
   const char* const end = text.data() + text.size();
   const auto [read, failed] = std::from_chars(text.data(), end, value);
   const bool fits = failed == std::errc() && read == end && std::isfinite(value) && value >= 0;
-  if (fits && (!whole || (value >= 1 && value <= 10'000 && value == std::floor(value)))) {
-    return {};
+  switch (takes) {
+    case Takes::count:
+      return fits && value >= 1 && value <= kMostWhole && value == std::floor(value)
+                 ? ""
+                 : fmt::format("takes a whole number from 1 to {} in place of '{}'", kMostWhole,
+                               text);
+    case Takes::positive:
+      return fits && value > 0
+                 ? ""
+                 : fmt::format("takes a number of more than 0 in place of '{}'", text);
+    default:
+      return fits ? "" : fmt::format("takes a number, 0 or more, in place of '{}'", text);
   }
-  return fmt::format("takes a {} in place of '{}'",
-                     whole ? "whole number from 1" : "number, 0 or more,", text);
 }
 
 std::string wrong_unit(const std::string& text) {
@@ -42,8 +51,9 @@ std::string wrong_value(const Option& option, const std::string& text) {
     case Takes::unit:
       return wrong_unit(text);
     case Takes::number:
+    case Takes::positive:
     case Takes::count:
-      return wrong_number(text, option.takes == Takes::count);
+      return wrong_number(text, option.takes);
     default:
       return {};
   }

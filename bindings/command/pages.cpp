@@ -130,7 +130,7 @@ std::string completed_values(const Verb& verb) {
                                 kUnitWords[1])) +
          value_case(named([](Takes takes) {
                       return takes == Takes::text || takes == Takes::number ||
-                             takes == Takes::count;
+                             takes == Takes::positive || takes == Takes::count;
                     }),
                     "") +
          value_case(named([](Takes takes) { return takes == Takes::path; }), "_spotblue_files; ");

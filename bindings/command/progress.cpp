@@ -2,36 +2,57 @@
 
 #include <poll.h>
 #include <sys/eventfd.h>
+#include <sys/ioctl.h>
 #include <unistd.h>
 
 #include <array>
 #include <charconv>
 #include <csignal>
 #include <cstdint>
+#include <cstdlib>
+#include <string_view>
 
 namespace spotblue::command {
 namespace {
 
 constexpr int kTickMs = 1000;
-constexpr std::size_t kRoom = 24;  // digits and " s"
+constexpr std::size_t kRoom = 12;  // digits and " s"
 
 // What cannot be shown is not worth failing for.
 void show(const char* text, std::size_t size) {
   [[maybe_unused]] const ssize_t written = ::write(STDERR_FILENO, text, size);
 }
 
+// A line that wrapped could not be taken away again, nor can any on a terminal without a cursor.
+bool can_take_away() {
+  const char* const terminal = std::getenv("TERM");
+  return ::isatty(STDERR_FILENO) != 0 && terminal != nullptr &&
+         std::string_view(terminal) != "dumb";
+}
+
+std::size_t columns() {
+  constexpr std::size_t kUsual = 80;
+  winsize size{};
+  return ::ioctl(STDERR_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0 ? size.ws_col : kUsual;
+}
+
 }  // namespace
 
 Progress::Progress(const std::string& what) : start_(std::chrono::steady_clock::now()) {
-  if (::isatty(STDERR_FILENO) == 0) {
+  const auto line = [](std::string_view does) { return "\rspotblue: " + std::string(does) + ", "; };
+  // In a narrow terminal what is done without to what.
+  line_ = line(what);
+  if (line_.size() + kRoom > columns()) {
+    line_ = line(std::string_view(what).substr(0, what.find(' ')));
+  }
+  if (!can_take_away() || line_.size() + kRoom > columns()) {
     return;
   }
   stop_ = ::eventfd(0, EFD_CLOEXEC);
   if (stop_ < 0) {
     return;
   }
-  line_ = "\rspotblue: " + what + ", ";
-  blank_.assign(line_.size() + kRoom + 2, ' ');
+  blank_.assign(line_.size() + kRoom, ' ');
   blank_.front() = blank_.back() = '\r';
   // Signals stay with the main thread.
   sigset_t all;

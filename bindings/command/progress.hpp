@@ -9,7 +9,7 @@
 namespace spotblue::command {
 
 /// Shows "spotblue: looking at press.step, 3 s" while it lives, once a second, and takes the line
-/// away again; only when standard error is a terminal.
+/// away again; only when standard error is a terminal that can do so and has room for it.
 ///
 /// Reading forks. The ticking thread is safe across that: it takes no lock and no memory, it only
 /// polls, reads the clock and writes to a file descriptor, so a fork at any moment copies nothing

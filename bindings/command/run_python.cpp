@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <csignal>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
@@ -62,7 +63,14 @@ ExitCode run_in_python(const Given& given) {
     arguments.push_back(word.data());
   }
   arguments.push_back(nullptr);
+  // Python answers Ctrl-C with a traceback until its script's first line: held back until there.
+  sigset_t interrupt;
+  sigset_t before;
+  sigemptyset(&interrupt);
+  sigaddset(&interrupt, SIGINT);
+  sigprocmask(SIG_BLOCK, &interrupt, &before);
   execv(kInterpreter, arguments.data());
+  sigprocmask(SIG_SETMASK, &before, nullptr);
   throw Error(ErrorCode::file_access, {.file = kInterpreter, .place = ""}, "cannot be run",
               "install Debian's python3");
 }

@@ -66,13 +66,14 @@ constexpr std::array<Use, 1> kLibraryUses{{
 }};
 constexpr std::array<Option, 13> kLibraryOptions{{
     {"--database", Takes::path, "PATH", "keep the results there; several runs may share it"},
-    {"--unit", Takes::unit, kUnitShown, "unit of bare numbers in a CSV manifest; mm without it"},
+    {"--unit", Takes::unit, kUnitShown,
+     "unit of bare numbers in a CSV manifest and of the text; mm without it"},
     {"--uncertainty", Takes::number, "MM", "of the sizes in the files, in mm (k = 2)"},
     {"--workers", Takes::count, "N", "processes that read files; as many as cores without it"},
     {"--scheduler", Takes::text, "ADDRESS",
      "hand the files to a Dask cluster: tcp://127.0.0.1:8786"},
-    {"--seconds", Takes::number, "N", "time one file may take; 120 without it"},
-    {"--memory", Takes::number, "MB", "memory one file may take; 6000 without it"},
+    {"--seconds", Takes::positive, "N", "time one file may take; 120 without it"},
+    {"--memory", Takes::positive, "MB", "memory one file may take; 6000 without it"},
     {"--every", Takes::nothing, "", "list what conforms too"},
     {"--csv", Takes::path, "PATH",
      "write the rows as CSV as well; \"-\" in place of the text, here and below"},
@@ -89,12 +90,14 @@ constexpr std::array<Option, 8> kWhichOptions{{
     {"--hole", Takes::text, "SIZE",
      "the hole's size: 38.012; \"38 H7\" or \"38.00 to 38.02\" when it is not measured yet"},
     {"--hole-fit", Takes::text, "FIT",
-     "the fit in it: H7/s6, \"38 H7/s6\", FN2, or limits of the clearance \"0.02 to 0.05\""},
+     "the fit in it: H7/s6, \"38 H7/s6\", FN2, or limits of the clearance \"0.02 to 0.05\"; a "
+     "hole's "
+     "class in capitals, a shaft's in small letters"},
     {"--shaft", Takes::text, "SIZE", "the shaft's size, likewise"},
     {"--shaft-fit", Takes::text, "FIT", "the fit on it, likewise"},
     {"--cut", Takes::number, "MM", "metal that may be taken off each seat, on the diameter, in mm"},
     {"--uncertainty", Takes::number, "MM", "of the sizes on the shelf, in mm (k = 2)"},
-    {"--unit", Takes::unit, kUnitShown, "unit of bare numbers; mm without it"},
+    {"--unit", Takes::unit, kUnitShown, "unit of bare numbers and of the text; mm without it"},
     {"--json", Takes::nothing, "", "as JSON, always in mm"},
 }};
 

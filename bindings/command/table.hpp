@@ -9,7 +9,7 @@
 namespace spotblue::command {
 
 /// What stands behind an option.
-enum class Takes { nothing, text, path, unit, number, count };
+enum class Takes { nothing, text, path, unit, number, positive, count };
 
 struct Option {
   const char* name;  ///< "--unit"
