@@ -25,6 +25,7 @@
 #include <sstream>
 
 #include "geometry/occt_versions.hpp"
+#include "geometry/step_author.hpp"
 
 namespace spotblue::test {
 namespace {
@@ -106,6 +107,7 @@ std::string stand_step(const std::string& unit, const std::string& schema) {
   Interface_Static::SetCVal("write.step.schema", schema.c_str());
   Interface_Static::SetCVal("write.step.unit", unit.c_str());
   STEPCAFControl_Writer writer;
+  leave_author_out(writer.Writer().WS());
   occt::write_lengths_in(writer.Writer().WS(), unit == "MM" ? 1.0 : unit == "INCH" ? 25.4 : 1000.0);
   writer.SetNameMode(true);
   writer.Transfer(stand_document(), STEPControl_AsIs);
