@@ -13,9 +13,10 @@ from pathlib import Path
 
 SLOW = """
 import sys, spotblue
+read = spotblue.read  # loads the kernel: Ctrl-C in the midst of that is another matter
 print("begun", flush=True)
 try:
-    spotblue.read(sys.argv[1])
+    read(sys.argv[1])
     print("read")
 except KeyboardInterrupt:
     print("interrupted", flush=True)
@@ -66,7 +67,10 @@ class InterruptTest(unittest.TestCase):
             ) as process:
                 assert process.stdout and process.stdin
                 self.assertEqual(process.stdout.readline(), "begun\n")
-                time.sleep(0.5)
+                for _ in range(600):  # however loaded the machine: until it reads
+                    if children_of(process.pid):
+                        break
+                    time.sleep(0.1)
                 start = time.monotonic()
                 process.send_signal(signal.SIGINT)
                 self.assertEqual(process.stdout.readline(), "interrupted\n")
