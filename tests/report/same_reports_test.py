@@ -40,6 +40,15 @@ class SameReports(unittest.TestCase):
                          '44.0, "kernel": "7.8.1"'), ("}\n", "}")):
             self.assertEqual(self.compared(REPORT.replace(old, new)), 1, old)
 
+    def LastDigitsAndTheModelsHashMayDiffer(self):
+        one = REPORT.replace(' "settings"', ' "file": {"name": "a.step", "sha256": "ab12"},\n "settings"')
+        two = one.replace("ab12", "cd34").replace("44.0", "44.00000000001")
+        with tempfile.TemporaryDirectory() as folder:
+            for place, text in (("one", one), ("two", two)):
+                Path(folder, place).mkdir()
+                Path(folder, place, "x.look.json").write_text(text, encoding="utf-8")
+            self.assertEqual(same_reports.main(Path(folder, "one"), Path(folder, "two")), 0)
+
     def AReportThatIsMissingIsADifference(self):
         self.assertEqual(self.compared(REPORT, "other.look.json"), 1)
 
