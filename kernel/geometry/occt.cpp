@@ -15,6 +15,7 @@
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
 #include "geometry/feature_merge.hpp"
+#include "geometry/finite_model.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/shape_store.hpp"
 
@@ -93,7 +94,9 @@ Model model_of_shapes(std::span<const NamedShape> shapes) {
   }
   return guarded("looking at the shapes", [&] {
     Tree tree = tree_of_shapes(named);
-    return model_of(tree);
+    Model model = model_of(tree);
+    require_finite(model, {}, Completeness::all_or_error);
+    return model;
   });
 }
 
@@ -105,6 +108,7 @@ DocumentModel model_of_document(const TDF_Label& main, const std::string& name) 
     SettledSizes stated = settled_in_document(main, read.tree, result.model).settled;
     result.model.semantic_sizes = std::move(stated.sizes);
     result.model.notes.insert(result.model.notes.end(), stated.notes.begin(), stated.notes.end());
+    require_finite(result.model, {}, Completeness::all_or_error);
     return result;
   });
 }

@@ -12,6 +12,7 @@
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/file_bytes.hpp"
+#include "geometry/finite_model.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/model_format.hpp"
 #include "geometry/read_timed.hpp"
@@ -128,6 +129,7 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
   if (const std::string remark = remark_on_name(format, file); !remark.empty()) {
     timed.model.notes.push_back({"file name", remark});
   }
+  require_finite(timed.model, name, completeness);
   timed.model.file.name = shown_name(file);
   timed.model.file.sha256 = hash;
   timed.model.shapes = store;
