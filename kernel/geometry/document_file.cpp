@@ -3,41 +3,17 @@
 #include <fmt/format.h>
 
 #include <BinXCAFDrivers.hxx>
-#include <Message_Messenger.hxx>
-#include <Message_Printer.hxx>
-#include <Message_SequenceOfPrinters.hxx>
+#include <Message.hxx>
 #include <PCDM_ReaderStatus.hxx>
-#include <TCollection_AsciiString.hxx>
 #include <TDF_Label.hxx>
 #include <sstream>
 #include <utility>
 
 #include "geometry/document_sizes.hpp"
-#include "geometry/step_name.hpp"
+#include "geometry/kernel_words.hpp"
 
 namespace spotblue {
 namespace {
-
-// Keeps what Open CASCADE would print.
-class Listener : public Message_Printer {
- public:
-  struct Heard {
-    std::string warning;  // the first of each
-    std::string failure;
-  };
-  explicit Listener(Heard& heard) : heard_(heard) {}
-
- protected:
-  void send(const TCollection_AsciiString& text, const Message_Gravity gravity) const override {
-    std::string& first = gravity >= Message_Alarm ? heard_.failure : heard_.warning;
-    if (gravity >= Message_Warning && first.empty()) {
-      first = clean_name(text.ToCString());
-    }
-  }
-
- private:
-  Heard& heard_;
-};
 
 Error refused(const std::string& what, const std::string& cure) {
   return {ErrorCode::unreadable, {"", ""}, what, cure};
@@ -54,30 +30,47 @@ Error not_opened(PCDM_ReaderStatus status, const std::string& said) {
                  "the file is damaged: save it again");
 }
 
+// One that nothing was ever put in: Open CASCADE writes it, but says on reading that it is of
+// another format.
+bool is_empty_document(std::string_view bytes) {
+  constexpr std::size_t kHeader = 1000;
+  constexpr std::string_view kNoTypes("START_TYPES\x09\0\0\0END_TYPES", 24);
+  return bytes.substr(0, kHeader).find("FILE_FORMAT: BinXCAF") != std::string_view::npos &&
+         bytes.substr(0, kHeader).find(kNoTypes) != std::string_view::npos;
+}
+
 }  // namespace
 
-DocumentFile::DocumentFile(std::string_view bytes) : application_(new TDocStd_Application) {
-  Listener::Heard heard;
-  Message_SequenceOfPrinters& printers = application_->MessageDriver()->ChangePrinters();
-  printers.Clear();
-  printers.Append(new Listener(heard));
+DocumentFile::DocumentFile(std::string_view bytes, Completeness completeness)
+    : application_(new TDocStd_Application) {
+  const KernelWords application_says(application_->MessageDriver());
+  const KernelWords says(Message::DefaultMessenger());
   BinXCAFDrivers::DefineFormat(application_);
   std::istringstream in{std::string(bytes)};
   const PCDM_ReaderStatus status = application_->Open(in, document_);
-  printers.Clear();
+  const std::string failure = application_says.failure() + says.failure();
+  if (is_empty_document(bytes)) {
+    throw refused("the document is empty, it holds no shapes", "save it with the parts in it");
+  }
   if (status != PCDM_RS_OK || document_.IsNull()) {
-    throw not_opened(status, heard.failure);
+    throw not_opened(status, failure);
   }
-  if (!heard.failure.empty()) {
-    throw not_opened(PCDM_RS_DriverFailure, heard.failure);
+  if (!failure.empty()) {
+    throw not_opened(PCDM_RS_DriverFailure, failure);
   }
-  said_ = heard.warning;
+  said_ = application_says.warnings() + says.warnings();
+  if (!said_.empty() && completeness == Completeness::all_or_error) {
+    throw Error(ErrorCode::incomplete, {"", ""},
+                fmt::format("Open CASCADE leaves something out on reading: {}", said_),
+                "save it again, or accept a partial model");
+  }
 }
 
 DocumentFile::~DocumentFile() { application_->Close(document_); }
 
-DocumentTree DocumentFile::tree(double most_occurrences) const {
-  return read_document_tree(document_->Main(), {OtherLengths::turned_into_mm, most_occurrences});
+DocumentTree DocumentFile::tree(const ReadLimits& limits) const {
+  return read_document_tree(
+      document_->Main(), {OtherLengths::turned_into_mm, limits.occurrences, limits.nesting_depth});
 }
 
 void DocumentFile::add_sizes(const DocumentTree& tree, Model& model) const {

@@ -9,22 +9,24 @@
 #include "geometry/document_tree.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 
 // Closed when it goes.
 class DocumentFile {
  public:
-  // Throws Error unreadable when it is damaged, cut off or no XDE document.
-  explicit DocumentFile(std::string_view bytes);
+  // Throws Error unreadable when it is damaged, cut off, empty or no XDE document; incomplete when
+  // Open CASCADE leaves something out and all is wanted.
+  DocumentFile(std::string_view bytes, Completeness completeness);
   ~DocumentFile();
   DocumentFile(const DocumentFile&) = delete;
   DocumentFile& operator=(const DocumentFile&) = delete;
   DocumentFile(DocumentFile&&) = delete;
   DocumentFile& operator=(DocumentFile&&) = delete;
 
-  // In mm, whatever the document's unit. Throws Error unreadable when there are more occurrences.
-  [[nodiscard]] DocumentTree tree(double most_occurrences) const;
+  // In mm, whatever the document's unit. Throws as read_document_tree.
+  [[nodiscard]] DocumentTree tree(const ReadLimits& limits) const;
 
   // The sizes it states on the products of its tree, and what Open CASCADE said while reading.
   void add_sizes(const DocumentTree& tree, Model& model) const;

@@ -19,6 +19,7 @@
 
 #include "geometry/step_name.hpp"
 #include "geometry/step_operator.hpp"
+#include "geometry/unfolding.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -44,7 +45,7 @@ std::vector<TopoDS_Shape> solids_of(const TopoDS_Shape& shape) {
 void refuse_scaled(const gp_Trsf& placement, const std::string& name) {
   if (!is_rigid(placement)) {
     throw Error(ErrorCode::bad_input, {"", fmt::format("'{}'", name)},
-                fmt::format("is placed with a scale of {:g}, so that its sizes would be wrong",
+                fmt::format("is placed with a scale of {:.10g}, so that its sizes would be wrong",
                             std::abs(placement.ScaleFactor())),
                 "make every part in its true size");
   }
@@ -85,10 +86,20 @@ class DocumentReader {
 
   DocumentTree read() {
     check_unit();
+    refuse_rings();
     TDF_LabelSequence roots;
     tool_->GetFreeShapes(roots);
-    for (TDF_LabelSequence::Iterator each(roots); each.More(); each.Next()) {
-      place_root(each.Value());
+    double unfolded = 0.0;
+    for (const TDF_Label& root : roots) {
+      TDF_Label product = root;
+      XCAFDoc_ShapeTool::GetReferredShape(root, product);
+      unfolded += parts_below(product);
+    }
+    if (!(unfolded <= how_.most_occurrences)) {
+      throw too_many_parts(how_.most_occurrences);
+    }
+    for (const TDF_Label& root : roots) {
+      place_root(root);
     }
     return std::move(result_);
   }
@@ -103,6 +114,7 @@ class DocumentReader {
       return;
     }
     constexpr double mm = 1e-3;
+    refuse_absurd(unit->GetUnitValue());
     result_.unit = unit_name(*unit);
     if (std::abs(unit->GetUnitValue() - mm) <= 1e-9) {
       return;
@@ -115,6 +127,74 @@ class DocumentReader {
                               unit->GetUnitValue() / mm),
                   "read the file anew with the kernel's setting xstep.cascade.unit at MM");
     }
+  }
+
+  // A document that is damaged, or was given kilometres as a number of something else.
+  static void refuse_absurd(double metres) {
+    constexpr double kLeast = 1e-9;
+    constexpr double kMost = 1e4;
+    if (!(metres >= kLeast && metres <= kMost)) {
+      throw Error(
+          ErrorCode::bad_input, {"", "length unit"},
+          fmt::format("the document's lengths are in units of {:g} m, which is none", metres),
+          "give the document its true unit, and save it again");
+    }
+  }
+
+  // Also where no root leads: what is in a ring would not arrive, without a word.
+  void refuse_rings() {
+    UnfoldingCount<std::string> count(how_.nesting_depth);
+    TDF_LabelSequence all;
+    tool_->GetShapes(all);
+    for (const TDF_Label& label : all) {
+      if (!count.knows(entry_of(label))) {
+        static_cast<void>(unfold(label, count));
+      }
+    }
+  }
+
+  static Unfolding unfold(const TDF_Label& label, UnfoldingCount<std::string>& count) {
+    if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
+      return {1.0, 0};
+    }
+    return count.count(entry_of(label), fmt::format("'{}'", name_or_entry(label)),
+                       [&](const auto& add) {
+                         for (const TDF_Label& product : products_in(label)) {
+                           add(unfold(product, count));
+                         }
+                       });
+  }
+
+  // What the components of an assembly are instances of.
+  static std::vector<TDF_Label> products_in(const TDF_Label& assembly) {
+    TDF_LabelSequence components;
+    XCAFDoc_ShapeTool::GetComponents(assembly, components);
+    std::vector<TDF_Label> products;
+    for (const TDF_Label& component : components) {
+      TDF_Label product;
+      if (XCAFDoc_ShapeTool::GetReferredShape(component, product)) {
+        products.push_back(product);
+      }
+    }
+    return products;
+  }
+
+  // How many occurrences a label unfolds to, each group counted once.
+  double parts_below(const TDF_Label& label) {
+    if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
+      return part_of(label) ? 1.0 : 0.0;
+    }
+    const std::string entry = entry_of(label);
+    const auto known = parts_below_.find(entry);
+    if (known != parts_below_.end()) {
+      return known->second;
+    }
+    double parts = 0.0;
+    for (const TDF_Label& member : products_in(label)) {
+      parts += parts_below(member);
+    }
+    parts_below_.emplace(entry, parts);
+    return parts;
   }
 
   static std::string name_or_entry(const TDF_Label& label) {
@@ -143,7 +223,9 @@ class DocumentReader {
       for (auto& row : own.rows) {
         row[3] *= result_.mm_per_unit;
       }
-      place(product, folder + name, compose(frame, own));
+      if (parts_below(product) > 0.0) {
+        place(product, folder + name, compose(frame, own));
+      }
     }
   }
 
@@ -151,9 +233,6 @@ class DocumentReader {
     if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
       if (const auto part = part_of(label)) {
         result_.tree.occurrences.push_back({{}, path, *part, frame, is_mirror(frame), {}});
-        if (static_cast<double>(result_.tree.occurrences.size()) > how_.most_occurrences) {
-          throw too_many_parts(how_.most_occurrences);
-        }
       }
       return;
     }
@@ -175,6 +254,7 @@ class DocumentReader {
     std::optional<std::size_t> part;
     if (!shape.IsNull()) {
       refuse_scaled(shape.Location().Transformation(), name);
+      refuse_endless(shape, fmt::format("'{}'", name), how_.nesting_depth, how_.most_occurrences);
       note_loose_faces(name, {shape}, result_.tree.notes);
       const std::vector<TopoDS_Shape> solids = solids_of(shape);
       if (!solids.empty()) {
@@ -191,6 +271,7 @@ class DocumentReader {
   DocumentReading how_;
   Handle(XCAFDoc_ShapeTool) tool_;
   std::map<std::string, std::optional<std::size_t>> parts_;  // by entry of the label
+  std::map<std::string, double> parts_below_;                // likewise, of assemblies
   DocumentTree result_;
 };
 
@@ -206,17 +287,13 @@ DocumentTree read_document_tree(const TDF_Label& main, const DocumentReading& ho
   return DocumentReader(main, how).read();
 }
 
-Error too_many_parts(double most) {
-  return {ErrorCode::unreadable,
-          {"", ""},
-          fmt::format("the model unfolds to more than {:.0f} solids", most),
-          "export a part of it, or raise the limit"};
-}
-
 Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& named_shapes) {
   Tree tree;
   std::vector<TopoDS_Shape> seen;  // as given but without place, one a part
-  for (const auto& [name, shape] : named_shapes) {
+  for (const auto& [given, shape] : named_shapes) {
+    const std::string clean = clean_name(given);
+    const std::string name =
+        clean.empty() ? fmt::format("Part {}", tree.occurrences.size() + 1) : clean;
     const Error::Where where{"", fmt::format("'{}'", name)};
     if (shape.IsNull()) {
       throw Error(ErrorCode::bad_input, where, "is no shape", "make or read it first");
@@ -224,6 +301,8 @@ Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& nam
     const gp_Trsf placement = shape.Location().Transformation();
     refuse_scaled(placement, name);
     const TopoDS_Shape unplaced = shape.Located(TopLoc_Location());
+    const ReadLimits limits;
+    refuse_endless(unplaced, where.place, limits.nesting_depth, limits.occurrences);
     std::size_t part = 0;
     while (part < seen.size() && !seen[part].IsEqual(unplaced)) {
       ++part;

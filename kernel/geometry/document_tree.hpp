@@ -4,13 +4,12 @@
 
 #include <TDF_Label.hxx>
 #include <TopoDS_Shape.hxx>
-#include <limits>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "geometry/product_tree.hpp"
-#include "spotblue/base/error.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 
@@ -27,21 +26,22 @@ enum class OtherLengths { refused, turned_into_mm };
 
 struct DocumentReading {
   OtherLengths other_lengths = OtherLengths::refused;
-  double most_occurrences = std::numeric_limits<double>::infinity();  // more than this is refused
+  double most_occurrences = ReadLimits{}.occurrences;  // more than this is refused
+  int nesting_depth = ReadLimits{}.nesting_depth;      // of assemblies, likewise
 };
 
 // "0:1:1:2"
 [[nodiscard]] std::string entry_of(const TDF_Label& label);
 
-// Throws Error bad_input when the document has lengths that are no mm or a component is scaled;
-// unreadable when it has too many parts or a component has no place.
+// Throws Error bad_input when the document has lengths that are no mm, or no unit of lengths at
+// all, or a component is scaled; unreadable when it has too many parts, an assembly contains itself
+// or is nested too deep, or a component has no place.
 [[nodiscard]] DocumentTree read_document_tree(const TDF_Label& main,
                                               const DocumentReading& how = {});
 
-[[nodiscard]] Error too_many_parts(double most);
-
-// A shape used under several names is one part, called by the first of them.
-// Throws Error bad_input when a shape is null, holds no solid or is scaled.
+// A shape used under several names is one part, called by the first of them, made clean; one that
+// has none is "Part 3". Throws Error bad_input when a shape is null, holds no solid or is scaled;
+// unreadable when it unfolds without end or to more than ReadLimits allow.
 [[nodiscard]] Tree tree_of_shapes(
     const std::vector<std::pair<std::string, TopoDS_Shape>>& named_shapes);
 

@@ -1,6 +1,8 @@
 #pragma once
 // The one door to the CAD kernel: its exceptions come out as ours.
 
+#include <Standard_OutOfMemory.hxx>
+#include <new>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -11,11 +13,14 @@
 namespace spotblue {
 
 /// Runs `action` and gives back its answer; a kernel exception becomes Error kernel_failure that
-/// says what was being done, with the kernel's own words.
+/// says what was being done, with the kernel's own words. Want of memory is std::bad_alloc, as it
+/// is everywhere else.
 template <typename Action>
 auto guarded(std::string_view doing, Action&& action) {
   try {
     return std::forward<Action>(action)();
+  } catch (const Standard_OutOfMemory&) {
+    throw std::bad_alloc();
   } catch (const Standard_Failure& failure) {
     const std::string words = occt::words_of(failure);
     std::string text = "the CAD kernel failed: ";

@@ -30,7 +30,6 @@ Model model_of(Tree& tree) {
   const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
   add_products(tree, store->folder(), model);
   add_occurrences(tree, model);
-  model.notes = tree.notes;
   model.file.unit = "mm";
   model.shapes = store;
   return model;

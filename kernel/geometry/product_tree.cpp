@@ -53,9 +53,35 @@ void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& 
   }
 }
 
+namespace {
+
+std::string solids_in_words(int some, int all) {
+  return all == 1 ? "its solid" : fmt::format("{} of its {} solids", some, all);
+}
+
+// Nothing can be measured on a solid that has no faces, and one that is not closed has no inside.
+void note_open_solids(const TopoDS_Shape& shape, Product& product, std::vector<Note>& notes) {
+  int bare = 0;
+  for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next()) {
+    bare += TopExp_Explorer(each.Current(), TopAbs_FACE).More() ? 0 : 1;
+  }
+  if (bare > 0) {
+    product.closed = false;
+    notes.push_back({product.id, fmt::format("{} has no faces: nothing is said of it",
+                                             solids_in_words(bare, product.solids))});
+  } else if (!product.closed) {
+    notes.push_back({product.id,
+                     "its solid is not closed: its volume, and where it overlaps others, are not "
+                     "to be relied on"});
+  }
+}
+
+}  // namespace
+
 double add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
+  model.notes = tree.notes;
   double seconds = 0.0;
   std::vector<TopoDS_Shape> shapes;
   for (const TreePart& part : tree.parts) {
@@ -65,6 +91,7 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
     const auto start = Clock::now();
     analyse_shape(part.shape, product);
     seconds += std::chrono::duration<double>(Clock::now() - start).count();
+    note_open_solids(part.shape, product, model.notes);
     model.products.push_back(std::move(product));
     shapes.push_back(part.shape);
   }

@@ -38,8 +38,9 @@ struct Tree {
 void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own,
                       std::vector<Note>& notes);
 
-// Analyses the tree's parts and stores their shapes in `folder` for a ShapeStore; returns the
-// seconds that the features took.
+// Analyses the tree's parts, stores their shapes in `folder` for a ShapeStore, and takes over the
+// tree's notes with one for each part that is not whole; returns the seconds that the features
+// took.
 double add_products(const Tree& tree, const std::filesystem::path& folder, Model& model);
 
 // Moves the tree's occurrences into the model, with ids and boxes; its products must be there.

@@ -102,8 +102,8 @@ Arrival arrive_from_step(const std::string& name, const std::string& text,
 
 Arrival arrive_from_shapes(const std::filesystem::path& file, const std::string& bytes,
                            ModelFormat format, const std::filesystem::path& folder,
-                           const ReadLimits& limits) {
-  const ShapeFile shapes{bytes, format, shown_name(file.stem()), limits.occurrences};
+                           const ReadLimits& limits, Completeness completeness) {
+  const ShapeFile shapes{bytes, format, shown_name(file.stem()), limits, completeness};
   Arrival arrival = transfer(
       file.string(), [&] { return transfer_shape_file(shapes, folder); }, limits);
   arrival.model.file.protocol = format == ModelFormat::xbf ? "xbf" : "brep";
@@ -122,9 +122,10 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
   drop_byte_order_mark(bytes);
   const ModelFormat format = formats == Formats::all ? format_of(bytes, file) : ModelFormat::step;
   const auto store = std::make_shared<const ShapeStore>(make_shape_folder());
-  Arrival arrival = format == ModelFormat::step
-                        ? arrive_from_step(name, bytes, store->folder(), limits, completeness)
-                        : arrive_from_shapes(file, bytes, format, store->folder(), limits);
+  Arrival arrival =
+      format == ModelFormat::step
+          ? arrive_from_step(name, bytes, store->folder(), limits, completeness)
+          : arrive_from_shapes(file, bytes, format, store->folder(), limits, completeness);
   TimedModel timed{std::move(arrival.model), 0.0, arrival.features_seconds};
   if (const std::string remark = remark_on_name(format, file); !remark.empty()) {
     timed.model.notes.push_back({"file name", remark});

@@ -15,11 +15,13 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/brep_text.hpp"
 #include "geometry/document_file.hpp"
 #include "geometry/document_tree.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/product_tree.hpp"
 #include "geometry/step_name.hpp"
+#include "geometry/unfolding.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -35,6 +37,9 @@ bool is_rest_of_text(std::string_view rest) {
 }
 
 TopoDS_Shape shape_in(const ShapeFile& file) {
+  if (file.format == ModelFormat::brep) {
+    check_brep_text(file.bytes);
+  }
   // Open CASCADE's readers ask on for ever behind the end, so a stream that ends must throw; the
   // blank keeps the last number of a whole file from reaching it.
   std::istringstream in{std::string(file.bytes) + '\n'};
@@ -50,20 +55,20 @@ TopoDS_Shape shape_in(const ShapeFile& file) {
   } catch (const std::ios_base::failure&) {
     throw damaged("it ends, or can not be understood, in the middle of its shapes");
   }
-  if (file.format == ModelFormat::brep) {
-    const std::size_t at = std::min(static_cast<std::size_t>(in.tellg()), file.bytes.size());
-    if (!is_rest_of_text(file.bytes.substr(at))) {
-      throw damaged("behind its shapes stands what is none");
-    }
+  const std::size_t at = std::min(static_cast<std::size_t>(in.tellg()), file.bytes.size());
+  const std::string_view rest = file.bytes.substr(at);
+  if (file.format == ModelFormat::brep ? !is_rest_of_text(rest) : !rest.empty()) {
+    throw damaged("behind its shapes stands what is none");
   }
   return shape.IsNull() ? throw damaged("its shapes do not arrive") : shape;
 }
 
 Error no_solid(const TopoDS_Shape& shape) {
   const auto has = [&](TopAbs_ShapeEnum kind) { return TopExp_Explorer(shape, kind).More(); };
-  const char* instead = has(TopAbs_FACE)   ? "surfaces only"
-                        : has(TopAbs_EDGE) ? "curves only"
-                                           : "no shapes at all";
+  const char* instead = has(TopAbs_FACE)     ? "surfaces only"
+                        : has(TopAbs_EDGE)   ? "curves only"
+                        : has(TopAbs_VERTEX) ? "points only"
+                                             : "no shapes at all";
   return {ErrorCode::unreadable,
           {"", ""},
           fmt::format("the file holds no solid, {}", instead),
@@ -72,12 +77,10 @@ Error no_solid(const TopoDS_Shape& shape) {
 
 Tree tree_of_brep(const ShapeFile& file) {
   const TopoDS_Shape shape = shape_in(file);
+  refuse_endless(shape, "its shapes", file.limits.nesting_depth, file.limits.occurrences);
   std::vector<TopoDS_Shape> solids;
   for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next()) {
     solids.push_back(each.Current());
-    if (static_cast<double>(solids.size()) > file.occurrences) {
-      throw too_many_parts(file.occurrences);
-    }
   }
   if (solids.empty()) {
     throw no_solid(shape);
@@ -108,12 +111,11 @@ Arrival transfer_shape_file(const ShapeFile& file, const std::filesystem::path& 
   const auto take = [&](Tree& tree) {
     arrival.features_seconds = add_products(tree, folder, arrival.model);
     add_occurrences(tree, arrival.model);
-    arrival.model.notes = tree.notes;
     arrival.products.resize(tree.parts.size());
   };
   if (file.format == ModelFormat::xbf) {
-    const DocumentFile document(file.bytes);
-    DocumentTree read = document.tree(file.occurrences);
+    const DocumentFile document(file.bytes, file.completeness);
+    DocumentTree read = document.tree(file.limits);
     if (read.tree.parts.empty()) {
       throw Error(ErrorCode::unreadable, {"", ""}, "the document holds no solid",
                   "save the parts as solids");

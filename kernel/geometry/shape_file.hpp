@@ -8,6 +8,7 @@
 
 #include "geometry/model_format.hpp"
 #include "geometry/step_transfer.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 
@@ -15,8 +16,9 @@ namespace spotblue {
 struct ShapeFile {
   std::string_view bytes;
   ModelFormat format = ModelFormat::brep;
-  std::string stem;                  // of its name: what its parts are called that have no name
-  double occurrences = 2'000'000.0;  // more than this is refused
+  std::string stem;  // of its name: what its parts are called that have no name
+  ReadLimits limits = {};
+  Completeness completeness = Completeness::all_or_error;
 };
 
 // Reads the file and stores every product's shape in `folder`. The unit is empty when the file
@@ -26,8 +28,9 @@ struct ShapeFile {
 // order; one that is there twice is one product in two places. An .xbf has its own parts and names;
 // lengths in other units than mm are turned into mm, but then its stated sizes are left out.
 //
-// Throws Error unreadable when it is damaged, cut off, of another kind of document, holds no solid
-// or too many; bad_input when a part is scaled. Kernel exceptions pass through.
+// Throws Error unreadable when it is damaged, cut off, of another kind of document, holds no solid,
+// too many or without end; incomplete when Open CASCADE tells of something that it leaves out and
+// all is wanted, else it is noted; bad_input when a part is scaled. Kernel exceptions pass through.
 [[nodiscard]] Arrival transfer_shape_file(const ShapeFile& file,
                                           const std::filesystem::path& folder);
 

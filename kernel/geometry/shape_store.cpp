@@ -47,11 +47,18 @@ Place place_of(const std::filesystem::path& folder, std::size_t product) {
   return in ? place : throw shape_lost(places_file(folder), "the stored shape is not listed");
 }
 
+// A TMPDIR that is set to nothing is taken for one that is not set.
+std::filesystem::path temp_folder(std::error_code& trouble) {
+  const char* const named = std::getenv("TMPDIR");
+  return named != nullptr && *named == '\0' ? std::filesystem::path("/tmp")
+                                            : std::filesystem::temp_directory_path(trouble);
+}
+
 }  // namespace
 
 std::filesystem::path make_shape_folder() {
   std::error_code trouble;
-  const std::filesystem::path temp = std::filesystem::temp_directory_path(trouble);
+  const std::filesystem::path temp = temp_folder(trouble);
   constexpr int kPlaces = 6;  // which mkdtemp fills where it finds so many X at the end
   std::string name = (temp / fmt::format("spotblue-{}-{:X>{}}", getpid(), "", kPlaces)).string();
   if (trouble || mkdtemp(name.data()) == nullptr) {

@@ -104,7 +104,6 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   }
   arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
-  arrival.model.notes = tree.notes;
   if (mended) {
     arrival.model.notes.push_back(
         {"names", "some letters in the file are no UTF-8; they are taken for Latin-1"});

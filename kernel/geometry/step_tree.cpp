@@ -123,7 +123,7 @@ class TreeReader {
     if (!is_rigid(placement)) {
       throw Error(ErrorCode::unreadable,
                   {"", fmt::format("component '{}' (#{})", name, kernel_.number_of(usage))},
-                  fmt::format("is placed with a scale of {:g}, so that its sizes would be wrong",
+                  fmt::format("is placed with a scale of {:.10g}, so that its sizes would be wrong",
                               std::abs(placement.ScaleFactor())),
                   "export every part in its true size");
     }

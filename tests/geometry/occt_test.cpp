@@ -8,16 +8,19 @@
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRep_Builder.hxx>
 #include <STEPCAFControl_Reader.hxx>
 #include <TDocStd_Document.hxx>
 #include <TopExp.hxx>
 #include <TopLoc_Location.hxx>
 #include <TopTools_IndexedMapOfShape.hxx>
+#include <TopoDS_Compound.hxx>
 #include <XCAFApp_Application.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_Location.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 
 #include "geometry/truth_match.hpp"
@@ -96,6 +99,89 @@ TEST(ModelOfDocument, RefusesAPartThatTheDocumentPlacesNowhere) {
   } catch (const Error& error) {
     EXPECT_EQ(error.code(), ErrorCode::unreadable);
   }
+}
+
+Error refused(const Handle(TDocStd_Document) & document) {
+  try {
+    static_cast<void>(model_of_document(document->Main(), "D"));
+  } catch (const Error& error) {
+    return error;
+  }
+  ADD_FAILURE() << "it was taken";
+  return {ErrorCode::bad_input, {}, "", ""};
+}
+
+TEST(ModelOfDocument, AnAssemblyThatContainsItselfIsRefusedThoughNoRootLeadsThere) {
+  for (const bool below_a_root : {true, false}) {
+    const Handle(TDocStd_Document) document = new_document();
+    const auto tool = XCAFDoc_DocumentTool::ShapeTool(document->Main());
+    const TDF_Label part = tool->AddShape(rod(20.0, 30.0), Standard_False);
+    const TDF_Label top = tool->NewShape();
+    const TDF_Label a = tool->NewShape();
+    const TDF_Label b = tool->NewShape();
+    tool->AddComponent(top, below_a_root ? a : part, TopLoc_Location());
+    tool->AddComponent(a, b, TopLoc_Location());
+    tool->AddComponent(b, a, TopLoc_Location());
+    EXPECT_NE(std::string(refused(document).what()).find("contains itself"), std::string::npos);
+  }
+}
+
+TEST(ModelOfDocument, WhatUnfoldsToTooMuchIsRefusedBeforeItIsUnfolded) {
+  const Handle(TDocStd_Document) document = new_document();
+  const auto tool = XCAFDoc_DocumentTool::ShapeTool(document->Main());
+  TDF_Label inner = tool->AddShape(rod(20.0, 30.0), Standard_False);
+  for (int level = 0; level < 8; ++level) {
+    const TDF_Label outer = tool->NewShape();
+    for (int i = 0; i < 10; ++i) {
+      tool->AddComponent(outer, inner, TopLoc_Location());
+    }
+    inner = outer;
+  }
+  EXPECT_NE(std::string(refused(document).what()).find("more than 2000000"), std::string::npos);
+}
+
+TEST(ModelOfDocument, AssembliesAreNestedNoDeeperThanThoseOfAFile) {
+  const Handle(TDocStd_Document) document = new_document();
+  const auto tool = XCAFDoc_DocumentTool::ShapeTool(document->Main());
+  TDF_Label inner = tool->AddShape(rod(20.0, 30.0), Standard_False);
+  for (int level = 0; level < 501; ++level) {
+    const TDF_Label outer = tool->NewShape();
+    tool->AddComponent(outer, inner, TopLoc_Location());
+    inner = outer;
+  }
+  EXPECT_NE(std::string(refused(document).what()).find("deeper than 500"), std::string::npos);
+}
+
+TEST(ModelOfShapes, ACompoundThatUnfoldsToTooMuchIsRefusedByName) {
+  TopoDS_Shape wide = rod(20.0, 30.0);
+  for (int level = 0; level < 8; ++level) {
+    TopoDS_Compound outer;
+    const BRep_Builder builder;
+    builder.MakeCompound(outer);
+    for (int i = 0; i < 10; ++i) {
+      builder.Add(outer, wide);
+    }
+    wide = outer;
+  }
+  const std::vector<NamedShape> shapes{{"wide", &wide}};
+  EXPECT_THROW(static_cast<void>(model_of_shapes(shapes)), Error);
+}
+
+TEST(ModelOfShapes, APlaceThatIsNoNumberIsRefusedByName) {
+  const TopoDS_Shape pin = moved(rod(20.0, 30.0), std::nan(""));
+  const std::vector<NamedShape> shapes{{"pin", &pin}};
+  try {
+    static_cast<void>(model_of_shapes(shapes));
+    FAIL() << "it was placed nowhere";
+  } catch (const Error& error) {
+    EXPECT_EQ(error.place(), "'pin'");
+  }
+}
+
+TEST(ModelOfShapes, NamesAreMadeOneLineOfUtf8) {
+  const TopoDS_Shape pin = rod(20.0, 30.0);
+  const std::vector<NamedShape> shapes{{"pi\xFF\n", &pin}};
+  EXPECT_EQ(model_of_shapes(shapes).products[0].name, "pi\xC3\xBF");
 }
 
 TEST(ModelOfDocument, TellsTheLabelOfEachProduct) {

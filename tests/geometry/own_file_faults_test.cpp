@@ -7,12 +7,18 @@
 #include <BRepTools.hxx>
 #include <BRep_Builder.hxx>
 #include <BinTools.hxx>
+#include <TopExp_Explorer.hxx>
 #include <TopLoc_Location.hxx>
 #include <TopoDS_Compound.hxx>
+#include <TopoDS_Shell.hxx>
+#include <TopoDS_Solid.hxx>
+#include <TopoDS_Vertex.hxx>
 #include <cmath>
+#include <cstdlib>
 #include <cstring>
 #include <filesystem>
 #include <fstream>
+#include <gp_Pnt.hxx>
 #include <gp_Trsf.hxx>
 #include <iterator>
 #include <limits>
@@ -172,6 +178,98 @@ TEST_F(OwnFileFault, NothingFiniteIsNoPartialModel) {
 TEST_F(OwnFileFault, APlaceThatIsNoFiniteNumberIsRefused) {
   const fs::path file = write("two.brep", replaced(text_of(two_rods(77.625)), "77.625", "1e400"));
   EXPECT_THAT(refused(file).what(), HasSubstr("infinite or none"));
+}
+
+TEST_F(OwnFileFault, AKindOfAttributeThatOpenCascadeDoesNotKnowIsNotPassedOver) {
+  shape_to_xbf(rod(), "Rod", 1e-3, folder_ / "good.xbf");
+  const fs::path file = write(
+      "foreign.xbf", replaced(bytes_of(folder_ / "good.xbf"), "TDataStd_Name", "TDataStd_Nane"));
+  const Error error = refused(file);
+  EXPECT_EQ(error.code(), ErrorCode::incomplete);
+  EXPECT_THAT(error.what(), HasSubstr("TDataStd_Nane"));
+  EXPECT_THAT(notes(read(file, Completeness::accept_partial)),
+              Contains(HasSubstr("TDataStd_Nane")));
+}
+
+TEST_F(OwnFileFault, AnAbsurdUnitIsRefusedAtOnceByName) {
+  for (const double metres : {-1.0, 0.0, kNone, kInfinite, 1e30}) {
+    shape_to_xbf(rod(), "Rod", metres, folder_ / "unit.xbf");
+    const Error error = refused(folder_ / "unit.xbf");
+    EXPECT_EQ(error.place(), "length unit");
+    EXPECT_THAT(error.what(), HasSubstr(" m, which is none"));
+  }
+}
+
+TEST_F(OwnFileFault, NumbersWithACommaAreRefusedByTheirLine) {
+  const std::string text = replaced(text_of(rod()), "12.3125", "12,3125");
+  const Error error = refused(write("comma.brep", text));
+  EXPECT_THAT(error.place(), testing::StartsWith("line "));
+  EXPECT_THAT(error.what(), AllOf(HasSubstr("'12,3125'"), HasSubstr("point")));
+  EXPECT_THAT(refused(write("junk.brep", replaced(text, "12,3125", "12.31x5"))).what(),
+              HasSubstr("'12.31x5'"));
+}
+
+TEST_F(OwnFileFault, AVersionThatOpenCascadeDoesNotKnowIsRefused) {
+  const std::string text = text_of(rod());
+  const std::size_t at = text.find("CASCADE Topology V") + 18;
+  EXPECT_THAT(refused(write("nine.brep", std::string(text).replace(at, 1, "9"))).what(),
+              HasSubstr("version 9"));
+}
+
+TEST_F(OwnFileFault, WhatStandsBehindTheShapesIsRefused) {
+  std::ostringstream binary;
+  BinTools::Write(rod(), binary);
+  EXPECT_THAT(refused(write("rod.brep", binary.str() + "garbage")).what(), HasSubstr("behind"));
+  static_cast<void>(read(write("rod.brep", binary.str())));
+}
+
+TEST_F(OwnFileFault, ASolidWithoutFacesIsTold) {
+  TopoDS_Solid bare;
+  BRep_Builder().MakeSolid(bare);
+  const Model model = read(write("two.brep", text_of(together({bare, rod()}))));
+  EXPECT_THAT(notes(model), Contains(HasSubstr("two 1: its solid has no faces")));
+  EXPECT_FALSE(model.products[0].closed);
+}
+
+TEST_F(OwnFileFault, AnOpenSolidIsTold) {
+  TopExp_Explorer faces(rod(), TopAbs_FACE);
+  faces.Next();
+  TopoDS_Shell shell;
+  TopoDS_Solid open;
+  const BRep_Builder builder;
+  builder.MakeShell(shell);
+  for (; faces.More(); faces.Next()) {
+    builder.Add(shell, faces.Current());
+  }
+  builder.MakeSolid(open);
+  builder.Add(open, shell);
+  EXPECT_THAT(notes(read(write("open.brep", text_of(open)))), Contains(HasSubstr("not closed")));
+}
+
+TEST_F(OwnFileFault, CompoundsThatUnfoldWithoutEndAreRefused) {
+  TopoDS_Shape deep = rod();
+  for (int i = 0; i < 600; ++i) {
+    deep = together({deep});
+  }
+  EXPECT_THAT(refused(write("deep.brep", text_of(deep))).what(), HasSubstr("deeper than 500"));
+  TopoDS_Shape wide = rod();
+  for (int i = 0; i < 8; ++i) {
+    wide = together(std::vector<TopoDS_Shape>(10, wide));
+  }
+  EXPECT_THAT(refused(write("wide.brep", text_of(wide))).what(), HasSubstr("more than 2000000"));
+}
+
+TEST_F(OwnFileFault, PointsAreNamedWhereThereIsNoSolid) {
+  TopoDS_Vertex vertex;
+  BRep_Builder().MakeVertex(vertex, gp_Pnt(1, 2, 3), 1e-7);
+  EXPECT_THAT(refused(write("vertex.brep", text_of(vertex))).what(), HasSubstr("points only"));
+}
+
+TEST_F(OwnFileFault, AnEmptyTempFolderInTheEnvironmentIsThatOfTheSystem) {
+  const fs::path file = write("rod.brep", text_of(rod()));
+  ::setenv("TMPDIR", "", 1);
+  EXPECT_EQ(read(file).products.size(), 1U);
+  ::unsetenv("TMPDIR");
 }
 
 }  // namespace

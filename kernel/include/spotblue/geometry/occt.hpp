@@ -33,7 +33,10 @@ struct NamedShape {
 ///
 /// A shape given twice in two places is one product, called by its first name; each occurrence has
 /// its own name as its path.
+/// Names are made one line of UTF-8.
 /// @throws Error bad_input when there is none, or one is null, holds no solid or is scaled;
+///         unreadable when one unfolds without end, deeper or to more than ReadLimits allow, or has
+///         a number that is infinite or none;
 ///         file_access when no temporary folder can be made.
 [[nodiscard]] SPOTBLUE_EXPORT Model model_of_shapes(std::span<const NamedShape> shapes);
 
@@ -50,8 +53,9 @@ struct DocumentModel {
 ///
 /// @param main  TDocStd_Document::Main() of the document.
 /// @throws Error bad_input when the document holds no solid, has lengths other than mm, or places a
-///         part scaled; unreadable when it places one nowhere; file_access when no temporary folder
-///         can be made.
+///         part scaled; unreadable when it places one nowhere, an assembly contains itself or
+///         unfolds deeper or to more than ReadLimits allow, or a number is infinite or none;
+///         file_access when no temporary folder can be made.
 [[nodiscard]] SPOTBLUE_EXPORT DocumentModel model_of_document(const TDF_Label& main,
                                                               const std::string& name);
 

@@ -21,7 +21,7 @@ namespace spotblue {
 ///
 /// Contained as read_step is. What arrives of these formats can not be held against what their text
 /// declares: damage that hits a number only is not seen.
-/// @param completeness  for STEP; a damaged file of the other formats is always refused.
+/// @param completeness  as for read_step; of .xbf also for what Open CASCADE says it leaves out.
 /// @throws Error as read_step; unreadable also for a document of another format.
 [[nodiscard]] SPOTBLUE_EXPORT Model read_model(const std::filesystem::path& file,
                                                const ReadLimits& limits, Completeness completeness);
