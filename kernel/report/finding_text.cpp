@@ -92,13 +92,14 @@ std::string number_text(double value, const std::string& key_unit, LengthUnit un
     return volume_cell(value, unit);
   }
   if (key_unit == "deg") {
-    return fmt::format("{:.3f}", value);
+    return without_minus_zero(fmt::format("{:.3f}", value));
   }
   const WorkUnit* const work = find_work_unit(key_unit);
   if (work == nullptr) {
-    return fmt::format("{:.6g}", value);
+    return without_minus_zero(fmt::format("{:.6g}", value));
   }
-  return fmt::format("{:.4g}", unit == LengthUnit::inch ? value * work->in_inch_jobs : value);
+  return without_minus_zero(
+      fmt::format("{:.4g}", unit == LengthUnit::inch ? value * work->in_inch_jobs : value));
 }
 
 std::string shown_unit(const std::string& key_unit, LengthUnit unit) {

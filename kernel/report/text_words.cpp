@@ -13,18 +13,18 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;
 
+std::string axis_number(double value) {
+  return without_minus_zero(fmt::format("{:.4g}", std::abs(value) < 1e-9 ? 0.0 : value));
+}
+
+}  // namespace
+
 std::string without_minus_zero(std::string text) {
   if (text.find_first_not_of("-0.") == std::string::npos && text.front() == '-') {
     text.erase(0, 1);
   }
   return text;
 }
-
-std::string axis_number(double value) {
-  return without_minus_zero(fmt::format("{:.4g}", std::abs(value) < 1e-9 ? 0.0 : value));
-}
-
-}  // namespace
 
 std::string length_cell(double length_mm, LengthUnit unit) {
   return format_length(Length::mm(length_mm), unit, unit == LengthUnit::mm ? 4 : 5);

@@ -11,6 +11,8 @@
 
 namespace spotblue {
 
+/// "0.000" for "-0.000".
+[[nodiscard]] std::string without_minus_zero(std::string text);
 /// Lengths to 0.0001 mm or 0.00001 in, without the unit.
 [[nodiscard]] std::string length_cell(double length_mm, LengthUnit unit);
 /// With no more than three decimals in mm and four in inch: positions, engaged lengths.
