@@ -146,6 +146,7 @@ std::string words_for(const Json& finding) {
 }  // namespace
 
 std::size_t keep_findings(const Subject& subject, const Json& findings) {
+  require_changeable(subject.document);
   const TDF_Label home = subject.document->Main().FindChild(kTag);
   for (TDF_ChildIterator each(home); each.More(); each.Next()) {
     each.Value().ForgetAllAttributes();

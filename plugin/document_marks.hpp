@@ -9,11 +9,13 @@
 
 namespace spotblue::plugin {
 
-/// Gives what carries a colour of ours the colour back that it had.
-/// @return how many faces and parts there were.
+/// Gives what carries a colour of ours the colour back that it had, unless it was coloured anew
+/// since; colours that the table has for marks only go.
+/// @return how many faces and parts were marked.
+/// @throws Error bad_input when the document may not be changed.
 std::size_t clear_marks(const Handle(TDocStd_Document) & document);
 
-/// Colours what marks_of() says.
+/// Colours what marks_of() says. Throws as clear_marks.
 /// @return what was marked as what, with the entries of its labels.
 nlohmann::ordered_json set_marks(const Subject& subject);
 

@@ -2,6 +2,11 @@
 
 #include "service.hpp"
 
+#include <fmt/format.h>
+
+#include <Standard_ImmutableObject.hxx>
+#include <Standard_OutOfMemory.hxx>
+#include <new>
 #include <nlohmann/json.hpp>
 #include <utility>
 
@@ -20,6 +25,8 @@ namespace {
 
 constexpr const char* kDocumentName = "document";
 constexpr const char* kShapesName = "shapes";
+constexpr const char* kNoMemory =
+    "there is no more memory to be had; look at fewer parts at a time, or end other programs";
 
 // What `work` gives; where it fails, an empty result whose `trouble` says why.
 template <typename Result, typename Work>
@@ -31,16 +38,27 @@ Result answered(const Work& work) {
   };
   try {
     work(result);
+  } catch (const Standard_OutOfMemory&) {
+    failed(kNoMemory);
+  } catch (const Standard_ImmutableObject&) {
+    failed("the document may not be changed now; open a command of it first");
   } catch (const Standard_Failure& failure) {
-    failed(std::string("Open CASCADE failed: ") + occt::kind_of(failure) + " " +
-           occt::words_of(failure));
+    failed(
+        fmt::format("Open CASCADE failed: {} {}; check the shapes there, and report it with them "
+                    "if they are sound",
+                    occt::kind_of(failure), occt::words_of(failure)));
+  } catch (const std::bad_alloc&) {
+    failed(kNoMemory);
   } catch (const std::exception& failure) {
     failed(failure.what());
   } catch (...) {
-    failed("failed for an unknown reason");
+    failed("it failed for an unknown reason; report it with the shapes");
   }
   return result;
 }
+
+// Never "-0".
+double plain(double value) { return value == 0.0 ? 0.0 : value; }
 
 Error mistaken(const std::string& what, const std::string& cure) {
   return {ErrorCode::bad_input, {}, what, cure};
@@ -117,7 +135,7 @@ class Records {
     for (const Seat& seat : seats) {
       seats_.push_back({kind, feature_id(look_.model, seat.*hole),
                         feature_id(look_.model, seat.*shaft), place((seat.*hole).occurrence),
-                        place((seat.*shaft).occurrence), clearance(seat)});
+                        place((seat.*shaft).occurrence), plain(clearance(seat))});
     }
   }
 
@@ -140,7 +158,7 @@ std::vector<host::Value> values(const std::vector<Quantity>& quantities) {
   for (const Quantity& one : quantities) {
     const auto* const text = std::get_if<std::string>(&one.value);
     all.push_back(text != nullptr ? host::Value{one.key, 0.0, *text}
-                                  : host::Value{one.key, std::get<double>(one.value), ""});
+                                  : host::Value{one.key, plain(std::get<double>(one.value)), ""});
   }
   return all;
 }
@@ -189,6 +207,10 @@ class OwnService final : public host::Service {
   [[nodiscard]] host::CheckResult check_document(const Handle(TDocStd_Document) & document,
                                                  const host::CheckWishes& wishes) override {
     return answered<host::CheckResult>([&](host::CheckResult& result) {
+      require_document(document);
+      if (wishes.keep || wishes.mark) {
+        require_changeable(document);
+      }
       const Subject subject = checked(document, wishes.job_file);
       fill(result, subject);
       if (wishes.keep) {

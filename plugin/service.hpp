@@ -115,7 +115,7 @@ class Service : public Standard_Transient {
   /// @param trouble  empty when it was done.
   [[nodiscard]] virtual std::string kept_findings(const Handle(TDocStd_Document) & document,
                                                   std::string& trouble) = 0;
-  /// Gives the faces of a document the colours back that they had.
+  /// Gives the faces of a document the colours back that they had, unless coloured anew since.
   /// @param trouble  empty when it was done.
   virtual std::size_t clear_marks(const Handle(TDocStd_Document) & document,
                                   std::string& trouble) = 0;

@@ -1,5 +1,6 @@
 #include "subject.hpp"
 
+#include <TDF_Data.hxx>
 #include <TDF_LabelSequence.hxx>
 #include <TDataStd_Name.hxx>
 #include <TopLoc_Location.hxx>
@@ -10,6 +11,7 @@
 #include <utility>
 
 #include "document_faces.hpp"
+#include "spotblue/base/error.hpp"
 #include "spotblue/geometry/occt.hpp"
 
 namespace spotblue::plugin {
@@ -55,6 +57,13 @@ bool is_xde(const Handle(TDocStd_Document) & document) {
   return !document.IsNull() &&
          (XCAFDoc_DocumentTool::CheckShapeTool(document->Main()) ||
           TCollection_AsciiString(document->StorageFormat()).Search("XCAF") > 0);
+}
+
+void require_changeable(const Handle(TDocStd_Document) & document) {
+  if (!document->GetData()->IsModificationAllowed()) {
+    throw Error(ErrorCode::bad_input, {}, "the document may not be changed now",
+                "open a command of it first, or have nothing kept or marked in it");
+  }
 }
 
 std::vector<std::string> sizes_of(const Subject& subject) {

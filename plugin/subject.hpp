@@ -38,6 +38,9 @@ struct Subject {
 /// Whether a document is there and is for parts and assemblies (XDE).
 [[nodiscard]] bool is_xde(const Handle(TDocStd_Document) & document);
 
+/// @throws Error bad_input when the document may not be changed now.
+void require_changeable(const Handle(TDocStd_Document) & document);
+
 /// @throws Error as model_of_document.
 [[nodiscard]] Subject looked_at_document(const std::string& name,
                                          const Handle(TDocStd_Document) & document,

@@ -9,13 +9,19 @@
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRep_Builder.hxx>
 #include <BinXCAFDrivers.hxx>
 #include <STEPCAFControl_Reader.hxx>
 #include <TDocStd_Application.hxx>
+#include <TopLoc_Location.hxx>
+#include <TopoDS_Solid.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_NotesTool.hxx>
+#include <XCAFDoc_ShapeTool.hxx>
+#include <cmath>
 #include <filesystem>
 #include <fstream>
+#include <gp_Trsf.hxx>
 #include <set>
 
 namespace spotblue::host {
@@ -160,6 +166,44 @@ TEST_F(HostService, MistakesAreAnsweredInOneLine) {
   expect_words(service_->check_document(other, {kJob, true, true}).trouble, "ink-disc-plan-b.job");
   EXPECT_EQ(service_->kept_findings(other, trouble), "[]");
   expect_words(service_->check_document(other, {}).trouble, "states no size");
+}
+
+TEST_F(HostService, AnAssemblyThatContainsItselfIsTrouble) {
+  const Handle(TDocStd_Document) document = new_document();
+  const auto tool = XCAFDoc_DocumentTool::ShapeTool(document->Main());
+  const TDF_Label part = tool->AddShape(rod(20.0, 20.0), Standard_False);
+  const TDF_Label top = tool->NewShape();
+  const TDF_Label inner = tool->NewShape();
+  tool->AddComponent(inner, part, TopLoc_Location());
+  tool->AddComponent(inner, inner, TopLoc_Location());
+  tool->AddComponent(top, inner, TopLoc_Location());
+  expect_words(service_->look_at_document(document).trouble, "contains itself");
+}
+
+TEST_F(HostService, SolidsThatAreNotWholeAreNoted) {
+  std::vector<Part> parts = pin_in_block();
+  TopoDS_Solid bare;
+  BRep_Builder().MakeSolid(bare);
+  parts.push_back({"Ghost", bare});
+  const LookResult look = service_->look_at_shapes(parts);
+  EXPECT_EQ(look.trouble, "");
+  EXPECT_THAT(look.notes, testing::Contains(HasSubstr("Ghost: its solid has no faces")));
+}
+
+TEST_F(HostService, AScaleThatIsHardlyOneIsToldInAllItsDigits) {
+  gp_Trsf scale;
+  scale.SetScaleFactor(1.0000001);
+  TopoDS_Shape pin = rod(20.0, 20.0);
+  pin.Location(TopLoc_Location(scale), Standard_False);
+  expect_words(service_->look_at_shapes({{"Pin", pin}}).trouble, "a scale of 1.0000001");
+}
+
+TEST_F(HostService, ATouchIsNoMinusNothing) {
+  const TopoDS_Shape low = BRepPrimAPI_MakeBox(gp_Pnt(0, 0, -5), 10.0, 10.0, 5.0).Shape();
+  const TopoDS_Shape high = BRepPrimAPI_MakeBox(gp_Pnt(0, 0, 0), 10.0, 10.0, 5.0).Shape();
+  for (const Seat& seat : service_->look_at_shapes({{"Low", low}, {"High", high}}).seats) {
+    EXPECT_FALSE(seat.clearance_mm == 0.0 && std::signbit(seat.clearance_mm)) << seat.hole;
+  }
 }
 
 TEST_F(HostService, AnotherGuidIsNotAnswered) {
