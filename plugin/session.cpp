@@ -33,7 +33,7 @@ bool is_as_it_was(const Subject& known) {
     return has_same_shapes(known);
   }
   const std::vector<std::string> words = words_of(known.name);
-  return std::ranges::equal(words, known.placed,
+  return std::ranges::equal(words, known.given,
                             [](const std::string& word, const TopoDS_Shape& placed) {
                               const TopoDS_Shape now = DBRep::GetExisting(word.c_str());
                               return !now.IsNull() && now.IsEqual(placed);

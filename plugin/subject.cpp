@@ -3,6 +3,7 @@
 #include <TDF_Data.hxx>
 #include <TDF_LabelSequence.hxx>
 #include <TDataStd_Name.hxx>
+#include <TopExp_Explorer.hxx>
 #include <TopLoc_Location.hxx>
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
@@ -23,6 +24,18 @@ TopLoc_Location location_of(const Frame& frame) {
   placement.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3],
                       r[2][0], r[2][1], r[2][2], r[2][3]);
   return TopLoc_Location(placement);
+}
+
+// The solid of a part's shape that is its body; the shape itself where it has only one.
+TopoDS_Shape body_of(const TopoDS_Shape& part, int body) {
+  if (body == 0) {
+    return part;
+  }
+  TopExp_Explorer solid(part, TopAbs_SOLID);
+  for (int i = 1; i < body; ++i) {
+    solid.Next();
+  }
+  return solid.Current();
 }
 
 // Parts and where they are placed: what a look at the document sees.
@@ -91,8 +104,10 @@ Subject looked_at_document(const std::string& name, const Handle(TDocStd_Documen
   DocumentModel read = model_of_document(document->Main(), name);
   result.product_labels = std::move(read.product_labels);
   result.look = look_at(std::move(read.model), settings);
-  for (const std::string& label : result.product_labels) {
-    result.product_shapes.push_back(XCAFDoc_ShapeTool::GetShape(label_at(document, label)));
+  for (std::size_t i = 0; i < result.product_labels.size(); ++i) {
+    const TDF_Label label = label_at(document, result.product_labels[i]);
+    result.product_shapes.push_back(
+        body_of(XCAFDoc_ShapeTool::GetShape(label), result.look.model.products[i].body));
   }
   for (const Occurrence& occurrence : result.look.model.occurrences) {
     result.placed.push_back(result.product_shapes[occurrence.product].Moved(
@@ -109,16 +124,20 @@ Subject looked_at_shapes(const std::string& name, const std::vector<NamedPlace>&
   result.name = name;
   std::vector<NamedShape> named;
   for (const NamedPlace& one : shapes) {
-    result.placed.push_back(one.shape);
+    result.given.push_back(one.shape);
     named.push_back({one.name, &one.shape});
   }
   result.look = look_at(model_of_shapes(named), settings);
   const Model& model = result.look.model;
   result.look.model.file.name = name;
   result.product_shapes.resize(model.products.size());
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
-    result.product_shapes[model.occurrences[i].product] =
-        result.placed[i].Located(TopLoc_Location());
+  std::size_t next = 0;  // of the shapes given
+  for (const Occurrence& occurrence : model.occurrences) {
+    const int body = model.products[occurrence.product].body;
+    next += body <= 1 ? 1 : 0;
+    const TopoDS_Shape& given = shapes[next - 1].shape;
+    result.placed.push_back(body_of(given, body));
+    result.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);
   }
   return result;
 }

@@ -27,6 +27,7 @@ struct Subject {
   std::vector<std::string> product_labels;   ///< of a document
   std::vector<TopoDS_Shape> product_shapes;  ///< each in its own frame
   std::vector<TopoDS_Shape> placed;          ///< by occurrence, where it lies in the assembly
+  std::vector<TopoDS_Shape> given;           ///< of shapes: as they were named
   std::vector<NamedPlace> places;            ///< of a document: what the look was at
   std::vector<std::string> sizes;            ///< of a document: what it stated then
   Look look;

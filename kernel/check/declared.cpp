@@ -34,7 +34,7 @@ class Narrowest {
     if (earlier_meant == meant && earlier->line != want.line) {
       refuse_second(job_, list_, earlier->line, want.line);
     }
-    if (meant == Meant::occurrence) {
+    if (meant > earlier_meant) {
       place->second = {meant, &want};
     }
   }

@@ -72,10 +72,33 @@ Names::Names(const Job& job, const Model& model) : job_(&job), model_(&model) {
   }
   // Products go in first: a name that is both means the product.
   for (std::size_t i = 0; i < model.products.size(); ++i) {
-    parts_.try_emplace(model.products[i].id, NamedPart{Meant::product, std::move(of_product[i])});
+    parts_.try_emplace(model.products[i].id, NamedPart{Meant::product, of_product[i]});
   }
   for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
     parts_.try_emplace(model.occurrences[i].id, NamedPart{Meant::occurrence, {i}});
+  }
+  add_parts_of_bodies(of_product);
+}
+
+void Names::add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product) {
+  std::map<std::string, std::vector<std::size_t>> wholes;
+  std::map<std::string, std::vector<std::size_t>> own_names;  // products
+  for (std::size_t i = 0; i < model_->products.size(); ++i) {
+    const Product& product = model_->products[i];
+    if (product.body > 0) {
+      auto& whole = wholes[product.part];
+      whole.insert(whole.end(), of_product[i].begin(), of_product[i].end());
+      own_names[product.body_name].push_back(i);
+    }
+  }
+  for (auto& [part, occurrences] : wholes) {
+    std::sort(occurrences.begin(), occurrences.end());
+    parts_.try_emplace(part, NamedPart{Meant::part, std::move(occurrences)});
+  }
+  for (const auto& [name, products] : own_names) {
+    if (!name.empty() && products.size() == 1) {
+      parts_.try_emplace(name, NamedPart{Meant::product, of_product[products.front()]});
+    }
   }
 }
 
@@ -130,9 +153,11 @@ Error Names::unknown_feature(const std::string& name, const Entry& entry) const 
   const std::string part = part_of(name);
   std::vector<std::string> known;
   if (const NamedPart* named = find_part(part); named && !named->occurrences.empty()) {
-    const Occurrence& occurrence = model_->occurrences[named->occurrences.front()];
-    for (const ProductFeature& feature : features_of(model_->products[occurrence.product])) {
-      known.push_back(part + ": " + *feature.name);
+    for (const std::size_t one : named->occurrences) {
+      const Product& product = model_->products[model_->occurrences[one].product];
+      for (const ProductFeature& feature : features_of(product)) {
+        known.push_back((named->meant == Meant::part ? product.id : part) + ": " + *feature.name);
+      }
     }
   }
   if (known.empty()) {
@@ -153,24 +178,33 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
   if (part == nullptr || part->occurrences.empty()) {
     throw unknown_feature(name, entry);
   }
-  const Product& product = model_->products[model_->occurrences[part->occurrences.front()].product];
-  const std::vector<ProductFeature> found = matches(product, name);
-  if (found.empty()) {
+  // One product, or the bodies of one part.
+  std::map<std::size_t, std::vector<ProductFeature>> found;
+  std::vector<std::string> candidates;
+  for (const std::size_t occurrence : part->occurrences) {
+    const std::size_t index = model_->occurrences[occurrence].product;
+    if (const auto [place, fresh] = found.try_emplace(index); fresh) {
+      const Product& product = model_->products[index];
+      place->second = matches(product, name);
+      for (const ProductFeature& feature : place->second) {
+        candidates.push_back((part->meant == Meant::part ? product.id : part_of(name)) + ": " +
+                             *feature.name);
+      }
+    }
+  }
+  if (candidates.empty()) {
     throw unknown_feature(name, entry);
   }
-  if (found.size() > 1) {
-    std::vector<std::string> candidates;
-    candidates.reserve(found.size());
-    for (const ProductFeature& feature : found) {
-      candidates.push_back(part_of(name) + ": " + *feature.name);
-    }
-    throw error(entry, fmt::format("\"{}\" could be any of {} features", name, found.size()),
+  if (candidates.size() > 1) {
+    throw error(entry, fmt::format("\"{}\" could be any of {} features", name, candidates.size()),
                 fmt::format("write one of \"{}\"", fmt::join(candidates, "\", \"")));
   }
   NamedFeature named;
   named.meant = part->meant;
   for (const std::size_t occurrence : part->occurrences) {
-    named.refs.push_back({occurrence, found.front().kind, found.front().index});
+    for (const ProductFeature& feature : found[model_->occurrences[occurrence].product]) {
+      named.refs.push_back({occurrence, feature.kind, feature.index});
+    }
   }
   return named;
 }

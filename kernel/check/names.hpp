@@ -13,8 +13,9 @@
 
 namespace spotblue {
 
-/// Whether a name means a product wherever it occurs, or one occurrence; the narrower one wins.
-enum class Meant { product, occurrence };
+/// Whether a name means all bodies of a part, a product wherever it occurs, or one occurrence; the
+/// narrower one, which stands later here, wins.
+enum class Meant { part, product, occurrence };
 
 struct NamedPart {
   Meant meant = Meant::product;
@@ -46,9 +47,12 @@ class Names {
  public:
   Names(const Job& job, const Model& model);
 
+  /// A product or occurrence by its id, all bodies of a part by the part's, or a body by what the
+  /// file calls it where nothing else is called so.
   /// @throws Error bad_input naming file, entry and the nearest part.
   [[nodiscard]] NamedPart part(const std::string& name, const Entry& entry) const;
-  /// An exact id, or the only feature of the part of that kind with the size within 0.005 mm.
+  /// An exact id, or the only feature of the part of that kind with the size within 0.005 mm; of a
+  /// part with several bodies, the only one among them.
   /// @throws Error bad_input naming file, entry and the nearest feature, or all that match.
   [[nodiscard]] NamedFeature feature(const std::string& name, const Entry& entry) const;
   [[nodiscard]] bool is_part(const std::string& name) const;
@@ -59,6 +63,7 @@ class Names {
 
  private:
   [[nodiscard]] const NamedPart* find_part(const std::string& name) const;
+  void add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product);
   [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
                                                     const std::string& name) const;
   [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;

@@ -5,9 +5,9 @@
 namespace spotblue {
 namespace {
 
-constexpr int kFeatureNarrowness = 2;
+int narrowness_of(Meant meant) { return static_cast<int>(meant); }
 
-int narrowness_of(Meant meant) { return meant == Meant::occurrence ? 1 : 0; }
+constexpr int kFeatureNarrowness = static_cast<int>(Meant::occurrence) + 1;
 
 }  // namespace
 

@@ -69,7 +69,7 @@ void PartLengths::add(const PartLength& length, const NamedFeature& a, const Nam
           fmt::format("it speaks of the same as the entry in line {}", known->second.length->line),
           "keep one of the two entries");
     }
-    if (a.meant == Meant::occurrence) {
+    if (a.meant > known->second.meant) {
       known->second = {a.meant, &length};
     }
   }

@@ -78,27 +78,28 @@ class Comparison {
   }
 
   void parts() {
-    std::unordered_map<int, std::size_t> product_of;
+    std::unordered_map<int, std::vector<std::size_t>> bodies_of;
     for (std::size_t i = 0; i < arrival_.products.size(); ++i) {
-      product_of.emplace(arrival_.products[i].entity, i);
+      bodies_of[arrival_.products[i].entity].push_back(i);
     }
     std::vector<double> occurrences(arrival_.model.products.size());
     for (const Occurrence& occurrence : arrival_.model.occurrences) {
       occurrences[occurrence.product] += 1.0;
     }
     for (const DeclaredPart& part : declared_.parts) {
-      const auto found = product_of.find(part.entity);
-      if (found == product_of.end()) {
+      const auto found = bodies_of.find(part.entity);
+      if (found == bodies_of.end()) {
         add(shown(part), "did not arrive");
         continue;
       }
-      const int solids = arrival_.products[found->second].solids;
-      if (!part.has_components && solids < part.solids) {
-        add(shown(part), fmt::format("arrived with {} of its {:.0f} solids", solids, part.solids));
+      const std::vector<std::size_t>& bodies = found->second;
+      if (!part.has_components && static_cast<double>(bodies.size()) < part.solids) {
+        add(shown(part),
+            fmt::format("arrived with {} of its {:.0f} solids", bodies.size(), part.solids));
       }
-      if (occurrences[found->second] < part.occurrences) {
-        add(shown(part), fmt::format("arrived {:.0f} times of {:.0f}", occurrences[found->second],
-                                     part.occurrences));
+      const double times = occurrences[bodies.front()];
+      if (times < part.occurrences) {
+        add(shown(part), fmt::format("arrived {:.0f} times of {:.0f}", times, part.occurrences));
       }
     }
   }

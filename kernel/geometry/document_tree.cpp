@@ -34,10 +34,10 @@ std::string name_of(const TDF_Label& label) {
   return clean_name(utf8.ToCString());
 }
 
-std::vector<TopoDS_Shape> solids_of(const TopoDS_Shape& shape) {
-  std::vector<TopoDS_Shape> solids;
+std::vector<NamedSolid> solids_of(const TopoDS_Shape& shape) {
+  std::vector<NamedSolid> solids;
   for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next()) {
-    solids.push_back(each.Current());
+    solids.push_back({each.Current(), ""});
   }
   return solids;
 }
@@ -232,7 +232,7 @@ class DocumentReader {
   void place(const TDF_Label& label, const std::string& path, const Frame& frame) {
     if (!XCAFDoc_ShapeTool::IsAssembly(label)) {
       if (const auto part = part_of(label)) {
-        result_.tree.occurrences.push_back({{}, path, *part, frame, is_mirror(frame), {}});
+        place_part(result_.tree, *part, path, frame);
       }
       return;
     }
@@ -243,7 +243,17 @@ class DocumentReader {
     }
   }
 
-  std::optional<std::size_t> part_of(const TDF_Label& label) {
+  // A document names a solid of several by a label beneath the part's.
+  void name_solids(const TDF_Label& label, std::vector<NamedSolid>& solids) const {
+    for (NamedSolid& solid : solids) {
+      TDF_Label own;
+      if (tool_->FindSubShape(label, solid.shape, own)) {
+        solid.name = name_of(own);
+      }
+    }
+  }
+
+  std::optional<Bodies> part_of(const TDF_Label& label) {
     const std::string entry = entry_of(label);
     const auto known = parts_.find(entry);
     if (known != parts_.end()) {
@@ -251,16 +261,19 @@ class DocumentReader {
     }
     const TopoDS_Shape shape = XCAFDoc_ShapeTool::GetShape(label);
     const std::string name = name_or_entry(label);
-    std::optional<std::size_t> part;
+    std::optional<Bodies> part;
     if (!shape.IsNull()) {
       refuse_scaled(shape.Location().Transformation(), name);
       refuse_endless(shape, fmt::format("'{}'", name), how_.nesting_depth, how_.most_occurrences);
       note_loose_faces(name, {shape}, result_.tree.notes);
-      const std::vector<TopoDS_Shape> solids = solids_of(shape);
+      std::vector<NamedSolid> solids = solids_of(shape);
+      name_solids(label, solids);
+      for (NamedSolid& solid : solids) {
+        solid.shape = in_mm(solid.shape, result_.mm_per_unit);
+      }
       if (!solids.empty()) {
-        part = result_.tree.parts.size();
-        result_.tree.parts.push_back({0, name, in_mm(together(solids), result_.mm_per_unit)});
-        result_.labels.push_back(entry);
+        part = add_part(result_.tree, 0, name, solids);
+        result_.labels.resize(result_.tree.parts.size(), entry);
       }
     }
     parts_.emplace(entry, part);
@@ -270,8 +283,8 @@ class DocumentReader {
   TDF_Label main_;
   DocumentReading how_;
   Handle(XCAFDoc_ShapeTool) tool_;
-  std::map<std::string, std::optional<std::size_t>> parts_;  // by entry of the label
-  std::map<std::string, double> parts_below_;                // likewise, of assemblies
+  std::map<std::string, std::optional<Bodies>> parts_;  // by entry of the label
+  std::map<std::string, double> parts_below_;           // likewise, of assemblies
   DocumentTree result_;
 };
 
@@ -290,6 +303,7 @@ DocumentTree read_document_tree(const TDF_Label& main, const DocumentReading& ho
 Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& named_shapes) {
   Tree tree;
   std::vector<TopoDS_Shape> seen;  // as given but without place, one a part
+  std::vector<Bodies> parts;
   for (const auto& [given, shape] : named_shapes) {
     const std::string clean = clean_name(given);
     const std::string name =
@@ -308,16 +322,15 @@ Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& nam
       ++part;
     }
     if (part == seen.size()) {
-      const std::vector<TopoDS_Shape> solids = solids_of(unplaced);
+      const std::vector<NamedSolid> solids = solids_of(unplaced);
       if (solids.empty()) {
         throw Error(ErrorCode::bad_input, where, "holds no solid", "give solids, each a part");
       }
       note_loose_faces(name, {unplaced}, tree.notes);
       seen.push_back(unplaced);
-      tree.parts.push_back({0, name, together(solids)});
+      parts.push_back(add_part(tree, 0, name, solids));
     }
-    const Frame frame = frame_of(placement);
-    tree.occurrences.push_back({{}, name, part, frame, is_mirror(frame), {}});
+    place_part(tree, parts[part], name, frame_of(placement));
   }
   return tree;
 }

@@ -15,7 +15,7 @@ namespace spotblue {
 
 struct DocumentTree {
   Tree tree;
-  std::vector<std::string> labels;  // entry of each part's label: "0:1:1:2"
+  std::vector<std::string> labels;  // by the tree's parts, the entry of the label: "0:1:1:2"
   std::string unit;                 // of the document's lengths: "mm", "inch"; empty: none named
   double mm_per_unit = 1.0;
 };

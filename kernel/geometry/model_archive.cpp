@@ -26,7 +26,7 @@ void serialize(Archive& to, ArrivedFace& v) {
 }
 template <class Archive>
 void serialize(Archive& to, ArrivedProduct& v) {
-  to(v.entity, v.solids);
+  to(v.entity);
 }
 template <class Archive>
 void serialize(Archive& to, Arrival& v) {

@@ -2,9 +2,7 @@
 
 #include <fmt/format.h>
 
-#include <BRep_Builder.hxx>
 #include <TopExp_Explorer.hxx>
-#include <TopoDS_Compound.hxx>
 #include <chrono>
 #include <utility>
 
@@ -13,6 +11,14 @@
 #include "geometry/step_name.hpp"
 
 namespace spotblue {
+namespace {
+
+// "Pin#2"; the name itself for the only body of a part.
+std::string with_body(const std::string& name, int body) {
+  return body == 0 ? name : fmt::format("{}#{}", name, body);
+}
+
+}  // namespace
 
 Frame frame_of(const gp_Trsf& placement) {
   Frame frame;
@@ -25,17 +31,22 @@ Frame frame_of(const gp_Trsf& placement) {
   return frame;
 }
 
-TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids) {
-  if (solids.size() == 1) {
-    return solids.front();
+Bodies add_part(Tree& tree, int entity, const std::string& name,
+                const std::vector<NamedSolid>& solids) {
+  const Bodies bodies{tree.parts.size(), solids.size()};
+  for (const NamedSolid& solid : solids) {
+    const int body =
+        solids.size() == 1 ? 0 : static_cast<int>(tree.parts.size() - bodies.first) + 1;
+    tree.parts.push_back({entity, name, body, body == 0 ? "" : solid.name, solid.shape});
   }
-  TopoDS_Compound compound;
-  const BRep_Builder builder;
-  builder.MakeCompound(compound);
-  for (const TopoDS_Shape& solid : solids) {
-    builder.Add(compound, solid);
+  return bodies;
+}
+
+void place_part(Tree& tree, const Bodies& part, const std::string& path, const Frame& frame) {
+  for (std::size_t i = part.first; i < part.first + part.count; ++i) {
+    tree.occurrences.push_back(
+        {{}, with_body(path, tree.parts[i].body), i, frame, is_mirror(frame), {}});
   }
-  return compound;
 }
 
 void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own,
@@ -82,12 +93,19 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
   model.notes = tree.notes;
+  std::string id;  // of the part whose bodies are being added
   double seconds = 0.0;
   std::vector<TopoDS_Shape> shapes;
   for (const TreePart& part : tree.parts) {
     Product product;
     product.name = part.name;
-    product.id = names.take(part.name);
+    if (part.body <= 1) {
+      id = names.take(part.name);
+    }
+    product.id = part.body == 0 ? id : names.take(with_body(id, part.body));
+    product.part = part.body == 0 ? "" : id;
+    product.body = part.body;
+    product.body_name = part.body_name;
     const auto start = Clock::now();
     analyse_shape(part.shape, product);
     seconds += std::chrono::duration<double>(Clock::now() - start).count();

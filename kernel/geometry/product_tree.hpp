@@ -14,10 +14,23 @@
 
 namespace spotblue {
 
+// One solid of a part; a part with several has them one behind the other.
 struct TreePart {
-  int entity = 0;  // of its product definition in a file: 12 for #12
+  int entity = 0;  // of the part's product definition in a file: 12 for #12
   std::string name;
-  TopoDS_Shape shape;  // its solids: one solid, or a compound; rigidly placed within
+  int body = 0;           // which of the part's solids, from 1; 0 for the only one
+  std::string body_name;  // the solid's own, where the part has others
+  TopoDS_Shape shape;     // rigidly placed within
+};
+
+struct NamedSolid {
+  TopoDS_Shape shape;
+  std::string name;  // the solid's own, empty for none
+};
+
+// The bodies of one part among a tree's parts.
+struct Bodies {
+  std::size_t first = 0, count = 0;
 };
 
 struct Tree {
@@ -31,8 +44,12 @@ struct Tree {
 
 [[nodiscard]] Frame frame_of(const gp_Trsf& placement);
 
-// One shape of them all: the solid itself, or a compound of several.
-[[nodiscard]] TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids);
+// Adds a part by its solids, at least one.
+Bodies add_part(Tree& tree, int entity, const std::string& name,
+                const std::vector<NamedSolid>& solids);
+
+// Places each body of a part: "Press/Pin" becomes "Press/Pin#1", "Press/Pin#2".
+void place_part(Tree& tree, const Bodies& part, const std::string& path, const Frame& frame);
 
 // Leaves out the faces of `own` that bound no solid, with a note when there are any.
 void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own,

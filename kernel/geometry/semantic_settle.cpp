@@ -57,18 +57,40 @@ std::vector<ProductFeatureRef> widths_between(const Product& product,
   return widths;
 }
 
-// Features that the faces belong to; none, with a doubt, where they are of two parts.
-std::optional<std::vector<ProductFeatureRef>> touched_by(const std::vector<TopoDS_Shape>& faces,
-                                                         FaceBook& book, SemanticSize& size) {
+// The parts that have all of the faces (copies of one solid have the same), and those that have
+// any.
+struct Owners {
+  std::set<std::size_t> of_all, of_any;
+};
+
+Owners owners_of(const StatedSize& stated, const FaceBook& book) {
+  Owners owners;
+  bool first = true;
+  for (const std::vector<TopoDS_Shape>* faces : {&stated.faces, &stated.far_faces}) {
+    for (const TopoDS_Shape& face : *faces) {
+      std::set<std::size_t> parts;
+      for (const FaceBook::Place& place : book.places(face)) {
+        parts.insert(place.part);
+      }
+      if (parts.empty()) {
+        continue;
+      }
+      owners.of_any.insert(parts.begin(), parts.end());
+      std::erase_if(owners.of_all, [&](std::size_t part) { return !parts.contains(part); });
+      owners.of_all = first ? parts : owners.of_all;
+      first = false;
+    }
+  }
+  return owners;
+}
+
+// The part's features that the faces belong to.
+std::vector<ProductFeatureRef> touched_by(const std::vector<TopoDS_Shape>& faces, FaceBook& book,
+                                          std::size_t part) {
   std::vector<ProductFeatureRef> touched;
   for (const TopoDS_Shape& face : faces) {
     for (const FaceBook::Place& place : book.places(face)) {
-      if (size.product && *size.product != place.part) {
-        doubt(size, "its faces belong to two parts");
-        return std::nullopt;
-      }
-      size.product = place.part;
-      if (const ProductFeatureRef* feature = book.feature(place)) {
+      if (const ProductFeatureRef* feature = place.part == part ? book.feature(place) : nullptr) {
         touched.push_back(*feature);
       }
     }
@@ -76,29 +98,33 @@ std::optional<std::vector<ProductFeatureRef>> touched_by(const std::vector<TopoD
   return touched;
 }
 
+std::string why_not_of_one(const StatedSize& stated, const Owners& owners, const Model& model) {
+  if (owners.of_any.empty()) {
+    return stated.faces.empty() && stated.other_items > 0
+               ? "it is stated for edges or points, not for faces"
+               : "it is stated for no face of a part";
+  }
+  const std::string& part = model.products[*owners.of_any.begin()].part;
+  const bool one_part = std::ranges::all_of(owners.of_any, [&](std::size_t one) {
+    return !part.empty() && model.products[one].part == part;
+  });
+  return one_part ? "its faces belong to two solids of the part" : "its faces belong to two parts";
+}
+
 void tie(const StatedSize& stated, FaceBook& book, const Model& model, SemanticSize& size) {
-  const auto touched = touched_by(stated.faces, book, size);
-  const auto far = touched_by(stated.far_faces, book, size);
-  if (!touched || !far) {
-    return;
-  }
-  if (!size.product) {
-    doubt(size, stated.faces.empty() && stated.other_items > 0
-                    ? "it is stated for edges or points, not for faces"
-                    : "it is stated for no face of a part");
-    return;
-  }
+  const std::vector<ProductFeatureRef> touched = touched_by(stated.faces, book, *size.product);
+  const std::vector<ProductFeatureRef> far = touched_by(stated.far_faces, book, *size.product);
   if (size.characteristic == SizeCharacteristic::width) {
-    const std::vector<std::size_t> planes = of_kind(*touched, FeatureKind::plane);
+    const std::vector<std::size_t> planes = of_kind(touched, FeatureKind::plane);
     size.features = widths_between(model.products[*size.product], planes,
-                                   stated.is_distance ? of_kind(*far, FeatureKind::plane) : planes);
+                                   stated.is_distance ? of_kind(far, FeatureKind::plane) : planes);
     if (size.features.empty()) {
       doubt(size, "its faces are no two planes that face each other next to each other");
     }
   } else if (size.characteristic == SizeCharacteristic::other) {
     doubt(size, fmt::format("a '{}' is not a size that is judged", size.name));
   } else {
-    for (const std::size_t index : of_kind(*touched, FeatureKind::cylinder)) {
+    for (const std::size_t index : of_kind(touched, FeatureKind::cylinder)) {
       size.features.push_back({FeatureKind::cylinder, index});
     }
     if (size.features.empty()) {
@@ -273,6 +299,26 @@ void note_unread(int count, const char* what, std::vector<Note>& notes) {
   }
 }
 
+// The size for each part that has its faces; for none, with a doubt, where no one part has them.
+std::vector<SemanticSize> tied(const StatedSize& stated, FaceBook& book, const Model& model) {
+  const Owners owners = owners_of(stated, book);
+  if (owners.of_all.empty()) {
+    SemanticSize size = stated.size;
+    if (!owners.of_any.empty()) {
+      size.product = *owners.of_any.begin();
+    }
+    doubt(size, why_not_of_one(stated, owners, model));
+    return {size};
+  }
+  std::vector<SemanticSize> sizes;
+  for (const std::size_t part : owners.of_all) {
+    sizes.push_back(stated.size);
+    sizes.back().product = part;
+    tie(stated, book, model, sizes.back());
+  }
+  return sizes;
+}
+
 }  // namespace
 
 std::string doubt_about(const Model& model, SemanticSize size) {
@@ -286,20 +332,24 @@ SettledSizes settled_sizes(StatedSizes stated, FaceBook& book, const Model& mode
   SettledSizes settled;
   int distances = stated.distances;
   for (std::size_t i = 0; i < stated.sizes.size(); ++i) {
-    StatedSize& one = stated.sizes[i];
-    SemanticSize size = std::move(one.size);
-    tie(one, book, model, size);
-    if (one.is_distance && size.features.empty()) {
+    const StatedSize& one = stated.sizes[i];
+    std::vector<SemanticSize> sizes = tied(one, book, model);
+    if (one.is_distance && std::ranges::all_of(sizes, [](const SemanticSize& size) {
+          return size.features.empty();
+        })) {
       ++distances;  // between two features
       continue;
     }
-    add_limits(size, one.remark);
-    compare_with_model(model, size);
-    if (!one.remark.empty()) {
-      settled.notes.push_back({about(model, size), one.remark});
+    for (SemanticSize& size : sizes) {
+      std::string remark = one.remark;
+      add_limits(size, remark);
+      compare_with_model(model, size);
+      if (!remark.empty()) {
+        settled.notes.push_back({about(model, size), remark});
+      }
+      settled.sizes.push_back(std::move(size));
+      settled.from.push_back(i);
     }
-    settled.sizes.push_back(std::move(size));
-    settled.from.push_back(i);
   }
   compare_with_each_other(settled.sizes);
   for (const SemanticSize& size : settled.sizes) {

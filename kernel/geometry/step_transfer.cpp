@@ -100,7 +100,7 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.solids = arrived_solids(kernel, tree);
   arrival.lame_faces = lame_faces(kernel);
   for (const TreePart& part : tree.parts) {
-    arrival.products.push_back({part.entity, count(part.shape, TopAbs_SOLID)});
+    arrival.products.push_back({part.entity});
   }
   arrival.features_seconds = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);

@@ -27,10 +27,9 @@ struct ArrivedFace {
   int edges = 0, declared_edges = 0;
 };
 
-// A product definition that carries solids of its own.
+// The product definition that a solid is of.
 struct ArrivedProduct {
   int entity = 0;
-  int solids = 0;
 };
 
 // What came out of the file, to be compared with what its text declares.

@@ -9,6 +9,7 @@
 #include <StepBasic_ProductDefinitionFormation.hxx>
 #include <StepRepr_MappedItem.hxx>
 #include <StepRepr_NextAssemblyUsageOccurrence.hxx>
+#include <StepShape_SolidModel.hxx>
 #include <TopTools_MapOfShape.hxx>
 #include <TopTools_ShapeMapHasher.hxx>
 #include <TopoDS_Iterator.hxx>
@@ -43,7 +44,7 @@ struct Node {
   std::vector<Component> components;
   TopTools_MapOfShape placed;  // the components' shapes, as they lie in the assembly's compound
   bool is_component = false;
-  std::optional<std::size_t> part;  // once it has been made
+  std::optional<Bodies> part;  // once it has been made
   bool looked_at = false;
 };
 
@@ -68,6 +69,7 @@ class TreeReader {
     find_definitions();
     find_usages();
     find_crooked_copies();
+    find_solid_names();
     for (std::size_t node = 0; node < nodes_.size(); ++node) {
       if (!nodes_[node].is_component) {
         place(node, name_or_number(node), Frame{});
@@ -143,6 +145,18 @@ class TreeReader {
     }
   }
 
+  void find_solid_names() {
+    const auto& entities = kernel_.entities();
+    for (int i = 1; i <= entities->NbEntities(); ++i) {
+      const auto solid = Handle(StepShape_SolidModel)::DownCast(entities->Value(i));
+      const TopoDS_Shape shape = kernel_.shape_of(solid);
+      const std::string name = shape.IsNull() ? std::string() : text_of(solid->Name());
+      if (!name.empty()) {
+        solid_names_.emplace(shape.TShape().get(), name);
+      }
+    }
+  }
+
   std::string name_or_number(std::size_t node) const {
     return nodes_[node].name.empty() ? fmt::format("Part {}", node + 1) : nodes_[node].name;
   }
@@ -151,7 +165,7 @@ class TreeReader {
     make_part(index);
     const Node& node = nodes_[index];
     if (node.part) {
-      tree_.occurrences.push_back({{}, path, *node.part, frame, is_mirror(frame), {}});
+      place_part(tree_, *node.part, path, frame);
     }
     for (const Component& component : node.components) {
       place(component.node, path + "/" + component.name, compose(frame, component.frame));
@@ -164,7 +178,7 @@ class TreeReader {
       return;
     }
     node.looked_at = true;
-    std::vector<TopoDS_Shape> solids;
+    std::vector<NamedSolid> solids;
     const std::vector<TopoDS_Shape> own = own_shapes(node);
     for (const TopoDS_Shape& shape : own) {
       gather_solids(shape, solids);
@@ -172,8 +186,7 @@ class TreeReader {
     const std::string name = name_or_number(index);
     note_loose_faces(name, own, tree_.notes);
     if (!solids.empty()) {
-      node.part = tree_.parts.size();
-      tree_.parts.push_back({kernel_.number_of(node.definition), name, together(solids)});
+      node.part = add_part(tree_, kernel_.number_of(node.definition), name, solids);
     }
   }
 
@@ -194,16 +207,17 @@ class TreeReader {
     return own;
   }
 
-  void gather_solids(const TopoDS_Shape& own, std::vector<TopoDS_Shape>& solids) {
+  void gather_solids(const TopoDS_Shape& own, std::vector<NamedSolid>& solids) {
     if (crooked_.IsBound(own)) {
-      std::vector<TopoDS_Shape> source;
+      std::vector<NamedSolid> source;
       gather_solids(own.Located(TopLoc_Location()), source);
-      for (const TopoDS_Shape& solid : source) {
-        solids.push_back(moved(solid, crooked_.Find(own)));
+      for (const NamedSolid& solid : source) {
+        solids.push_back({moved(solid.shape, crooked_.Find(own)), solid.name});
       }
     } else if (own.ShapeType() == TopAbs_SOLID) {
       tree_.solids.insert(own.TShape().get());
-      solids.push_back(own);
+      const auto name = solid_names_.find(own.TShape().get());
+      solids.push_back({own, name == solid_names_.end() ? std::string() : name->second});
     } else {
       for (TopoDS_Iterator each(own); each.More(); each.Next()) {
         gather_solids(each.Value(), solids);
@@ -222,6 +236,7 @@ class TreeReader {
   // The kernel's shapes of copies that it placed wrong, and where they belong.
   NCollection_DataMap<TopoDS_Shape, gp_Trsf, TopTools_ShapeMapHasher> crooked_;
   std::unordered_map<const Standard_Transient*, std::size_t> node_of_;
+  std::unordered_map<const TopoDS_TShape*, std::string> solid_names_;
   Tree tree_;
 };
 

@@ -183,6 +183,13 @@ void write_products(JsonWriter& out, const Model& model, const ModelNames& names
     out.key("id");
     out.quoted(names.product(i));
     field(out, "name", product.name);
+    if (product.body > 0) {
+      field(out, "part", product.part);
+      field(out, "body", static_cast<double>(product.body));
+    }
+    if (!product.body_name.empty()) {
+      field(out, "body_name", product.body_name);
+    }
     out.key("solids");
     out.whole(product.solids);
     field(out, "volume_mm3", product.volume);

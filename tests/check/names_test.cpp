@@ -42,6 +42,55 @@ TEST(Names, MeanEveryOccurrenceOfAProduct) {
   EXPECT_EQ(named.refs.size(), 2U);
 }
 
+// "Pump", a part of two bodies, of which the file calls the second "Bush".
+Bench pump() {
+  Bench bench;
+  for (const int body : {1, 2}) {
+    const std::size_t part = bench.part("Pump#" + std::to_string(body));
+    Product& product = bench.look.model.products.back();
+    product.part = "Pump";
+    product.body = body;
+    product.body_name = body == 2 ? "Bush" : "";
+    bench.bore(part, body == 1 ? "bore 30" : "bore 20", body == 1 ? 30.0 : 20.0);
+    bench.outside(part, "outside 60", 60.0);
+  }
+  return bench;
+}
+
+TEST(Names, MeanOneBodyByItsNumber) {
+  const Bench bench = pump();
+  const NamedFeature named = Names(bench.job, bench.look.model).feature("Pump#2: bore 20", kEntry);
+  ASSERT_EQ(named.refs.size(), 1U);
+  EXPECT_EQ(named.refs.front().occurrence, 1U);
+}
+
+TEST(Names, MeanABodyByWhatTheFileCallsIt) {
+  const Bench bench = pump();
+  const Names names(bench.job, bench.look.model);
+  EXPECT_EQ(names.part("Bush", kEntry).occurrences, std::vector<std::size_t>{1});
+  EXPECT_EQ(names.feature("Bush: bore 20", kEntry).refs.front().occurrence, 1U);
+}
+
+TEST(Names, MeanAllBodiesByThePart) {
+  const Bench bench = pump();
+  const NamedPart named = Names(bench.job, bench.look.model).part("Pump", kEntry);
+  EXPECT_EQ(named.meant, Meant::part);
+  EXPECT_EQ(named.occurrences, (std::vector<std::size_t>{0, 1}));
+}
+
+TEST(Names, MeanTheFeatureThatOnlyOneBodyOfThePartHas) {
+  const Bench bench = pump();
+  const NamedFeature named = Names(bench.job, bench.look.model).feature("Pump: bore 20", kEntry);
+  ASSERT_EQ(named.refs.size(), 1U);
+  EXPECT_EQ(named.refs.front().occurrence, 1U);
+}
+
+TEST(Names, AskWhichBodyIsMeantWhereTwoHaveTheFeature) {
+  const Error problem = refusal(pump(), "Pump: outside 60");
+  EXPECT_EQ(problem.code(), ErrorCode::bad_input);
+  EXPECT_EQ(problem.cure(), "write one of \"Pump#1: outside 60\", \"Pump#2: outside 60\"");
+}
+
 TEST(Names, MeanOneOccurrenceByItsPath) {
   const Bench bench = wheel();
   const NamedFeature named =

@@ -101,7 +101,7 @@ Counts counts_of(const Model& model) {
   return counts;
 }
 
-constexpr Counts kGood{3, 5, 4, 15};
+constexpr Counts kGood{4, 7, 4, 15};
 
 ReadLimits short_limits() {
   ReadLimits limits;

@@ -30,7 +30,7 @@ Model read_text(const std::string& text) {
 
 const Product& product(const Model& model, const std::string& name) {
   return *std::find_if(model.products.begin(), model.products.end(),
-                       [&](const Product& one) { return one.name == name; });
+                       [&](const Product& one) { return one.id == name; });
 }
 
 struct WrittenCase {
@@ -69,11 +69,12 @@ TEST_P(ReadWritten, GivesTheSameModelInEveryUnitAndProtocol) {
   const Model model = read_text(stand_step(GetParam().unit, GetParam().schema));
   EXPECT_EQ(model.file.unit, GetParam().unit_read);
   EXPECT_EQ(model.file.protocol, GetParam().protocol_read);
-  ASSERT_EQ(model.products.size(), 3U);
-  EXPECT_EQ(model.occurrences.size(), 5U);
+  ASSERT_EQ(model.products.size(), 4U);
+  EXPECT_EQ(model.occurrences.size(), 7U);
   EXPECT_EQ(product(model, "Frame").faces, 7);
   EXPECT_EQ(product(model, "Bush").faces, 4);
-  EXPECT_EQ(product(model, "Pin").solids, 2);
+  EXPECT_EQ(product(model, "Pin#1").faces, 3);
+  EXPECT_EQ(product(model, "Pin#2").faces, 1);
   EXPECT_NEAR(product(model, "Frame").box.high.x, 60.0, 1e-6);
   EXPECT_NEAR(product(model, "Frame").box.low.x, 0.0, 1e-6);
 }
@@ -93,15 +94,16 @@ TEST(ReadStep, PathsNameTheWayFromTheRootDown) {
   }
   // "Spare pair" is named in its assembly; the pieces at identity lose theirs and take the
   // product's.
-  EXPECT_THAT(paths, UnorderedElementsAre("Stand/Frame", "Stand/Pair/Bush", "Stand/Pair/Pin",
-                                          "Stand/Spare pair/Bush", "Stand/Spare pair/Pin"));
+  EXPECT_THAT(paths, UnorderedElementsAre("Stand/Frame", "Stand/Pair/Bush", "Stand/Pair/Pin#1",
+                                          "Stand/Pair/Pin#2", "Stand/Spare pair/Bush",
+                                          "Stand/Spare pair/Pin#1", "Stand/Spare pair/Pin#2"));
 }
 
 TEST(ReadStep, NestedPlacementsAreComposed) {
   const Model model = read_text(stand_step("INCH", "AP214IS"));
   const auto pin =
       std::find_if(model.occurrences.begin(), model.occurrences.end(),
-                   [](const Occurrence& one) { return one.path == "Stand/Spare pair/Pin"; });
+                   [](const Occurrence& one) { return one.path == "Stand/Spare pair/Pin#1"; });
   ASSERT_NE(pin, model.occurrences.end());
   // The pin lies 2 below its pair, which is turned 0.5 rad about x and moved to (100, 20, 0).
   const Point at = place_point(pin->frame, {0, 0, 0});
@@ -122,7 +124,7 @@ TEST(ReadStep, AlikeNamesBecomeUniqueIds) {
   for (const Product& one : model.products) {
     ids.push_back(one.id);
   }
-  EXPECT_THAT(ids, UnorderedElementsAre("Frame", "Pin", "Pin (2)"));
+  EXPECT_THAT(ids, UnorderedElementsAre("Frame", "Pin", "Pin (2)#1", "Pin (2)#2"));
 }
 
 class NameSpelling : public testing::TestWithParam<const char*> {};

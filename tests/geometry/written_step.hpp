@@ -24,7 +24,8 @@ class Folder {
 
 // "Stand" holds "Frame" (a block 60 x 40 x 20 with a bore of 20 through it) and twice the assembly
 // "Pair": a "Bush" (20 outside, 12 inside, 25 long, in the middle of it) with a "Pin" (two solids:
-// 12 x 30, and a ball of 4 beside it). 5 occurrences of 3 products with 7 solids and 24 faces.
+// 12 x 30, and a ball of 4 beside it). 7 bodies at their
+// places, of 4, with 24 faces.
 // unit: "MM", "INCH" or "M"; schema: "AP203", "AP214IS" or "AP242DIS".
 [[nodiscard]] std::string stand_step(const std::string& unit, const std::string& schema);
 

@@ -47,6 +47,16 @@ class Words(unittest.TestCase):
     def test_two_journals_of_one_size_are_both_meant(self) -> None:
         self.assertEqual(self.means("outside 30", None), ["outside 30 @ 10", "outside 29.9 @ 60"])
 
+    def test_a_body_is_meant_by_its_part_and_by_what_the_file_calls_it(self) -> None:
+        bush = Feature(
+            "Pump#2: bore 20", "Pump#2", "bore", 20.0, (0.0, 0.0, 0.0), (0.0, 0.0, 1.0),
+            aliases=("Pump", "Bush"),
+        )  # fmt: skip
+        for text in ("Pump#2: bore", "Pump: bore", "Bush: bore"):
+            named = parse_name(text, "mm")
+            assert named is not None
+            self.assertEqual(find_features(named, None, [bush], []).features, [bush])
+
     def test_a_whole_name_means_that_one(self) -> None:
         self.assertEqual(self.means("outside 29.9 @ 60", None), ["outside 29.9 @ 60"])
 

@@ -48,6 +48,8 @@ class Feature:
     along: Triple
     ends: tuple[float, float] = (0.0, 0.0)
     coverage_deg: float = 360.0
+    aliases: tuple[str, ...] = ()
+    """Of a body: its part, and what the file calls the solid."""
 
     def to_dict(self) -> dict[str, Any]:
         return dict(vars(self))
@@ -125,6 +127,7 @@ def features_of(look: dict[str, Any]) -> list[Feature]:
                     triple(item["axis"]["along"]),
                     (spans[0][0], spans[-1][1]),
                     item.get("coverage_deg", 360.0),
+                    tuple(product[key] for key in ("part", "body_name") if key in product),
                 )
             )
     return found
@@ -145,7 +148,11 @@ def lengths_of(features: list[Feature]) -> list[Feature]:
             distance = _dot(one.at, one.along) - _dot(other.at, one.along)
             if distance > 0.0:
                 name = f"{one.id} to {other.id[len(other.part) + 2 :]}"
-                found.append(Feature(name, one.part, "length", distance, one.at, one.along))
+                found.append(
+                    Feature(
+                        name, one.part, "length", distance, one.at, one.along, aliases=one.aliases
+                    )
+                )
     return found
 
 
@@ -209,7 +216,7 @@ def find_features(
         item
         for item in pool
         if item.word == named.word
-        and (not named.part or item.part == named.part)
+        and (not named.part or named.part in (item.part, *item.aliases))
         and (named.at_mm is None or re.search(rf"@ {named.at_mm:g}(?: #\d+)?$", item.id))
         and (named.ordinal is None or item.id.endswith(f"#{named.ordinal}"))
     ]
@@ -240,7 +247,7 @@ def find_features(
 
 def axis_offset(feature: Feature, datum: Feature) -> float:
     """Greatest distance of a feature's axis from a datum's, over the feature's own length; mm."""
-    if feature.part != datum.part:
+    if feature.part != datum.part and not set(feature.aliases[:1]) & set(datum.aliases[:1]):
         raise BadInputError(
             f"{feature.id} and {datum.id} are of two parts", rule="coaxial is said within one part"
         )

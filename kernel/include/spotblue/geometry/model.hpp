@@ -100,11 +100,16 @@ struct OtherFace {
   std::vector<RingPiece> pieces{};
 };
 
-/// A part, analysed once however often it occurs.
+/// A part, analysed once however often it occurs; of a part with several solids each of them, a
+/// body, since bodies are set against each other as parts are.
 struct Product {
-  std::string id;    ///< unique in the model: the name, or "name (2)" where names repeat
+  /// Unique in the model: the name, or "name (2)" where names repeat; of a body "name#2".
+  std::string id;
   std::string name;  ///< as the file says; "Part 3" when the file gives none
-  int solids = 0;
+  std::string part;  ///< of a body the id of its part: "Pin" of "Pin#2"; else empty
+  int body = 0;      ///< which of its part's solids, from 1; 0 when the part has no other
+  std::string body_name;  ///< what the file calls a body; empty when it says nothing
+  int solids = 0;         ///< 1, unless the model is made of plain values
   int faces = 0;
   double volume = 0.0;  ///< mm3, of all its solids
   bool closed = true;   ///< every shell of every solid closed

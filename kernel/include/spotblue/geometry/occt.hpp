@@ -29,10 +29,11 @@ struct NamedShape {
   const TopoDS_Shape* shape = nullptr;  ///< lives as long as the call; never null
 };
 
-/// The model of shapes: each a part with its solids, placed as it lies (in mm).
+/// The model of shapes: each a part, placed as it lies (in mm).
 ///
 /// A shape given twice in two places is one product, called by its first name; each occurrence has
-/// its own name as its path.
+/// its own name as its path. Each solid of a shape with several is a body: a product and an
+/// occurrence of its own ("pin#1", "pin#2"), in the order of TopExp_Explorer(shape, TopAbs_SOLID).
 /// Names are made one line of UTF-8.
 /// @throws Error bad_input when there is none, or one is null, holds no solid or is scaled;
 ///         unreadable when one unfolds without end, deeper or to more than ReadLimits allow, or has
@@ -43,7 +44,7 @@ struct NamedShape {
 /// A model and where in the document its products are.
 struct DocumentModel {
   Model model;
-  /// Entry of the label of each product: "0:1:1:2".
+  /// Entry of the label of each product: "0:1:1:2"; the bodies of one part have one label.
   std::vector<std::string> product_labels;
 };
 
