@@ -148,6 +148,7 @@ void bind_model(py::module_& module) {
       .value("products", &Model::products, "parts")
       .value("occurrences", &Model::occurrences, "where they are")
       .value("notes", &Model::notes, "remarks of the reading")
+      .value("not_compared", &Model::not_compared, "what of which part is set against nothing")
       .value("semantic_sizes", &Model::semantic_sizes, "sizes the file itself states")
       .shown_by(&model_shown)
       .done();

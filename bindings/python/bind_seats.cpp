@@ -95,6 +95,8 @@ void bind_clashes(py::module_& module) {
       .done();
   View<ClashReport, std::shared_ptr<ClashReport>>(module, "ClashReport", "Every clash found.")
       .value("clashes", &ClashReport::clashes, "by place in the model")
+      .value("not_measured", &ClashReport::not_measured,
+             "pairs with free-form faces near each other")
       .value("notes", &ClashReport::notes, "remarks")
       .value("effort", &ClashReport::effort, "what it took")
       .done();

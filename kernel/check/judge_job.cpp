@@ -45,6 +45,7 @@ constexpr std::array kFindings{
     end_play_findings,
     way_in_findings,
     unmatched_findings,
+    unseen_findings,
 };
 // clang-format on
 
@@ -57,6 +58,9 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
     stop_if_asked();
     std::vector<Finding> more = judge_kind(declared);
     std::move(more.begin(), more.end(), std::back_inserter(findings));
+  }
+  if (findings.empty()) {
+    findings.push_back(nothing_to_judge(declared));
   }
   number(findings);
   return findings;

@@ -42,5 +42,10 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> way_in_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
 [[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
+/// One for whatever of the model is set against nothing, or not measured: open shells, surfaces,
+/// free-form faces near each other.
+[[nodiscard]] std::vector<Finding> unseen_findings(const DeclaredJob& declared);
+/// Where there is nothing else to say.
+[[nodiscard]] Finding nothing_to_judge(const DeclaredJob& declared);
 
 }  // namespace spotblue

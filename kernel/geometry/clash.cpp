@@ -25,6 +25,7 @@ using proof::PairSeats;
 /// What is known of all pairs that are alike; points in the first product's frame.
 struct Verdict {
   std::vector<Clash> clashes;
+  bool not_measured = false;        ///< free-form faces near each other
   std::optional<std::size_t> open;  ///< index of the open pair that decides the rest
   std::string open_cause;           ///< what it is called if the solids do overlap
   std::optional<std::size_t>
@@ -72,8 +73,11 @@ class Search {
         }
         add(report, a, b, clash);
       }
+      if (verdict.not_measured) {
+        report.not_measured.emplace_back(a, b);
+      }
       if (verdict.open) {
-        add_open(report, a, b, overlaps[*verdict.open], verdict.open_cause);
+        add_open(report, a, b, verdict, overlaps[*verdict.open]);
       }
     }
     std::ranges::stable_sort(report.clashes, {}, [](const Clash& c) {
@@ -96,7 +100,12 @@ class Search {
     const Frame to_a = inverse(first.frame);
     const Accounted accounted = proof::account_for(model_, seats_, pair, settings_, to_a);
     const Frame b_to_a = relative_frame(first, second);
-    Verdict verdict{.clashes = fouls(pair, to_a), .open = {}, .open_cause = {}, .checked = {}};
+    Verdict verdict{
+        .clashes = fouls(pair, to_a),
+        .not_measured = free_form_near(bounds(first.product), bounds(second.product), b_to_a),
+        .open = {},
+        .open_cause = {},
+        .checked = {}};
     const proof::Pair placed{
         bounds(first.product),   bounds(second.product), b_to_a, inverse(b_to_a), accounted,
         settings_.same_length_mm};
@@ -108,6 +117,23 @@ class Search {
     }
     measure_whole(verdict, first, second, pair, placed);
     return verdict;
+  }
+
+  /// Whether a free-form face of one comes near a round or free-form face of the other, by boxes.
+  [[nodiscard]] bool free_form_near(const proof::FaceBounds& a, const proof::FaceBounds& b,
+                                    const Frame& b_to_a) const {
+    const auto near = [&](const proof::FaceBounds& one, const proof::FaceBounds& other,
+                          const Frame& to_one) {
+      return std::ranges::any_of(one.others, [&](const OtherFace& face) {
+        const Box box = grown(face.box, settings_.radial_gap_mm);
+        const auto meets = [&](const auto& with) {
+          return overlap(box, place_box(to_one, with.box));
+        };
+        return !face.revolved && (std::ranges::any_of(other.patches, meets) ||
+                                  std::ranges::any_of(other.others, meets));
+      });
+    };
+    return near(a, b, b_to_a) || near(b, a, inverse(b_to_a));
   }
 
   /// Faces that overlap may have chamfers and roundings beside them that overlap too: the solids
@@ -185,11 +211,11 @@ class Search {
     report.clashes.push_back(std::move(clash));
   }
 
-  void add_open(ClashReport& report, std::size_t a, std::size_t b, const Overlap& overlap,
-                const std::string& cause) const {
+  void add_open(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
+                const Overlap& overlap) const {
     Clash clash{.volume = overlap.volume, .depth = overlap.depth, .at = overlap.at, .cause = {}};
     if (overlap.state == Overlap::State::shared) {
-      clash.cause = cause;
+      clash.cause = verdict.open_cause;
       add(report, a, b, clash);
     } else if (overlap.state == Overlap::State::undecided) {
       clash.exact = false;
@@ -197,7 +223,9 @@ class Search {
       report.notes.push_back(
           {fmt::format("{} and {}", model_.occurrences[a].id, model_.occurrences[b].id),
            "whether they share material is undecided: " + overlap.why});
-      add(report, a, b, clash);
+      if (verdict.clashes.empty()) {  // that they clash is decided otherwise
+        add(report, a, b, clash);
+      }
     }
   }
 

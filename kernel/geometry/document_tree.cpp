@@ -265,7 +265,7 @@ class DocumentReader {
     if (!shape.IsNull()) {
       refuse_scaled(shape.Location().Transformation(), name);
       refuse_endless(shape, fmt::format("'{}'", name), how_.nesting_depth, how_.most_occurrences);
-      note_loose_faces(name, {shape}, result_.tree.notes);
+      note_loose_faces(name, {shape}, result_.tree);
       std::vector<NamedSolid> solids = solids_of(shape);
       name_solids(label, solids);
       for (NamedSolid& solid : solids) {
@@ -326,7 +326,7 @@ Tree tree_of_shapes(const std::vector<std::pair<std::string, TopoDS_Shape>>& nam
       if (solids.empty()) {
         throw Error(ErrorCode::bad_input, where, "holds no solid", "give solids, each a part");
       }
-      note_loose_faces(name, {unplaced}, tree.notes);
+      note_loose_faces(name, {unplaced}, tree);
       seen.push_back(unplaced);
       parts.push_back(add_part(tree, 0, name, solids));
     }

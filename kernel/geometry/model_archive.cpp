@@ -30,9 +30,9 @@ void serialize(Archive& to, ArrivedProduct& v) {
 }
 template <class Archive>
 void serialize(Archive& to, Arrival& v) {
-  to(v.model.products, v.model.occurrences, v.model.notes, v.model.semantic_sizes,
-     v.model.file.unit, v.products, v.solids, v.lame_faces, v.unplaced, v.read_seconds,
-     v.features_seconds);
+  to(v.model.products, v.model.occurrences, v.model.notes, v.model.not_compared,
+     v.model.semantic_sizes, v.model.file.unit, v.products, v.solids, v.lame_faces, v.unplaced,
+     v.read_seconds, v.features_seconds);
 }
 
 namespace {

@@ -49,8 +49,7 @@ void place_part(Tree& tree, const Bodies& part, const std::string& path, const F
   }
 }
 
-void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own,
-                      std::vector<Note>& notes) {
+void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own, Tree& tree) {
   int loose_faces = 0;
   for (const TopoDS_Shape& shape : own) {
     for (TopExp_Explorer each(shape, TopAbs_FACE, TopAbs_SOLID); each.More(); each.Next()) {
@@ -58,9 +57,10 @@ void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& 
     }
   }
   if (loose_faces > 0) {
-    notes.push_back(
+    tree.not_compared.push_back(
         {part, fmt::format("{} {} that bound no solid {} left out", loose_faces,
                            loose_faces == 1 ? "face" : "faces", loose_faces == 1 ? "is" : "are")});
+    tree.notes.push_back(tree.not_compared.back());
   }
 }
 
@@ -118,6 +118,7 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
 }
 
 void add_occurrences(Tree& tree, Model& model) {
+  model.not_compared = tree.not_compared;
   UniqueNames names;
   model.occurrences = std::move(tree.occurrences);
   for (Occurrence& occurrence : model.occurrences) {

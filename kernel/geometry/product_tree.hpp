@@ -40,6 +40,7 @@ struct Tree {
   std::unordered_set<const TopoDS_TShape*>
       solids;  // all that are in parts, as the kernel made them
   std::vector<Note> notes;
+  std::vector<Note> not_compared;
 };
 
 [[nodiscard]] Frame frame_of(const gp_Trsf& placement);
@@ -51,9 +52,8 @@ Bodies add_part(Tree& tree, int entity, const std::string& name,
 // Places each body of a part: "Press/Pin" becomes "Press/Pin#1", "Press/Pin#2".
 void place_part(Tree& tree, const Bodies& part, const std::string& path, const Frame& frame);
 
-// Leaves out the faces of `own` that bound no solid, with a note when there are any.
-void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own,
-                      std::vector<Note>& notes);
+// Leaves out the faces of `own` that bound no solid, and says so when there are any.
+void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own, Tree& tree);
 
 // Analyses the tree's parts, stores their shapes in `folder` for a ShapeStore, and takes over the
 // tree's notes with one for each part that is not whole; returns the seconds that the features

@@ -92,7 +92,7 @@ Tree tree_of_brep(const ShapeFile& file) {
                        solid);
   }
   Tree tree = tree_of_shapes(named);
-  note_loose_faces(stem, {shape}, tree.notes);
+  note_loose_faces(stem, {shape}, tree);
   tree.notes.push_back({"length unit", "a .brep file names none: mm are taken for granted"});
   if (solids.size() > 1) {
     tree.notes.push_back(

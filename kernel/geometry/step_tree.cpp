@@ -184,7 +184,7 @@ class TreeReader {
       gather_solids(shape, solids);
     }
     const std::string name = name_or_number(index);
-    note_loose_faces(name, own, tree_.notes);
+    note_loose_faces(name, own, tree_);
     if (!solids.empty()) {
       node.part = add_part(tree_, kernel_.number_of(node.definition), name, solids);
     }

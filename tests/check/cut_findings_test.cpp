@@ -165,7 +165,7 @@ TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
   cut().feature = "part 1: face 28.97";
   cut().before = Length();
   cut().depth = Length::mm(1.0);
-  EXPECT_TRUE(bench.findings().empty());
+  EXPECT_TRUE(test::of_kind(bench, "shaft section").empty());
 }
 
 TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {

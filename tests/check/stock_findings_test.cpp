@@ -98,7 +98,7 @@ TEST_F(StockFindings, AnArmComesOutOfAPlate) {
 TEST_F(StockFindings, APartThatExistsNeedsNoStock) {
   part(ring_part(15.0, 22.0, 0.0, 60.0), bar(10.0, 10.0));
   bench.job.parts[0].state = PartState::as_found;
-  EXPECT_TRUE(bench.findings().empty());
+  EXPECT_TRUE(test::of_kind(bench, "stock").empty());
 }
 
 }  // namespace

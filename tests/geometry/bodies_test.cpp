@@ -3,12 +3,15 @@
 
 #include <gmock/gmock.h>
 
+#include <BRepBuilderAPI_GTransform.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
 #include <BRep_Builder.hxx>
+#include <TopExp_Explorer.hxx>
 #include <TopoDS_Compound.hxx>
 #include <algorithm>
 #include <fstream>
+#include <gp_GTrsf.hxx>
 #include <iterator>
 #include <numbers>
 #include <ostream>
@@ -177,6 +180,24 @@ TEST_P(Bodies, HaveEachItsOwnVolumeAndFeatures) {
   EXPECT_NEAR(look.model.products.at(1).volume, 4.0 / 3.0 * std::numbers::pi * 512.0, 1e-6);
   EXPECT_EQ(look.model.products.at(0).cylinders.size(), 2U);
   EXPECT_THAT(look.model.products.at(1).cylinders, IsEmpty());
+}
+
+TEST_P(Bodies, BesideASurfaceAreSaidToBeSetAgainstLessThanThereIs) {
+  TopExp_Explorer face(ring(10.0, 15.0, 0.0, 20.0), TopAbs_FACE);
+  const Look look = seen({ring(20.0, 25.0, 0.0, 10.0), face.Current()});
+  ASSERT_EQ(look.model.not_compared.size(), 1U);
+  EXPECT_EQ(look.model.not_compared.front().about, "Pump");
+}
+
+TEST_P(Bodies, WithFreeFormFacesNearEachOtherAreSaidNotToBeMeasured) {
+  const auto egg = [](double grown) {
+    gp_GTrsf stretch;
+    stretch.SetValue(3, 3, 1.5);
+    return BRepBuilderAPI_GTransform(BRepPrimAPI_MakeSphere(10.0 + grown).Shape(), stretch).Shape();
+  };
+  const TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(-20, -20, -20), gp_Pnt(20, 20, 20)).Shape();
+  const Look look = seen({cut(block, egg(0.1)), egg(0.0), moved(egg(0.0), shift(100.0, 0.0, 0.0))});
+  EXPECT_THAT(look.clash.not_measured, ElementsAre(std::pair<std::size_t, std::size_t>(0, 1)));
 }
 
 INSTANTIATE_TEST_SUITE_P(Curves, Bodies,

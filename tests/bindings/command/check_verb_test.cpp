@@ -47,6 +47,16 @@ TEST_F(CheckVerb, NothingDeclaredIsUndecidedAndEndsWithThree) {
   EXPECT_THAT(said.out, HasSubstr("0 nonconforming"));
 }
 
+TEST_F(CheckVerb, NothingToJudgeIsUndecidedAndEndsWithThree) {
+  bench_.write("pin.toml",
+               "title = \"Pin\"\nunit = \"mm\"\n[[part]]\nname = \"Pin\"\nkind = \"turned\"\n"
+               "outside = [{ length = 20, diameter = 8 }]\n");
+  ASSERT_EQ(bench_.run("model pin.toml pin.step").code, 0);
+  const Said said = bench_.run("check pin.step");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("nothing to judge"));
+}
+
 TEST_F(CheckVerb, FitOutsideItsLimitsIsNonconformingAndEndsWithOne) {
   const Said said = check(wants("[0.01, 0.05]"));
   EXPECT_EQ(said.code, 1) << said.err;

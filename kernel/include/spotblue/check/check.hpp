@@ -27,8 +27,10 @@ struct CheckResult {
 /// nothing.
 ///
 /// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
-/// of the job ends in one. Outcomes by ISO 14253-1; a range that is wide because a part is still to
-/// be made, not because it was measured, does not conform until its limits do.
+/// of the job ends in one. What could not be compared is an undecided finding; where there is
+/// nothing to judge at all that is one, so that there is always a finding. Outcomes by ISO 14253-1;
+/// a range that is wide because a part is still to be made, not because it was measured, does not
+/// conform until its limits do.
 ///
 /// @throws Error bad_input naming job file and line when a name matches no part or feature of the
 ///         model (the nearest that exists is named) or more than one; not_in_standard for a class

@@ -31,6 +31,9 @@ struct ClashEffort {
 
 struct ClashReport {
   std::vector<Clash> clashes;
+  /// Pairs of occurrences, first < second, where a free-form face comes within a seat's radial gap
+  /// of a round or another free-form face: whether they fit there is not measured.
+  std::vector<std::pair<std::size_t, std::size_t>> not_measured;
   std::vector<Note> notes;
   ClashEffort effort;
 };

@@ -105,9 +105,9 @@ struct OtherFace {
 struct Product {
   /// Unique in the model: the name, or "name (2)" where names repeat; of a body "name#2".
   std::string id;
-  std::string name;  ///< as the file says; "Part 3" when the file gives none
-  std::string part;  ///< of a body the id of its part: "Pin" of "Pin#2"; else empty
-  int body = 0;      ///< which of its part's solids, from 1; 0 when the part has no other
+  std::string name;       ///< as the file says; "Part 3" when the file gives none
+  std::string part;       ///< of a body the id of its part: "Pin" of "Pin#2"; else empty
+  int body = 0;           ///< which of its part's solids, from 1; 0 when the part has no other
   std::string body_name;  ///< what the file calls a body; empty when it says nothing
   int solids = 0;         ///< 1, unless the model is made of plain values
   int faces = 0;
@@ -151,6 +151,8 @@ struct Model {
   std::vector<Product> products;
   std::vector<Occurrence> occurrences;
   std::vector<Note> notes;
+  /// What of which part is set against nothing: faces that bound no solid. Also among the notes.
+  std::vector<Note> not_compared;
   /// Toleranced sizes the file states on faces, sound or not, in the order of their entities.
   std::vector<SemanticSize> semantic_sizes;
   std::shared_ptr<const ShapeStore> shapes;  ///< null for models made of plain values

@@ -1,0 +1,58 @@
+// What could not be compared is said, and a check that judged nothing says that.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "check/bench.hpp"
+
+namespace spotblue {
+namespace {
+
+using test::Bench;
+using test::of_kind;
+using test::wheel_on_bush;
+using ::testing::ElementsAre;
+using ::testing::IsEmpty;
+
+TEST(UnseenFinding, IsTheOnlyOneWhereThereIsNothingToJudge) {
+  Bench bench;
+  bench.part("Wheel");
+  bench.look.model.file.name = "wheel.step";
+  const std::vector<Finding> findings = bench.findings();
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings[0].id, "unseen-1");
+  EXPECT_EQ(findings[0].outcome, Outcome::undecided);
+  EXPECT_THAT(findings[0].about, ElementsAre("wheel.step"));
+}
+
+TEST(UnseenFinding, IsNotMadeWhereAllIsCompared) {
+  EXPECT_THAT(of_kind(wheel_on_bush(), "unseen"), IsEmpty());
+}
+
+TEST(UnseenFinding, NamesAPartWhoseShellIsOpen) {
+  Bench bench = wheel_on_bush();
+  bench.product(1).closed = false;
+  const std::vector<Finding> findings = of_kind(bench, "unseen");
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_THAT(findings[0].about, ElementsAre("Bush"));
+  EXPECT_EQ(findings[0].outcome, Outcome::undecided);
+}
+
+TEST(UnseenFinding, NamesFacesThatBoundNoSolid) {
+  Bench bench = wheel_on_bush();
+  bench.look.model.not_compared.push_back({"Cover", "3 faces that bound no solid are left out"});
+  const std::vector<Finding> findings = of_kind(bench, "unseen");
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_THAT(findings[0].about, ElementsAre("Cover"));
+}
+
+TEST(UnseenFinding, NamesTwoPartsWithFreeFormFacesNearEachOther) {
+  Bench bench = wheel_on_bush();
+  bench.look.clash.not_measured.emplace_back(0, 1);
+  const std::vector<Finding> findings = of_kind(bench, "unseen");
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_THAT(findings[0].about, ElementsAre("Wheel", "Bush"));
+}
+
+}  // namespace
+}  // namespace spotblue
