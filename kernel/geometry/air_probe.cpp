@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
+#include <optional>
 
 namespace spotblue::proof {
 namespace {
@@ -10,7 +12,8 @@ namespace {
 /// A ray that passes a face's edge nearer than this may meet it.
 constexpr double kMargin = 1e-6;
 
-bool misses(const Box& box, Point start, Direction d) {
+/// How far along the ray enters the box; nothing where it misses it.
+std::optional<double> entry(const Box& box, Point start, Direction d) {
   double enter = 0.0;
   double leave = std::numeric_limits<double>::infinity();
   const std::array<std::array<double, 4>, 3> axes{{{start.x, d.x, box.low.x, box.high.x},
@@ -19,7 +22,7 @@ bool misses(const Box& box, Point start, Direction d) {
   for (const auto& [from, rate, low, high] : axes) {
     if (std::abs(rate) < 1e-12) {
       if (from < low - kMargin || from > high + kMargin) {
-        return true;
+        return std::nullopt;
       }
       continue;
     }
@@ -28,8 +31,10 @@ bool misses(const Box& box, Point start, Direction d) {
     enter = std::max(enter, std::min(one, other));
     leave = std::min(leave, std::max(one, other));
   }
-  return enter > leave;
+  return enter > leave ? std::nullopt : std::optional(enter);
 }
+
+bool misses(const Box& box, Point start, Direction d) { return !entry(box, start, d); }
 
 double segment_distance(Point2 from, Point2 to, Point2 p) {
   const double du = to.u - from.u;
@@ -106,9 +111,100 @@ Meeting meeting(const Turned& t, Point start, Direction d) {
 
 Meeting meeting(const OtherFace&, Point, Direction) { return {.at = 0.0}; }
 
+/// What of an angle a turned patch covers, by more than its arcs are good to.
+enum class Cover { none, perhaps, sure };
+
+Cover cover_of(const Turned& t, double angle) {
+  constexpr double kArcsGoodTo = 0.04;  // rad
+  const bool here = in_arcs(angle, t.arcs);
+  const bool before = in_arcs(angle - kArcsGoodTo, t.arcs);
+  const bool behind = in_arcs(angle + kArcsGoodTo, t.arcs);
+  return here && before && behind   ? Cover::sure
+         : here || before || behind ? Cover::perhaps
+                                    : Cover::none;
+}
+
+/// Where the ray first meets a cylinder's or cone's patch from inside or outside.
+Meeting first_meeting(const Turned& t, Point start, Direction d) {
+  const double slope = t.to > t.from ? (t.radius_to - t.radius_from) / (t.to - t.from) : 0.0;
+  const double s_along = station(t.axis, start);
+  const double rate = dot(d, t.axis.along);
+  const Point s = start - at_station(t.axis, s_along);
+  const Point v = d - rate * t.axis.along;
+  const double radius = t.radius_from + slope * (s_along - t.from);
+  const double a = dot(v, v) - slope * slope * rate * rate;
+  const double b = dot(s, v) - radius * slope * rate;
+  const double c = dot(s, s) - radius * radius;
+  const double root = b * b - a * c;
+  if (root < 0.0) {
+    return {};
+  }
+  const bool along_it = std::abs(a) < 1e-9;  // as along a cylinder's axis
+  if (along_it && std::abs(b) < 1e-9 * std::max(1.0, radius)) {
+    return std::abs(c) > kMargin * radius ? Meeting{} : Meeting{.at = 0.0};
+  }
+  const bool grazes = root < 1e-9 * b * b;
+  Meeting first;
+  for (const double sign : {-1.0, 1.0}) {
+    const double at = along_it ? -0.5 * c / b : (-b + sign * std::sqrt(root)) / a;
+    const double along = s_along + at * rate;
+    const double here = t.radius_from + slope * (along - t.from);
+    if (at < 0.0 || at >= first.at || here <= 0.0 || along < t.from - kMargin ||
+        along > t.to + kMargin) {
+      continue;
+    }
+    const Point p = start + at * d - at_station(t.axis, along);
+    const Cover cover = cover_of(t, std::atan2(dot(p, t.y), dot(p, t.x)));
+    if (cover == Cover::none) {
+      continue;
+    }
+    const double outwards = dot(d, p) / here - slope * rate;
+    first = {.at = at,
+             .sure = cover == Cover::sure && !grazes && along > t.from + kMargin &&
+                     along < t.to - kMargin && std::abs(outwards) > 0.01,
+             .front = t.side == Side::external ? outwards < 0.0 : outwards > 0.0};
+  }
+  return first;
+}
+
+Meeting first_meeting(const Flat& flat, Point start, Direction d) {
+  return meeting(flat, start, d);
+}
+
+Meeting first_meeting(const OtherFace&, Point, Direction) { return {.at = 0.0}; }
+
 const Box& box_of(const Turned& t) { return t.box; }
 const Box& box_of(const Flat& f) { return f.box; }
 const Box& box_of(const OtherFace& o) { return o.box; }
+
+Medium told_by(const FaceBounds& part, Point start, Direction d) {
+  Meeting sure;
+  double unsure = std::numeric_limits<double>::infinity();
+  const auto look = [&](const auto& faces) {
+    for (const auto& face : faces) {
+      const std::optional<double> enters = entry(box_of(face), start, d);
+      if (!enters) {
+        continue;
+      }
+      const Meeting m = first_meeting(face, start, d);
+      if (m.sure && m.at < sure.at) {
+        sure = m;
+      } else if (!m.sure) {
+        unsure = std::min(unsure, std::max(m.at, *enters));
+      }
+    }
+  };
+  look(part.patches);
+  look(part.flats);
+  look(part.others);
+  if (std::isinf(sure.at)) {
+    return std::isinf(unsure) ? Medium::air : Medium::unknown;
+  }
+  if (sure.at + kMargin >= unsure) {
+    return Medium::unknown;
+  }
+  return sure.front ? Medium::air : Medium::metal;
+}
 
 bool tells_air(const FaceBounds& part, Point start, Direction d) {
   Meeting sure;
@@ -136,6 +232,36 @@ bool tells_air(const FaceBounds& part, Point start, Direction d) {
 
 bool in_air(const FaceBounds& part, Point start, std::span<const Direction> rays) {
   return std::ranges::any_of(rays, [&](Direction d) { return tells_air(part, start, d); });
+}
+
+bool may_meet(const Turned& turned, Point from, Point to) {
+  const double length = norm(to - from);
+  return first_meeting(turned, from, unit(to - from)).at <= length;
+}
+
+bool may_meet(const Flat& flat, Point from, Point to) {
+  const double length = norm(to - from);
+  return meeting(flat, from, unit(to - from)).at <= length;
+}
+
+Medium medium_at(const FaceBounds& part, Point start) {
+  constexpr int kRays = 24;
+  constexpr double kGoldenAngle = 2.399963229728653;
+  if (!overlap(grown(part.box, kMargin), Box{start, start})) {
+    return Medium::air;
+  }
+  int metal = 0;
+  int air = 0;
+  for (int i = 0; i < kRays && std::abs(metal - air) < 2; ++i) {
+    const double height = 1.0 - 2.0 * (((7 * i) % kRays) + 0.5) / kRays;
+    const double across = std::sqrt(1.0 - height * height);
+    const Direction ray{across * std::cos(kGoldenAngle * i), across * std::sin(kGoldenAngle * i),
+                        height};
+    const Medium told = told_by(part, start, ray);
+    metal += told == Medium::metal ? 1 : 0;
+    air += told == Medium::air ? 1 : 0;
+  }
+  return metal == air ? Medium::unknown : metal > air ? Medium::metal : Medium::air;
 }
 
 }  // namespace spotblue::proof

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Whether a point of a part's surroundings is surely air, by rays from it.
+/// Whether a point is in a part's material or in air, by rays from it to the part's faces.
 
 #include <span>
 
@@ -11,5 +11,17 @@ namespace spotblue::proof {
 /// True when one of the rays leaves the part without meeting any face's bound, or first meets the
 /// front of a plane face well inside its outline. The point must not lie on a face.
 [[nodiscard]] bool in_air(const FaceBounds& part, Point start, std::span<const Direction> rays);
+
+/// Whether the straight way between two points may meet the face, by what its patch or outline
+/// covers.
+[[nodiscard]] bool may_meet(const Turned& turned, Point from, Point to);
+[[nodiscard]] bool may_meet(const Flat& flat, Point from, Point to);
+
+enum class Medium { air, metal, unknown };
+
+/// What is at a point, by the first face that each of some rays meets, cylinders and cones by what
+/// their patches cover, good to a few degrees beside a cross hole; so rays are asked until two more
+/// say the one than the other. Unknown where none can be told, as inside a free-form face's box.
+[[nodiscard]] Medium medium_at(const FaceBounds& part, Point start);
 
 }  // namespace spotblue::proof

@@ -171,6 +171,8 @@ std::vector<WidthCandidate> take_widths(const Product& first, const Product& sec
     const Direction n2 = place_direction(second_in_first, second.planes[one->second].normal);
     w.tilt = angle_between_lines(n1, n2);
     w.area = std::min(area(one->shared), area(two->shared));
+    w.one = *one;
+    w.two = *two;
     found.push_back(w);
     used.emplace(one->first, one->second);
     used.emplace(two->first, two->second);

@@ -107,8 +107,11 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   if (!parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
     return std::nullopt;
   }
-  const double most_offset =
-      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * hole.diameter);
+  // A shaft farther off than that stands in another hole, or in none.
+  const double in_this_hole = std::max(0.0, gap) + 0.25 * std::min(hole.diameter, shaft.diameter);
+  const double most_offset = std::min(
+      in_this_hole,
+      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * hole.diameter));
   const AxisTransfer transfer(hole, hole_frame, shaft, shaft_frame);
   if (!transfer.may_come_within(most_offset)) {
     return std::nullopt;

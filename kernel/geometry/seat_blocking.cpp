@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <list>
 #include <numbers>
+#include <utility>
 
-#include "degree.hpp"
-#include "geometry/coaxial.hpp"
-#include "geometry/plane_map.hpp"
+#include "geometry/gap_space.hpp"
+#include "geometry/ring_space.hpp"
 
 namespace spotblue {
 namespace {
@@ -15,154 +15,40 @@ namespace {
 // A saw cut in a split bush does not open the seat behind it.
 constexpr double kOpenShare = 0.05;
 
-struct BaseAxis {
-  Line axis;
-  Direction zero;
-};
-
-// A third part's surfaces about the candidate's axis, told in the candidate's stations and angles.
-class ThirdPart {
- public:
-  ThirdPart(const RadialCandidate& c, const Neighbour& neighbour, const SeatSettings& settings) {
-    const double near = std::max(settings.coaxial_offset_mm,
-                                 settings.coaxial_offset_per_diameter * c.hole_diameter);
-    const auto coaxial = [&](const Line& axis) {
-      return parallel_within(axis.along, c.axis.along, settings.coaxial_tilt_deg * kDegree) &&
-             distance(c.axis, axis.at) <= near;
-    };
-    for (const Cylinder& cylinder : neighbour.product->cylinders) {
-      if (coaxial(place_line(neighbour.frame, cylinder.axis))) {
-        add(c, neighbour, cylinder, 0.5 * cylinder.diameter, 0.0);
-      }
-    }
-    for (const Cone& cone : neighbour.product->cones) {
-      if (coaxial(place_line(neighbour.frame, cone.axis))) {
-        add(c, neighbour, cone, cone.radius, std::tan(cone.half_angle));
-      }
-    }
-    for (const OtherFace& face : neighbour.product->others) {
-      const Line axis = place_line(neighbour.frame, face.axis);
-      if (face.revolved && coaxial(axis)) {
-        const double scale = dot(axis.along, c.axis.along);
-        const double start = station(c.axis, axis.at);
-        const auto [from, to] = std::minmax({start + scale * face.from, start + scale * face.to});
-        rings_.push_back({face.inner, from, to});
-      }
-    }
+// Everything that has to do with the ring between the two surfaces.
+std::list<RingSpace> spaces_in(const RadialCandidate& c, const Surroundings& around,
+                               const SeatSettings& settings) {
+  std::list<RingSpace> spaces;
+  const double thick = 0.5 * std::abs(c.hole_diameter - c.shaft_diameter);
+  if (thick <= 4.0 * settings.same_length_mm) {
+    return spaces;
   }
-
-  [[nodiscard]] bool is_empty() const { return surfaces_.empty(); }
-
-  void add_ends(std::vector<double>& cuts) const {
-    for (const Surface& s : surfaces_) {
-      cuts.insert(cuts.end(), {s.from, s.to});
+  const auto add = [&](const NearPart& part, RingSpace::Elsewhere elsewhere) {
+    spaces.emplace_back(c, part, elsewhere, settings);
+    if (spaces.back().is_free()) {
+      spaces.pop_back();
     }
-  }
-
-  // Angles at station z where this part's material reaches into the ring between two radii.
-  [[nodiscard]] std::vector<Arc> blocked(double z, double inner, double outer, double same) const {
-    std::vector<const Surface*> here;
-    for (const Surface& s : surfaces_) {
-      if (z > s.from && z < s.to) {
-        here.push_back(&s);
-      }
-    }
-    std::sort(here.begin(), here.end(), [z](const Surface* a, const Surface* b) {
-      return a->radius_at(z) < b->radius_at(z);
-    });
-    std::vector<Arc> arcs;
-    const auto add_where = [&](double from, double to, const Surface& s) {
-      if (std::min(to, outer) - std::max(from, inner) > same) {
-        arcs.insert(arcs.end(), s.arcs.begin(), s.arcs.end());
-      }
-    };
-    double material_from = least_ring(z);
-    const Surface* bore = nullptr;
-    for (const Surface* s : here) {
-      if (s->side == Side::internal) {
-        material_from = s->radius_at(z);
-        bore = s;
-      } else {
-        add_where(material_from, s->radius_at(z), *s);
-        bore = nullptr;
-        material_from = std::numeric_limits<double>::infinity();
-      }
-    }
-    if (bore != nullptr) {
-      add_where(material_from, std::numeric_limits<double>::infinity(), *bore);
-    }
-    return arcs;
-  }
-
- private:
-  struct Surface {
-    double radius;  // at station `zero`
-    double zero;
-    double slope;
-    Side side;
-    double from, to;
-    std::vector<Arc> arcs;
-    [[nodiscard]] double radius_at(double z) const { return radius + slope * (z - zero); }
   };
-  struct Ring {
-    double inner;
-    double from, to;
-  };
-
-  template <typename Feature>
-  void add(const RadialCandidate& c, const Neighbour& neighbour, const Feature& feature,
-           double radius, double slope) {
-    const AxisTransfer transfer(BaseAxis{c.axis, c.zero}, Frame{}, feature, neighbour.frame);
-    const Line axis = place_line(neighbour.frame, feature.axis);
-    const double along = dot(axis.along, c.axis.along) > 0.0 ? 1.0 : -1.0;
-    // The candidate may count its angles the other way round, where its hole is mirrored.
-    const bool turned = dot(cross(c.axis.along, c.zero), c.quarter) < 0.0;
-    for (const Patch& patch : feature.patches) {
-      const auto [from, to] = transfer.stretch(patch.from, patch.to);
-      std::vector<Arc> arcs = transfer.arcs(patch.arcs);
-      if (turned) {
-        arcs = recounted_arcs(arcs, 0.0, -1);
-      }
-      surfaces_.push_back({radius, station(c.axis, axis.at), along * slope, feature.side, from, to,
-                           std::move(arcs)});
-    }
+  const bool overlap = c.shaft_diameter > c.hole_diameter;
+  const auto own = overlap ? RingSpace::Elsewhere::known_metal : RingSpace::Elsewhere::known_air;
+  add(around.first, own);
+  add(around.second, own);
+  for (const NearPart& part : overlap ? std::span<const NearPart>() : around.others) {
+    add(part, RingSpace::Elsewhere::asked);
   }
-
-  // Without a bore the material starts at the axis, or at a rounding that stands in for the bore.
-  [[nodiscard]] double least_ring(double z) const {
-    double least = 0.0;
-    for (const Ring& ring : rings_) {
-      if (z >= ring.from && z <= ring.to) {
-        least = least == 0.0 ? ring.inner : std::min(least, ring.inner);
-      }
-    }
-    return least;
-  }
-
-  std::vector<Surface> surfaces_;
-  std::vector<Ring> rings_;
-};
+  return spaces;
+}
 
 }  // namespace
 
-OpenRadial open_part(const RadialCandidate& c, std::span<const Neighbour> neighbours,
+OpenRadial open_part(const RadialCandidate& c, const Surroundings& around,
                      const SeatSettings& settings) {
-  const double inner = 0.5 * std::min(c.shaft_diameter, c.hole_diameter);
-  const double outer = 0.5 * c.hole_diameter;
-  std::vector<ThirdPart> others;
-  if (outer - inner > settings.same_length_mm) {
-    for (const Neighbour& neighbour : neighbours) {
-      ThirdPart part(c, neighbour, settings);
-      if (!part.is_empty()) {
-        others.push_back(std::move(part));
-      }
-    }
-  }
+  const std::list<RingSpace> spaces = spaces_in(c, around, settings);
   OpenRadial open;
   for (const Patch& piece : c.pieces) {
     std::vector<double> cuts{piece.from, piece.to};
-    for (const ThirdPart& part : others) {
-      part.add_ends(cuts);
+    for (const RingSpace& space : spaces) {
+      space.add_cuts(cuts);
     }
     std::sort(cuts.begin(), cuts.end());
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
@@ -172,10 +58,13 @@ OpenRadial open_part(const RadialCandidate& c, std::span<const Neighbour> neighb
         continue;
       }
       std::vector<Arc> left = piece.arcs;
-      for (const ThirdPart& part : others) {
-        const auto blocked = part.blocked(0.5 * (from + to), inner, outer, settings.same_length_mm);
-        if (!blocked.empty()) {
-          left = arcs_without(left, blocked);
+      for (const RingSpace& space : spaces) {
+        const auto taken = space.taken(0.5 * (from + to), left);
+        if (!taken.empty()) {
+          left = arcs_without(left, taken);
+        }
+        if (left.empty()) {
+          break;
         }
       }
       if (coverage(left) > kOpenShare * coverage(piece.arcs)) {
@@ -189,32 +78,59 @@ OpenRadial open_part(const RadialCandidate& c, std::span<const Neighbour> neighb
   return open;
 }
 
-Region open_part(const PlaneCandidate& c, const Plane& first_plane,
-                 std::span<const Neighbour> neighbours, const SeatSettings& settings) {
+Region open_part(const PlaneCandidate& c, const Surroundings& around,
+                 const SeatSettings& settings) {
+  const Plane& first = around.first.product->planes[c.first];
+  if (c.gap < -settings.same_length_mm) {
+    return is_metal_between(c, first, around.first) && is_metal_between(c, first, around.second)
+               ? c.shared
+               : Region{};
+  }
   Region open = c.shared;
-  if (c.gap <= settings.same_length_mm) {
+  if (c.gap <= 2.0 * settings.same_length_mm) {
     return open;
   }
-  const double beyond = std::min(c.gap, -settings.axial_gap_least_mm);
-  for (const Neighbour& neighbour : neighbours) {
-    for (const Plane& plane : neighbour.product->planes) {
-      const Direction normal = place_direction(neighbour.frame, plane.normal);
-      const double cosine = dot(normal, first_plane.normal);
-      if (std::abs(cosine) < std::cos(settings.facing_tilt_deg * kDegree)) {
-        continue;
-      }
-      const double at =
-          dot(place_point(neighbour.frame, plane.at) - first_plane.at, first_plane.normal);
-      // A face towards the first part has material just beyond it, one towards the second just
-      // before.
-      const bool between = cosine < 0.0 ? at > -beyond && at < c.gap - settings.same_length_mm
-                                        : at > settings.same_length_mm && at < c.gap + beyond;
-      if (between) {
-        open = subtract(open, outline_in(first_plane, plane, neighbour.frame));
-      }
-    }
+  const Direction other =
+      place_direction(around.second.frame, around.second.product->planes[c.second].normal);
+  if (norm(cross(other, first.normal)) < 1e-9) {  // else a face would come into its own gap
+    open = without_part(std::move(open), first, c.gap, around.first, Whose::own, settings);
+    open = without_part(std::move(open), first, c.gap, around.second, Whose::own, settings);
+  }
+  for (const NearPart& part : around.others) {
+    open = without_part(std::move(open), first, c.gap, part, Whose::other, settings);
   }
   return open;
+}
+
+bool is_open(const TaperCandidate& c, const Surroundings& around, const SeatSettings& settings) {
+  if (c.gap <= 2.0 * settings.same_length_mm) {
+    return true;
+  }
+  constexpr int kStations = 9;
+  constexpr int kAngles = 24;
+  const auto taken = [&](Point p) {
+    const auto is_metal = [&](const NearPart& part) {
+      return proof::medium_at(*part.faces, place_point(inverse(part.frame), p)) ==
+             proof::Medium::metal;
+    };
+    return is_metal(around.first) || is_metal(around.second) ||
+           std::ranges::any_of(around.others, is_metal);
+  };
+  const Direction x = any_square(c.axis.along);
+  const Direction y = cross(c.axis.along, x);
+  int open = 0;
+  for (int i = 0; i < kStations; ++i) {
+    const double z = ((i + 0.5) / kStations - 0.5) * c.engaged;
+    // Half way into the gap from the hole's surface.
+    const double slope = std::tan(c.hole_half_angle);
+    const double r = 0.5 * c.diameter + z * slope - 0.5 * c.gap / std::cos(c.hole_half_angle);
+    for (int j = 0; j < kAngles; ++j) {
+      const double angle = 2.0 * std::numbers::pi * (j + 0.5) / kAngles;
+      const Point p = at_station(c.axis, z) + r * std::cos(angle) * x + r * std::sin(angle) * y;
+      open += taken(p) ? 0 : 1;
+    }
+  }
+  return open > kOpenShare * kStations * kAngles;
 }
 
 }  // namespace spotblue

@@ -1,28 +1,34 @@
 #pragma once
-// What of a possible seat is left once the material of third parts lies between its two surfaces.
+// What of a possible seat is left once the material that lies between its two surfaces is taken
+// off: of third parts and of the two themselves. Where they overlap: what is left where both have
+// metal that thick.
 
 #include <span>
 
+#include "geometry/near_part.hpp"
 #include "geometry/seat_candidates.hpp"
 
 namespace spotblue {
 
-// A third part near both, placed in the frame of the pair's first product.
-struct Neighbour {
-  const Product* product = nullptr;
-  Frame frame;
+// The parts round a pair: its first and second, and the others near both.
+struct Surroundings {
+  NearPart first, second;
+  std::span<const NearPart> others;
 };
 
 struct OpenRadial {
   Stretches stretches;    // with no material between over at least a part of the seat's angles
   std::vector<Arc> arcs;  // open angles over all those stretches
 };
-[[nodiscard]] OpenRadial open_part(const RadialCandidate& candidate,
-                                   std::span<const Neighbour> neighbours,
+[[nodiscard]] OpenRadial open_part(const RadialCandidate& candidate, const Surroundings& around,
                                    const SeatSettings& settings);
 
 // The shared region less what lies between, in the first plane's coordinates.
-[[nodiscard]] Region open_part(const PlaneCandidate& candidate, const Plane& first_plane,
-                               std::span<const Neighbour> neighbours, const SeatSettings& settings);
+[[nodiscard]] Region open_part(const PlaneCandidate& candidate, const Surroundings& around,
+                               const SeatSettings& settings);
+
+// Whether two cones see each other.
+[[nodiscard]] bool is_open(const TaperCandidate& candidate, const Surroundings& around,
+                           const SeatSettings& settings);
 
 }  // namespace spotblue

@@ -40,13 +40,15 @@ struct TaperCandidate {
   Which hole_of = Which::first;
   std::size_t hole = 0, shaft = 0;  // indexes into the products' cones
   double gap = 0.0, offset = 0.0, tilt = 0.0, engaged = 0.0, diameter = 0.0;
-  Line axis;
+  double hole_half_angle = 0.0;
+  Line axis;  // at the middle of the shared stretch, the way the cones widen
 };
 
 struct WidthCandidate {
   Which slot_of = Which::first;
   std::size_t slot = 0, key = 0;  // indexes into the products' widths
   double clearance = 0.0, offset = 0.0, tilt = 0.0, area = 0.0;
+  PlaneCandidate one, two;  // the two contacts
 };
 
 // A cylinder of each on one line, whatever their sizes and sides.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 #include <unordered_map>
 
 #include "geometry/centre_lines.hpp"
@@ -28,6 +29,8 @@ struct OpenAxialSeat {
 struct PairSeats {
   std::vector<OpenRadialSeat> radial;
   std::vector<OpenAxialSeat> axial;
+  std::vector<const TaperCandidate*> tapers;
+  std::vector<std::pair<const WidthCandidate*, double>> widths;  // with the smaller open area
 };
 
 using Adjacency = std::vector<std::vector<std::pair<std::size_t, std::size_t>>>;
@@ -70,26 +73,75 @@ std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_
   return shared;
 }
 
-PairSeats open_seats(const PairCandidates& candidates, const Product& first,
-                     const std::vector<Neighbour>& neighbours, const SeatSettings& settings) {
+// The bounds of each product's faces, made when first asked for.
+class FacesOfProducts {
+ public:
+  explicit FacesOfProducts(const Model& model) : model_(model), faces_(model.products.size()) {}
+
+  NearPart near_part(std::size_t to, std::size_t occurrence) {
+    const Occurrence& part = model_.occurrences[occurrence];
+    std::optional<proof::FaceBounds>& faces = faces_[part.product];
+    if (!faces) {
+      faces = proof::bounds_of(model_.products[part.product]);
+    }
+    return {&model_.products[part.product], &*faces,
+            to == occurrence ? Frame{} : relative_frame(model_.occurrences[to], part)};
+  }
+
+ private:
+  const Model& model_;
+  std::vector<std::optional<proof::FaceBounds>> faces_;
+};
+
+// Less than that is a sliver and bears nothing: mm2, or of the lesser face.
+constexpr double kLeastSeatArea = 0.5;
+constexpr double kLeastShare = 1e-3;
+
+double least_area(const PlaneCandidate& c, const Surroundings& around) {
+  const double lesser = std::min(area(around.first.product->planes[c.first].outline),
+                                 area(around.second.product->planes[c.second].outline));
+  return std::min(kLeastSeatArea, kLeastShare * lesser);
+}
+
+PairSeats open_seats(const PairCandidates& candidates, const Surroundings& around,
+                     const SeatSettings& settings) {
+  const Product& first = *around.first.product;
   PairSeats seats;
   for (const RadialCandidate& c : candidates.radial) {
-    OpenRadial open = open_part(c, neighbours, settings);
+    OpenRadial open = open_part(c, around, settings);
     if (total_length(open.stretches) > settings.same_length_mm) {
       seats.radial.push_back({&c, std::move(open)});
     }
   }
   for (const PlaneCandidate& c : candidates.planes) {
     const Plane& plane = first.planes[c.first];
-    const Region open = open_part(c, plane, neighbours, settings);
+    const Region open = open_part(c, around, settings);
     const double open_area = open.edges.empty() ? 0.0 : area(open);
-    if (open_area > 1e-3) {
+    if (open_area > std::max(1e-3, least_area(c, around))) {
       std::optional<Reach> distances;
       if (c.axis) {
         const double s = station(*c.axis, plane.at);
         distances = reach(open, in_plane(plane, at_station(*c.axis, s)));
       }
       seats.axial.push_back({&c, open_area, distances});
+    }
+  }
+  for (const TaperCandidate& c : candidates.tapers) {
+    if (is_open(c, around, settings)) {
+      seats.tapers.push_back(&c);
+    }
+  }
+  for (const WidthCandidate& c : candidates.widths) {
+    double open_area = c.area;
+    for (const PlaneCandidate* side : {&c.one, &c.two}) {
+      const Region open = open_part(*side, around, settings);
+      open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
+    }
+    // What a press fit beside the key pushes into its side's edge is no third part between.
+    constexpr double kWhole = 0.95;
+    open_area = open_area > kWhole * c.area ? c.area : open_area;
+    if (open_area > 1e-3) {
+      seats.widths.emplace_back(&c, open_area);
     }
   }
   return seats;
@@ -108,8 +160,8 @@ class Collector {
     for (const OpenRadialSeat& seat : open.radial) {
       add_radial(*seat.candidate, seat.open);
     }
-    for (const TaperCandidate& c : candidates.tapers) {
-      add_taper(c);
+    for (const TaperCandidate* c : open.tapers) {
+      add_taper(*c);
     }
     const std::size_t tied = ties_.size();
     for (const CommonAxis& axis : candidates.common_axes) {
@@ -120,8 +172,8 @@ class Collector {
     for (const OpenAxialSeat& seat : open.axial) {
       add_axial(seat, candidates.common_axes, tied);
     }
-    for (const WidthCandidate& c : candidates.widths) {
-      add_width(c);
+    for (const auto& [c, open_area] : open.widths) {
+      add_width(*c, open_area);
     }
   }
 
@@ -236,7 +288,7 @@ class Collector {
     axial_tie_.push_back(tied);
   }
 
-  void add_width(const WidthCandidate& c) {
+  void add_width(const WidthCandidate& c, double open_area) {
     WidthSeat seat;
     seat.slot = ref(c.slot_of, FeatureKind::width, c.slot);
     seat.key = ref(other(c.slot_of), FeatureKind::width, c.key);
@@ -245,7 +297,7 @@ class Collector {
     seat.clearance = c.clearance;
     seat.offset = c.offset;
     seat.tilt = c.tilt;
-    seat.area = c.area;
+    seat.area = open_area;
     seats_.width.push_back(seat);
   }
 
@@ -292,6 +344,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
                                          relative_frame(a, b), settings));
   }
   const Adjacency near = adjacency(model, seats.near_pairs);
+  FacesOfProducts faces(model);
   std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
   Collector collector(model, seats);
   std::size_t radial = 0;
@@ -321,17 +374,12 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     auto found = known.find(signature);
     if (found == known.end()) {
       stop_if_asked();
-      std::vector<Neighbour> neighbours;
+      std::vector<NearPart> others;
       for (const SharedNeighbour& n : shared) {
-        const Occurrence& third = model.occurrences[n.occurrence];
-        neighbours.push_back(
-            {&model.products[third.product], relative_frame(model.occurrences[a], third)});
+        others.push_back(faces.near_part(a, n.occurrence));
       }
-      found = known
-                  .emplace(std::move(signature),
-                           open_seats(c, model.products[model.occurrences[a].product], neighbours,
-                                      settings))
-                  .first;
+      const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
+      found = known.emplace(std::move(signature), open_seats(c, around, settings)).first;
     }
     collector.add_pair(a, b, c, found->second);
   }

@@ -12,6 +12,18 @@ namespace {
 
 double radius_at(const Cone& cone, double s) { return cone.radius + s * std::tan(cone.half_angle); }
 
+// Whether the cone may be a chamfer: steep, and short beside its diameter.
+bool is_broken_edge(const Cone& cone) {
+  constexpr double kSteep = 15.0 * kDegree;
+  constexpr double kShort_mm = 2.0;
+  constexpr double kShortPerDiameter = 0.05;
+  const double from = cone.intervals.front().first;
+  const double to = cone.intervals.back().second;
+  const double leg = (to - from) / std::cos(cone.half_angle);
+  const double diameter = 2.0 * std::max(radius_at(cone, from), radius_at(cone, to));
+  return cone.half_angle >= kSteep && leg <= std::max(kShort_mm, kShortPerDiameter * diameter);
+}
+
 }  // namespace
 
 std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hole_frame,
@@ -40,6 +52,7 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
           std::cos(hole.half_angle - shaft.half_angle);
   c.tilt = angle_between_lines(axis.along, other.along);
   c.engaged = total_length(shared);
+  c.hole_half_angle = hole.half_angle;
   c.axis = {at_station(axis, middle), axis.along};
   if (c.offset >
           std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * c.diameter) ||
@@ -48,7 +61,9 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
           std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * c.diameter)) {
     return std::nullopt;
   }
-  return c;
+  // Broken edges may well lie in one another without bearing: short and steep, a taper touches.
+  const bool broken_edges = is_broken_edge(hole) && is_broken_edge(shaft);
+  return broken_edges && c.gap > settings.radial_overlap_mm ? std::nullopt : std::optional(c);
 }
 
 }  // namespace spotblue

@@ -1,0 +1,24 @@
+#pragma once
+// What a part has in the gap between two faces that look at each other.
+
+#include "geometry/near_part.hpp"
+#include "geometry/seat_candidates.hpp"
+
+namespace spotblue {
+
+// Whether the part is one of the two whose faces look at each other: beside their own faces there
+// is air.
+enum class Whose { own, other };
+
+// What of `open` (in the coordinates of the first face) is left without what the part has in the
+// gap above it: exactly where its faces there are parallel to the first or turned about a line
+// square to it, else by cells of a twenty-fourth of the extent.
+[[nodiscard]] Region without_part(Region open, const Plane& first, double gap, const NearPart& part,
+                                  Whose whose, const SeatSettings& settings);
+
+// Whether the part is metal all the way from the first face down to `gap` (negative) in most of the
+// shared region.
+[[nodiscard]] bool is_metal_between(const PlaneCandidate& candidate, const Plane& first,
+                                    const NearPart& part);
+
+}  // namespace spotblue
