@@ -320,12 +320,16 @@ void add_face(Product& product, const FaceSurface& surface, std::span<const Edge
   extend(product.box, box_of(edges));
 }
 
+void centre_stations(Cylinder& cylinder) {
+  move_stations(cylinder,
+                0.5 * (cylinder.intervals.front().first + cylinder.intervals.back().second));
+}
+
 void finish_features(Product& product) {
   for (Cylinder& cylinder : product.cylinders) {
     finish_patches(cylinder);
     if (!cylinder.intervals.empty()) {
-      move_stations(cylinder,
-                    0.5 * (cylinder.intervals.front().first + cylinder.intervals.back().second));
+      centre_stations(cylinder);
       extend(product.box, box_of(cylinder));
     }
   }

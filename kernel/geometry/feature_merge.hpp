@@ -21,4 +21,7 @@ void add_face(Product& product, const FaceSurface& surface, std::span<const Edge
 // Merges patches and stretches and centres each axis on its feature.
 void finish_features(Product& product);
 
+// Puts station 0 of a finished cylinder into the middle of its stretches.
+void centre_stations(Cylinder& cylinder);
+
 }  // namespace spotblue

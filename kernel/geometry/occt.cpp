@@ -73,9 +73,18 @@ std::vector<FeatureFace> faces_as(const TopTools_IndexedMapOfShape& faces, const
     const FaceSurface surface = skin == Skin::outward ? read : turned_over(read);
     const auto number = static_cast<std::size_t>(i);
     const auto same = [&](const auto& feature) { return on_surface_of(feature, surface); };
-    find_feature(product.cylinders, FeatureKind::cylinder, number, same, found);
+    const auto point = edge_point(faces(i));
+    // Equal journals with something between are on one surface and yet two features.
+    const auto same_stretch = [&](const Cylinder& cylinder) {
+      constexpr double kOnEdge = 1e-3;  // mm
+      return same(cylinder) &&
+             (!point ||
+              (station(cylinder.axis, *point) > cylinder.intervals.front().first - kOnEdge &&
+               station(cylinder.axis, *point) < cylinder.intervals.back().second + kOnEdge));
+    };
+    find_feature(product.cylinders, FeatureKind::cylinder, number, same_stretch, found);
     find_feature(product.cones, FeatureKind::cone, number, same, found);
-    if (const auto point = edge_point(faces(i))) {
+    if (point) {
       find_feature(
           product.planes, FeatureKind::plane, number,
           [&](const Plane& plane) { return on_surface_of(plane, surface, *point); }, found);

@@ -13,6 +13,7 @@
 #include "geometry/face_flux.hpp"
 #include "geometry/feature_merge.hpp"
 #include "geometry/feature_names.hpp"
+#include "geometry/feature_split.hpp"
 #include "geometry/free_form_flux.hpp"
 #include "geometry/occt_values.hpp"
 #include "geometry/shell_facing.hpp"
@@ -126,6 +127,7 @@ void analyse_shape(const TopoDS_Shape& shape, Product& product) {
     product.volume += add_solid(it.Current(), origin, product);
   }
   finish_features(product);
+  divide_cylinders(product);
   find_widths(product);
   name_features(product);
 }

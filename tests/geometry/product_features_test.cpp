@@ -80,6 +80,47 @@ TEST(ProductFeatures, ABoreInTwoCheeksIsOneFeatureWithTwoIntervals) {
   EXPECT_EQ(product.solids, 2);
 }
 
+TEST(ProductFeatures, TwoEqualJournalsWithACollarBetweenAreTwoFeatures) {
+  const Product product = analysed(BRepAlgoAPI_Fuse(rod(30, 0, 100), rod(50, 40, 60)).Shape());
+  ASSERT_EQ(product.cylinders.size(), 3U);
+  std::vector<std::string> journals;
+  for (const Cylinder& one : product.cylinders) {
+    if (one.diameter < 40.0) {
+      journals.push_back(one.name);
+      ASSERT_EQ(one.intervals.size(), 1U);
+      EXPECT_NEAR(one.intervals[0].second - one.intervals[0].first, 40.0, 1e-9);
+      EXPECT_NEAR(one.intervals[0].first, -20.0, 1e-9);
+    }
+  }
+  EXPECT_EQ(journals, (std::vector<std::string>{"outside 30 @ 20", "outside 30 @ 80"}));
+}
+
+TEST(ProductFeatures, AGrooveDoesNotDivideAJournal) {
+  const TopoDS_Shape groove = cut(rod(40, 40, 60), rod(25, 39, 61));
+  const Product product = analysed(cut(rod(30, 0, 100), groove));
+  const auto journal = std::find_if(product.cylinders.begin(), product.cylinders.end(),
+                                    [](const Cylinder& one) { return one.diameter > 29.0; });
+  ASSERT_NE(journal, product.cylinders.end());
+  EXPECT_EQ(journal->intervals.size(), 2U);
+}
+
+TEST(ProductFeatures, TwoEqualBoresWithALipBetweenAreTwoFeatures) {
+  const Product product =
+      analysed(cut(cut(cut(rod(60, 0, 100), rod(30, -1, 40)), rod(30, 60, 101)), rod(20, 30, 70)));
+  EXPECT_EQ(std::count_if(product.cylinders.begin(), product.cylinders.end(),
+                          [](const Cylinder& one) { return std::abs(one.diameter - 30.0) < 1e-9; }),
+            2);
+}
+
+TEST(ProductFeatures, ABoreThroughAForkIsOneFeature) {
+  const TopoDS_Shape fork = cut(cut(block(60, 40, 0, 50), block(40, 60, 20, 30)), rod(16, -1, 51));
+  const Product product = analysed(fork);
+  const auto bore = std::find_if(product.cylinders.begin(), product.cylinders.end(),
+                                 [](const Cylinder& one) { return one.side == Side::internal; });
+  ASSERT_NE(bore, product.cylinders.end());
+  EXPECT_EQ(bore->intervals.size(), 2U);
+}
+
 TEST(ProductFeatures, AKeyseatCutsTheCoverageOfAShaftOnlyWhereItRunsOut) {
   const TopoDS_Shape key = BRepPrimAPI_MakeBox(gp_Pnt(-4, 11, -1), gp_Pnt(4, 20, 60)).Shape();
   const Product product = analysed(cut(rod(30, 0, 40), key));
