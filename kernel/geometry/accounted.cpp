@@ -2,14 +2,19 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
+
+#include "spotblue/standards/threads.hpp"
 
 namespace spotblue::proof {
 namespace {
 
-/// Lead-in chamfers and fillets carry an interference a little past the cylinders' shared length.
-constexpr double kRunOut = 2.0;
-constexpr double kRunOutPerOverlap = 10.0;
+/// A lead-in of 6 degrees or more, or rounded by 10 mm or less, carries an interference so far past
+/// the cylinders' shared length.
+double run_out_of(double overlap) {
+  return 1e-3 + std::max(10.0 * overlap, std::sqrt(2.0 * 10.0 * overlap));
+}
 /// Cosine of the greatest angle at which a key's side still faces a keyseat's wall.
 constexpr double kFacing = 0.999;
 
@@ -30,19 +35,19 @@ struct Scene {
   }
 };
 
-/// A cylinder in a smaller hole: from the hole's surface out to the farthest of the shaft's.
+/// A cylinder in a smaller hole: from the hole's surface out to the farthest of the shaft's, but no
+/// deeper than `deepest`, past which it is a foul on whichever side it comes.
 Ring ring_of(const Scene& scene, const FeatureRef& hole, const FeatureRef& shaft, double from,
-             double to, const Line& axis) {
+             double to, const Line& axis, double run_out, double deepest) {
   const Cylinder& bore = scene.product(hole).cylinders[hole.index];
   const Cylinder& journal = scene.product(shaft).cylinders[shaft.index];
-  const double run_out =
-      kRunOut + kRunOutPerOverlap * std::max(0.0, 0.5 * (journal.diameter - bore.diameter));
   Ring ring{.axis = place_line(scene.to_a, axis), .from = from - run_out, .to = to + run_out};
   const Line other = scene.placed(shaft, journal.axis);
   const double tilt = angle_between_lines(ring.axis.along, other.along);
   const double loose = 2.0 * journal.diameter * tilt * tilt;
   const auto reach = [&](double s) {
-    return 0.5 * journal.diameter + loose + distance(other, at_station(ring.axis, s));
+    return std::min(0.5 * bore.diameter + deepest,
+                    0.5 * journal.diameter + loose + distance(other, at_station(ring.axis, s)));
   };
   ring.inner_from = ring.inner_to = 0.5 * bore.diameter;
   ring.outer_from = reach(ring.from);
@@ -126,15 +131,24 @@ Accounted account_for(const Model& model, const Seats& seats, const PairSeats& p
     const RadialSeat& seat = seats.radial[i];
     accounted.axes.push_back(place_line(to_a, seat.axis));
     if (seat.clearance < 0.0 || fouls(seat, settings)) {
-      accounted.rings.push_back(
-          ring_of(scene, seat.hole, seat.shaft, seat.from, seat.to, seat.axis));
+      const double overlap = std::max(0.0, -0.5 * seat.clearance);
+      // A seat that fouls off its axis is told by itself, all of it.
+      const double deepest = seat.clearance < 0.0 ? scene.most_overlap(seat.hole_diameter)
+                                                  : std::numeric_limits<double>::infinity();
+      accounted.rings.push_back(ring_of(scene, seat.hole, seat.shaft, seat.from, seat.to, seat.axis,
+                                        run_out_of(overlap), deepest));
     }
   }
   for (const std::size_t i : pair.threads) {
     const Thread& thread = seats.threads[i];
     accounted.axes.push_back(place_line(to_a, thread.axis));
-    accounted.rings.push_back(
-        ring_of(scene, thread.hole, thread.screw, thread.from, thread.to, thread.axis));
+    const double depth = 0.5 * (thread.screw_diameter - thread.hole_diameter);
+    // One pitch of run-out, and the flanks' play sideways.
+    const auto size = find_thread(thread.size);
+    const double pitch = size ? size->pitch.in_mm() : 2.0 * depth;
+    accounted.rings.push_back(ring_of(scene, thread.hole, thread.screw, thread.from, thread.to,
+                                      thread.axis, pitch,
+                                      depth + scene.most_overlap(thread.screw_diameter)));
   }
   for (const std::size_t i : pair.taper) {
     add_taper(accounted, scene, seats.taper[i]);

@@ -375,6 +375,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     if (found == known.end()) {
       stop_if_asked();
       std::vector<NearPart> others;
+      others.reserve(shared.size());
       for (const SharedNeighbour& n : shared) {
         others.push_back(faces.near_part(a, n.occurrence));
       }
