@@ -63,7 +63,7 @@ class Names(unittest.TestCase):
                 self.run_program("draft", name, "--output", job)
                 text = (self.folder / os.fsdecode(job)).read_text(encoding="utf-8")
                 self.assertEqual(tomllib.loads(text)["model"], shown)
-                checked = json.loads(self.run_program("check", job, "--json")[0])
+                checked = json.loads(self.run_program("check", job, "--json", code=3)[0])
                 self.assertEqual(checked["job"]["model"], shown)
                 self.assertEqual(checked["job"]["file"], base.shown_name(os.fsdecode(job)))
 
