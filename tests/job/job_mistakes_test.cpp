@@ -201,8 +201,8 @@ TEST(JobFile, KnowsAMockupForWhatItIs) {
 }
 
 TEST(JobFile, SaysOnWhichLineALetterIsNoUtf8) {
-  for (const std::string text : {std::string("schema = 1\ntitle = \"Welle \xFC\"\n"),
-                                 std::string("schema = 1\nt\0i\0", 15)}) {
+  for (const std::string& text : {std::string("schema = 1\ntitle = \"Welle \xFC\"\n"),
+                                  std::string("schema = 1\nt\0i\0", 15)}) {
     try {
       (void)test::job_of(text);
       FAIL() << "no error";
