@@ -247,10 +247,13 @@ void pair_costs(Table& table) {
   const double boolean = median_seconds([&] { BRepAlgoAPI_Common(hub, bush).Shape(); });
   const double distance = median_seconds([&] { BRepExtrema_DistShapeShape(hub, loose).Value(); });
   fmt::print("\none pair of cylinders\n");
-  table.bounded("  near-coaxial, measured whole", ours * 1e6, 2.0, "us");
-  table.bounded("  beside one another, put aside", candidate_seconds(50.0) * 1e6, 2.0, "us");
+  const double aside = candidate_seconds(50.0);
+  table.row("  near-coaxial, measured whole", ours * 1e6, "us");
+  table.row("  beside one another, put aside", aside * 1e6, "us");
+  // Ratios only: what a microsecond is, a loaded machine decides.
+  table.bounded("  measured whole / kernel's minimum distance", ours / distance, 5e-4, "");
+  table.bounded("  put aside / measured whole", aside / ours, 1.0, "");
   table.row("  kernel's boolean / ours", boolean / ours, "");
-  table.row("  kernel's minimum distance / ours", distance / ours, "");
 }
 
 }  // namespace
