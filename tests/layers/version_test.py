@@ -14,7 +14,9 @@ SKIPPED = {".git", "__pycache__", "out", "node_modules"}
 def texts():
     for path in sorted(TOP.rglob("*")):
         inside = path.relative_to(TOP)
-        generated = inside.parts[0].startswith("build") or SKIPPED & set(inside.parts)
+        folders = inside.parts[:-1]
+        # README's wheel is built inside the package's own folder.
+        generated = any(one.startswith("build") for one in folders) or SKIPPED & set(folders)
         if path.is_file() and not generated:
             yield inside.as_posix(), path.read_text(errors="replace")
 

@@ -3,6 +3,8 @@ set(work ${STAGE}/${NAME})
 file(REMOVE_RECURSE ${work})
 file(MAKE_DIRECTORY ${work})
 set(ENV{SPOTBLUE_STAGE} ${STAGE})
+# Tcl names files by the locale; without one it knows ASCII only.
+set(ENV{LC_ALL} C.UTF-8)
 set(ENV{SPOTBLUE_SCRIPT} ${FOLDER}/${NAME}.tcl)
 set(ENV{SPOTBLUE_TESTS} ${FOLDER})
 set(ENV{SPOTBLUE_TEST_PYTHON} ${PYTHON})
