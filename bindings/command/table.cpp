@@ -90,9 +90,8 @@ constexpr std::array<Option, 8> kWhichOptions{{
     {"--hole", Takes::text, "SIZE",
      "the hole's size: 38.012; \"38 H7\" or \"38.00 to 38.02\" when it is not measured yet"},
     {"--hole-fit", Takes::text, "FIT",
-     "the fit in it: H7/s6, \"38 H7/s6\", FN2, or limits of the clearance \"0.02 to 0.05\"; a "
-     "hole's "
-     "class in capitals, a shaft's in small letters"},
+     "the fit in it: H7/s6, \"38 H7/s6\", FN2, or limits of the clearance \"0.02 to 0.05\"; "
+     "a hole's class in capitals, a shaft's in small letters"},
     {"--shaft", Takes::text, "SIZE", "the shaft's size, likewise"},
     {"--shaft-fit", Takes::text, "FIT", "the fit on it, likewise"},
     {"--cut", Takes::number, "MM", "metal that may be taken off each seat, on the diameter, in mm"},

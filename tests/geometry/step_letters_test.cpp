@@ -12,8 +12,8 @@
 namespace spotblue {
 namespace {
 
-TEST(StepLetters, AreCodedAsTheStandardsOwnExamples) {
-  // ISO 10303-21:2016, 6.4.3: from memory, as is that \X2\ takes the basic plane only.
+TEST(StepLetters, AreCodedAsTheStandardSays) {
+  // ISO 10303-21:2016, 6.4.3, from memory; code points by the Unicode Standard, from memory too.
   EXPECT_EQ(with_coded_letters("#1=A('\xE8\xBB\x8A\xE8\xBB\xB8 \xC3\xBC!');"),
             "#1=A('\\X2\\8ECA8EF8\\X0\\ \\X2\\00FC\\X0\\!');");
   EXPECT_EQ(with_coded_letters("'\xF0\x9F\x94\xA7'"), "'\\X4\\0001F527\\X0\\'");
