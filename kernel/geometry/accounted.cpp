@@ -11,7 +11,7 @@ namespace spotblue::proof {
 namespace {
 
 /// A lead-in of 6 degrees or more, or rounded by 10 mm or less, carries an interference so far past
-/// the cylinders' shared length.
+/// the cylinders' shared length. Choices of this program, no source.
 double run_out_of(double overlap) {
   return 1e-3 + std::max(10.0 * overlap, std::sqrt(2.0 * 10.0 * overlap));
 }

@@ -93,7 +93,8 @@ class FacesOfProducts {
   std::vector<std::optional<proof::FaceBounds>> faces_;
 };
 
-// Less than that is a sliver and bears nothing: mm2, or of the lesser face.
+// Less than that is a sliver and bears nothing: mm2, or of the lesser face, whichever is less.
+// Choices of this program, no source.
 constexpr double kLeastSeatArea = 0.5;
 constexpr double kLeastShare = 1e-3;
 
@@ -137,7 +138,8 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
       const Region open = open_part(*side, around, settings);
       open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
     }
-    // What a press fit beside the key pushes into its side's edge is no third part between.
+    // What a press fit beside the key pushes into its side's edge is no third part between: up to
+    // 1.9 % in random assemblies. Choice of this program, no source.
     constexpr double kWhole = 0.95;
     open_area = open_area > kWhole * c.area ? c.area : open_area;
     if (open_area > 1e-3) {

@@ -12,7 +12,8 @@ namespace {
 
 double radius_at(const Cone& cone, double s) { return cone.radius + s * std::tan(cone.half_angle); }
 
-// Whether the cone may be a chamfer: steep, and short beside its diameter.
+// Whether the cone may be a chamfer: steep, and short beside its diameter. Choices of this program,
+// no source.
 bool is_broken_edge(const Cone& cone) {
   constexpr double kSteep = 15.0 * kDegree;
   constexpr double kShort_mm = 2.0;
