@@ -103,6 +103,7 @@ void bind_products(py::module_& module) {
       .value("solids", &Product::solids, "number of solids")
       .value("faces", &Product::faces, "number of faces")
       .value("volume_mm3", &Product::volume, "of all its solids")
+      .value("volume_error_mm3", &Product::volume_error, "how far off the volume may be")
       .value("closed", &Product::closed, "every shell of every solid closed")
       .value("box", &Product::box, "in the product's frame")
       .value("cylinders", &Product::cylinders, "holes and shafts")

@@ -1,11 +1,14 @@
 #include "geometry/edge_curve.hpp"
 
 #include <BRep_Tool.hxx>
+#include <TopExp.hxx>
+#include <TopoDS_Vertex.hxx>
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <gp_Circ.hxx>
 #include <numbers>
+#include <utility>
 
 #include "geometry/occt_values.hpp"
 
@@ -73,6 +76,10 @@ void recognise_spline(EdgeCurve& edge) {
   edge.sweep = std::abs(sweep);
 }
 
+const void* vertex_of(const TopoDS_Vertex& vertex) {
+  return vertex.IsNull() ? nullptr : vertex.TShape().get();
+}
+
 }  // namespace
 
 std::optional<EdgeCurve> edge_curve(const TopoDS_Edge& edge) {
@@ -93,6 +100,9 @@ std::optional<EdgeCurve> edge_curve(const TopoDS_Edge& edge) {
   }
   result.from = from_occt(result.curve.Value(result.first));
   result.to = from_occt(result.curve.Value(result.last));
+  result.shared = edge.TShape().get();
+  result.begins = vertex_of(TopExp::FirstVertex(edge, Standard_True));
+  result.ends = vertex_of(TopExp::LastVertex(edge, Standard_True));
   switch (result.curve.GetType()) {
     case GeomAbs_Line:
       result.kind = EdgeCurve::Kind::line;
@@ -116,6 +126,13 @@ CurvePoint point_along(const EdgeCurve& edge, double s) {
   const double span = edge.last - edge.first;
   edge.curve.D1(edge.first + s * span, at, derivative);
   return {from_occt(at), span * from_occt(derivative)};
+}
+
+void run_backwards(EdgeCurve& edge) {
+  std::swap(edge.from, edge.to);
+  std::swap(edge.first, edge.last);
+  std::swap(edge.begins, edge.ends);
+  edge.axis = -edge.axis;
 }
 
 }  // namespace spotblue

@@ -20,6 +20,9 @@ struct EdgeCurve {
   double sweep = 0.0;   // of a circle, rad, > 0
   BRepAdaptor_Curve curve;
   double first = 0.0, last = 0.0;  // parameters of `from` and `to`; first > last when reversed
+  const void* shared = nullptr;    // one for all uses of the edge, in whichever face
+  const void* begins = nullptr;    // its vertex at `from`, as shared among edges; null without one
+  const void* ends = nullptr;
 };
 
 // Nothing for an edge without a curve in space (a cone's apex, a sphere's pole).
@@ -31,5 +34,8 @@ struct CurvePoint {
   Point derivative;
 };
 [[nodiscard]] CurvePoint point_along(const EdgeCurve& edge, double s);
+
+// The same edge from its end to its beginning.
+void run_backwards(EdgeCurve& edge);
 
 }  // namespace spotblue

@@ -2,26 +2,44 @@
 // Integrals along an edge by its fraction.
 
 #include <array>
+#include <cmath>
 #include <cstddef>
+#include <vector>
 
 #include "geometry/edge_curve.hpp"
+#include "geometry/flux.hpp"
+#include "geometry/gauss_kronrod.hpp"
 
 namespace spotblue {
 
-// Calls each(point, weight) along the edge in its order; the weights add up to 1. Gauss-Legendre,
-// five points on [0, 1] in each of 24 panels; nodes and weights: Abramowitz and Stegun, table 25.4.
-template <typename Each>
-void along_edge(const EdgeCurve& edge, const Each& each) {
-  constexpr std::array<double, 5> kNode{0.046910077030668, 0.230765344947158, 0.5,
-                                        0.769234655052842, 0.953089922969332};
-  constexpr std::array<double, 5> kWeight{0.118463442528095, 0.239314335249683, 0.284444444444444,
-                                          0.239314335249683, 0.118463442528095};
-  constexpr int kPanels = 24;
-  for (int panel = 0; panel < kPanels; ++panel) {
-    for (std::size_t k = 0; k < kNode.size(); ++k) {
-      each(point_along(edge, (panel + kNode[k]) / kPanels), kWeight[k] / kPanels);
+// The fractions, from 0 to 1, between which the edge is smooth enough for one rule: parts of a turn,
+// a spline's own stretches (where it has not too many of them).
+[[nodiscard]] std::vector<double> smooth_stretches(const EdgeCurve& edge);
+
+// At most what a strip this wide along the edge may add to a flux from the origin.
+[[nodiscard]] double strip_flux(const EdgeCurve& edge, double width, Point origin);
+
+// Integrals of `kSums` integrands along an edge in its order, each with a bound of its error:
+// values(point) gives them as an array, each by the edge's fraction.
+template <std::size_t kSums, typename Values>
+std::array<Flux, kSums> along_edge(const EdgeCurve& edge, const Values& values) {
+  std::array<Flux, kSums> sums;
+  const std::vector<double> ends = smooth_stretches(edge);
+  for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+    const double half = 0.5 * (ends[i + 1] - ends[i]);
+    std::array<KronrodSum, kSums> piece;
+    for (std::size_t k = 0; k < kKronrod.size(); ++k) {
+      const std::array<double, kSums> found =
+          values(point_along(edge, ends[i] + half * (1.0 + kKronrod[k].at)));
+      for (std::size_t j = 0; j < kSums; ++j) {
+        piece[j].add(k, half, found[j]);
+      }
+    }
+    for (std::size_t j = 0; j < kSums; ++j) {
+      sums[j] = sums[j] + Flux{piece[j].value(), piece[j].error()};
     }
   }
+  return sums;
 }
 
 }  // namespace spotblue

@@ -1,71 +1,85 @@
 #include "geometry/face_flux.hpp"
 
+#include <array>
 #include <cmath>
 
 #include "geometry/edge_integral.hpp"
-#include "geometry/plane_outline.hpp"
 #include "geometry/round_flux.hpp"
 
 namespace spotblue {
 namespace {
 
-double plane_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
-  Plane plane;
-  plane.at = edges.empty() ? surface.axis.at : edges.front().from;
-  plane.normal = surface.axis.along;
-  plane.u = any_square(plane.normal);
-  add_outline(plane, edges);
-  return dot(plane.at - origin, plane.normal) * area(plane.outline);
+// Area of the triangle or sector between `from` and the edge, seen along the normal, by lines
+// exactly.
+Flux swept_area(const EdgeCurve& edge, Point from, Direction normal) {
+  if (edge.kind == EdgeCurve::Kind::line) {
+    return {0.5 * dot(cross(edge.from - from, edge.to - from), normal), 0.0};
+  }
+  return along_edge<1>(edge, [&](const CurvePoint& p) {
+    return std::array{0.5 * dot(cross(p.at - from, p.derivative), normal)};
+  })[0];
 }
 
-// Integral of f(p) dtheta along the edge, theta the angle about the axis.
+Flux plane_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
+  if (edges.empty()) {
+    return {};
+  }
+  const Flux area = plane_area(edges, edges.front().from, surface.axis.along);
+  const double height = dot(edges.front().from - origin, surface.axis.along);
+  return {height * area.value, std::abs(height) * area.error};
+}
+
+// Integral of f(p) dtheta along the edges, theta the angle about the axis.
 template <typename Integrand>
-double turn_integral(const EdgeCurve& edge, const Line& axis, const Integrand& f) {
-  double sum = 0.0;
-  along_edge(edge, [&](const CurvePoint& p, double weight) {
-    const Point radial = p.at - at_station(axis, station(axis, p.at));
-    const double square = dot(radial, radial);
-    if (square > 0.0) {
-      const double turning = dot(cross(axis.along, radial), p.derivative) / square;
-      sum += weight * turning * f(p.at, (1.0 / std::sqrt(square)) * radial);
+Flux turn_integral(std::span<const EdgeCurve> edges, const Line& axis, const Integrand& f) {
+  Flux sum;
+  for (const EdgeCurve& edge : edges) {
+    if (edge.kind == EdgeCurve::Kind::line) {
+      continue;  // a generator, along which the angle stays
     }
-  });
+    sum = sum + along_edge<1>(edge, [&](const CurvePoint& p) {
+            const Point radial = p.at - at_station(axis, station(axis, p.at));
+            const double square = dot(radial, radial);
+            const double turning =
+                square > 0.0 ? dot(cross(axis.along, radial), p.derivative) / square : 0.0;
+            return std::array{
+                turning == 0.0 ? 0.0 : turning * f(p.at, (1.0 / std::sqrt(square)) * radial)};
+          })[0];
+  }
   return sum;
 }
 
-double cylinder_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
+Flux cylinder_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
   const Point w = surface.axis.at - origin;
-  double sum = 0.0;
-  for (const EdgeCurve& edge : edges) {
-    if (edge.kind != EdgeCurve::Kind::line) {
-      sum += turn_integral(edge, surface.axis, [&](Point p, Direction radial) {
-        return station(surface.axis, p) * (surface.radius + dot(w, radial));
-      });
-    }
-  }
-  return -surface.radius * sum;
+  const Flux sum = turn_integral(edges, surface.axis, [&](Point p, Direction radial) {
+    return station(surface.axis, p) * (surface.radius + dot(w, radial));
+  });
+  return {-surface.radius * sum.value, surface.radius * sum.error};
 }
 
-double cone_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
+Flux cone_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Point origin) {
   const double slope = std::tan(surface.half_angle);
   const Point apex = surface.axis.at - (surface.radius / slope) * surface.axis.along;
   const Point w = apex - origin;
-  double sum = 0.0;
-  for (const EdgeCurve& edge : edges) {
-    if (edge.kind != EdgeCurve::Kind::line) {
-      sum += turn_integral(edge, surface.axis, [&](Point p, Direction radial) {
-        const double r = distance(surface.axis, p);
-        return r * r / (2.0 * slope) * (dot(w, radial) - slope * dot(w, surface.axis.along));
-      });
-    }
-  }
-  return -sum;
+  const Flux sum = turn_integral(edges, surface.axis, [&](Point p, Direction radial) {
+    const double r = distance(surface.axis, p);
+    return r * r / (2.0 * slope) * (dot(w, radial) - slope * dot(w, surface.axis.along));
+  });
+  return {-sum.value, sum.error};
 }
 
 }  // namespace
 
-std::optional<double> face_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
-                                Point origin) {
+Flux plane_area(std::span<const EdgeCurve> edges, Point from, Direction normal) {
+  Flux area;
+  for (const EdgeCurve& edge : edges) {
+    area = area + swept_area(edge, from, normal);
+  }
+  return area;
+}
+
+std::optional<Flux> face_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
+                              Point origin) {
   switch (surface.kind) {
     case FaceSurface::Kind::plane:
       return plane_flux(surface, edges, origin);

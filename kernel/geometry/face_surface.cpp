@@ -188,4 +188,26 @@ FaceSurface face_surface(const TopoDS_Face& face) {
   }
 }
 
+double off_surface(const FaceSurface& surface, Point p) {
+  const Line& axis = surface.axis;
+  const double r = distance(axis, p);
+  const double z = station(axis, p);
+  switch (surface.kind) {
+    case FaceSurface::Kind::plane:
+      return std::abs(z);
+    case FaceSurface::Kind::cylinder:
+      return std::abs(r - surface.radius);
+    case FaceSurface::Kind::cone:
+      return std::abs((r - surface.radius) * std::cos(surface.half_angle) -
+                      z * std::sin(surface.half_angle));
+    case FaceSurface::Kind::sphere:
+      return std::abs(norm(p - axis.at) - surface.radius);
+    case FaceSurface::Kind::torus:
+      return std::abs(std::hypot(r - surface.radius, z) - surface.minor_radius);
+    case FaceSurface::Kind::other:
+      break;
+  }
+  return 0.0;
+}
+
 }  // namespace spotblue

@@ -21,4 +21,7 @@ struct FaceSurface {
 
 [[nodiscard]] FaceSurface face_surface(const TopoDS_Face& face);
 
+// How far a point lies off the surface, mm; 0 for another kind.
+[[nodiscard]] double off_surface(const FaceSurface& surface, Point p);
+
 }  // namespace spotblue

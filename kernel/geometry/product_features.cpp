@@ -8,13 +8,18 @@
 #include <TopoDS_Face.hxx>
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <numeric>
+#include <utility>
 
 #include "geometry/edge_curve.hpp"
+#include "geometry/edge_integral.hpp"
 #include "geometry/face_flux.hpp"
 #include "geometry/feature_merge.hpp"
 #include "geometry/feature_names.hpp"
 #include "geometry/feature_split.hpp"
 #include "geometry/free_form_flux.hpp"
+#include "geometry/loop_senses.hpp"
 #include "geometry/occt_values.hpp"
 #include "geometry/shell_facing.hpp"
 #include "geometry/width_features.hpp"
@@ -22,14 +27,18 @@
 namespace spotblue {
 namespace {
 
-std::vector<EdgeCurve> edges_of(const TopoDS_Face& face) {
-  std::vector<EdgeCurve> edges;
-  for (TopExp_Explorer it(face, TopAbs_EDGE); it.More(); it.Next()) {
+// The volume is integrated until it is known to this share of itself, or until this many points of
+// each free-form face have been asked for: about 50 ms.
+constexpr double kVolumeShare = 1e-8;
+constexpr std::size_t kEffort = 60'000;
+constexpr double kRounding = 1e-13;  // of the faces' shares: what adding them up may lose
+
+void add_edges(const TopoDS_Shape& wire, std::vector<EdgeCurve>& edges) {
+  for (TopExp_Explorer it(wire, TopAbs_EDGE); it.More(); it.Next()) {
     if (auto edge = edge_curve(TopoDS::Edge(it.Current()))) {
       edges.push_back(std::move(*edge));
     }
   }
-  return edges;
 }
 
 // A free-form face lies in the hull of its poles; another kind of surface is sampled and grown.
@@ -54,53 +63,145 @@ Box box_of(const TopoDS_Face& face, const std::vector<EdgeCurve>& edges) {
   return box;
 }
 
-ReadFace read_face(const TopoDS_Face& face, Point origin) {
-  ReadFace result{face_surface(face), edges_of(face), {}, 0.0};
-  if (result.surface.kind == FaceSurface::Kind::other) {
-    result.box = box_of(face, result.edges);
-  }
-  const auto plain = face_flux(result.surface, result.edges, origin);
-  result.flux = plain ? *plain : free_form_flux(face, origin);
-  return result;
-}
+// A share of the volume that is not settled yet.
+struct OpenShare {
+  std::size_t shell = 0, face = 0;
+  FreeFormFlux flux;
+};
 
 struct ReadShell {
   std::vector<ReadFace> faces;
-  double flux = 0.0;  // three times the volume it encloses, negative when its faces look in
   int facing = 1;
+  [[nodiscard]] Flux flux() const {
+    return std::accumulate(faces.begin(), faces.end(), Flux{},
+                           [](Flux sum, const ReadFace& face) { return sum + face.flux; });
+  }
 };
 
-ReadShell read_shell(const TopoDS_Shape& shell, Point origin) {
-  ReadShell result;
-  for (TopExp_Explorer it(shell, TopAbs_FACE); it.More(); it.Next()) {
-    result.faces.push_back(read_face(TopoDS::Face(it.Current()), origin));
-    result.flux += result.faces.back().flux;
+// How far an edge lies off its face's surface.
+double width_of_strip(const FaceSurface& surface, const EdgeCurve& edge) {
+  constexpr int kSteps = 8;
+  double off = 0.0;
+  for (int i = 0; i <= kSteps; ++i) {
+    const double s = static_cast<double>(i) / kSteps;
+    off = std::max(off, off_surface(surface, i == 0        ? edge.from
+                                             : i == kSteps ? edge.to
+                                                           : point_along(edge, s).at));
   }
-  result.facing = shell_facing(result.faces);
+  return off;
+}
+
+ReadFace read_face(const TopoDS_Face& face) {
+  ReadFace result;
+  result.surface = face_surface(face);
+  for (TopExp_Explorer wire(face, TopAbs_WIRE); wire.More(); wire.Next()) {
+    result.loops.push_back(result.edges.size());
+    add_edges(wire.Current(), result.edges);
+  }
+  if (result.surface.kind == FaceSurface::Kind::other) {
+    result.box = box_of(face, result.edges);
+  }
   return result;
 }
 
-// A file may hold a shell inside out, whichever it is: the largest encloses the solid and its faces
-// look out, all others enclose voids and look in. Gives the solid's volume.
-double add_solid(const TopoDS_Shape& solid, Point origin, Product& product) {
+void settle(std::vector<ReadShell>& shells, std::vector<OpenShare>& open) {
+  const auto put = [&](const OpenShare& share) {
+    shells[share.shell].faces[share.face].flux = share.flux.flux();
+  };
+  Flux whole;
+  double unsettled = 0.0;
+  std::size_t effort = 0;
+  for (const OpenShare& share : open) {
+    put(share);
+    unsettled += share.flux.open_error();
+    effort += share.flux.effort();
+  }
+  for (const ReadShell& shell : shells) {
+    const Flux flux = shell.flux();
+    whole = whole + Flux{std::abs(flux.value), flux.error};
+  }
+  const auto worse = [&](std::size_t a, std::size_t b) {
+    return open[a].flux.worst() < open[b].flux.worst();
+  };
+  std::vector<std::size_t> order(open.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::make_heap(order.begin(), order.end(), worse);
+  const std::size_t most = effort + kEffort * open.size();
+  while (!order.empty() && unsettled > kVolumeShare * std::abs(whole.value) && effort < most) {
+    std::pop_heap(order.begin(), order.end(), worse);
+    FreeFormFlux& worst = open[order.back()].flux;
+    if (worst.worst() == 0.0) {
+      break;
+    }
+    unsettled -= worst.open_error();
+    effort -= worst.effort();
+    worst.refine();
+    unsettled += worst.open_error();
+    effort += worst.effort();
+    std::push_heap(order.begin(), order.end(), worse);
+  }
+  std::for_each(open.begin(), open.end(), put);
+}
+
+void measure_faces(const std::vector<TopoDS_Face>& faces, Point origin, std::size_t shell,
+                   std::vector<ReadFace>& read, std::vector<OpenShare>& open) {
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    ReadFace& face = read[i];
+    if (const auto plain = face_flux(face.surface, face.edges, origin)) {
+      face.flux = *plain;
+      for (const EdgeCurve& edge : face.edges) {
+        face.flux.error += strip_flux(edge, width_of_strip(face.surface, edge), origin);
+      }
+    } else {
+      open.push_back({shell, i, FreeFormFlux(faces[i], face.edges, origin)});
+    }
+  }
+}
+
+std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Product& product,
+                                   Remarks& remarks) {
   std::vector<ReadShell> shells;
+  std::vector<OpenShare> open;
   for (TopExp_Explorer it(solid, TopAbs_SHELL); it.More(); it.Next()) {
     product.closed = product.closed && BRep_Tool::IsClosed(it.Current());
-    shells.push_back(read_shell(it.Current(), origin));
+    std::vector<TopoDS_Face> faces;
+    ReadShell shell;
+    for (TopExp_Explorer each(it.Current(), TopAbs_FACE); each.More(); each.Next()) {
+      faces.push_back(TopoDS::Face(each.Current()));
+      shell.faces.push_back(read_face(faces.back()));
+    }
+    remarks.turned_loops += settle_loops(shell.faces);
+    measure_faces(faces, origin, shells.size(), shell.faces, open);
+    shells.push_back(std::move(shell));
   }
-  const auto outer = std::max_element(
-      shells.begin(), shells.end(),
-      [](const ReadShell& a, const ReadShell& b) { return std::abs(a.flux) < std::abs(b.flux); });
-  double flux = 0.0;
+  settle(shells, open);
+  for (ReadShell& shell : shells) {
+    shell.facing = shell_facing(shell.faces);
+  }
+  return shells;
+}
+
+// A file may hold a shell inside out, whichever it is: the largest encloses the solid and its faces
+// look out, all others enclose voids and look in.
+void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remarks& remarks) {
+  std::vector<ReadShell> shells = read_shells(solid, origin, product, remarks);
+  const auto outer =
+      std::max_element(shells.begin(), shells.end(), [](const ReadShell& a, const ReadShell& b) {
+        return std::abs(a.flux().value) < std::abs(b.flux().value);
+      });
+  Flux flux;
+  double shares = 0.0;
   for (auto shell = shells.begin(); shell != shells.end(); ++shell) {
     const int wanted = shell == outer ? 1 : -1;
     for (ReadFace& face : shell->faces) {
       if (shell->facing != wanted) {
         turn_over(face);
       }
-      flux += face.flux;
+      flux = flux + face.flux;
+      shares += std::abs(face.flux.value);
       ++product.faces;
       if (face.surface.kind == FaceSurface::Kind::other) {
+        ++remarks.free_form_faces;
         OtherFace other;
         other.box = face.box;
         product.others.push_back(other);
@@ -108,28 +209,34 @@ double add_solid(const TopoDS_Shape& solid, Point origin, Product& product) {
       add_face(product, face.surface, face.edges);
     }
   }
-  return flux / 3.0;
+  product.volume += flux.value / 3.0;
+  product.volume_error += (flux.error + kRounding * shares) / 3.0;
 }
 
-Point first_point(const TopoDS_Shape& shape) {
+// Near the solid, so that neither digits nor the strips along edges count more than they must.
+Point middle_of(const TopoDS_Shape& shape) {
+  Box box;
+  bool any = false;
   for (TopExp_Explorer it(shape, TopAbs_VERTEX); it.More(); it.Next()) {
-    return from_occt(BRep_Tool::Pnt(TopoDS::Vertex(it.Current())));
+    extend(box, from_occt(BRep_Tool::Pnt(TopoDS::Vertex(it.Current()))));
+    any = true;
   }
-  return {};
+  return any ? 0.5 * (box.low + box.high) : Point{};
 }
 
 }  // namespace
 
-void analyse_shape(const TopoDS_Shape& shape, Product& product) {
-  const Point origin = first_point(shape);
+Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
+  Remarks remarks;
   for (TopExp_Explorer it(shape, TopAbs_SOLID); it.More(); it.Next()) {
     ++product.solids;
-    product.volume += add_solid(it.Current(), origin, product);
+    add_solid(it.Current(), middle_of(it.Current()), product, remarks);
   }
   finish_features(product);
   divide_cylinders(product);
   find_widths(product);
   name_features(product);
+  return remarks;
 }
 
 }  // namespace spotblue

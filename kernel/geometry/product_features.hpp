@@ -2,12 +2,22 @@
 // A product's features, box and volume from its shape, as read and unrepaired.
 
 #include <TopoDS_Shape.hxx>
+#include <vector>
 
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
 
+// What a reader of the product should know besides.
+struct Remarks {
+  int turned_loops = 0;     // loops and faces that the file holds the wrong way round
+  int free_form_faces = 0;  // faces that are no plane, cylinder, cone, torus or sphere
+};
+
 // Fills everything of `product` but id and name. Faces outside any solid are left out.
-void analyse_shape(const TopoDS_Shape& shape, Product& product);
+Remarks analyse_shape(const TopoDS_Shape& shape, Product& product);
+
+// The remarks that are worth a note, and a volume that is not known well.
+[[nodiscard]] std::vector<Note> notes_on(const Product& product, const Remarks& remarks);
 
 }  // namespace spotblue

@@ -107,9 +107,12 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
     product.body = part.body;
     product.body_name = part.body_name;
     const auto start = Clock::now();
-    analyse_shape(part.shape, product);
+    const Remarks remarks = analyse_shape(part.shape, product);
     seconds += std::chrono::duration<double>(Clock::now() - start).count();
     note_open_solids(part.shape, product, model.notes);
+    for (Note& note : notes_on(product, remarks)) {
+      model.notes.push_back(std::move(note));
+    }
     model.products.push_back(std::move(product));
     shapes.push_back(part.shape);
   }

@@ -103,6 +103,14 @@ struct TorusSums {
   double flux = 0.0, area = 0.0;
 };
 
+struct TorusTotals {
+  Flux flux, area;
+};
+
+TorusTotals operator+(const TorusTotals& a, const TorusTotals& b) {
+  return {a.flux + b.flux, a.area + b.area};
+}
+
 // The flux form F(tube, about) of a torus, integrated over one of the two angles: which one serves
 // depends on the way the boundary runs round.
 class TorusForm {
@@ -153,7 +161,7 @@ class TorusForm {
 // How often a loop goes round each way, and both sums along it.
 struct TorusLoop {
   double about_turns = 0.0, tube_turns = 0.0;
-  TorusSums by_about, by_tube;
+  TorusTotals by_about, by_tube;
 };
 
 TorusLoop follow(const EdgeLoop& loop, const TorusForm& form) {
@@ -161,15 +169,15 @@ TorusLoop follow(const EdgeLoop& loop, const TorusForm& form) {
   TorusPoint now = form.frame().at(point_along(*loop.front(), 0.0), {});
   const TorusPoint start = now;
   for (const EdgeCurve* edge : loop) {
-    along_edge(*edge, [&](const CurvePoint& p, double weight) {
+    const auto sums = along_edge<4>(*edge, [&](const CurvePoint& p) {
       now = form.frame().at(p, now);
       const TorusSums over_tube = form.over_tube(now);
       const TorusSums over_about = form.over_about(now);
-      result.by_about.flux += weight * now.about_speed * over_tube.flux;
-      result.by_about.area += weight * now.about_speed * over_tube.area;
-      result.by_tube.flux += weight * now.tube_speed * over_about.flux;
-      result.by_tube.area += weight * now.tube_speed * over_about.area;
+      return std::array{now.about_speed * over_tube.flux, now.about_speed * over_tube.area,
+                        now.tube_speed * over_about.flux, now.tube_speed * over_about.area};
     });
+    result.by_about = result.by_about + TorusTotals{sums[0], sums[1]};
+    result.by_tube = result.by_tube + TorusTotals{sums[2], sums[3]};
   }
   now = form.frame().at(point_along(*loop.back(), 1.0), now);
   result.about_turns = std::round((now.about - start.about) / kWholeTurn);
@@ -179,34 +187,39 @@ TorusLoop follow(const EdgeLoop& loop, const TorusForm& form) {
 
 }  // namespace
 
-std::optional<double> sphere_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
-                                  Point origin) {
+std::optional<Flux> sphere_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
+                                Point origin) {
   const EdgeLoops boundary = boundary_loops(edges);
   if (!boundary.complete) {
     return std::nullopt;
   }
   const Point centre = surface.axis.at;
   const Direction pole = far_pole(centre, boundary);
+  const Point offset = centre - origin;
   const double square = surface.radius * surface.radius;
-  double area = 0.0;
-  Point normals;  // integral of the normal over the face
+  Flux area;
+  Flux lean;  // integral of offset . normal over the face
   for (const EdgeLoop& loop : boundary.loops) {
     for (const EdgeCurve* edge : loop) {
-      along_edge(*edge, [&](const CurvePoint& p, double weight) {
+      const auto sums = along_edge<2>(*edge, [&](const CurvePoint& p) {
         const Point q = p.at - centre;
-        area += weight * square * dot(cross(pole, q), p.derivative) /
-                (square + surface.radius * dot(pole, q));
-        normals = normals + (0.5 * weight) * cross(q, p.derivative);
+        return std::array{square * dot(cross(pole, q), p.derivative) /
+                              (square + surface.radius * dot(pole, q)),
+                          0.5 * dot(offset, cross(q, p.derivative))};
       });
+      area = area + sums[0];
+      lean = lean + sums[1];
     }
   }
   const double sense = outward(surface);
-  const Enclosed face = enclosed(sense * area, 2.0 * kWholeTurn * square, !boundary.loops.empty());
-  return sense * surface.radius * face.area + dot(centre - origin, normals);
+  const Enclosed face =
+      enclosed(sense * area.value, 2.0 * kWholeTurn * square, !boundary.loops.empty());
+  return Flux{sense * surface.radius * face.area + lean.value,
+              surface.radius * area.error + lean.error};
 }
 
-std::optional<double> torus_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
-                                 Point origin) {
+std::optional<Flux> torus_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges,
+                               Point origin) {
   const EdgeLoops boundary = boundary_loops(edges);
   if (!boundary.complete || surface.radius <= surface.minor_radius) {
     return std::nullopt;
@@ -214,23 +227,24 @@ std::optional<double> torus_flux(const FaceSurface& surface, std::span<const Edg
   const TorusForm form(surface, origin);
   bool about = false;
   bool tube = false;
-  TorusSums by_about;
-  TorusSums by_tube;
+  TorusTotals by_about;
+  TorusTotals by_tube;
   for (const EdgeLoop& loop : boundary.loops) {
     const TorusLoop one = follow(loop, form);
     about = about || one.about_turns != 0.0;
     tube = tube || one.tube_turns != 0.0;
-    by_about = {by_about.flux + one.by_about.flux, by_about.area + one.by_about.area};
-    by_tube = {by_tube.flux + one.by_tube.flux, by_tube.area + one.by_tube.area};
+    by_about = by_about + one.by_about;
+    by_tube = by_tube + one.by_tube;
   }
   if (about && tube) {
     return std::nullopt;
   }
   // The form's own normal points into the tube.
   const double sense = -outward(surface);
-  const TorusSums& sums = tube ? by_tube : by_about;
-  const Enclosed face = enclosed(sense * sums.area, form.whole_area(), !boundary.loops.empty());
-  return sums.flux + sense * face.added * form.whole_flux();
+  const TorusTotals& sums = tube ? by_tube : by_about;
+  const Enclosed face =
+      enclosed(sense * sums.area.value, form.whole_area(), !boundary.loops.empty());
+  return Flux{sums.flux.value + sense * face.added * form.whole_flux(), sums.flux.error};
 }
 
 }  // namespace spotblue

@@ -7,14 +7,15 @@
 
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
+#include "geometry/flux.hpp"
 
 namespace spotblue {
 
 // As face_flux. Nothing where the boundary does not close or runs askew round both of a torus's
 // circles.
-[[nodiscard]] std::optional<double> sphere_flux(const FaceSurface& surface,
-                                                std::span<const EdgeCurve> edges, Point origin);
-[[nodiscard]] std::optional<double> torus_flux(const FaceSurface& surface,
-                                               std::span<const EdgeCurve> edges, Point origin);
+[[nodiscard]] std::optional<Flux> sphere_flux(const FaceSurface& surface,
+                                              std::span<const EdgeCurve> edges, Point origin);
+[[nodiscard]] std::optional<Flux> torus_flux(const FaceSurface& surface,
+                                             std::span<const EdgeCurve> edges, Point origin);
 
 }  // namespace spotblue

@@ -119,7 +119,7 @@ int shell_facing(std::span<const ReadFace> faces) {
   }
   double flux = 0.0;
   for (const ReadFace& face : faces) {
-    flux += face.flux;
+    flux += face.flux.value;
   }
   return flux < 0.0 ? -1 : 1;
 }
@@ -129,12 +129,8 @@ void turn_over(ReadFace& face) {
     face.surface.axis.along = -face.surface.axis.along;
   }
   face.surface.side = face.surface.side == Side::internal ? Side::external : Side::internal;
-  for (EdgeCurve& edge : face.edges) {
-    std::swap(edge.from, edge.to);
-    std::swap(edge.first, edge.last);
-    edge.axis = -edge.axis;
-  }
-  face.flux = -face.flux;
+  std::for_each(face.edges.begin(), face.edges.end(), run_backwards);
+  face.flux.value = -face.flux.value;
 }
 
 }  // namespace spotblue

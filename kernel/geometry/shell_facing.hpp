@@ -1,11 +1,13 @@
 #pragma once
 // Which way a shell's faces look: out of what the shell encloses, or into it.
 
+#include <cstddef>
 #include <span>
 #include <vector>
 
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
+#include "geometry/flux.hpp"
 
 namespace spotblue {
 
@@ -13,8 +15,9 @@ namespace spotblue {
 struct ReadFace {
   FaceSurface surface;
   std::vector<EdgeCurve> edges;
-  Box box;            // of a free-form face only, which may bulge past its edges
-  double flux = 0.0;  // its share of three times the volume
+  std::vector<std::size_t> loops;  // where each of the file's loops begins in `edges`
+  Box box;    // of a free-form face only, which may bulge past its edges
+  Flux flux;  // its share of three times the volume
 };
 
 // 1 when the material is inside (a solid's outer shell), -1 when it is outside (a void's shell).

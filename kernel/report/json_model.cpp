@@ -193,6 +193,7 @@ void write_products(JsonWriter& out, const Model& model, const ModelNames& names
     out.key("solids");
     out.whole(product.solids);
     field(out, "volume_mm3", product.volume);
+    field(out, "volume_error_mm3", product.volume_error);
     out.key("closed");
     out.truth(product.closed);
     write_features(out, model, i, names);

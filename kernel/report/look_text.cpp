@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "report/look_text_parts.hpp"
 #include "report/text_table.hpp"
@@ -10,6 +11,17 @@
 
 namespace spotblue {
 namespace {
+
+// Whether its shells are closed, and how true the volume is where its shown digits may not be.
+std::string part_remark(const Product& product, LengthUnit unit) {
+  constexpr double kShown = 1e-5;
+  std::string remark = product.closed ? "" : "not closed";
+  if (product.volume_error > kShown * std::abs(product.volume)) {
+    remark += fmt::format("{}volume within {} {}3", remark.empty() ? "" : ", ",
+                          volume_cell(product.volume_error, unit), unit_name(unit));
+  }
+  return remark;
+}
 
 std::string parts_text(const TextContext& c) {
   std::vector<std::size_t> places(c.look.model.products.size(), 0);
@@ -24,7 +36,7 @@ std::string parts_text(const TextContext& c) {
   for (std::size_t i = 0; i < places.size(); ++i) {
     const Product& product = c.look.model.products[i];
     table.add({c.names.product(i), count_text(places[i]), std::to_string(product.solids),
-               volume_cell(product.volume, c.unit), product.closed ? "" : "not closed"});
+               volume_cell(product.volume, c.unit), part_remark(product, c.unit)});
   }
   return c.paint.heading("Parts") + '\n' + table.text(kTableIndent, c.width) + '\n';
 }

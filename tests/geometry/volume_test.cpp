@@ -4,29 +4,48 @@
 
 #include <gtest/gtest.h>
 
+#include <BRepAdaptor_Curve.hxx>
+#include <BRepAdaptor_Surface.hxx>
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepAlgoAPI_Fuse.hxx>
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
+#include <BRepBuilderAPI_MakeSolid.hxx>
 #include <BRepBuilderAPI_MakeWire.hxx>
+#include <BRepBuilderAPI_NurbsConvert.hxx>
+#include <BRepBuilderAPI_Sewing.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
+#include <BRepFill.hxx>
 #include <BRepFilletAPI_MakeFillet.hxx>
 #include <BRepGProp.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
+#include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
 #include <BRepPrimAPI_MakeTorus.hxx>
+#include <BRep_Builder.hxx>
 #include <GProp_GProps.hxx>
+#include <Geom_BezierSurface.hxx>
+#include <Geom_Plane.hxx>
+#include <TColgp_Array2OfPnt.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
+#include <algorithm>
+#include <cmath>
 #include <filesystem>
+#include <fstream>
 #include <functional>
+#include <gp_Elips.hxx>
 #include <numbers>
 #include <ostream>
+#include <regex>
 #include <string>
+#include <vector>
 
+#include "geometry/product_features.hpp"
 #include "geometry/written_step.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "support/step_out.hpp"
@@ -124,11 +143,15 @@ TopoDS_Shape posed(const TopoDS_Shape& shape) {
   return BRepBuilderAPI_Transform(shape, shift * turn, true).Shape();
 }
 
-double volume_read(const TopoDS_Shape& shape, SurfaceCurves curves) {
+Product product_read(const TopoDS_Shape& shape, SurfaceCurves curves) {
   const Folder folder;
   const auto file = folder.path() / "solid.step";
   write_step({{"Solid", shape, {}}}, Schema::ap214, FileUnit::mm, file, curves);
-  return read_step(file, {}, Completeness::all_or_error).products.at(0).volume;
+  return read_step(file, {}, Completeness::all_or_error).products.at(0);
+}
+
+double volume_read(const TopoDS_Shape& shape, SurfaceCurves curves) {
+  return product_read(shape, curves).volume;
 }
 
 TEST_P(RoundSolid, HasItsVolumeWithAndWithoutCurvesInSurfaceParameters) {
@@ -147,6 +170,220 @@ INSTANTIATE_TEST_SUITE_P(
                       Case{"HollowBall", hollow_ball}, Case{"BallWithFlats", ball_with_flats},
                       Case{"Socket", socket}, Case{"SlottedRing", slotted_ring}),
     [](const auto& one) { return one.param.name; });
+
+// Free-form solids whose volume is known by a formula.
+struct Known {
+  std::string name;
+  std::function<TopoDS_Shape()> make;
+  double volume = 0.0;
+};
+
+void PrintTo(const Known& one, std::ostream* out) { *out << one.name; }
+
+TopoDS_Edge line(const gp_Pnt& from, const gp_Pnt& to) {
+  return BRepBuilderAPI_MakeEdge(from, to).Edge();
+}
+
+TopoDS_Shape turned(const TopoDS_Wire& section, double angle = 2.0 * kPi) {
+  return BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(section).Face(),
+                               gp_Ax1(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1)), angle)
+      .Shape();
+}
+
+// Half axes 5 across and 9 along.
+TopoDS_Shape egg() {
+  const gp_Elips ellipse(gp_Ax2(gp_Pnt(0, 0, 0), gp_Dir(0, -1, 0), gp_Dir(0, 0, -1)), 9.0, 5.0);
+  BRepBuilderAPI_MakeWire wire;
+  wire.Add(BRepBuilderAPI_MakeEdge(ellipse, 0.0, kPi).Edge());
+  const TopoDS_Edge arc = wire.Edge();
+  const BRepAdaptor_Curve curve(arc);
+  wire.Add(line(curve.Value(curve.LastParameter()), curve.Value(curve.FirstParameter())));
+  return turned(wire.Wire());
+}
+
+// A ring of elliptical section, 3 by 2, its middle on a circle of 20 in radius; or part of one.
+TopoDS_Shape oval_ring(double angle) {
+  const gp_Elips ellipse(gp_Ax2(gp_Pnt(20, 0, 0), gp_Dir(0, -1, 0), gp_Dir(1, 0, 0)), 3.0, 2.0);
+  return turned(BRepBuilderAPI_MakeWire(BRepBuilderAPI_MakeEdge(ellipse).Edge()).Wire(), angle);
+}
+
+Handle(Geom_BezierSurface) hills() {
+  TColgp_Array2OfPnt poles(1, 4, 1, 4);
+  for (int u = 1; u <= 4; ++u) {
+    for (int v = 1; v <= 4; ++v) {
+      poles(u, v) = gp_Pnt(10.0 * (u - 1), 7.0 * (v - 1), (5 * u * v + 3 * u) % 7);
+    }
+  }
+  return new Geom_BezierSurface(poles);
+}
+
+// A slab of 30 x 21 whose upper and lower face are the same hills, 8 apart; with a hole of 6.
+TopoDS_Shape hilly_slab() {
+  const TopoDS_Face top = BRepBuilderAPI_MakeFace(hills(), 1e-7).Face();
+  return BRepPrimAPI_MakePrism(top, gp_Vec(0, 0, 8)).Shape();
+}
+
+TopoDS_Shape hilly_slab_with_a_hole() {
+  const gp_Ax2 up(gp_Pnt(15, 10, -50), gp_Dir(0, 0, 1));
+  return BRepAlgoAPI_Cut(hilly_slab(), BRepPrimAPI_MakeCylinder(up, 3.0, 100.0).Shape()).Shape();
+}
+
+TopoDS_Edge side_of_square(int i, double turn, double z) {
+  const auto corner = [&](int k) {
+    const double angle = turn + 0.5 * kPi * k;
+    return gp_Pnt(std::sqrt(200.0) * std::cos(angle), std::sqrt(200.0) * std::sin(angle), z);
+  };
+  return line(corner(i), corner(i + 1));
+}
+
+TopoDS_Face square(double turn, double z) {
+  BRepBuilderAPI_MakeWire wire;
+  for (int i = 0; i < 4; ++i) {
+    wire.Add(side_of_square(i, turn, z));
+  }
+  return BRepBuilderAPI_MakeFace(wire.Wire()).Face();
+}
+
+// Two squares of 20, 30 apart, one turned by an eighth: between them straight lines.
+TopoDS_Shape twisted_bar() {
+  constexpr double kTurn = 0.25 * kPi;
+  BRepBuilderAPI_Sewing sewing;
+  sewing.Add(square(0.0, 0.0));
+  sewing.Add(square(kTurn, 30.0));
+  for (int i = 0; i < 4; ++i) {
+    sewing.Add(BRepFill::Face(side_of_square(i, 0.0, 0.0), side_of_square(i, kTurn, 30.0)));
+  }
+  sewing.Perform();
+  return BRepBuilderAPI_MakeSolid(TopoDS::Shell(sewing.SewedShape())).Solid();
+}
+
+// A section's area is a square function of its height: Simpson's rule is exact.
+double twisted_volume() {
+  const double half = 20.0 * std::cos(kPi / 8.0);  // side of the square in the middle
+  return 30.0 / 6.0 * (400.0 + 4.0 * half * half + 400.0);
+}
+
+TopoDS_Shape as_splines(const TopoDS_Shape& shape) {
+  return BRepBuilderAPI_NurbsConvert(shape).Shape();
+}
+
+class FreeFormSolid : public ::testing::TestWithParam<Known> {};
+
+TEST_P(FreeFormSolid, HasItsVolumeWithinTheStatedErrorWithAndWithoutCurves) {
+  const TopoDS_Shape shape = posed(GetParam().make());
+  for (const SurfaceCurves curves : {SurfaceCurves::left_out, SurfaceCurves::written}) {
+    const Product product = product_read(shape, curves);
+    EXPECT_LE(std::abs(product.volume - GetParam().volume),
+              product.volume_error + 1e-11 * GetParam().volume);
+    EXPECT_LE(product.volume_error, 1e-7 * GetParam().volume);
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Known, FreeFormSolid,
+    ::testing::Values(
+        Known{"Egg", egg, 4.0 / 3.0 * kPi * 5.0 * 5.0 * 9.0},
+        Known{"EggOfSplines", [] { return as_splines(egg()); }, 4.0 / 3.0 * kPi * 225.0},
+        Known{"OvalRing", [] { return oval_ring(2.0 * kPi); }, 2.0 * kPi * 20.0 * 6.0 * kPi},
+        Known{"PartOfAnOvalRing", [] { return oval_ring(2.0); }, 2.0 * 20.0 * 6.0 * kPi},
+        Known{"BallOfSplines", [] { return as_splines(ball()); }, 4.0 / 3.0 * kPi * 343.0},
+        Known{"RingOfSplines", [] { return as_splines(ring_of_wire()); },
+              2.0 * kPi * 30.0 * 16.0 * kPi},
+        Known{"HillySlab", hilly_slab, 30.0 * 21.0 * 8.0},
+        Known{"HillySlabWithAHole", hilly_slab_with_a_hole, (30.0 * 21.0 - 9.0 * kPi) * 8.0},
+        Known{"TwistedBar", twisted_bar, twisted_volume()}),
+    [](const auto& one) { return one.param.name; });
+
+// A block's top face moved off its edges, as in files written with too few digits.
+TEST(VolumeError, CoversEdgesThatLieOffTheirSurface) {
+  TopoDS_Shape block = BRepPrimAPI_MakeBox(40.0, 30.0, 20.0).Shape();
+  for (TopExp_Explorer it(block, TopAbs_FACE); it.More(); it.Next()) {
+    const TopoDS_Face face = TopoDS::Face(it.Current());
+    const BRepAdaptor_Surface surface(face);
+    if (surface.Plane().Location().Z() > 19.0) {
+      gp_Pln moved = surface.Plane();
+      moved.Translate(gp_Vec(0, 0, 0.01));
+      BRep_Builder().UpdateFace(face, new Geom_Plane(moved), TopLoc_Location(), 0.02);
+    }
+  }
+  Product product;
+  analyse_shape(block, product);
+  EXPECT_LE(std::abs(product.volume - 40.0 * 30.0 * 20.0), product.volume_error);
+  EXPECT_GT(product.volume_error, 0.01);
+}
+
+// Places in a text where `what` ends in ".T.)", each turned to ".F.)" in a copy of its own.
+std::vector<std::string> turned_one_by_one(const std::string& step, const std::string& what) {
+  std::vector<std::string> copies;
+  const std::regex pattern("(= *" + what + " *\\([^;]*), *\\.([TF])\\. *\\) *;");
+  for (std::sregex_iterator it(step.begin(), step.end(), pattern), end; it != end; ++it) {
+    std::string copy = step;
+    const auto at = static_cast<std::size_t>(it->position(2));
+    copy[at] = copy[at] == 'T' ? 'F' : 'T';
+    copies.push_back(std::move(copy));
+  }
+  return copies;
+}
+
+std::vector<std::string> feature_names(const Product& product) {
+  std::vector<std::string> names;
+  for (const Cylinder& one : product.cylinders) {
+    names.push_back(one.name);
+  }
+  for (const Cone& one : product.cones) {
+    names.push_back(one.name);
+  }
+  for (const Plane& one : product.planes) {
+    EXPECT_GT(area(one.outline), 0.0) << one.name;
+    names.push_back(one.name);
+  }
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+// A block with a stepped, countersunk bore and a boss beside it.
+TopoDS_Shape block_with_a_bore() {
+  const TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(-30, -20, 0), gp_Pnt(30, 20, 25)).Shape();
+  const TopoDS_Shape bored = BRepAlgoAPI_Cut(BRepAlgoAPI_Cut(block, rod(6, -1, 26)), rod(9, 15, 26));
+  const TopoDS_Shape sunk =
+      BRepAlgoAPI_Cut(bored, BRepPrimAPI_MakeCone(gp_Ax2(gp_Pnt(20, 0, 25), gp_Dir(0, 0, -1)), 5.0,
+                                                  2.0, 10.0)
+                                 .Shape());
+  return BRepAlgoAPI_Fuse(
+      sunk, BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(-20, 0, 25), gp_Dir(0, 0, 1)), 4.0, 12.0).Shape());
+}
+
+class WrongWay : public ::testing::TestWithParam<std::string> {};
+
+TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
+  const Folder folder;
+  const auto file = folder.path() / "block.step";
+  write_step({{"Block", block_with_a_bore(), {}}}, Schema::ap214, FileUnit::mm, file,
+             SurfaceCurves::left_out);
+  const Product right = read_step(file, {}, Completeness::all_or_error).products.at(0);
+  std::ifstream in(file);
+  const std::string text{std::istreambuf_iterator<char>(in), {}};
+  const std::vector<std::string> copies = turned_one_by_one(text, GetParam());
+  ASSERT_GE(copies.size(), 3U);
+  for (std::size_t i = 0; i < copies.size(); ++i) {
+    SCOPED_TRACE(i);
+    const Model model = read_step(folder.write("turned.step", copies[i]), {},
+                                  Completeness::all_or_error);
+    const Product& product = model.products.at(0);
+    EXPECT_NEAR(product.volume, right.volume, 1e-9 * right.volume);
+    EXPECT_EQ(feature_names(product), feature_names(right));
+    for (std::size_t c = 0; c < std::min(product.cylinders.size(), right.cylinders.size()); ++c) {
+      EXPECT_EQ(product.cylinders[c].side, right.cylinders[c].side);
+    }
+    EXPECT_EQ(model.notes.size(), 1U);
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, WrongWay,
+                         ::testing::Values("FACE_BOUND", "ADVANCED_FACE"),
+                         [](const auto& one) {
+                           return one.param == "FACE_BOUND" ? "ALoop" : "AFace";
+                         });
 
 }  // namespace
 }  // namespace spotblue::test

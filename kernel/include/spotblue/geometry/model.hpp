@@ -112,6 +112,9 @@ struct Product {
   int solids = 0;         ///< 1, unless the model is made of plain values
   int faces = 0;
   double volume = 0.0;  ///< mm3, of all its solids
+  /// mm3: how far off `volume` may be, by the integration of free-form faces and by edges that lie
+  /// off their surfaces; of plain faces only what adding them up loses.
+  double volume_error = 0.0;
   bool closed = true;   ///< every shell of every solid closed
   Box box;              ///< product frame, conservative
   std::vector<Cylinder> cylinders;
