@@ -49,6 +49,7 @@ void bind_features(py::module_& module) {
       .value("intervals_mm", &Cylinder::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cylinder::coverage, "angles covered, up to 360")
       .value("recognised_from", &Cylinder::source, "surface in the file")
+      .value("deviation_mm", &Cylinder::deviation, "how far that lies off this one")
       .done();
   View<Cone>(module, "Cone", "A conical hole or shaft of one product.")
       .value("name", &Cone::name, "\"taper bore 20/24\"")
@@ -61,6 +62,7 @@ void bind_features(py::module_& module) {
       .value("intervals_mm", &Cone::intervals, "stretches of the axis that have surface")
       .degrees("coverage_deg", &Cone::coverage, "angles covered, up to 360")
       .value("recognised_from", &Cone::source, "surface in the file")
+      .value("deviation_mm", &Cone::deviation, "how far that lies off this one")
       .done();
   View<Plane>(module, "Plane", "A plane face of one product.")
       .value("name", &Plane::name, "\"face 60 @ 8\"")
@@ -71,6 +73,7 @@ void bind_features(py::module_& module) {
           "area_mm2", [](const Plane& plane) { return area(plane.outline); }, "mm2")
       .value("outline", &Plane::outline, "in (u, v) from at")
       .value("recognised_from", &Plane::source, "surface in the file")
+      .value("deviation_mm", &Plane::deviation, "how far that lies off this one")
       .done();
   View<Width>(module, "Width", "A slot or key: two opposite parallel planes.")
       .value("name", &Width::name, "\"slot 8\", \"width 8\"")
@@ -104,6 +107,7 @@ void bind_products(py::module_& module) {
       .value("faces", &Product::faces, "number of faces")
       .value("volume_mm3", &Product::volume, "of all its solids")
       .value("volume_error_mm3", &Product::volume_error, "how far off the volume may be")
+      .value("uncertainty_mm", &Product::uncertainty, "surfaces that lie nearer are one")
       .value("closed", &Product::closed, "every shell of every solid closed")
       .value("box", &Product::box, "in the product's frame")
       .value("cylinders", &Product::cylinders, "holes and shafts")

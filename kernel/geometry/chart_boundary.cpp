@@ -131,9 +131,9 @@ std::optional<ChartBoundary> chart_boundary(const SurfaceChart& chart,
 
 Parameters place_at(const SurfaceChart& chart, const ChartLeg& leg, double s) {
   const auto next = std::upper_bound(leg.fractions.begin(), leg.fractions.end() - 1, s);
-  const auto i = static_cast<std::size_t>(std::max<std::ptrdiff_t>(1, next - leg.fractions.begin()));
-  const double share =
-      (s - leg.fractions[i - 1]) / (leg.fractions[i] - leg.fractions[i - 1]);
+  const auto i =
+      static_cast<std::size_t>(std::max<std::ptrdiff_t>(1, next - leg.fractions.begin()));
+  const double share = (s - leg.fractions[i - 1]) / (leg.fractions[i] - leg.fractions[i - 1]);
   const Parameters& a = leg.places[i - 1];
   const Parameters& b = leg.places[i];
   const Parameters between{a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])};

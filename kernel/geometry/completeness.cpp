@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <unordered_map>
+#include <unordered_set>
 #include <utility>
 
 namespace spotblue {
@@ -19,9 +20,12 @@ class Comparison {
  public:
   Comparison(const Arrival& arrival, const Declared& declared)
       : arrival_(arrival), declared_(declared) {
+    std::unordered_set<const void*> seen;
     for (const DeclaredPart& part : declared.parts) {
-      for (const int solid : part.solid_entities) {
-        owner_.emplace(solid, &part);
+      if (seen.insert(part.solid_entities.get()).second) {
+        for (const int solid : *part.solid_entities) {
+          owner_.emplace(solid, &part);
+        }
       }
     }
   }
@@ -30,6 +34,9 @@ class Comparison {
     solids();
     faces();
     parts();
+    for (const std::string& file : declared_.other_files) {
+      add(fmt::format("file '{}'", file), "is referred to and not read: what it holds is missing");
+    }
     for (const int usage : arrival_.unplaced) {
       add(fmt::format("component #{}", usage), "was not placed in its assembly");
     }

@@ -22,10 +22,11 @@ std::vector<double> smooth_stretches(const EdgeCurve& edge) {
   constexpr double kQuarter = 0.5 * std::numbers::pi;
   constexpr int kFewest = 8;
   constexpr int kMost = 256;
-  if (edge.kind == EdgeCurve::Kind::line) {
+  // By what the curve is, not by what it looks like: a spline on a circle runs unevenly round it.
+  if (edge.curve.GetType() == GeomAbs_Line) {
     return even(1);
   }
-  if (edge.kind == EdgeCurve::Kind::circle) {
+  if (edge.curve.GetType() == GeomAbs_Circle) {
     return even(std::max(1, static_cast<int>(std::ceil(edge.sweep / kQuarter - 1e-9))));
   }
   const int stretches = edge.curve.NbIntervals(GeomAbs_CN);

@@ -12,8 +12,8 @@
 
 namespace spotblue {
 
-// The fractions, from 0 to 1, between which the edge is smooth enough for one rule: parts of a turn,
-// a spline's own stretches (where it has not too many of them).
+// The fractions, from 0 to 1, between which the edge is smooth enough for one rule: parts of a
+// turn, a spline's own stretches (where it has not too many of them).
 [[nodiscard]] std::vector<double> smooth_stretches(const EdgeCurve& edge);
 
 // At most what a strip this wide along the edge may add to a flux from the origin.

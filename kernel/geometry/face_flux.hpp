@@ -12,8 +12,8 @@
 
 namespace spotblue {
 
-// Area that edges in a plane enclose, counter-clockwise seen against the normal; of edges that do not
-// close with the chords to `from`, a point of the plane.
+// Area that edges in a plane enclose, counter-clockwise seen against the normal; of edges that do
+// not close with the chords to `from`, a point of the plane.
 [[nodiscard]] Flux plane_area(std::span<const EdgeCurve> edges, Point from, Direction normal);
 
 // Three times the face's share of the volume: the integral of (p - origin) . n over the face, n out

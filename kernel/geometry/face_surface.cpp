@@ -19,6 +19,9 @@
 namespace spotblue {
 namespace {
 
+// A spline no farther than this off a cylinder is one: no gauge tells the two apart.
+constexpr double kNearCylinder = 1e-4;  // mm
+
 // A left-handed placement turns the surface's normal over (kernel-notes, section 2).
 bool outward_is_material_free(const TopoDS_Face& face, const gp_Ax3& position) {
   return (face.Orientation() != TopAbs_REVERSED) == static_cast<bool>(position.Direct());
@@ -57,34 +60,42 @@ Side side_at(const TopoDS_Face& face, const SurfaceSample& sample, const Line& a
 }
 
 std::optional<FaceSurface> from_fit(const TopoDS_Face& face, const BRepAdaptor_Surface& surface,
-                                    SurfaceSource source) {
+                                    SurfaceSource source, double within) {
   const std::vector<SurfaceSample> samples = sample_surface(surface);
   if (samples.empty()) {
     return std::nullopt;
   }
   FaceSurface result;
   result.source = source;
-  if (const auto plane = fit_plane(samples)) {
+  if (const auto plane = fit_plane(samples, within)) {
     result.kind = FaceSurface::Kind::plane;
-    result.axis = *plane;
-    if ((dot(plane->along, samples.front().normal) > 0.0) !=
+    result.axis = plane->line;
+    result.deviation = plane->deviation;
+    if ((dot(plane->line.along, samples.front().normal) > 0.0) !=
         (face.Orientation() != TopAbs_REVERSED)) {
       result.axis.along = -result.axis.along;
     }
     return result;
   }
-  if (const auto cylinder = fit_cylinder(samples)) {
+  const auto cone = fit_cone(samples, within);
+  auto cylinder = fit_cylinder(samples, within);
+  if (!cylinder && !cone) {
+    cylinder = fit_near_cylinder(surface, samples, kNearCylinder);
+  }
+  if (cylinder) {
     result.kind = FaceSurface::Kind::cylinder;
     result.axis = cylinder->axis;
     result.radius = cylinder->radius;
+    result.deviation = cylinder->deviation;
     result.side = side_at(face, samples.front(), result.axis);
     return result;
   }
-  if (const auto cone = fit_cone(samples)) {
+  if (cone) {
     result.kind = FaceSurface::Kind::cone;
     result.axis = cone->axis;
     result.radius = cone->radius;
     result.half_angle = cone->half_angle;
+    result.deviation = cone->deviation;
     result.side = side_at(face, samples.front(), result.axis);
     return result;
   }
@@ -133,8 +144,9 @@ std::optional<FaceSurface> from_turned_circle(const TopoDS_Face& face,
   return result;
 }
 
-FaceSurface from_revolution(const TopoDS_Face& face, const BRepAdaptor_Surface& surface) {
-  if (const auto fitted = from_fit(face, surface, SurfaceSource::revolution)) {
+FaceSurface from_revolution(const TopoDS_Face& face, const BRepAdaptor_Surface& surface,
+                            double within) {
+  if (const auto fitted = from_fit(face, surface, SurfaceSource::revolution, within)) {
     return *fitted;
   }
   return from_turned_circle(face, surface).value_or(FaceSurface{});
@@ -142,7 +154,7 @@ FaceSurface from_revolution(const TopoDS_Face& face, const BRepAdaptor_Surface& 
 
 }  // namespace
 
-FaceSurface face_surface(const TopoDS_Face& face) {
+FaceSurface face_surface(const TopoDS_Face& face, double within) {
   FaceSurface result;
   if (BRep_Tool::Surface(face).IsNull()) {
     return result;
@@ -180,11 +192,11 @@ FaceSurface face_surface(const TopoDS_Face& face) {
       return result;
     }
     case GeomAbs_SurfaceOfRevolution:
-      return from_revolution(face, surface);
+      return from_revolution(face, surface, within);
     case GeomAbs_SurfaceOfExtrusion:
-      return from_fit(face, surface, SurfaceSource::extrusion).value_or(result);
+      return from_fit(face, surface, SurfaceSource::extrusion, within).value_or(result);
     default:
-      return from_fit(face, surface, SurfaceSource::bspline).value_or(result);
+      return from_fit(face, surface, SurfaceSource::bspline, within).value_or(result);
   }
 }
 

@@ -17,9 +17,12 @@ struct FaceSurface {
   double minor_radius = 0.0;   // torus
   double half_angle = 0.0;     // cone, rad, > 0
   Side side = Side::external;  // where the material is, for all but planes
+  double deviation = 0.0;      // mm: how far a surface written as something else lies off this one
 };
 
-[[nodiscard]] FaceSurface face_surface(const TopoDS_Face& face);
+// A surface written as something else is a plane, cylinder or cone when it lies within `within` mm
+// of one; a cylinder also within 1e-4 mm where its radius is well told.
+[[nodiscard]] FaceSurface face_surface(const TopoDS_Face& face, double within = 1e-6);
 
 // How far a point lies off the surface, mm; 0 for another kind.
 [[nodiscard]] double off_surface(const FaceSurface& surface, Point p);

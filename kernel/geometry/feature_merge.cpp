@@ -11,9 +11,8 @@
 namespace spotblue {
 namespace {
 
-// Faces of one machined surface: file digits and spline fits differ by less, machining by more.
-constexpr double kSameSurface = 1e-6;    // mm
-constexpr double kSameDirection = 1e-8;  // rad
+constexpr double kSameEnds = 1e-6;       // mm: ends of two faces on one surface
+constexpr double kSameDirection = 0.01;  // rad for each mm by which surfaces may differ
 
 Direction canonical(Direction d) {
   const double largest =
@@ -23,8 +22,8 @@ Direction canonical(Direction d) {
   return largest < 0.0 ? -d : d;
 }
 
-bool same_line(const Line& a, const Line& b) {
-  return norm(cross(a.along, b.along)) < kSameDirection && distance(a, b.at) < kSameSurface;
+bool same_line(const Line& a, const Line& b, double within) {
+  return norm(cross(a.along, b.along)) < kSameDirection * within && distance(a, b.at) < within;
 }
 
 template <typename Feature>
@@ -35,9 +34,11 @@ void add_patches(Feature& feature, std::span<const EdgeCurve> edges) {
 }
 
 void add_cylinder(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
-  const auto found = std::find_if(product.cylinders.begin(), product.cylinders.end(),
-                                  [&](const Cylinder& c) { return on_surface_of(c, surface); });
+  const auto found = std::find_if(
+      product.cylinders.begin(), product.cylinders.end(),
+      [&](const Cylinder& c) { return on_surface_of(c, surface, product.uncertainty); });
   if (found != product.cylinders.end()) {
+    found->deviation = std::max(found->deviation, surface.deviation);
     add_patches(*found, edges);
     return;
   }
@@ -47,15 +48,18 @@ void add_cylinder(Product& product, const FaceSurface& surface, std::span<const 
   cylinder.zero = any_square(cylinder.axis.along);
   cylinder.diameter = 2.0 * surface.radius;
   cylinder.source = surface.source;
+  cylinder.deviation = surface.deviation;
   add_patches(cylinder, edges);
   product.cylinders.push_back(std::move(cylinder));
 }
 
 void add_cone(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
   const Line& axis = surface.axis;
-  const auto found = std::find_if(product.cones.begin(), product.cones.end(),
-                                  [&](const Cone& c) { return on_surface_of(c, surface); });
+  const auto found = std::find_if(product.cones.begin(), product.cones.end(), [&](const Cone& c) {
+    return on_surface_of(c, surface, product.uncertainty);
+  });
   if (found != product.cones.end()) {
+    found->deviation = std::max(found->deviation, surface.deviation);
     add_patches(*found, edges);
     return;
   }
@@ -66,6 +70,7 @@ void add_cone(Product& product, const FaceSurface& surface, std::span<const Edge
   cone.radius = surface.radius;
   cone.half_angle = surface.half_angle;
   cone.source = surface.source;
+  cone.deviation = surface.deviation;
   add_patches(cone, edges);
   product.cones.push_back(std::move(cone));
 }
@@ -75,11 +80,12 @@ void add_plane(Product& product, const FaceSurface& surface, std::span<const Edg
     return;
   }
   const auto found =
-      std::find_if(product.planes.begin(), product.planes.end(),
-                   [&](const Plane& p) { return on_surface_of(p, surface, edges.front().from); });
+      std::find_if(product.planes.begin(), product.planes.end(), [&](const Plane& p) {
+        return on_surface_of(p, surface, edges.front().from, product.uncertainty);
+      });
   if (found != product.planes.end()) {
+    found->deviation = std::max(found->deviation, surface.deviation);
     add_outline(*found, edges);
-    drop_seams(found->outline);
     return;
   }
   Plane plane;
@@ -87,6 +93,7 @@ void add_plane(Product& product, const FaceSurface& surface, std::span<const Edg
   plane.normal = surface.axis.along;
   plane.u = any_square(plane.normal);
   plane.source = surface.source;
+  plane.deviation = surface.deviation;
   add_outline(plane, edges);
   product.planes.push_back(std::move(plane));
 }
@@ -247,8 +254,8 @@ void finish_patches(Feature& feature) {
   for (Patch& patch : patches) {
     all.insert(all.end(), patch.arcs.begin(), patch.arcs.end());
     stretches.emplace_back(patch.from, patch.to);
-    if (!merged.empty() && std::abs(merged.back().from - patch.from) < kSameSurface &&
-        std::abs(merged.back().to - patch.to) < kSameSurface) {
+    if (!merged.empty() && std::abs(merged.back().from - patch.from) < kSameEnds &&
+        std::abs(merged.back().to - patch.to) < kSameEnds) {
       auto& arcs = merged.back().arcs;
       arcs.insert(arcs.end(), patch.arcs.begin(), patch.arcs.end());
       arcs = merged_arcs(std::move(arcs));
@@ -276,25 +283,29 @@ void move_stations(Feature& feature, double by) {
 
 }  // namespace
 
-bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface) {
+bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface, double uncertainty) {
+  const double within = uncertainty + cylinder.deviation + surface.deviation;
   return surface.kind == FaceSurface::Kind::cylinder && cylinder.side == surface.side &&
-         std::abs(cylinder.diameter - 2.0 * surface.radius) < kSameSurface &&
-         same_line(cylinder.axis, surface.axis);
+         std::abs(cylinder.diameter - 2.0 * surface.radius) < within &&
+         same_line(cylinder.axis, surface.axis, within);
 }
 
-bool on_surface_of(const Cone& cone, const FaceSurface& surface) {
+bool on_surface_of(const Cone& cone, const FaceSurface& surface, double uncertainty) {
+  const double within = uncertainty + cone.deviation + surface.deviation;
   const double here =
       surface.radius + station(surface.axis, cone.axis.at) * std::tan(cone.half_angle);
   return surface.kind == FaceSurface::Kind::cone && cone.side == surface.side &&
-         std::abs(cone.half_angle - surface.half_angle) < 1e-8 &&
-         dot(cone.axis.along, surface.axis.along) > 0.0 && same_line(cone.axis, surface.axis) &&
-         std::abs(here - cone.radius) < kSameSurface;
+         std::abs(cone.half_angle - surface.half_angle) < kSameDirection * within &&
+         dot(cone.axis.along, surface.axis.along) > 0.0 &&
+         same_line(cone.axis, surface.axis, within) && std::abs(here - cone.radius) < within;
 }
 
-bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face) {
+bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face,
+                   double uncertainty) {
+  const double within = uncertainty + plane.deviation + surface.deviation;
   return surface.kind == FaceSurface::Kind::plane &&
-         norm(plane.normal - surface.axis.along) < kSameDirection &&
-         std::abs(dot(on_face - plane.at, plane.normal)) < kSameSurface;
+         norm(plane.normal - surface.axis.along) < kSameDirection * within &&
+         std::abs(dot(on_face - plane.at, plane.normal)) < within;
 }
 
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
@@ -346,6 +357,9 @@ void finish_features(Product& product) {
     }
   }
   std::erase_if(product.cones, [](const Cone& c) { return c.intervals.empty(); });
+  for (Plane& plane : product.planes) {
+    drop_seams(plane.outline);
+  }
   for (const OtherFace& face : product.others) {
     extend(product.box, face.box);
   }

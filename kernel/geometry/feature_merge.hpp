@@ -9,11 +9,13 @@
 
 namespace spotblue {
 
-// Whether a face's surface is that of the feature, on the same side of the material; of a plane's
-// face any point of its edges.
-[[nodiscard]] bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface);
-[[nodiscard]] bool on_surface_of(const Cone& cone, const FaceSurface& surface);
-[[nodiscard]] bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face);
+// Whether a face's surface is that of the feature, on the same side of the material, within the
+// product's uncertainty and what both lie off; of a plane's face any point of its edges.
+[[nodiscard]] bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface,
+                                 double uncertainty);
+[[nodiscard]] bool on_surface_of(const Cone& cone, const FaceSurface& surface, double uncertainty);
+[[nodiscard]] bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face,
+                                 double uncertainty);
 
 // Adds a face to the product's features: to the one on the same surface and side, or as a new one.
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges);

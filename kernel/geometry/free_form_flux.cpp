@@ -18,8 +18,8 @@
 namespace spotblue {
 namespace {
 
-constexpr double kStill = 1e-13;     // of the outer range: an edge that runs along the inner way
-constexpr double kShortest = 1e-6;   // of an edge: no piece is halved below
+constexpr double kStill = 1e-13;    // of the outer range: an edge that runs along the inner way
+constexpr double kShortest = 1e-6;  // of an edge: no piece is halved below
 constexpr int kMostCuts = 64;
 
 double range_of(const std::vector<double>& knots) {
@@ -82,7 +82,10 @@ bool FreeFormFlux::set_up(bool forward) {
   }
   boundary_ = std::move(*boundary);
   // A loop that goes round in the inner parameter would not close.
-  way_ = boundary_.most[0] != 0.0 ? 1 : boundary_.most[1] != 0.0 ? 0 : chart_.period(0) > 0.0 ? 1 : 0;
+  way_ = boundary_.most[0] != 0.0   ? 1
+         : boundary_.most[1] != 0.0 ? 0
+         : chart_.period(0) > 0.0   ? 1
+                                    : 0;
   if (!choose_reference(forward)) {
     return false;
   }
@@ -118,8 +121,7 @@ bool FreeFormFlux::is_pole(double inner_end) const {
 bool FreeFormFlux::ends_in_poles() const {
   const std::size_t outer = 1 - way_;
   return chart_.period(outer) > 0.0 &&
-         (chart_.period(way_) > 0.0 ||
-          (is_pole(chart_.first(way_)) && is_pole(chart_.last(way_))));
+         (chart_.period(way_) > 0.0 || (is_pole(chart_.first(way_)) && is_pole(chart_.last(way_))));
 }
 
 // A face about a pole is integrated from there; any other from its own least parameter.
@@ -185,12 +187,12 @@ void FreeFormFlux::cut(std::size_t index) {
   if (most->at(outer) - least->at(outer) <= kStill * range) {
     return;
   }
-  std::vector<double> ends = leg.edge == nullptr ? std::vector{0.0, 1.0} : smooth_stretches(*leg.edge);
+  std::vector<double> ends =
+      leg.edge == nullptr ? std::vector{0.0, 1.0} : smooth_stretches(*leg.edge);
   for (std::size_t i = 1; i < leg.places.size(); ++i) {
     const double a = leg.places[i - 1].at(outer);
     const double b = leg.places[i].at(outer);
-    const std::vector<double> knots =
-        stretches(chart_.knots(outer), chart_.period(outer), a, b);
+    const std::vector<double> knots = stretches(chart_.knots(outer), chart_.period(outer), a, b);
     for (std::size_t k = 1; k + 1 < knots.size(); ++k) {
       double low = leg.fractions[i - 1];
       double high = leg.fractions[i];
@@ -246,7 +248,8 @@ FreeFormFlux::Inner FreeFormFlux::inner(double outer, double to, int cuts) {
   if (to == reference_) {
     return sum;
   }
-  const std::vector<double> ends = stretches(chart_.knots(way_), chart_.period(way_), reference_, to);
+  const std::vector<double> ends =
+      stretches(chart_.knots(way_), chart_.period(way_), reference_, to);
   Parameters where{};
   where.at(1 - way_) = outer;
   for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
@@ -277,7 +280,8 @@ void FreeFormFlux::integrate(Piece& piece) {
     const double s = piece.from + half * (1.0 + kKronrod[k].at);
     const Parameters where = place_at(chart_, leg, s);
     const double speed = outer_speed(leg, s, where);
-    const Inner value = speed == 0.0 ? Inner{} : inner(where.at(1 - way_), where.at(way_), piece.cuts);
+    const Inner value =
+        speed == 0.0 ? Inner{} : inner(where.at(1 - way_), where.at(way_), piece.cuts);
     sum.add(k, half, sense * speed * value.value);
     piece.inner_error += half * kKronrod[k].weight * std::abs(speed) * value.error;
   }

@@ -13,6 +13,8 @@
 namespace spotblue {
 namespace {
 
+constexpr double kClearly = 1e-3;  // mm2
+
 std::size_t loop_count(const ReadFace& face) { return face.loops.size(); }
 
 std::span<EdgeCurve> loop_of(ReadFace& face, std::size_t loop) {
@@ -106,26 +108,6 @@ Agreement agreement(std::span<const EdgeCurve> loop, const Uses& uses) {
   return told ? Agreement::differs : Agreement::none_told;
 }
 
-// Area that a face's loops enclose by what its normal says: negative where one of the two is wrong.
-// Of planes, cylinders and cones; 0 for others.
-double area_by_normal(const ReadFace& face) {
-  const FaceSurface& surface = face.surface;
-  const double outward = surface.side == Side::external ? 1.0 : -1.0;
-  if (surface.kind == FaceSurface::Kind::plane) {
-    return signed_area(face.edges, surface.axis.along);
-  }
-  if (surface.kind == FaceSurface::Kind::cylinder) {
-    return outward * face_flux(surface, face.edges, surface.axis.at)->value / surface.radius;
-  }
-  if (surface.kind == FaceSurface::Kind::cone) {
-    // Seen from 1 mm within its mouth; from the apex itself nothing is seen of a cone.
-    const double apex = surface.radius / std::tan(surface.half_angle);
-    const Point from = at_station(surface.axis, 1.0 - apex);
-    return outward * face_flux(surface, face.edges, from)->value / std::sin(surface.half_angle);
-  }
-  return 0.0;
-}
-
 int settle_face(ReadFace& face, const Uses& uses) {
   std::vector<std::size_t> wrong;
   bool all = true;
@@ -136,7 +118,6 @@ int settle_face(ReadFace& face, const Uses& uses) {
       wrong.push_back(i);
     }
   }
-  constexpr double kClearly = 1e-3;  // mm2
   if (wrong.empty()) {
     if (area_by_normal(face) < -kClearly) {
       turn_over(face);
@@ -167,6 +148,24 @@ void note_turned(const ReadFace& face, std::size_t index, Uses& uses) {
 
 }  // namespace
 
+double area_by_normal(const ReadFace& face) {
+  const FaceSurface& surface = face.surface;
+  const double outward = surface.side == Side::external ? 1.0 : -1.0;
+  if (surface.kind == FaceSurface::Kind::plane) {
+    return signed_area(face.edges, surface.axis.along);
+  }
+  if (surface.kind == FaceSurface::Kind::cylinder) {
+    return outward * face_flux(surface, face.edges, surface.axis.at)->value / surface.radius;
+  }
+  if (surface.kind == FaceSurface::Kind::cone) {
+    // Seen from 1 mm within its mouth; from the apex itself nothing is seen of a cone.
+    const double apex = surface.radius / std::tan(surface.half_angle);
+    const Point from = at_station(surface.axis, 1.0 - apex);
+    return outward * face_flux(surface, face.edges, from)->value / std::sin(surface.half_angle);
+  }
+  return 0.0;
+}
+
 int settle_loops(std::vector<ReadFace>& faces) {
   int turned = 0;
   for (ReadFace& face : faces) {
@@ -175,11 +174,20 @@ int settle_loops(std::vector<ReadFace>& faces) {
     }
   }
   Uses uses = uses_of(faces);
-  for (std::size_t i = 0; i < faces.size(); ++i) {
+  const auto settle = [&](std::size_t i) {
     if (const int here = settle_face(faces[i], uses); here > 0) {
       turned += here;
       note_turned(faces[i], i, uses);
     }
+  };
+  // First those that contradict themselves, lest they turn the faces beside them.
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    if (area_by_normal(faces[i]) < -kClearly) {
+      settle(i);
+    }
+  }
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    settle(i);
   }
   return turned;
 }

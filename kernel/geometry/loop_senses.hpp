@@ -13,4 +13,8 @@ namespace spotblue {
 // Returns how many were turned.
 int settle_loops(std::vector<ReadFace>& faces);
 
+// Area that a face's loops enclose by what its normal says: negative where one of the two is wrong.
+// Of planes, cylinders and cones; 0 for others.
+[[nodiscard]] double area_by_normal(const ReadFace& face);
+
 }  // namespace spotblue

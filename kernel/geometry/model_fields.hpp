@@ -45,16 +45,17 @@ void serialize(Archive& to, Patch& v) {
 }
 template <class Archive>
 void serialize(Archive& to, Cylinder& v) {
-  to(v.name, v.side, v.axis, v.zero, v.diameter, v.patches, v.intervals, v.coverage, v.source);
+  to(v.name, v.side, v.axis, v.zero, v.diameter, v.patches, v.intervals, v.coverage, v.source,
+     v.deviation);
 }
 template <class Archive>
 void serialize(Archive& to, Cone& v) {
   to(v.name, v.side, v.axis, v.zero, v.radius, v.half_angle, v.patches, v.intervals, v.coverage,
-     v.source);
+     v.source, v.deviation);
 }
 template <class Archive>
 void serialize(Archive& to, Plane& v) {
-  to(v.name, v.at, v.normal, v.u, v.outline, v.source);
+  to(v.name, v.at, v.normal, v.u, v.outline, v.source, v.deviation);
 }
 template <class Archive>
 void serialize(Archive& to, Width& v) {
@@ -70,8 +71,8 @@ void serialize(Archive& to, OtherFace& v) {
 }
 template <class Archive>
 void serialize(Archive& to, Product& v) {
-  to(v.id, v.name, v.part, v.body, v.body_name, v.solids, v.faces, v.volume, v.volume_error, v.closed, v.box,
-     v.cylinders, v.cones, v.planes, v.widths, v.others);
+  to(v.id, v.name, v.part, v.body, v.body_name, v.solids, v.faces, v.volume, v.volume_error,
+     v.uncertainty, v.closed, v.box, v.cylinders, v.cones, v.planes, v.widths, v.others);
 }
 template <class Archive>
 void serialize(Archive& to, Occurrence& v) {

@@ -69,10 +69,12 @@ std::vector<FeatureFace> faces_as(const TopTools_IndexedMapOfShape& faces, const
                                   Skin skin) {
   std::vector<FeatureFace> found;
   for (int i = 1; i <= faces.Extent(); ++i) {
-    const FaceSurface read = face_surface(TopoDS::Face(faces(i)));
+    const FaceSurface read = face_surface(TopoDS::Face(faces(i)), product.uncertainty);
     const FaceSurface surface = skin == Skin::outward ? read : turned_over(read);
     const auto number = static_cast<std::size_t>(i);
-    const auto same = [&](const auto& feature) { return on_surface_of(feature, surface); };
+    const auto same = [&](const auto& feature) {
+      return on_surface_of(feature, surface, product.uncertainty);
+    };
     const auto point = edge_point(faces(i));
     // Equal journals with something between are on one surface and yet two features.
     const auto same_stretch = [&](const Cylinder& cylinder) {
@@ -87,7 +89,10 @@ std::vector<FeatureFace> faces_as(const TopTools_IndexedMapOfShape& faces, const
     if (point) {
       find_feature(
           product.planes, FeatureKind::plane, number,
-          [&](const Plane& plane) { return on_surface_of(plane, surface, *point); }, found);
+          [&](const Plane& plane) {
+            return on_surface_of(plane, surface, *point, product.uncertainty);
+          },
+          found);
     }
   }
   return found;

@@ -2,7 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <cstdint>
 #include <numbers>
+#include <optional>
+#include <unordered_map>
+#include <vector>
 
 #include "geometry/plane_map.hpp"
 
@@ -39,6 +44,52 @@ Edge2 arc_through(Point2 a, Point2 m, Point2 b) {
   return {a, b, twice_area > 0.0 ? 2.0 * half : -2.0 * half, {a.u + cu, a.v + cv}, radius};
 }
 
+bool runs_back(const Edge2& a, const Edge2& b) {
+  return same(a.from, b.to) && same(a.to, b.from) && std::abs(a.sweep + b.sweep) < 1e-9 &&
+         (a.sweep == 0.0 || same(a.centre, b.centre));
+}
+
+// Edges by where their middle lies, in cells far wider than two ends may differ.
+class OpenOutline {
+ public:
+  void add(const std::vector<Edge2>& edges, std::size_t i) {
+    cells_[key(cell(edges[i].from.u + edges[i].to.u), cell(edges[i].from.v + edges[i].to.v))]
+        .push_back(i);
+  }
+  // The first that runs back on edge i, no longer open.
+  std::optional<std::size_t> take_back(const std::vector<Edge2>& edges, std::size_t i) {
+    const std::int64_t u = cell(edges[i].from.u + edges[i].to.u);
+    const std::int64_t v = cell(edges[i].from.v + edges[i].to.v);
+    for (std::int64_t du = -1; du <= 1; ++du) {
+      for (std::int64_t dv = -1; dv <= 1; ++dv) {
+        const auto found = cells_.find(key(u + du, v + dv));
+        if (found == cells_.end()) {
+          continue;
+        }
+        auto& here = found->second;
+        const auto back = std::find_if(
+            here.begin(), here.end(), [&](std::size_t j) { return runs_back(edges[i], edges[j]); });
+        if (back != here.end()) {
+          const std::size_t taken = *back;
+          here.erase(back);
+          return taken;
+        }
+      }
+    }
+    return std::nullopt;
+  }
+
+ private:
+  static std::int64_t cell(double doubled) {
+    constexpr double kCell = 1e-3;  // mm
+    return std::llround(0.5 * doubled / kCell);
+  }
+  static std::uint64_t key(std::int64_t u, std::int64_t v) {
+    return static_cast<std::uint64_t>(u) * 0x9E3779B97F4A7C15ULL + static_cast<std::uint64_t>(v);
+  }
+  std::unordered_map<std::uint64_t, std::vector<std::size_t>> cells_;
+};
+
 }  // namespace
 
 void add_outline(Plane& plane, std::span<const EdgeCurve> edges) {
@@ -71,20 +122,22 @@ void add_outline(Plane& plane, std::span<const EdgeCurve> edges) {
 }
 
 void drop_seams(Region& outline) {
-  auto& edges = outline.edges;
-  for (std::size_t i = 0; i < edges.size(); ++i) {
-    for (std::size_t j = i + 1; j < edges.size(); ++j) {
-      const bool back = same(edges[i].from, edges[j].to) && same(edges[i].to, edges[j].from) &&
-                        std::abs(edges[i].sweep + edges[j].sweep) < 1e-9 &&
-                        (edges[i].sweep == 0.0 || same(edges[i].centre, edges[j].centre));
-      if (back) {
-        edges.erase(edges.begin() + static_cast<std::ptrdiff_t>(j));
-        edges.erase(edges.begin() + static_cast<std::ptrdiff_t>(i));
-        --i;
-        break;
-      }
+  OpenOutline open;
+  std::vector<bool> gone(outline.edges.size(), false);
+  for (std::size_t i = 0; i < outline.edges.size(); ++i) {
+    if (const auto back = open.take_back(outline.edges, i)) {
+      gone[i] = gone[*back] = true;
+    } else {
+      open.add(outline.edges, i);
     }
   }
+  std::size_t kept = 0;
+  for (std::size_t i = 0; i < outline.edges.size(); ++i) {
+    if (!gone[i]) {
+      outline.edges[kept++] = outline.edges[i];
+    }
+  }
+  outline.edges.resize(kept);
 }
 
 }  // namespace spotblue

@@ -91,9 +91,9 @@ double width_of_strip(const FaceSurface& surface, const EdgeCurve& edge) {
   return off;
 }
 
-ReadFace read_face(const TopoDS_Face& face) {
+ReadFace read_face(const TopoDS_Face& face, double within) {
   ReadFace result;
-  result.surface = face_surface(face);
+  result.surface = face_surface(face, within);
   for (TopExp_Explorer wire(face, TopAbs_WIRE); wire.More(); wire.Next()) {
     result.loops.push_back(result.edges.size());
     add_edges(wire.Current(), result.edges);
@@ -149,6 +149,7 @@ void measure_faces(const std::vector<TopoDS_Face>& faces, Point origin, std::siz
     ReadFace& face = read[i];
     if (const auto plain = face_flux(face.surface, face.edges, origin)) {
       face.flux = *plain;
+      face.flux.error += 3.0 * face.surface.deviation * std::abs(area_by_normal(face));
       for (const EdgeCurve& edge : face.edges) {
         face.flux.error += strip_flux(edge, width_of_strip(face.surface, edge), origin);
       }
@@ -168,7 +169,7 @@ std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Prod
     ReadShell shell;
     for (TopExp_Explorer each(it.Current(), TopAbs_FACE); each.More(); each.Next()) {
       faces.push_back(TopoDS::Face(each.Current()));
-      shell.faces.push_back(read_face(faces.back()));
+      shell.faces.push_back(read_face(faces.back(), product.uncertainty));
     }
     remarks.turned_loops += settle_loops(shell.faces);
     measure_faces(faces, origin, shells.size(), shell.faces, open);

@@ -17,9 +17,18 @@ std::vector<Note> notes_on(const Product& product, const Remarks& remarks) {
     notes.push_back(
         {product.id, fmt::format("invalid in the file: {} written the wrong way round, put right "
                                  "by the faces beside",
-                                 remarks.turned_loops == 1
-                                     ? "a face's loop is"
-                                     : fmt::format("{} loops of faces are", remarks.turned_loops))});
+                                 remarks.turned_loops == 1 ? "a face's loop is"
+                                                           : fmt::format("{} loops of faces are",
+                                                                         remarks.turned_loops))});
+  }
+  if (remarks.free_form_faces > 0) {
+    notes.push_back(
+        {product.id, fmt::format("{} free-form, not recognised as plane, cylinder or cone: no size "
+                                 "is measured on {}",
+                                 remarks.free_form_faces == 1
+                                     ? "1 face is"
+                                     : fmt::format("{} faces are", remarks.free_form_faces),
+                                 remarks.free_form_faces == 1 ? "it" : "them")});
   }
   if (product.volume_error > kWellKnown * std::abs(product.volume)) {
     notes.push_back(

@@ -9,6 +9,7 @@
 #include "geometry/product_features.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_name.hpp"
+#include "geometry/uncertainty.hpp"
 
 namespace spotblue {
 namespace {
@@ -106,6 +107,7 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
     product.part = part.body == 0 ? "" : id;
     product.body = part.body;
     product.body_name = part.body_name;
+    product.uncertainty = same_surface_within(tree.uncertainty);
     const auto start = Clock::now();
     const Remarks remarks = analyse_shape(part.shape, product);
     seconds += std::chrono::duration<double>(Clock::now() - start).count();

@@ -41,6 +41,7 @@ struct Tree {
       solids;  // all that are in parts, as the kernel made them
   std::vector<Note> notes;
   std::vector<Note> not_compared;
+  double uncertainty = 0.0;  // mm, as the file states it; 0 when it does not
 };
 
 [[nodiscard]] Frame frame_of(const gp_Trsf& placement);

@@ -203,9 +203,9 @@ std::optional<Flux> sphere_flux(const FaceSurface& surface, std::span<const Edge
     for (const EdgeCurve* edge : loop) {
       const auto sums = along_edge<2>(*edge, [&](const CurvePoint& p) {
         const Point q = p.at - centre;
-        return std::array{square * dot(cross(pole, q), p.derivative) /
-                              (square + surface.radius * dot(pole, q)),
-                          0.5 * dot(offset, cross(q, p.derivative))};
+        return std::array{
+            square * dot(cross(pole, q), p.derivative) / (square + surface.radius * dot(pole, q)),
+            0.5 * dot(offset, cross(q, p.derivative))};
       });
       area = area + sums[0];
       lean = lean + sums[1];

@@ -270,7 +270,7 @@ Placing place_sizes(const Source& source, const Declared& declared, const std::s
         std::find_if(declared.parts.begin(), declared.parts.end(),
                      [&](const DeclaredPart& one) { return one.entity == placed.definition; });
     if (part != declared.parts.end()) {
-      placed.solids = part->solid_entities;
+      placed.solids = *part->solid_entities;
     }
     if (placed.faces.empty()) {
       throw bad_size(file, size, "its faces cannot be told among the file's entities",

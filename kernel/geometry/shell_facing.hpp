@@ -16,8 +16,8 @@ struct ReadFace {
   FaceSurface surface;
   std::vector<EdgeCurve> edges;
   std::vector<std::size_t> loops;  // where each of the file's loops begins in `edges`
-  Box box;    // of a free-form face only, which may bulge past its edges
-  Flux flux;  // its share of three times the volume
+  Box box;                         // of a free-form face only, which may bulge past its edges
+  Flux flux;                       // its share of three times the volume
 };
 
 // 1 when the material is inside (a solid's outer shell), -1 when it is outside (a void's shell).

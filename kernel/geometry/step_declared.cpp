@@ -90,6 +90,29 @@ std::string instead_of_solids(const StepText& text) {
                        : "no shapes at all";
 }
 
+bool names_step_file(const std::string& name) {
+  const std::string lower = ascii_lower(name);
+  return lower.ends_with(".stp") || lower.ends_with(".step") || lower.ends_with(".p21") ||
+         lower.ends_with(".stpz");
+}
+
+// Files that stand for the shape of a product (DOCUMENT_FILE, ISO 10303-41); drawings and data
+// sheets are documents too, but no STEP files.
+std::vector<std::string> other_files(const StepText& text) {
+  std::set<std::string> names;
+  for (const StepText::Entity& entity : text.entities()) {
+    const auto file = text.arguments(entity, "DOCUMENT_FILE");
+    for (std::size_t i = 0; file && i < std::min<std::size_t>(2, file->size()); ++i) {
+      const std::string name = quoted((*file)[i]);
+      if (names_step_file(name)) {
+        names.insert(name);
+        break;
+      }
+    }
+  }
+  return {names.begin(), names.end()};
+}
+
 }  // namespace
 
 Declared read_declared(const StepText& text, const std::string& file, const ReadLimits& limits) {
@@ -98,11 +121,14 @@ Declared read_declared(const StepText& text, const std::string& file, const Read
   const auto usage = read_usage(text, file, limits);
   declared.solids = declared_solids(text);
   std::set<std::string> units;
+  std::set<const void*> lists;
   for (DefinitionSolids& one : solids_by_definition(text, declared.solids)) {
     const auto used = usage.find(one.definition);
     const Usage how = used == usage.end() ? Usage{} : used->second;
-    for (const int context : one.contexts) {
-      add_units(text, context, units);
+    if (lists.insert(one.contexts.get()).second) {
+      for (const int context : *one.contexts) {
+        add_units(text, context, units);
+      }
     }
     declared.parts.push_back({one.definition, product_name(text, one.definition), one.solids,
                               how.occurrences, how.has_components, std::move(one.solid_entities)});
@@ -117,8 +143,12 @@ Declared read_declared(const StepText& text, const std::string& file, const Read
                 fmt::format("the model unfolds to more than {:.0f} solids", limits.occurrences),
                 "export a part of it, or raise the limit");
   }
+  declared.other_files = other_files(text);
   if (declared.solids.empty()) {
-    declared.instead = instead_of_solids(text);
+    declared.instead = declared.other_files.empty()
+                           ? instead_of_solids(text)
+                           : fmt::format("only references to other files, which are not read: {}",
+                                         fmt::join(declared.other_files, ", "));
   }
   return declared;
 }

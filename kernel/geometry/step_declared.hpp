@@ -2,6 +2,7 @@
 // What a STEP file's text declares: protocol, unit, the solids of each part and how often each
 // part occurs. Counted from the text alone, to be held against what the kernel makes of it.
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -23,7 +24,7 @@ struct DeclaredPart {
   double solids = 0.0;       // copies by mapped items included
   double occurrences = 0.0;  // after unfolding the assemblies
   bool has_components = false;
-  std::vector<int> solid_entities;
+  std::shared_ptr<const std::vector<int>> solid_entities;  // parts whose shapes are linked share it
 };
 
 struct Declared {
@@ -31,6 +32,7 @@ struct Declared {
   std::string unit;  // of the parts: "mm", "inch", ...; "inch, mm" where they differ; may be empty
   std::vector<DeclaredPart> parts;
   std::vector<DeclaredSolid> solids;
+  std::vector<std::string> other_files;  // STEP files that this one refers to for shapes
   std::string instead;  // of solids, where there are none: "tessellated shapes only", ...
 };
 

@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cstddef>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string_view>
 #include <unordered_map>
@@ -81,24 +83,60 @@ class Representations {
     find_links();
   }
 
-  // Adds the solids of a representation and of all that are linked to it.
+  // Adds the solids of a representation and of all that are linked to it; those of one group are
+  // gathered once, however many definitions have them.
   void gather(int start, DefinitionSolids& into) {
-    std::unordered_set<int> seen{start};
+    const Group& group = group_of(start);
+    into.solids += group.solids;
+    into.solid_entities = joined(into.solid_entities, group.solid_entities);
+    into.contexts = joined(into.contexts, group.contexts);
+  }
+
+ private:
+  using Entities = std::shared_ptr<const std::vector<int>>;
+  struct Group {
+    double solids = 0.0;
+    Entities solid_entities, contexts;
+  };
+
+  // A definition seldom has more than one group.
+  static Entities joined(const Entities& a, const Entities& b) {
+    if (a == nullptr || a == b) {
+      return b;
+    }
+    auto both = std::make_shared<std::vector<int>>(*a);
+    both->insert(both->end(), b->begin(), b->end());
+    return both;
+  }
+
+  const Group& group_of(int start) {
+    if (const auto known = group_by_member_.find(start); known != group_by_member_.end()) {
+      return groups_[known->second];
+    }
+    const std::size_t number = groups_.size();
+    group_by_member_.emplace(start, number);
+    double solids = 0.0;
+    std::vector<int> entities;
+    std::vector<int> contexts;
     std::vector<int> open{start};
     while (!open.empty()) {
       const int representation = open.back();
       open.pop_back();
-      into.solids += solids_within(representation, into.solid_entities);
-      into.contexts.push_back(context_of(representation));
+      solids += solids_within(representation, entities);
+      contexts.push_back(context_of(representation));
       for (const int linked : links_[representation]) {
-        if (seen.insert(linked).second) {
+        if (group_by_member_.emplace(linked, number).second) {
           open.push_back(linked);
         }
       }
     }
+    std::sort(contexts.begin(), contexts.end());
+    contexts.erase(std::unique(contexts.begin(), contexts.end()), contexts.end());
+    groups_.push_back({solids, std::make_shared<std::vector<int>>(std::move(entities)),
+                       std::make_shared<std::vector<int>>(std::move(contexts))});
+    return groups_.back();
   }
 
- private:
   // Relations of two representations of one product; those that place a component are named by a
   // context-dependent representation and link two products.
   void find_links() {
@@ -188,8 +226,30 @@ class Representations {
   const StepText& text_;
   std::unordered_set<int> solids_;
   std::unordered_map<int, std::vector<int>> links_;
+  std::vector<Group> groups_;
+  std::unordered_map<int, std::size_t> group_by_member_;
   std::unordered_map<int, std::pair<double, std::vector<int>>> counted_;
 };
+
+// Product definitions and the representations of their shapes.
+std::vector<std::pair<int, int>> shapes_of_definitions(const StepText& text) {
+  std::vector<std::pair<int, int>> shapes;
+  for (const StepText::Entity& entity : text.entities()) {
+    const auto link = text.arguments(entity, "SHAPE_DEFINITION_REPRESENTATION");
+    const auto property = link && link->size() > 1 ? reference((*link)[0]) : std::nullopt;
+    const auto representation = link && link->size() > 1 ? reference((*link)[1]) : std::nullopt;
+    const StepText::Entity* shape = property ? text.find(*property) : nullptr;
+    const auto of =
+        shape != nullptr ? text.arguments(*shape, "PRODUCT_DEFINITION_SHAPE") : std::nullopt;
+    const auto definition = of && of->size() > 2 ? reference((*of)[2]) : std::nullopt;
+    const StepText::Entity* defined = definition ? text.find(*definition) : nullptr;
+    if (defined != nullptr && representation &&
+        text.keyword(*defined).starts_with("PRODUCT_DEFINITION")) {
+      shapes.emplace_back(*definition, *representation);
+    }
+  }
+  return shapes;
+}
 
 }  // namespace
 
@@ -207,22 +267,10 @@ std::vector<DefinitionSolids> solids_by_definition(const StepText& text,
                                                    const std::vector<DeclaredSolid>& solids) {
   Representations representations(text, solids);
   std::map<int, DefinitionSolids> by_definition;
-  for (const StepText::Entity& entity : text.entities()) {
-    const auto link = text.arguments(entity, "SHAPE_DEFINITION_REPRESENTATION");
-    const auto property = link && link->size() > 1 ? reference((*link)[0]) : std::nullopt;
-    const auto representation = link && link->size() > 1 ? reference((*link)[1]) : std::nullopt;
-    const StepText::Entity* shape = property ? text.find(*property) : nullptr;
-    const auto of =
-        shape != nullptr ? text.arguments(*shape, "PRODUCT_DEFINITION_SHAPE") : std::nullopt;
-    const auto definition = of && of->size() > 2 ? reference((*of)[2]) : std::nullopt;
-    const StepText::Entity* defined = definition ? text.find(*definition) : nullptr;
-    if (defined == nullptr || !representation ||
-        !text.keyword(*defined).starts_with("PRODUCT_DEFINITION")) {
-      continue;
-    }
-    DefinitionSolids& found = by_definition[*definition];
-    found.definition = *definition;
-    representations.gather(*representation, found);
+  for (const auto& [definition, representation] : shapes_of_definitions(text)) {
+    DefinitionSolids& found = by_definition[definition];
+    found.definition = definition;
+    representations.gather(representation, found);
   }
   std::vector<DefinitionSolids> all;
   for (auto& [id, found] : by_definition) {

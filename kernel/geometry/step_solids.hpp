@@ -1,6 +1,7 @@
 #pragma once
 // The solids that the text of a STEP file declares, and which product definition has which.
 
+#include <memory>
 #include <vector>
 
 #include "geometry/step_declared.hpp"
@@ -13,8 +14,9 @@ namespace spotblue {
 struct DefinitionSolids {
   int definition = 0;   // 12 for #12
   double solids = 0.0;  // copies by mapped items included
-  std::vector<int> solid_entities;
-  std::vector<int> contexts;  // of the representations it is made of; they name the units
+  // Shared by definitions whose representations are linked, as thousands may be.
+  std::shared_ptr<const std::vector<int>> solid_entities;
+  std::shared_ptr<const std::vector<int>> contexts;  // of its representations; they name the units
 };
 
 // Each product definition that has solids, in the order of their numbers.

@@ -22,6 +22,7 @@
 
 #include "geometry/step_name.hpp"
 #include "geometry/step_operator.hpp"
+#include "geometry/uncertainty.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -70,6 +71,7 @@ class TreeReader {
     find_usages();
     find_crooked_copies();
     find_solid_names();
+    tree_.uncertainty = stated_uncertainty(kernel_);
     for (std::size_t node = 0; node < nodes_.size(); ++node) {
       if (!nodes_[node].is_component) {
         place(node, name_or_number(node), Frame{});

@@ -84,8 +84,8 @@ SurfacePoint SurfaceChart::at(const Parameters& where) const {
 
 Parameters SurfaceChart::near(Point p, const Parameters& guess) const {
   constexpr int kMostSteps = 12;
-  constexpr double kStill = 1e-11;   // mm
-  constexpr double kDamping = 1e-14; // keeps a pole's turn, which moves nothing
+  constexpr double kStill = 1e-11;    // mm
+  constexpr double kDamping = 1e-14;  // keeps a pole's turn, which moves nothing
   Parameters now = guess;
   for (int step = 0; step < kMostSteps; ++step) {
     const SurfacePoint s = at(now);

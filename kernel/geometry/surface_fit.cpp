@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
+#include <math_Gauss.hxx>
 #include <math_Jacobi.hxx>
 #include <math_Matrix.hxx>
 #include <math_Vector.hxx>
@@ -14,11 +16,11 @@
 namespace spotblue {
 namespace {
 
-// Farther off than this and the surface is not the plane, cylinder or cone: a hundredth of the
-// 1e-4 mm that is promised for splines.
-constexpr double kFit = 1e-6;
-constexpr double kSquare = 1e-9;  // rad: normals of an exact cylinder are square to its axis
-constexpr int kGrid = 8;
+constexpr double kSlope = 1.0;    // rad of a normal for each mm that a surface may lie off
+constexpr double kSquare = 1e-9;  // spread of normals along the axis of an exact cylinder or cone
+constexpr double kNearSquare = 1e-5;  // and of one that is only near
+constexpr int kCoarse = 8;
+constexpr int kFine = 40;
 constexpr double kFlat = 1e-9;       // sine between the two parameters' directions
 constexpr std::size_t kFewest = 16;  // samples left of a grid with poles and folds
 
@@ -96,18 +98,16 @@ bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
                      [&](const SurfaceSample& s) { return distance(line, s.at) > kThin * length; });
 }
 
-}  // namespace
-
-std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {
+std::vector<SurfaceSample> grid_of(const BRepAdaptor_Surface& surface, int grid) {
   std::vector<SurfaceSample> samples;
   const Stretch u = finite(surface.FirstUParameter(), surface.LastUParameter());
   const Stretch v = finite(surface.FirstVParameter(), surface.LastVParameter());
-  for (int i = 0; i < kGrid; ++i) {
-    for (int j = 0; j < kGrid; ++j) {
+  for (int i = 0; i < grid; ++i) {
+    for (int j = 0; j < grid; ++j) {
       gp_Pnt at;
       gp_Vec du;
       gp_Vec dv;
-      surface.D1(u.at((i + 0.5) / kGrid), v.at((j + 0.5) / kGrid), at, du, dv);
+      surface.D1(u.at((i + 0.5) / grid), v.at((j + 0.5) / grid), at, du, dv);
       const Point normal = cross(from_occt(du), from_occt(dv));
       if (norm(normal) > kFlat * norm(from_occt(du)) * norm(from_occt(dv)) &&
           std::isfinite(norm(normal))) {
@@ -115,30 +115,26 @@ std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {
       }
     }
   }
-  if (samples.size() < kFewest || !spread_over_a_surface(samples)) {
-    samples.clear();
-  }
   return samples;
 }
 
-std::optional<Line> fit_plane(const std::vector<SurfaceSample>& samples) {
-  const Line plane{samples.front().at, samples.front().normal};
+double deviation_of(const FittedCylinder& cylinder, const std::vector<SurfaceSample>& samples) {
+  double most = 0.0;
   for (const SurfaceSample& s : samples) {
-    if (std::abs(dot(s.at - plane.at, plane.along)) > kFit ||
-        norm(cross(s.normal, plane.along)) > 1e-6) {
-      return std::nullopt;
-    }
+    most = std::max(most, std::abs(distance(cylinder.axis, s.at) - cylinder.radius));
   }
-  return plane;
+  return most;
 }
 
-std::optional<FittedCylinder> fit_cylinder(const std::vector<SurfaceSample>& samples) {
+// By normals, whose spread along the axis is at most `spread_along`, and a circle about it.
+std::optional<FittedCylinder> first_cylinder(const std::vector<SurfaceSample>& samples,
+                                             double spread_along) {
   std::vector<Point> normals;
   for (const SurfaceSample& s : samples) {
     normals.push_back(s.normal);
   }
   const Spread spread = spread_of(normals);
-  if (spread.ratio > kSquare) {
+  if (spread.ratio > spread_along) {
     return std::nullopt;
   }
   const Direction along = spread.least;
@@ -170,16 +166,121 @@ std::optional<FittedCylinder> fit_cylinder(const std::vector<SurfaceSample>& sam
   if (!(square > 0.0)) {
     return std::nullopt;
   }
-  const FittedCylinder cylinder{{origin + x * e1 + y * e2, along}, std::sqrt(square)};
-  for (const SurfaceSample& s : samples) {
-    if (std::abs(distance(cylinder.axis, s.at) - cylinder.radius) > kFit) {
-      return std::nullopt;
-    }
-  }
+  FittedCylinder cylinder{{origin + x * e1 + y * e2, along}, std::sqrt(square), 0.0};
+  cylinder.deviation = deviation_of(cylinder, samples);
   return cylinder;
 }
 
-std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples) {
+// One step of Gauss and Newton on the distances: the axis turned and moved, the radius changed.
+bool improve(FittedCylinder& cylinder, const std::vector<SurfaceSample>& samples) {
+  const Direction along = cylinder.axis.along;
+  const Direction e1 = any_square(along);
+  const Direction e2 = cross(along, e1);
+  math_Matrix m(1, 5, 1, 5, 0.0);
+  math_Vector r(1, 5, 0.0);
+  for (const SurfaceSample& s : samples) {
+    const double z = station(cylinder.axis, s.at);
+    const Point out = s.at - at_station(cylinder.axis, z);
+    const double from_axis = norm(out);
+    if (!(from_axis > 0.0)) {
+      return false;
+    }
+    const double c1 = dot(out, e1) / from_axis;
+    const double c2 = dot(out, e2) / from_axis;
+    const std::array<double, 5> row{-c1, -c2, -c1 * z, -c2 * z, -1.0};
+    const double off = from_axis - cylinder.radius;
+    for (int i = 1; i <= 5; ++i) {
+      const double a = row[static_cast<std::size_t>(i - 1)];
+      r(i) -= a * off;
+      for (int j = 1; j <= 5; ++j) {
+        m(i, j) += a * row[static_cast<std::size_t>(j - 1)];
+      }
+    }
+  }
+  const math_Gauss solver(m, 1e-14);
+  if (!solver.IsDone()) {
+    return false;
+  }
+  math_Vector x(1, 5);
+  solver.Solve(r, x);
+  cylinder.axis.at = cylinder.axis.at + x(1) * e1 + x(2) * e2;
+  cylinder.axis.along = unit(along + x(3) * e1 + x(4) * e2);
+  cylinder.radius += x(5);
+  return std::isfinite(cylinder.radius) && cylinder.radius > 0.0;
+}
+
+// The surface turns so far about the axis, and reaches so far along it, that neither a plane nor
+// another radius nor a barrel would lie as near.
+bool is_well_told(const FittedCylinder& cylinder, const std::vector<SurfaceSample>& samples) {
+  constexpr double kRise = 100.0;  // of the arc over its chord, in deviations
+  constexpr double kReach = 1.0;   // mm along the axis
+  double low = std::numeric_limits<double>::infinity();
+  double high = -low;
+  double least_cosine = 1.0;
+  const auto out = [&](Point p) {
+    return p - at_station(cylinder.axis, station(cylinder.axis, p));
+  };
+  const Point first = out(samples.front().at);
+  for (const SurfaceSample& s : samples) {
+    const double z = station(cylinder.axis, s.at);
+    low = std::min(low, z);
+    high = std::max(high, z);
+    const Point here = out(s.at);
+    least_cosine = std::min(least_cosine, dot(here, first) / (norm(here) * norm(first)));
+  }
+  const double half_turn = 0.5 * std::acos(std::clamp(least_cosine, -1.0, 1.0));
+  const double rise = cylinder.radius * (1.0 - std::cos(half_turn));
+  return high - low > kReach && rise > kRise * cylinder.deviation;
+}
+
+}  // namespace
+
+std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {
+  std::vector<SurfaceSample> samples = grid_of(surface, kCoarse);
+  if (samples.size() < kFewest || !spread_over_a_surface(samples)) {
+    samples.clear();
+  }
+  return samples;
+}
+
+std::optional<FittedPlane> fit_plane(const std::vector<SurfaceSample>& samples, double within) {
+  FittedPlane plane{{samples.front().at, samples.front().normal}, 0.0};
+  for (const SurfaceSample& s : samples) {
+    plane.deviation =
+        std::max(plane.deviation, std::abs(dot(s.at - plane.line.at, plane.line.along)));
+    if (plane.deviation > within || norm(cross(s.normal, plane.line.along)) > kSlope * within) {
+      return std::nullopt;
+    }
+  }
+  return plane;
+}
+
+std::optional<FittedCylinder> fit_cylinder(const std::vector<SurfaceSample>& samples,
+                                           double within) {
+  const auto cylinder = first_cylinder(samples, kSquare);
+  return cylinder && cylinder->deviation <= within ? cylinder : std::nullopt;
+}
+
+std::optional<FittedCylinder> fit_near_cylinder(const BRepAdaptor_Surface& surface,
+                                                const std::vector<SurfaceSample>& samples,
+                                                double within) {
+  constexpr int kSteps = 4;
+  auto cylinder = first_cylinder(samples, kNearSquare);
+  // From farther off than this no few steps lead to it.
+  if (!cylinder || cylinder->deviation > 100.0 * within) {
+    return std::nullopt;
+  }
+  const std::vector<SurfaceSample> fine = grid_of(surface, kFine);
+  for (int step = 0; step < kSteps; ++step) {
+    if (!improve(*cylinder, fine)) {
+      return std::nullopt;
+    }
+  }
+  cylinder->deviation = deviation_of(*cylinder, fine);
+  return cylinder->deviation <= within && is_well_told(*cylinder, fine) ? cylinder : std::nullopt;
+}
+
+std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, double within) {
   // The normals of a cone all make one angle with its axis, so their differences are square to it.
   Point mean;
   for (const SurfaceSample& s : samples) {
@@ -214,6 +315,7 @@ std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples) {
   if (station(axis, origin) < 0.0) {
     axis.along = -axis.along;
   }
+  double deviation = 0.0;
   const double height = station(axis, origin);
   const double half_angle = std::atan2(distance(axis, origin), height);
   if (!(half_angle > 1e-6) || half_angle > std::numbers::pi / 2.0 - 1e-6) {
@@ -222,11 +324,12 @@ std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples) {
   for (const SurfaceSample& s : samples) {
     const double h = station(axis, s.at);
     const double off = distance(axis, s.at) * std::cos(half_angle) - h * std::sin(half_angle);
-    if (h < 0.0 || std::abs(off) > kFit) {
+    deviation = std::max(deviation, std::abs(off));
+    if (h < 0.0 || deviation > within) {
       return std::nullopt;
     }
   }
-  return FittedCone{axis, 0.0, half_angle};
+  return FittedCone{axis, 0.0, half_angle, deviation};
 }
 
 }  // namespace spotblue

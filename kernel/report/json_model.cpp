@@ -51,6 +51,14 @@ void open_feature(JsonWriter& out, const std::string& quoted_id, std::string_vie
   field(out, "kind", kind);
 }
 
+// Of a surface that the file holds as something else.
+void deviation_field(JsonWriter& out, SurfaceSource source, double deviation_mm) {
+  if (source == SurfaceSource::bspline || source == SurfaceSource::revolution ||
+      source == SurfaceSource::extrusion) {
+    field(out, "deviation_mm", deviation_mm);
+  }
+}
+
 void write_cylinder(JsonWriter& out, const Cylinder& cylinder, const std::string& id) {
   open_feature(out, id, cylinder.side == Side::internal ? "hole" : "shaft");
   field(out, "diameter_mm", cylinder.diameter);
@@ -58,6 +66,7 @@ void write_cylinder(JsonWriter& out, const Cylinder& cylinder, const std::string
   intervals_field(out, cylinder.intervals);
   angle_field(out, "coverage_deg", cylinder.coverage);
   field(out, "recognised_from", source_name(cylinder.source));
+  deviation_field(out, cylinder.source, cylinder.deviation);
   out.close_object();
 }
 
@@ -75,6 +84,7 @@ void write_cone(JsonWriter& out, const Cone& cone, const std::string& id) {
   intervals_field(out, cone.intervals);
   angle_field(out, "coverage_deg", cone.coverage);
   field(out, "recognised_from", source_name(cone.source));
+  deviation_field(out, cone.source, cone.deviation);
   out.close_object();
 }
 
@@ -83,6 +93,7 @@ void write_plane(JsonWriter& out, const Plane& plane, const std::string& id) {
   field(out, "area_mm2", area(plane.outline));
   axis_field(out, plane.at, plane.normal);
   field(out, "recognised_from", source_name(plane.source));
+  deviation_field(out, plane.source, plane.deviation);
   out.close_object();
 }
 

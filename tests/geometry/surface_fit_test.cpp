@@ -7,6 +7,8 @@
 #include <Geom_BSplineSurface.hxx>
 #include <Geom_CylindricalSurface.hxx>
 #include <Geom_RectangularTrimmedSurface.hxx>
+#include <Geom_SphericalSurface.hxx>
+#include <TColStd_Array1OfInteger.hxx>
 #include <TColStd_Array1OfReal.hxx>
 #include <TColgp_Array2OfPnt.hxx>
 #include <numbers>
@@ -65,6 +67,56 @@ TEST(SurfaceFit, ASurfaceCollapsedToALineIsNoPlaneAndNoCylinder) {
   const Handle(Geom_BSplineSurface) line =
       new Geom_BSplineSurface(poles, knots, knots, times, times, 1, 1);
   EXPECT_TRUE(sample_surface(BRepAdaptor_Surface(face_on(line), Standard_False)).empty());
+}
+
+// A half barrel of 44 whose poles stand off by turns by this much.
+Handle(Geom_BSplineSurface) dented_barrel(double dent) {
+  const Handle(Geom_BSplineSurface) spline = half_barrel(44.0, 30.0);
+  spline->IncreaseDegree(3, 3);
+  TColStd_Array1OfReal more(1, 6);
+  TColStd_Array1OfInteger once(1, 6);
+  once.Init(1);
+  double u0 = 0.0;
+  double u1 = 0.0;
+  double v0 = 0.0;
+  double v1 = 0.0;
+  spline->Bounds(u0, u1, v0, v1);
+  for (int i = 1; i <= 6; ++i) {
+    more(i) = u0 + (u1 - u0) * i / 7.3;
+  }
+  spline->InsertUKnots(more, once);
+  for (int u = 1; u <= spline->NbUPoles(); ++u) {
+    for (int v = 1; v <= spline->NbVPoles(); ++v) {
+      const gp_Pnt pole = spline->Pole(u, v);
+      const gp_Vec out = gp_Vec(pole.X(), pole.Y(), 0.0).Normalized();
+      spline->SetPole(u, v, pole.Translated(dent * ((u + v) % 2 == 0 ? 1.0 : -1.0) * out));
+    }
+  }
+  return spline;
+}
+
+TEST(SurfaceFit, ASplineWithinATenthOfAMicronOfACylinderIsOneWithItsDeviation) {
+  const FaceSurface found = face_surface(face_on(dented_barrel(8e-5)));
+  ASSERT_EQ(found.kind, FaceSurface::Kind::cylinder);
+  EXPECT_NEAR(found.radius, 44.0, 1e-4);
+  EXPECT_GT(found.deviation, 1e-6);
+  EXPECT_LE(found.deviation, 1e-4);
+}
+
+TEST(SurfaceFit, ASplineFartherOffACylinderIsNone) {
+  EXPECT_EQ(face_surface(face_on(dented_barrel(2e-3))).kind, FaceSurface::Kind::other);
+}
+
+TEST(SurfaceFit, AnExactCylinderHasNoDeviation) {
+  EXPECT_LT(face_surface(face_on(half_barrel(44.0, 30.0))).deviation, 1e-9);
+}
+
+// So small a patch lies near many cylinders.
+TEST(SurfaceFit, ASliverOfABallIsNoCylinder) {
+  const Handle(Geom_Surface) ball = new Geom_SphericalSurface(gp_Ax3(), 20.0);
+  const Handle(Geom_BSplineSurface) sliver = GeomConvert::SurfaceToBSplineSurface(
+      new Geom_RectangularTrimmedSurface(ball, 0.0, 1.0, 0.0, 0.004));
+  EXPECT_EQ(face_surface(face_on(sliver)).kind, FaceSurface::Kind::other);
 }
 
 }  // namespace

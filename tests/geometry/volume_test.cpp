@@ -344,13 +344,14 @@ std::vector<std::string> feature_names(const Product& product) {
 // A block with a stepped, countersunk bore and a boss beside it.
 TopoDS_Shape block_with_a_bore() {
   const TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(-30, -20, 0), gp_Pnt(30, 20, 25)).Shape();
-  const TopoDS_Shape bored = BRepAlgoAPI_Cut(BRepAlgoAPI_Cut(block, rod(6, -1, 26)), rod(9, 15, 26));
-  const TopoDS_Shape sunk =
-      BRepAlgoAPI_Cut(bored, BRepPrimAPI_MakeCone(gp_Ax2(gp_Pnt(20, 0, 25), gp_Dir(0, 0, -1)), 5.0,
-                                                  2.0, 10.0)
-                                 .Shape());
+  const TopoDS_Shape bored =
+      BRepAlgoAPI_Cut(BRepAlgoAPI_Cut(block, rod(6, -1, 26)), rod(9, 15, 26));
+  const TopoDS_Shape sunk = BRepAlgoAPI_Cut(
+      bored,
+      BRepPrimAPI_MakeCone(gp_Ax2(gp_Pnt(20, 0, 25), gp_Dir(0, 0, -1)), 5.0, 2.0, 10.0).Shape());
   return BRepAlgoAPI_Fuse(
-      sunk, BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(-20, 0, 25), gp_Dir(0, 0, 1)), 4.0, 12.0).Shape());
+      sunk,
+      BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(-20, 0, 25), gp_Dir(0, 0, 1)), 4.0, 12.0).Shape());
 }
 
 class WrongWay : public ::testing::TestWithParam<std::string> {};
@@ -367,8 +368,8 @@ TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
   ASSERT_GE(copies.size(), 3U);
   for (std::size_t i = 0; i < copies.size(); ++i) {
     SCOPED_TRACE(i);
-    const Model model = read_step(folder.write("turned.step", copies[i]), {},
-                                  Completeness::all_or_error);
+    const Model model =
+        read_step(folder.write("turned.step", copies[i]), {}, Completeness::all_or_error);
     const Product& product = model.products.at(0);
     EXPECT_NEAR(product.volume, right.volume, 1e-9 * right.volume);
     EXPECT_EQ(feature_names(product), feature_names(right));
@@ -379,8 +380,7 @@ TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Of, WrongWay,
-                         ::testing::Values("FACE_BOUND", "ADVANCED_FACE"),
+INSTANTIATE_TEST_SUITE_P(Of, WrongWay, ::testing::Values("FACE_BOUND", "ADVANCED_FACE"),
                          [](const auto& one) {
                            return one.param == "FACE_BOUND" ? "ALoop" : "AFace";
                          });

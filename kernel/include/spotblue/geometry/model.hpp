@@ -47,6 +47,7 @@ struct Cylinder {
   std::vector<std::pair<double, double>> intervals;
   double coverage = 0.0;  ///< angles covered by all patches together, rad, up to 2 pi
   SurfaceSource source = SurfaceSource::cylinder;
+  double deviation = 0.0;  ///< mm: how far the file's free-form faces lie off it at most
 };
 
 /// A cone of one product.
@@ -61,6 +62,7 @@ struct Cone {
   std::vector<std::pair<double, double>> intervals;
   double coverage = 0.0;
   SurfaceSource source = SurfaceSource::cone;
+  double deviation = 0.0;  ///< mm, as of a cylinder
 };
 
 /// A plane face of one product (faces on one plane with one normal are one feature).
@@ -71,6 +73,7 @@ struct Plane {
   Direction u;       ///< unit, in the plane; v = normal x u
   Region outline;    ///< in (u, v) from `at`
   SurfaceSource source = SurfaceSource::plane;
+  double deviation = 0.0;  ///< mm, as of a cylinder
 };
 
 /// Two opposite parallel planes with a size: a slot or keyseat (internal), a key, tongue or flat
@@ -115,8 +118,10 @@ struct Product {
   /// mm3: how far off `volume` may be, by the integration of free-form faces and by edges that lie
   /// off their surfaces; of plain faces only what adding them up loses.
   double volume_error = 0.0;
-  bool closed = true;   ///< every shell of every solid closed
-  Box box;              ///< product frame, conservative
+  /// mm: surfaces that lie nearer to one another are one. What the file states, from 1e-6 to 1e-5.
+  double uncertainty = 1e-6;
+  bool closed = true;  ///< every shell of every solid closed
+  Box box;             ///< product frame, conservative
   std::vector<Cylinder> cylinders;
   std::vector<Cone> cones;
   std::vector<Plane> planes;
