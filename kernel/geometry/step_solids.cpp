@@ -237,15 +237,15 @@ std::vector<std::pair<int, int>> shapes_of_definitions(const StepText& text) {
   for (const StepText::Entity& entity : text.entities()) {
     const auto link = text.arguments(entity, "SHAPE_DEFINITION_REPRESENTATION");
     const auto property = link && link->size() > 1 ? reference((*link)[0]) : std::nullopt;
-    const auto representation = link && link->size() > 1 ? reference((*link)[1]) : std::nullopt;
+    const int representation = link && link->size() > 1 ? reference((*link)[1]).value_or(0) : 0;
     const StepText::Entity* shape = property ? text.find(*property) : nullptr;
     const auto of =
         shape != nullptr ? text.arguments(*shape, "PRODUCT_DEFINITION_SHAPE") : std::nullopt;
     const auto definition = of && of->size() > 2 ? reference((*of)[2]) : std::nullopt;
     const StepText::Entity* defined = definition ? text.find(*definition) : nullptr;
-    if (defined != nullptr && representation &&
+    if (defined != nullptr && representation != 0 &&
         text.keyword(*defined).starts_with("PRODUCT_DEFINITION")) {
-      shapes.emplace_back(*definition, *representation);
+      shapes.emplace_back(*definition, representation);
     }
   }
   return shapes;

@@ -354,17 +354,25 @@ TopoDS_Shape block_with_a_bore() {
       BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(-20, 0, 25), gp_Dir(0, 0, 1)), 4.0, 12.0).Shape());
 }
 
-class WrongWay : public ::testing::TestWithParam<std::string> {};
+struct Turned {
+  std::string name;
+  std::function<TopoDS_Shape()> shape;
+  std::string keyword;  // of the entities that are turned round one by one
+};
+
+std::ostream& operator<<(std::ostream& out, const Turned& one) { return out << one.name; }
+
+class WrongWay : public ::testing::TestWithParam<Turned> {};
 
 TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
   const Folder folder;
-  const auto file = folder.path() / "block.step";
-  write_step({{"Block", block_with_a_bore(), {}}}, Schema::ap214, FileUnit::mm, file,
+  const auto file = folder.path() / "part.step";
+  write_step({{"Part", GetParam().shape(), {}}}, Schema::ap214, FileUnit::mm, file,
              SurfaceCurves::left_out);
   const Product right = read_step(file, {}, Completeness::all_or_error).products.at(0);
   std::ifstream in(file);
   const std::string text{std::istreambuf_iterator<char>(in), {}};
-  const std::vector<std::string> copies = turned_one_by_one(text, GetParam());
+  const std::vector<std::string> copies = turned_one_by_one(text, GetParam().keyword);
   ASSERT_GE(copies.size(), 3U);
   for (std::size_t i = 0; i < copies.size(); ++i) {
     SCOPED_TRACE(i);
@@ -380,10 +388,13 @@ TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
   }
 }
 
-INSTANTIATE_TEST_SUITE_P(Of, WrongWay, ::testing::Values("FACE_BOUND", "ADVANCED_FACE"),
-                         [](const auto& one) {
-                           return one.param == "FACE_BOUND" ? "ALoop" : "AFace";
-                         });
+// Open CASCADE 7.8 writes some tori's loops the wrong way round when it writes PCURVEs.
+INSTANTIATE_TEST_SUITE_P(Of, WrongWay,
+                         ::testing::Values(Turned{"ALoop", block_with_a_bore, "FACE_BOUND"},
+                                           Turned{"AFace", block_with_a_bore, "ADVANCED_FACE"},
+                                           Turned{"ALoopBesideATorus", filleted_shaft,
+                                                  "FACE_BOUND"}),
+                         [](const auto& one) { return one.param.name; });
 
 }  // namespace
 }  // namespace spotblue::test
