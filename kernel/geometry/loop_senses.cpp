@@ -108,17 +108,30 @@ Agreement agreement(std::span<const EdgeCurve> loop, const Uses& uses) {
   return told ? Agreement::differs : Agreement::none_told;
 }
 
-int settle_face(ReadFace& face, const Uses& uses) {
-  std::vector<std::size_t> wrong;
-  bool all = true;
+struct Contradicted {
+  std::vector<std::size_t> loops;  // those that all their neighbours contradict
+  bool all = true;                 // no loop agrees with its neighbours
+};
+
+Contradicted contradicted(ReadFace& face, const Uses& uses) {
+  Contradicted result;
   for (std::size_t i = 0; i < loop_count(face); ++i) {
     const Agreement said = agreement(loop_of(face, i), uses);
-    all = all && said != Agreement::agrees;
+    result.all = result.all && said != Agreement::agrees;
     if (said == Agreement::differs) {
-      wrong.push_back(i);
+      result.loops.push_back(i);
     }
   }
-  if (wrong.empty()) {
+  // What lies in what has settled a plane's loops among themselves: it is wrong as a whole or not.
+  if (!result.all && face.surface.kind == FaceSurface::Kind::plane) {
+    result.loops.clear();
+  }
+  return result;
+}
+
+int settle_face(ReadFace& face, const Uses& uses) {
+  const Contradicted wrong = contradicted(face, uses);
+  if (wrong.loops.empty()) {
     if (area_by_normal(face) < -kClearly) {
       turn_over(face);
       std::for_each(face.edges.begin(), face.edges.end(), run_backwards);
@@ -126,14 +139,14 @@ int settle_face(ReadFace& face, const Uses& uses) {
     }
     return 0;
   }
-  if (all && area_by_normal(face) > kClearly) {
+  if (wrong.all && area_by_normal(face) > kClearly) {
     turn_over(face);
     return 1;
   }
-  for (const std::size_t loop : wrong) {
+  for (const std::size_t loop : wrong.loops) {
     turn_loop(loop_of(face, loop));
   }
-  return static_cast<int>(wrong.size());
+  return static_cast<int>(wrong.loops.size());
 }
 
 void note_turned(const ReadFace& face, std::size_t index, Uses& uses) {
@@ -144,6 +157,31 @@ void note_turned(const ReadFace& face, std::size_t index, Uses& uses) {
       }
     }
   }
+}
+
+// By the edges along which neighbours contradict them: a disc beside a wrong torus has one such
+// edge, the torus two, and once the torus is turned the disc has none.
+std::vector<std::size_t> most_contradicted_first(std::vector<ReadFace>& faces, const Uses& uses) {
+  std::vector<std::pair<std::size_t, std::size_t>> by_edges;
+  for (std::size_t i = 0; i < faces.size(); ++i) {
+    std::size_t edges = 0;
+    for (const std::size_t loop : contradicted(faces[i], uses).loops) {
+      for (const EdgeCurve& edge : loop_of(faces[i], loop)) {
+        const std::vector<Use>& both = uses.at(edge.shared);
+        edges += both.size() == 2 && both[0].face != both[1].face ? 1 : 0;
+      }
+    }
+    if (edges > 0) {
+      by_edges.emplace_back(edges, i);
+    }
+  }
+  std::stable_sort(by_edges.begin(), by_edges.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  std::vector<std::size_t> order;
+  for (const auto& one : by_edges) {
+    order.push_back(one.second);
+  }
+  return order;
 }
 
 }  // namespace
@@ -186,7 +224,7 @@ int settle_loops(std::vector<ReadFace>& faces) {
       settle(i);
     }
   }
-  for (std::size_t i = 0; i < faces.size(); ++i) {
+  for (const std::size_t i : most_contradicted_first(faces, uses)) {
     settle(i);
   }
   return turned;
