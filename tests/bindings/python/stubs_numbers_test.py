@@ -8,27 +8,13 @@ import os
 import re
 import subprocess
 import sys
-import tempfile
 import unittest
 from pathlib import Path
 
+import type_checker
+
 HERE = Path(__file__).parent
 MODULES = ["spotblue.base", "spotblue.standards", "spotblue.mechanics"]
-
-
-def run(*arguments: str) -> subprocess.CompletedProcess[str]:
-    environment = dict(os.environ)
-    environment["MYPYPATH"] = environment["PYTHONPATH"]
-    # Its own folder: the type checker writes a cache where it runs.
-    with tempfile.TemporaryDirectory() as folder:
-        return subprocess.run(
-            [sys.executable, *arguments],
-            cwd=folder,
-            env=environment,
-            capture_output=True,
-            text=True,
-            check=False,
-        )
 
 
 def stub(module: str) -> ast.Module:
@@ -87,16 +73,16 @@ class Stubs(unittest.TestCase):
         self.assertGreater(compared, 60)
 
     def test_say_what_the_modules_have(self) -> None:
-        done = run("-m", "mypy.stubtest", *MODULES)
+        done = type_checker.stubtest(*MODULES)
         self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
 
     def test_let_a_user_s_program_pass_the_strict_check(self) -> None:
-        done = run("-m", "mypy", "--strict", str(HERE / "consumer_numbers.py"))
+        done = type_checker.strict(str(HERE / "consumer_numbers.py"))
         self.assertEqual(done.returncode, 0, done.stdout + done.stderr)
 
     def test_refuse_each_wrong_use(self) -> None:
         file = HERE / "refused_numbers.py"
-        done = run("-m", "mypy", "--strict", str(file))
+        done = type_checker.strict(str(file))
         wrong = {
             number
             for number, line in enumerate(file.read_text(encoding="utf-8").splitlines(), 1)
@@ -108,7 +94,8 @@ class Stubs(unittest.TestCase):
         self.assertEqual(refused, wrong, done.stdout)
 
     def test_the_user_s_program_runs(self) -> None:
-        done = run(str(HERE / "consumer_numbers.py"))
+        words = [sys.executable, str(HERE / "consumer_numbers.py")]
+        done = subprocess.run(words, capture_output=True, text=True, check=False)
         self.assertTrue(done.stdout.rstrip().endswith(" conforming"), done.stdout + done.stderr)
 
 
