@@ -16,7 +16,8 @@ def texts():
         inside = path.relative_to(TOP)
         folders = inside.parts[:-1]
         # README's wheel is built inside the package's own folder.
-        generated = any(one.startswith("build") for one in folders) or SKIPPED & set(folders)
+        made = any(one.startswith("build") or one.endswith(".egg-info") for one in folders)
+        generated = made or SKIPPED & set(folders)
         if path.is_file() and not generated:
             yield inside.as_posix(), path.read_text(errors="replace")
 

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import sys
 import tempfile
+import threading
 import time
 import unittest
 from pathlib import Path
 from unittest import mock
 
+from spotblue.shelf import keeper
 from spotblue.shelf.claim import Claim, Examined, Limits, Task
 from spotblue.shelf.keeper import Keeper
 
@@ -16,6 +18,7 @@ from spotblue.shelf.keeper import Keeper
 WORKER = """
 import os, tempfile, time
 from spotblue.shelf import worker
+from spotblue.shelf import keeper
 from spotblue.shelf.claim import Examined, Row, bad_file
 
 def judge(task):
@@ -97,6 +100,31 @@ class Examining(unittest.TestCase):
         process.stdin.close()
         process.wait(10.0)
         self.assertEqual(list(temp.iterdir()), [])
+
+    def test_what_a_thread_is_just_making_for_a_worker_goes_with_the_process(self) -> None:
+        temp = self.folder / "made"
+        temp.mkdir()
+        made = threading.Event()
+
+        def slowly(**_: str) -> str:
+            (temp / "worker").mkdir()
+            made.set()
+            time.sleep(0.2)
+            return str(temp / "worker")
+
+        with (
+            mock.patch.object(keeper, "_all", [self.keeper]),
+            mock.patch.object(keeper, "_ending", False),
+            mock.patch("tempfile.mkdtemp", slowly),
+        ):
+            thread = threading.Thread(target=self.keeper.examine, args=(task("good"),))
+            thread.start()
+            made.wait(10.0)
+            keeper.kill_all()
+            self.assertEqual(list(temp.iterdir()), [])
+            thread.join(10.0)
+        process = self.keeper.process
+        self.assertTrue(process is None or process.wait(10.0) < 0)
 
     def test_a_hang_is_ended_and_is_a_row_that_names_the_limit(self) -> None:
         start = time.monotonic()

@@ -17,6 +17,7 @@ import sys
 import tempfile
 import threading
 import time
+from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
@@ -54,6 +55,7 @@ class Keeper:
         self.process: subprocess.Popen[bytes] | None = None
         self.folder: str | None = None  # what a killed worker leaves behind goes with it
         self.ended = False
+        self.maker: int | None = None  # the thread that is making folder and process just now
 
     def examine(self, task: Task) -> Examined:
         """One file; a crash is tried again, a hang is not. Raises for nothing a file does."""
@@ -114,22 +116,29 @@ class Keeper:
     def _running(self) -> subprocess.Popen[bytes]:
         if self.process is None or self.process.poll() is not None:
             self.close()
-            _refuse_when_ending()
+            self.maker = threading.get_ident()
             try:
-                self.folder = tempfile.mkdtemp(prefix="spotblue-worker-")
-            except OSError:
-                self.folder = None  # the kernel says what is wrong with the temp folder, per file
-            self.process = subprocess.Popen(
-                self.command,
-                stdin=subprocess.PIPE,
-                stdout=subprocess.PIPE,
-                stderr=subprocess.DEVNULL,
-                env=_environment(self.folder),
-                bufsize=0,
-                start_new_session=True,
-            )
+                _refuse_when_ending()
+                self.process = self._make()
+            finally:
+                self.maker = None
             _refuse_when_ending(self)
         return self.process
+
+    def _make(self) -> subprocess.Popen[bytes]:
+        try:
+            self.folder = tempfile.mkdtemp(prefix="spotblue-worker-")
+        except OSError:
+            self.folder = None  # the kernel says what is wrong with the temp folder, per file
+        return subprocess.Popen(
+            self.command,
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.DEVNULL,
+            env=_environment(self.folder),
+            bufsize=0,
+            start_new_session=True,
+        )
 
     def _how_it_ended(self) -> str:
         process = self.process
@@ -176,6 +185,11 @@ class Keeper:
         if self.folder is not None:
             shutil.rmtree(self.folder, ignore_errors=True)
 
+    def has_folder_left(self) -> bool:
+        """Removes it; whether something came into it meanwhile."""
+        self.remove_folder()
+        return self.folder is not None and os.path.exists(self.folder)
+
 
 _of_thread = threading.local()
 _all: list[Keeper] = []
@@ -202,11 +216,22 @@ def kill_all() -> None:
     """The same for a process that ends there and then: also from a signal's handler, also twice."""
     global _ending
     _ending = True
+    # A thread that was past _refuse_when_ending() still makes its folder and its worker.
+    here = threading.get_ident()
+    _wait_while(lambda: any(keeper.maker not in (None, here) for keeper in list(_all)))
     for keeper in list(_all):
         keeper.ended = True
         keeper.kill()
     for keeper in list(_all):
-        keeper.remove_folder()
+        # A worker may write until its end has reached it.
+        _wait_while(keeper.has_folder_left)
+
+
+def _wait_while(holds: Callable[[], bool]) -> None:
+    """Asks again each millisecond, for no longer than anyone would wait for the end of a program."""
+    end = time.monotonic() + 2.0
+    while holds() and time.monotonic() < end:
+        time.sleep(0.001)
 
 
 def examine(task: Task) -> Examined:
