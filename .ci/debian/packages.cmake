@@ -66,7 +66,8 @@ debian_package(program spotblue science "judge the fits between parts of old mac
 ${about}This package holds the program."
   DEPENDS "libspotblue${SPOTBLUE_SOVERSION} ${of_this}"
   RECOMMENDS "python3-spotblue ${of_this}"
-  SUGGESTS "spotblue-doc, spotblue-draw")
+  SUGGESTS "spotblue-doc, spotblue-draw"
+  SCRIPTS ${debian_build}/library/triggers)  # hosts load the service by its name
 debian_package(library libspotblue${SPOTBLUE_SOVERSION} libs "fits between parts of STEP models - shared libraries
 ${about}This package holds the shared libraries; libspotblue_numbers needs no
 CAD kernel."
