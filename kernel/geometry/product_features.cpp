@@ -225,6 +225,12 @@ Point middle_of(const TopoDS_Shape& shape) {
   return any ? 0.5 * (box.low + box.high) : Point{};
 }
 
+// More digits of a bound say nothing, and would change with the last digits of a file.
+double two_digits_up(double bound) {
+  const double unit = bound > 0.0 ? std::pow(10.0, std::floor(std::log10(bound)) - 1.0) : 0.0;
+  return unit > 0.0 ? std::ceil(bound / unit) * unit : bound;
+}
+
 }  // namespace
 
 Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
@@ -233,6 +239,7 @@ Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
     ++product.solids;
     add_solid(it.Current(), middle_of(it.Current()), product, remarks);
   }
+  product.volume_error = two_digits_up(product.volume_error);
   finish_features(product);
   divide_cylinders(product);
   find_widths(product);

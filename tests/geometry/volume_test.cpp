@@ -295,6 +295,14 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& one) { return one.param.name; });
 
 // A block's top face moved off its edges, as in files written with too few digits.
+TEST(VolumeError, HasTwoDigits) {
+  Product product;
+  analyse_shape(hollow_ball(), product);
+  const double in_tens =
+      product.volume_error / std::pow(10.0, std::floor(std::log10(product.volume_error)) - 1.0);
+  EXPECT_NEAR(in_tens, std::round(in_tens), 1e-6);
+}
+
 TEST(VolumeError, CoversEdgesThatLieOffTheirSurface) {
   TopoDS_Shape block = BRepPrimAPI_MakeBox(40.0, 30.0, 20.0).Shape();
   for (TopExp_Explorer it(block, TopAbs_FACE); it.More(); it.Next()) {
