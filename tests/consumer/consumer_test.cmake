@@ -28,10 +28,9 @@ else()
   set(how -DCMAKE_BUILD_TYPE=${CONFIG} -DCMAKE_PREFIX_PATH=${STAGE})
   set(project ${HERE}/project)
   if(KIND STREQUAL "added")
-    # The caller's own choices, to have it quickly: not optimised, many sources together, ccache.
+    # The caller's own choices, to have it quickly: not optimised, several sources together, ccache.
     set(project ${HERE}/added)
-    set(how -DSPOTBLUE_FOLDER=${TOP} -DCMAKE_UNITY_BUILD=ON
-      -DCMAKE_UNITY_BUILD_BATCH_SIZE=32)
+    set(how -DSPOTBLUE_FOLDER=${TOP} -DCMAKE_UNITY_BUILD=ON)
     if(LAUNCHER)
       list(APPEND how -DCMAKE_CXX_COMPILER_LAUNCHER=${LAUNCHER})
     endif()
