@@ -24,7 +24,8 @@ std::string unknown_field(const py::handle& type, const py::handle& name) {
          py::str(", ").attr("join")(type.attr("_fields")).cast<std::string>();
 }
 
-// What the setter's own signature says: "(arg0: ...Job, arg1: List[...FitWant]) -> None".
+// What the setter's own signature says: "(arg0: ...Job, arg1: List[...FitWant]) -> None"; pybind11
+// from 2.12 on writes list.
 std::string taken(const py::object& type, const py::str& name) {
   const auto text = type.attr(name).attr("fset").attr("__doc__").cast<std::string>();
   constexpr std::string_view before = "arg1: ";
@@ -32,7 +33,7 @@ std::string taken(const py::object& type, const py::str& name) {
   const py::str said(text.substr(start, text.rfind(") -> ") - start));
   const py::object replaced = py::module_::import("re").attr("sub");
   py::object plain = replaced(R"(spotblue\._(?:kernel|numbers)\.(\w+\.(?=[A-Z]))?)", "", said);
-  plain = replaced(R"(^List\[(.*)\]$)", R"(several \1 values)", plain);
+  plain = replaced(R"(^[Ll]ist\[(.*)\]$)", R"(several \1 values)", plain);
   plain = replaced(R"(Optional\[(.*)\])", R"(\1 or None)", plain);
   return plain.cast<std::string>();
 }

@@ -377,7 +377,11 @@ TEST_P(WrongWay, OneInAFileIsPutRightAndNoted) {
   const auto file = folder.path() / "part.step";
   write_step({{"Part", GetParam().shape(), {}}}, Schema::ap214, FileUnit::mm, file,
              SurfaceCurves::left_out);
-  const Product right = read_step(file, {}, Completeness::all_or_error).products.at(0);
+  const Model whole = read_step(file, {}, Completeness::all_or_error);
+  if (!whole.notes.empty()) {
+    GTEST_SKIP() << "this version of Open CASCADE has turned some itself";
+  }
+  const Product& right = whole.products.at(0);
   std::ifstream in(file);
   const std::string text{std::istreambuf_iterator<char>(in), {}};
   const std::vector<std::string> copies = turned_one_by_one(text, GetParam().keyword);

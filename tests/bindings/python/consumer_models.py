@@ -39,5 +39,4 @@ def best(plans: list[Path]) -> int | None:
 
 
 def clearances(look: spotblue.Look) -> list[float]:
-    rows: list[float] = look.radial_seats_array()["clearance_mm"].tolist()
-    return rows
+    return [float(value) for value in look.radial_seats_array()["clearance_mm"]]

@@ -20,6 +20,9 @@ import shelf_making
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 PARTS = int(os.environ.get("SPOTBLUE_SHELF_PARTS", "1000"))
+# The reader of Open CASCADE 7.8 survives a loop of edges called a direction; the part lacks a face then.
+CRASHING = "bad-crashing.step"
+SURVIVES = tuple(map(int, spotblue.kernel_version().split(".")[:2])) >= (7, 8)
 LIMITS = {"seconds": 8.0, "memory_mb": 3000.0}
 RUN = """
 import sys, spotblue
@@ -49,6 +52,7 @@ class AShelfOfAThousand(unittest.TestCase):
         cls.folder = tempfile.TemporaryDirectory()
         place = Path(cls.folder.name)
         cls.made = shelf_making.make_shelf(PROGRAM, place / "shelf", PARTS)
+        cls.made.bad -= {CRASHING} if SURVIVES else set()
         cls.database = place / "killed.db"
         cls.kills = cls.killed_runs(10)
         cls.resumed = spotblue.library(
@@ -76,13 +80,14 @@ class AShelfOfAThousand(unittest.TestCase):
     def test_each_planted_fault_is_found_and_nothing_else_is_flagged(self) -> None:
         wanted = {file: {kind} for file, kind in self.made.faults.items()}
         wanted |= {file: {"bad file"} for file in self.made.bad}
+        wanted |= {CRASHING: {"missing feature", "open shell"}} if SURVIVES else {}
         wanted |= {file: {"duplicate"} for file in self.made.duplicates}
         self.assertEqual(flagged(self.resumed), wanted)
 
     def test_what_was_planted_is_what_the_acceptance_asks_for(self) -> None:
         self.assertEqual(len(self.made.faults), 37)
         self.assertGreaterEqual(len(set(self.made.faults.values())), 8)
-        self.assertEqual((len(self.made.bad), len(self.made.duplicates)), (5, 3))
+        self.assertEqual((len(self.made.bad) + SURVIVES, len(self.made.duplicates)), (5, 3))
         self.assertEqual(self.resumed.files, PARTS)
 
     def test_every_claim_has_its_row(self) -> None:
