@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator
+import threading
+from collections.abc import Callable, Iterator
 from concurrent.futures import Executor, ThreadPoolExecutor
 from contextlib import contextmanager
 from typing import Any
@@ -42,7 +43,9 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
     made: Any = Client  # it has no types
     client = made.__new__(made)
     try:
-        made.__init__(client, address, timeout=CONNECT_SECONDS, set_as_default=False)
+        _in_time(
+            lambda: made.__init__(client, address, timeout=CONNECT_SECONDS, set_as_default=False)
+        )
     except Exception as error:  # noqa: BLE001: of the network, of the address, of other versions
         client.status = "closed"  # or it would wait for the scheduler once more when it is deleted
         rule = str(error).split("\n")[0] or type(error).__name__
@@ -54,3 +57,23 @@ def dask_executor(address: str) -> Iterator[tuple[Executor, int]]:
         yield client.get_executor(pure=False), max(1, sum(client.nthreads().values()))
     finally:
         client.close()
+
+
+def _in_time(connect: Callable[[], object]) -> None:
+    """Newer clients wait for ever where something listens and says nothing, whatever their timeout."""
+    ended: list[Exception | None] = []
+
+    def run() -> None:
+        try:
+            connect()
+            ended.append(None)
+        except Exception as error:  # noqa: BLE001: handed on to who waits
+            ended.append(error)
+
+    thread = threading.Thread(target=run, daemon=True)
+    thread.start()
+    thread.join(CONNECT_SECONDS + 2.0)
+    if not ended:
+        raise TimeoutError(f"no answer in {CONNECT_SECONDS} s")
+    if ended[0] is not None:
+        raise ended[0]
