@@ -178,6 +178,7 @@ std::vector<std::size_t> most_contradicted_first(std::vector<ReadFace>& faces, c
   std::stable_sort(by_edges.begin(), by_edges.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   std::vector<std::size_t> order;
+  order.reserve(by_edges.size());
   for (const auto& one : by_edges) {
     order.push_back(one.second);
   }
