@@ -130,8 +130,9 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   }
   if (deep) {
     const auto thread = thread_of(Length::mm(hole.diameter), Length::mm(shaft.diameter));
-    if (!thread) {
-      return std::nullopt;
+    const auto size = thread ? find_thread(*thread) : std::nullopt;
+    if (!size || total_length(c.stretches) < size->pitch.in_mm()) {
+      return std::nullopt;  // no thread, or less than a turn of it
     }
     c.thread = *thread;
   }

@@ -25,17 +25,21 @@ struct Unified {
 };
 
 // clang-format off
-// ISO 261:1998 table 2 and ISO 262:1998 table 1 (diameter, pitch), ISO 2306:1972 (tap drill).
-inline constexpr std::array<Metric, 152> kMetric = {{
+// ISO 261:1998 table 2 and ISO 262:1998 table 1 (diameter, pitch), ISO 2306:1972 (tap drill); M1.7,
+// M2.3 and M2.6 are older than ISO and still met (pitches [M-OLD], drills from memory).
+inline constexpr std::array<Metric, 155> kMetric = {{
     {1, 0.25, 0.75, Series::coarse}, {1, 0.2, 0.8, Series::fine},
     {1.1, 0.25, 0.85, Series::coarse}, {1.1, 0.2, 0.9, Series::fine},
     {1.2, 0.25, 0.95, Series::coarse}, {1.2, 0.2, 1, Series::fine},
     {1.4, 0.3, 1.1, Series::coarse}, {1.4, 0.2, 1.2, Series::fine},
     {1.6, 0.35, 1.25, Series::coarse}, {1.6, 0.2, 1.4, Series::fine},
+    {1.7, 0.35, 1.35, Series::coarse},
     {1.8, 0.35, 1.45, Series::coarse}, {1.8, 0.2, 1.6, Series::fine},
     {2, 0.4, 1.6, Series::coarse}, {2, 0.25, 1.75, Series::fine},
     {2.2, 0.45, 1.75, Series::coarse}, {2.2, 0.25, 1.95, Series::fine},
+    {2.3, 0.4, 1.9, Series::coarse},
     {2.5, 0.45, 2.05, Series::coarse}, {2.5, 0.35, 2.15, Series::fine},
+    {2.6, 0.45, 2.15, Series::coarse},
     {3, 0.5, 2.5, Series::coarse}, {3, 0.35, 2.65, Series::fine}, {3.5, 0.6, 2.9, Series::coarse},
     {3.5, 0.35, 3.15, Series::fine}, {4, 0.7, 3.3, Series::coarse}, {4, 0.5, 3.5, Series::fine},
     {4.5, 0.75, 3.7, Series::coarse}, {4.5, 0.5, 4, Series::fine}, {5, 0.8, 4.2, Series::coarse},

@@ -9,6 +9,7 @@
 
 #include "spotblue/base/ascii.hpp"
 #include "thread_tables.hpp"
+#include "thread_tables_other.hpp"
 
 namespace spotblue {
 namespace {
@@ -29,21 +30,52 @@ constexpr double kHoleSlackPerPitch = 0.15;
 constexpr double kLeastOverlapPerPitch = 0.4;
 constexpr double kScrewShare = 0.1;  // screws are often drawn under size, holes seldom off theirs
 
+// A screw drawn this near to its size is that one, before any that it could be by tolerance.
+constexpr double kDrawnAtSize_mm = 0.02;
+constexpr double kOffSize_mm = 10.0;  // more than any other misfit
+
+// A thread that is seldom met is said only of a screw drawn this near to its major diameter, and
+// not where one that is met often does nearly as well.
+constexpr double kOtherScrew_mm = 0.03;
+constexpr double kOtherScrewPerPitch = 0.03;
+constexpr double kOtherHandicapPerPitch = 0.02;
+
+constexpr double kWhitworthDepthPerPitch = 2.0 * 0.640327;  // BS 84
+constexpr double kAssociationDepthPerPitch = 2.0 * 0.6;     // BS 93
+
+enum class Met { often, seldom };
+
 struct Sizes_mm {
   double major;
   double pitch;
+  double minor;
   double tap_drill;
-
-  [[nodiscard]] double minor() const { return major - kMinorDepthPerPitch * pitch; }
 };
 
 Sizes_mm sizes(const thread_rows::Metric& row) {
-  return {row.diameter_mm, row.pitch_mm, row.tap_drill_mm};
+  return {row.diameter_mm, row.pitch_mm, row.diameter_mm - kMinorDepthPerPitch * row.pitch_mm,
+          row.tap_drill_mm};
 }
 
 Sizes_mm sizes(const thread_rows::Unified& row) {
-  return {row.diameter_in * kMmPerInch, kMmPerInch / row.threads_per_inch,
-          row.tap_drill_in * kMmPerInch};
+  const double major = row.diameter_in * kMmPerInch;
+  const double pitch = kMmPerInch / row.threads_per_inch;
+  return {major, pitch, major - kMinorDepthPerPitch * pitch, row.tap_drill_in * kMmPerInch};
+}
+
+Sizes_mm sizes(const thread_rows::Whitworth& row) {
+  const double pitch = kMmPerInch / row.threads_per_inch;
+  return {row.diameter_mm, pitch, row.diameter_mm - kWhitworthDepthPerPitch * pitch,
+          row.tap_drill_mm};
+}
+
+Sizes_mm sizes(const thread_rows::Association& row) {
+  return {row.diameter_mm, row.pitch_mm, row.diameter_mm - kAssociationDepthPerPitch * row.pitch_mm,
+          row.tap_drill_mm};
+}
+
+Sizes_mm sizes(const thread_rows::Stated& row) {
+  return {row.diameter_mm, row.pitch_mm, row.minor_mm, row.tap_drill_mm};
 }
 
 std::string designation(const thread_rows::Metric& row) {
@@ -52,42 +84,57 @@ std::string designation(const thread_rows::Metric& row) {
              : fmt::format("M{}x{}", row.diameter_mm, row.pitch_mm);
 }
 
-std::string designation(const thread_rows::Unified& row) { return std::string(row.designation); }
+std::string designation(const thread_rows::Association& row) {
+  return fmt::format("{} BA", row.number);
+}
 
-template <class Row>
-ThreadSize thread(const Row& row) {
-  const Sizes_mm size = sizes(row);
-  return {designation(row), Length::mm(size.major), Length::mm(size.pitch),
-          Length::mm(size.minor()), Length::mm(size.tap_drill)};
+std::string designation(const auto& row) { return std::string(row.designation); }
+
+// Every row of every table, those met most often first.
+void for_each_row(const auto& use) {
+  const auto all = [&](const auto& table, Met met) {
+    for (const auto& row : table) {
+      use(row, met);
+    }
+  };
+  all(thread_rows::kMetric, Met::often);
+  all(thread_rows::kUnified, Met::often);
+  all(thread_rows::kPipe, Met::often);
+  all(thread_rows::kTaperPipe, Met::often);
+  all(thread_rows::kWhitworthCoarse, Met::seldom);
+  all(thread_rows::kWhitworthFine, Met::seldom);
+  all(thread_rows::kAssociation, Met::seldom);
+  all(thread_rows::kTapping, Met::seldom);
 }
 
 // How far off the basic sizes; infinite when screw or hole is out of tolerance.
-double misfit_mm(const Sizes_mm& size, double hole, double screw) {
+double misfit_mm(const Sizes_mm& size, Met met, double hole, double screw) {
   const double off_major = screw - size.major;
+  const double under = met == Met::often ? kScrewUnder_mm + kScrewUnderPerPitch * size.pitch
+                                         : kOtherScrew_mm + kOtherScrewPerPitch * size.pitch;
   const double slack = kHoleSlack_mm + kHoleSlackPerPitch * size.pitch;
-  const bool screw_fits =
-      off_major <= kScrewOver_mm && -off_major <= kScrewUnder_mm + kScrewUnderPerPitch * size.pitch;
-  const bool hole_fits = hole >= std::min(size.minor(), size.tap_drill) - slack &&
-                         hole <= std::max(size.minor(), size.tap_drill) + slack;
+  const bool screw_fits = off_major <= kScrewOver_mm && -off_major <= under;
+  const bool hole_fits = hole >= std::min(size.minor, size.tap_drill) - slack &&
+                         hole <= std::max(size.minor, size.tap_drill) + slack;
   const bool overlaps = screw - hole >= kLeastOverlapPerPitch * size.pitch;
   if (!screw_fits || !hole_fits || !overlaps) {
     return std::numeric_limits<double>::infinity();
   }
-  const double off_hole = std::min(std::abs(hole - size.minor()), std::abs(hole - size.tap_drill));
-  return off_hole + kScrewShare * std::abs(off_major);
+  const double off_hole = std::min(std::abs(hole - size.minor), std::abs(hole - size.tap_drill));
+  const double handicap = met == Met::often ? 0.0 : kOtherHandicapPerPitch * size.pitch;
+  const double off_size = std::abs(off_major) <= kDrawnAtSize_mm ? 0.0 : kOffSize_mm;
+  return off_hole + kScrewShare * std::abs(off_major) + handicap + off_size;
 }
 
 }  // namespace
 
 std::vector<ThreadSize> threads() {
   std::vector<ThreadSize> all;
-  all.reserve(thread_rows::kMetric.size() + thread_rows::kUnified.size());
-  for (const thread_rows::Metric& row : thread_rows::kMetric) {
-    all.push_back(thread(row));
-  }
-  for (const thread_rows::Unified& row : thread_rows::kUnified) {
-    all.push_back(thread(row));
-  }
+  for_each_row([&](const auto& row, Met) {
+    const Sizes_mm size = sizes(row);
+    all.push_back({designation(row), Length::mm(size.major), Length::mm(size.pitch),
+                   Length::mm(size.minor), Length::mm(size.tap_drill)});
+  });
   std::stable_sort(all.begin(), all.end(), [](const ThreadSize& a, const ThreadSize& b) {
     return a.major_diameter < b.major_diameter;
   });
@@ -108,26 +155,15 @@ std::optional<std::string> thread_of(Length hole_diameter, Length screw_diameter
   const double hole = hole_diameter.in_mm();
   const double screw = screw_diameter.in_mm();
   double least = std::numeric_limits<double>::infinity();
-  const thread_rows::Metric* metric = nullptr;
-  const thread_rows::Unified* unified = nullptr;
-  for (const thread_rows::Metric& row : thread_rows::kMetric) {
-    const double misfit = misfit_mm(sizes(row), hole, screw);
+  std::optional<std::string> nearest;
+  for_each_row([&](const auto& row, Met met) {
+    const double misfit = misfit_mm(sizes(row), met, hole, screw);
     if (misfit < least) {
       least = misfit;
-      metric = &row;
+      nearest = designation(row);
     }
-  }
-  for (const thread_rows::Unified& row : thread_rows::kUnified) {
-    const double misfit = misfit_mm(sizes(row), hole, screw);
-    if (misfit < least) {
-      least = misfit;
-      unified = &row;
-    }
-  }
-  if (unified != nullptr) {
-    return designation(*unified);
-  }
-  return metric != nullptr ? std::optional(designation(*metric)) : std::nullopt;
+  });
+  return nearest;
 }
 
 }  // namespace spotblue

@@ -183,5 +183,17 @@ TEST(FindSeats, AlikeStationsGiveAlikeSeats) {
   EXPECT_EQ(seats.centre_lines.size(), 5U);
 }
 
+// M10 has a pitch of 1.5: a screw that reaches 0.5 mm into its hole holds nothing.
+TEST(Threads, AreThereForAFullTurnOrMoreOnly) {
+  for (const double engaged : {0.5, 1.4}) {
+    const Seats seats =
+        seats_of({{"Nut", tube(20, 8.5, 0, 8), {}}, {"Screw", rod(10, 8 - engaged, 40), {}}});
+    EXPECT_TRUE(seats.threads.empty()) << engaged;
+  }
+  const Seats seats = seats_of({{"Nut", tube(20, 8.5, 0, 8), {}}, {"Screw", rod(10, 6, 40), {}}});
+  ASSERT_EQ(seats.threads.size(), 1U);
+  EXPECT_EQ(seats.threads[0].size, "M10");
+}
+
 }  // namespace
 }  // namespace spotblue

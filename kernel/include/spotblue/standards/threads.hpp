@@ -1,12 +1,15 @@
 #pragma once
 /// @file
 /// Screw threads, as far as needed to know a screw in a tapped hole when both are modelled as plain
-/// cylinders: metric M1 to M64 and the unified coarse and fine series No. 0 to 2 in.
+/// cylinders: metric M1 to M64 with the old M1.7, M2.3 and M2.6, the unified coarse and fine series
+/// No. 0 to 2 in, pipe threads G 1/16 to G 4 and 1/16 to 4 in NPT, Whitworth BSW and BSF to 2 in,
+/// 0 to 12 BA, and tapping screws ST2.2 to ST6.3.
 ///
 /// Sources: sizes and pitches ISO 261:1998 and ISO 262:1998 (first and second choice with the usual
 /// fine pitches, and the fine pitches of bearing lock nuts) and ASME B1.1, from memory; minor
 /// diameter by the basic profile, ISO 68-1; tap drills ISO 2306 for metric threads, common practice
-/// for unified ones, from memory.
+/// for unified ones, from memory. The others: ISO 228-1:2000, ASME B1.20.1-1983, BS 84:1956,
+/// BS 93:1951, ISO 1478:1999; which of their values were seen in print stands beside the tables.
 /// Checked by: tests/standards/threads_test.cpp against printed thread tables.
 
 #include <optional>
@@ -21,11 +24,15 @@ namespace spotblue {
 
 /// Basic sizes of one thread.
 struct ThreadSize {
-  std::string designation;  ///< "M10", "M10x1", "3/8-16 UNC", "No. 10-32 UNF".
-  Length major_diameter;    ///< Basic major diameter d = D.
+  /// "M10", "M10x1", "3/8-16 UNC", "No. 10-32 UNF", "G 1/2", "1/2-14 NPT", "1/4 BSW", "2 BA",
+  /// "ST4.2".
+  std::string designation;
+  Length major_diameter;  ///< Basic major diameter d = D.
   Length pitch;
-  Length minor_diameter;  ///< Basic minor diameter of the nut thread, D1 = D - 1.0825318 P.
-  Length tap_drill;       ///< Usual drill before tapping.
+  /// Basic minor diameter of the nut thread, by the form: D1 = D - 1.0825318 P for metric and
+  /// unified ones; of a taper thread at the pipe's end; of a tapping screw its greatest core.
+  Length minor_diameter;
+  Length tap_drill;  ///< Usual drill before tapping.
 };
 
 /// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
@@ -45,14 +52,20 @@ struct ThreadSize {
 ///   class 6H);
 /// - screw over hole by 0.4 P or more, so that no press fit is ever taken for a thread: the test
 ///   shows it for H7/x6 at every size.
-/// Of several threads that would do, the one whose minor diameter or tap drill is nearest to the
-/// hole, a tenth of the screw's distance from the major diameter added; where that is alike too, as
+/// - BSW, BSF, BA and tapping screws only where the screw is no more than 0.03 mm + 0.03 P under
+/// its
+///   major diameter, since others of about the same size are met more often.
+/// Of several threads that would do, one whose major diameter is the screw's within 0.02 mm, then
+/// the one whose minor diameter or tap drill is nearest to the hole, a tenth of the screw's
+/// distance from the major diameter added, and for those four 0.02 P; where that is alike too, as
 /// with two pitches that take one drill, the coarser.
+///
+/// Some can't be told from each other as cylinders: G is said for ISO 7-1's R, Rp and Rc too.
 ///
 /// @param hole_diameter   diameter of the internal cylinder.
 /// @param screw_diameter  diameter of the external cylinder.
 /// @return designation such as "M10", or nothing: also for sizes that are not positive numbers.
-/// Cost: one pass over some 200 rows, no allocation unless a thread is found.
+/// Cost: one pass over some 300 rows, no allocation unless a thread is found.
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Length hole_diameter,
                                                                    Length screw_diameter);
 
