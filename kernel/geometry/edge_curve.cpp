@@ -80,6 +80,10 @@ const void* vertex_of(const TopoDS_Vertex& vertex) {
   return vertex.IsNull() ? nullptr : vertex.TShape().get();
 }
 
+Point place_of(const TopoDS_Vertex& vertex, Point without) {
+  return vertex.IsNull() ? without : from_occt(BRep_Tool::Pnt(vertex));
+}
+
 }  // namespace
 
 std::optional<EdgeCurve> edge_curve(const TopoDS_Edge& edge) {
@@ -101,8 +105,12 @@ std::optional<EdgeCurve> edge_curve(const TopoDS_Edge& edge) {
   result.from = from_occt(result.curve.Value(result.first));
   result.to = from_occt(result.curve.Value(result.last));
   result.shared = edge.TShape().get();
-  result.begins = vertex_of(TopExp::FirstVertex(edge, Standard_True));
-  result.ends = vertex_of(TopExp::LastVertex(edge, Standard_True));
+  const TopoDS_Vertex first_vertex = TopExp::FirstVertex(edge, Standard_True);
+  const TopoDS_Vertex last_vertex = TopExp::LastVertex(edge, Standard_True);
+  result.begins = vertex_of(first_vertex);
+  result.ends = vertex_of(last_vertex);
+  result.from_vertex = place_of(first_vertex, result.from);
+  result.to_vertex = place_of(last_vertex, result.to);
   switch (result.curve.GetType()) {
     case GeomAbs_Line:
       result.kind = EdgeCurve::Kind::line;
@@ -130,6 +138,7 @@ CurvePoint point_along(const EdgeCurve& edge, double s) {
 
 void run_backwards(EdgeCurve& edge) {
   std::swap(edge.from, edge.to);
+  std::swap(edge.from_vertex, edge.to_vertex);
   std::swap(edge.first, edge.last);
   std::swap(edge.begins, edge.ends);
   edge.axis = -edge.axis;

@@ -14,10 +14,11 @@ struct EdgeCurve {
   enum class Kind { line, circle, other };
   Kind kind = Kind::other;
   Point from, to;
-  Point centre;         // of a circle
-  Direction axis;       // of a circle: the edge turns counter-clockwise about it
-  double radius = 0.0;  // of a circle
-  double sweep = 0.0;   // of a circle, rad, > 0
+  Point from_vertex, to_vertex;  // where its vertices stand; `from` and `to` without them
+  Point centre;                  // of a circle
+  Direction axis;                // of a circle: the edge turns counter-clockwise about it
+  double radius = 0.0;           // of a circle
+  double sweep = 0.0;            // of a circle, rad, > 0
   BRepAdaptor_Curve curve;
   double first = 0.0, last = 0.0;  // parameters of `from` and `to`; first > last when reversed
   const void* shared = nullptr;    // one for all uses of the edge, in whichever face

@@ -53,6 +53,14 @@ std::vector<double> smooth_stretches(const EdgeCurve& edge) {
   return ends;
 }
 
+double gap_flux(const EdgeCurve& edge, Point origin) {
+  const auto at = [&](Point vertex, Point end) {
+    const double gap = norm(vertex - end);
+    return gap * gap * norm(vertex - origin);
+  };
+  return at(edge.from_vertex, edge.from) + at(edge.to_vertex, edge.to);
+}
+
 double strip_flux(const EdgeCurve& edge, double width, Point origin) {
   constexpr int kSteps = 8;
   double length = 0.0;

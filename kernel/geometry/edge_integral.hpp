@@ -19,6 +19,10 @@ namespace spotblue {
 // At most what a strip this wide along the edge may add to a flux from the origin.
 [[nodiscard]] double strip_flux(const EdgeCurve& edge, double width, Point origin);
 
+// At most what the gaps between the edge and its vertices may add to a flux from the origin, where
+// all faces' boundaries are joined to the vertices.
+[[nodiscard]] double gap_flux(const EdgeCurve& edge, Point origin);
+
 // Integrals of `kSums` integrands along an edge in its order, each with a bound of its error:
 // values(point) gives them as an array, each by the edge's fraction.
 template <std::size_t kSums, typename Values>

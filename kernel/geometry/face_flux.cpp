@@ -9,6 +9,14 @@
 namespace spotblue {
 namespace {
 
+// Edges end off their vertices by what the file was rounded to; joined to them, the boundaries of
+// all the faces close, and no arm to a far origin makes a volume of the gaps.
+template <typename Joint>
+void at_gaps(const EdgeCurve& edge, const Joint& joint) {
+  joint(edge.from_vertex, edge.from);
+  joint(edge.to, edge.to_vertex);
+}
+
 // Area of the triangle or sector between `from` and the edge, seen along the normal, by lines
 // exactly.
 Flux swept_area(const EdgeCurve& edge, Point from, Direction normal) {
@@ -29,11 +37,22 @@ Flux plane_flux(const FaceSurface& surface, std::span<const EdgeCurve> edges, Po
   return {height * area.value, std::abs(height) * area.error};
 }
 
+// Integral of f(p) dtheta along a short chord, theta the angle about the axis.
+template <typename Integrand>
+double chord_turn(const Line& axis, Point from, Point to, const Integrand& f) {
+  const Point middle = 0.5 * (from + to);
+  const Point radial = middle - at_station(axis, station(axis, middle));
+  const double square = dot(radial, radial);
+  const double turning = square > 0.0 ? dot(cross(axis.along, radial), to - from) / square : 0.0;
+  return turning == 0.0 ? 0.0 : turning * f(middle, (1.0 / std::sqrt(square)) * radial);
+}
+
 // Integral of f(p) dtheta along the edges, theta the angle about the axis.
 template <typename Integrand>
 Flux turn_integral(std::span<const EdgeCurve> edges, const Line& axis, const Integrand& f) {
   Flux sum;
   for (const EdgeCurve& edge : edges) {
+    at_gaps(edge, [&](Point a, Point b) { sum.value += chord_turn(axis, a, b, f); });
     if (edge.kind == EdgeCurve::Kind::line) {
       continue;  // a generator, along which the angle stays
     }
@@ -74,6 +93,8 @@ Flux plane_area(std::span<const EdgeCurve> edges, Point from, Direction normal) 
   Flux area;
   for (const EdgeCurve& edge : edges) {
     area = area + swept_area(edge, from, normal);
+    at_gaps(edge,
+            [&](Point a, Point b) { area.value += 0.5 * dot(cross(a - from, b - from), normal); });
   }
   return area;
 }

@@ -152,6 +152,7 @@ void measure_faces(const std::vector<TopoDS_Face>& faces, Point origin, std::siz
       face.flux.error += 3.0 * face.surface.deviation * std::abs(area_by_normal(face));
       for (const EdgeCurve& edge : face.edges) {
         face.flux.error += strip_flux(edge, width_of_strip(face.surface, edge), origin);
+        face.flux.error += gap_flux(edge, origin);
       }
     } else {
       open.push_back({shell, i, FreeFormFlux(faces[i], face.edges, origin)});

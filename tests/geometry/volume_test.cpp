@@ -27,6 +27,7 @@
 #include <BRepPrimAPI_MakeSphere.hxx>
 #include <BRepPrimAPI_MakeTorus.hxx>
 #include <BRep_Builder.hxx>
+#include <BRep_Tool.hxx>
 #include <GProp_GProps.hxx>
 #include <Geom_BezierSurface.hxx>
 #include <Geom_Plane.hxx>
@@ -318,6 +319,20 @@ TEST(VolumeError, CoversEdgesThatLieOffTheirSurface) {
   analyse_shape(block, product);
   EXPECT_LE(std::abs(product.volume - 40.0 * 30.0 * 20.0), product.volume_error);
   EXPECT_GT(product.volume_error, 0.01);
+}
+
+// A block with an edge that ends short of its corners, as of a file written with too few digits.
+TEST(VolumeError, CoversEdgesThatEndShortOfTheirVertices) {
+  TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(100, 200, 300), 40.0, 30.0, 20.0).Shape();
+  const TopoDS_Edge edge = TopoDS::Edge(TopExp_Explorer(block, TopAbs_EDGE).Current());
+  double first = 0.0;
+  double last = 0.0;
+  BRep_Tool::Range(edge, first, last);
+  BRep_Builder().Range(edge, first + 0.02, last - 0.03);
+  Product product;
+  analyse_shape(block, product);
+  EXPECT_LE(std::abs(product.volume - 40.0 * 30.0 * 20.0), product.volume_error);
+  EXPECT_NEAR(product.volume, 40.0 * 30.0 * 20.0, 1e-6);
 }
 
 // Places in a text where `what` ends in ".T.)", each turned to ".F.)" in a copy of its own.
