@@ -19,9 +19,9 @@
 namespace spotblue::command {
 namespace {
 
-CheckResult check_with_progress(const Job& job) {
+CheckResult check_with_progress(const Job& job, double seconds) {
   const Progress progress("checking " + shown_name(job.model.filename()));
-  return check(job);
+  return check(job, seconds);
 }
 
 ExitCode exit_code(const CheckResult& result) {
@@ -44,7 +44,7 @@ CheckResult check_bare(const ViewOptions& options) {
 CheckResult check_job(const ViewOptions& options) {
   const Job job = read_job(options.file);
   refuse_overwriting(options.output, job.model);
-  return check_with_progress(job);
+  return check_with_progress(job, options.seconds);
 }
 
 std::string sizes_written(const CheckResult& result, const std::filesystem::path& out) {

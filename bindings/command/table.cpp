@@ -17,13 +17,18 @@ constexpr std::array<Use, 1> kModelUses{{
 constexpr std::array<Use, 1> kLookUses{{
     {"FILE.step", "what is in the file and what fits what, as modelled"},
 }};
-constexpr std::array<Option, 4> kLookOptions{{
+constexpr Option kSeconds{
+    "--seconds", Takes::positive, "N",
+    "end the look after so long, with what was found; what was not looked at is undecided"};
+
+constexpr std::array<Option, 5> kLookOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the file is written"},
     {"--json", Takes::nothing, "",
      "everything found, as JSON by tests/reference/schema-1.json, always in mm"},
     {"--accept-partial", Takes::nothing, "",
      "show what arrived even when the file declares more; the notes say what is missing"},
+    kSeconds,
     kOutput,
 }};
 
@@ -41,11 +46,12 @@ constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
-constexpr std::array<Option, 4> kCheckOptions{{
+constexpr std::array<Option, 5> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
      "findings and all that was found, as JSON by tests/reference/schema-1.json, always in mm"},
+    kSeconds,
     kOutput,
     {"--with-sizes", Takes::path, "OUT.step",
      "write a copy of the model, as AP242, that states the classes and limits of the job on the "
@@ -128,10 +134,14 @@ judged; that takes a job file (spotblue draft, spotblue check).
 FILE may also be Open CASCADE's own .brep or .xbf; its content tells. A .brep names neither unit nor
 parts: mm are taken, and every solid is a part.
 )",
-     kLookOptions, "Ends with 0 when the file is read, 2 for bad input.\n",
+     kLookOptions,
+     R"(Ends with 0 when the file is looked at, 2 for bad input, 3 when --seconds left something that was
+not looked at.
+)",
      R"(spotblue look press.step
 spotblue look press.step --unit in
 spotblue look press.step --json --output press.json
+spotblue look press.step --seconds 5
 )"},
     {"draft", DoneBy::kernel, "write a job file with every seat found, to be filled in", kDraftUses,
      1, 1,
@@ -235,7 +245,8 @@ const char* const kProgramExample =
 
 const char* const kProgramEnds =
     R"(Ends with 0 when all is well, 2 for bad input (one line says what and where); check and library
-also end with 1 when something is nonconforming and 3 when nothing is but something is undecided.
+also end with 1 when something is nonconforming and 3 when nothing is but something is undecided; look
+ends with 3 when --seconds left something that was not looked at.
 )";
 
 std::span<const Verb> verbs() { return kVerbs; }

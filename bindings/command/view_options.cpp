@@ -1,5 +1,7 @@
 #include "view_options.hpp"
 
+#include <charconv>
+
 #include "output.hpp"
 #include "progress.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -8,11 +10,16 @@
 namespace spotblue::command {
 
 ViewOptions view_options(const Given& given) {
-  return {.file = given.operands.front(),
-          .output = given.text("--output"),
-          .unit = given.text("--unit"),
-          .json = given.has("--json"),
-          .accept_partial = given.has("--accept-partial")};
+  ViewOptions options{.file = given.operands.front(),
+                      .output = given.text("--output"),
+                      .unit = given.text("--unit"),
+                      .json = given.has("--json"),
+                      .accept_partial = given.has("--accept-partial")};
+  if (given.has("--seconds")) {
+    const std::string text = given.text("--seconds");  // the table has seen that it is a number
+    std::from_chars(text.data(), text.data() + text.size(), options.seconds);
+  }
+  return options;
 }
 
 LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {
@@ -33,6 +40,7 @@ Look look_with_progress(const ViewOptions& options) {
   LookSettings settings;
   settings.completeness =
       options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+  settings.seconds = options.seconds;
   const Progress progress("looking at " + shown_name(options.file.filename()));
   return look(options.file, settings);
 }

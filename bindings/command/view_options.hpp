@@ -3,6 +3,7 @@
 /// Options that several verbs share, and what they mean.
 
 #include <filesystem>
+#include <limits>
 #include <string>
 
 #include "given.hpp"
@@ -17,6 +18,7 @@ struct ViewOptions {
   std::string unit;              ///< empty: the file's own
   bool json = false;
   bool accept_partial = false;
+  double seconds = std::numeric_limits<double>::infinity();  ///< for the look
 };
 
 /// The first operand and what of these options was given.

@@ -1,11 +1,14 @@
 #include <pybind11/pybind11.h>
 #include <pybind11/stl/filesystem.h>
 
+#include <limits>
+#include <optional>
 #include <variant>
 
 #include "bind.hpp"
 #include "check_value.hpp"
 #include "long_call.hpp"
+#include "spotblue/base/error.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/check/compare.hpp"
 #include "spotblue/check/draft.hpp"
@@ -20,20 +23,26 @@ namespace {
 
 using JobOrFile = std::variant<Job, std::filesystem::path>;
 
-CheckResult check_bare(const std::filesystem::path& model) {
+CheckResult check_bare(const std::filesystem::path& model, double seconds) {
   CheckResult result;
-  result.look = look(model, LookSettings{});
+  LookSettings settings;
+  settings.seconds = seconds;
+  result.look = look(model, settings);
   result.job = bare_job(model, unit_of(result.look.model.file));
   result.findings = judge_job(result.job, result.look);
   return result;
 }
 
-CheckResult check_given(const JobOrFile& given) {
+CheckResult check_given(const JobOrFile& given, std::optional<double> look_seconds) {
+  const double seconds = look_seconds.value_or(std::numeric_limits<double>::infinity());
+  if (!(seconds > 0.0)) {
+    throw Error(ErrorCode::bad_input, {"", "seconds"}, "need more than 0", "give it some time");
+  }
   if (const auto* const job = std::get_if<Job>(&given)) {
-    return check(*job);
+    return check(*job, seconds);
   }
   const auto& file = std::get<std::filesystem::path>(given);
-  return is_model_file(file) ? check_bare(file) : check(read_job(file));
+  return is_model_file(file) ? check_bare(file, seconds) : check(read_job(file), seconds);
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -140,13 +149,15 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
 Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
   module.def(
       "check",
-      [](const JobOrFile& job) {
-        return std::make_shared<CheckResult>(long_call([=] { return check_given(job); }));
+      [](const JobOrFile& job, std::optional<double> seconds) {
+        return std::make_shared<CheckResult>(long_call([=] { return check_given(job, seconds); }));
       },
-      py::arg("job"), R"(Looks at a model and judges it.
+      py::arg("job"), py::kw_only(), py::arg("seconds") = py::none(),
+      R"(Looks at a model and judges it.
 
 Args:
     job: a Job, a job file, or a STEP file, which is judged by the sizes that it states itself.
+    seconds: as for look; what was not looked at by then is undecided.
 Returns: the same as the program's check verb.
 Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputError for a job that
     breaks a rule or names what the model does not have.)");

@@ -68,8 +68,13 @@ std::string checked_feature_id(const Model& model, const FeatureRef& feature) {
 }
 
 LookSettings settings_for(const std::optional<SeatSettings>& seats,
-                          const std::optional<ReadLimits>& limits, bool accept_partial) {
+                          const std::optional<ReadLimits>& limits, bool accept_partial,
+                          std::optional<double> seconds) {
   LookSettings settings;
+  settings.seconds = seconds.value_or(settings.seconds);
+  if (!(settings.seconds > 0.0)) {
+    throw Error(ErrorCode::bad_input, {"", "seconds"}, "need more than 0", "give it some time");
+  }
   settings.seats = seats.value_or(SeatSettings{});
   settings.limits = limits.value_or(ReadLimits{});
   settings.completeness =
@@ -78,15 +83,16 @@ LookSettings settings_for(const std::optional<SeatSettings>& seats,
 }
 
 Look look_given(const std::filesystem::path& file, bool accept_partial,
-                const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits) {
+                const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
+                std::optional<double> seconds) {
   if (file.extension() != ".toml") {
-    return look(file, settings_for(seats, limits, accept_partial));
+    return look(file, settings_for(seats, limits, accept_partial, seconds));
   }
   const Job job = read_job(file);
   const JobSettings& of_job = job.settings;
   const bool partial = accept_partial || of_job.completeness == Completeness::accept_partial;
-  return look(job.model,
-              settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits), partial));
+  return look(job.model, settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits),
+                                      partial, seconds));
 }
 
 py::object by_python(const char* module, const char* function, const py::object& self) {
@@ -119,29 +125,33 @@ void bind_look_functions(py::module_& module) {
   module.def(
       "look",
       [](const std::filesystem::path& file, bool accept_partial,
-         const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits) {
+         const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
+         std::optional<double> seconds) {
         return std::make_shared<Look>(
-            long_call([=] { return look_given(file, accept_partial, seats, limits); }));
+            long_call([=] { return look_given(file, accept_partial, seats, limits, seconds); }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
       py::arg("seats") = py::none(), py::arg("limits") = py::none(),
+      py::arg("seconds") = py::none(),
       R"(Finds parts, features, centre lines, seats, threads and clashes.
 
 Args:
     file: a STEP file, or a job file (.toml), whose model and settings are taken.
     accept_partial: take what can be read of a damaged file, with a note, in place of an error.
     seats, limits: in place of the job file's or the usual ones.
+    seconds: ends within these and one more; what was not looked at by then is in not_looked_at.
 Returns: the same as the program's look verb.
 Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");
   module.def(
       "look_at",
       [](const std::shared_ptr<Model>& model, const std::optional<SeatSettings>& seats,
-         const std::optional<ReadLimits>& limits) {
-        const LookSettings settings = settings_for(seats, limits, false);
+         const std::optional<ReadLimits>& limits, std::optional<double> seconds) {
+        const LookSettings settings = settings_for(seats, limits, false, seconds);
         return std::make_shared<Look>(long_call([=] { return look_at(*model, settings); }));
       },
       py::arg("model"), py::kw_only(), py::arg("seats") = py::none(),
-      py::arg("limits") = py::none(), "Finds the same on a model that has been read already.");
+      py::arg("limits") = py::none(), py::arg("seconds") = py::none(),
+      "Finds the same on a model that has been read already.");
   module.def("feature_id", &checked_feature_id, py::arg("model"), py::arg("feature"),
              "\"Wheel: bore 44\": the feature's name behind its product's id.");
 }
@@ -161,6 +171,7 @@ void bind_look(py::module_& module) {
       .computed("seats", part_of(&Look::seats), "where parts bear on each other")
       .computed("clash", part_of(&Look::clash), "clashes and remarks of their search")
       .value("seconds", &Look::seconds, "wall time")
+      .value("not_looked_at", &Look::not_looked_at, "what the time given did not reach")
       .shown_by(&look_shown);
   bind_look_methods(look.done());
   bind_look_functions(module);

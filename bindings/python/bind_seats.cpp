@@ -97,6 +97,8 @@ void bind_clashes(py::module_& module) {
       .value("clashes", &ClashReport::clashes, "by place in the model")
       .value("not_measured", &ClashReport::not_measured,
              "pairs with free-form faces near each other")
+      .value("not_looked_at", &ClashReport::not_looked_at,
+             "pairs that the time given did not reach")
       .value("notes", &ClashReport::notes, "remarks")
       .value("effort", &ClashReport::effort, "what it took")
       .done();
@@ -157,6 +159,7 @@ void bind_seats(py::module_& module) {
       .value("width", &Seats::width, "keys")
       .value("threads", &Seats::threads, "screws")
       .value("near_pairs", &Seats::near_pairs, "occurrences whose boxes come near")
+      .value("not_looked_at", &Seats::not_looked_at, "those that the time given did not reach")
       .done();
 }
 

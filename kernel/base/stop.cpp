@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "base/time_limit.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -20,6 +21,9 @@ bool stop_asked() { return stop_flag != nullptr && stop_flag->load(); }
 void stop_if_asked() {
   if (stop_asked()) {
     throw Error(ErrorCode::kernel_failure, {}, "stopped before it was done", "start it again");
+  }
+  if (seconds_left() < 0.0) {
+    throw TimeUp();
   }
 }
 

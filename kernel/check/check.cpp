@@ -1,6 +1,7 @@
 #include "spotblue/check/check.hpp"
 
 #include <filesystem>
+#include <limits>
 #include <system_error>
 
 #include "spotblue/base/error.hpp"
@@ -8,8 +9,11 @@
 
 namespace spotblue {
 
-CheckResult check(const Job& job) {
-  const LookSettings settings{job.settings.seats, job.settings.limits, job.settings.completeness};
+CheckResult check(const Job& job) { return check(job, std::numeric_limits<double>::infinity()); }
+
+CheckResult check(const Job& job, double look_seconds) {
+  const LookSettings settings{job.settings.seats, job.settings.limits, job.settings.completeness,
+                              look_seconds};
   std::error_code unknown;
   if (!job.file.empty() && !std::filesystem::exists(job.model, unknown)) {
     throw Error(ErrorCode::file_access, {job.file, "model"},

@@ -45,6 +45,10 @@ namespace spotblue {
 /// One for whatever of the model is set against nothing, or not measured: open shells, surfaces,
 /// free-form faces near each other.
 [[nodiscard]] std::vector<Finding> unseen_findings(const DeclaredJob& declared);
+/// One for each thing that the time given to the look did not reach.
+[[nodiscard]] std::vector<Finding> not_looked_at_findings(const Look& look);
+/// In place of all findings that need every pair to be looked at.
+[[nodiscard]] Finding rest_not_judged(const DeclaredJob& declared);
 /// Where there is nothing else to say.
 [[nodiscard]] Finding nothing_to_judge(const DeclaredJob& declared);
 

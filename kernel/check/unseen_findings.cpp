@@ -1,3 +1,4 @@
+#include <iterator>
 #include <string>
 #include <utility>
 
@@ -19,6 +20,21 @@ Finding unseen(std::vector<std::string> about, std::string why, std::string advi
 
 }  // namespace
 
+std::vector<Finding> not_looked_at_findings(const Look& look) {
+  std::vector<Finding> findings;
+  for (const Note& note : look.not_looked_at) {
+    findings.push_back(
+        unseen({note.about}, "not looked at: " + note.text, "give it more time: --seconds"));
+  }
+  return findings;
+}
+
+Finding rest_not_judged(const DeclaredJob& declared) {
+  return unseen({declared.look->model.file.name},
+                "what several parts do together, and what matched nothing: not all was looked at",
+                "give it more time: --seconds");
+}
+
 std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const Look& look = *declared.look;
@@ -26,6 +42,8 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
     findings.push_back(
         unseen({note.about}, note.text, "export it as a solid, or look at what it touches by eye"));
   }
+  std::vector<Finding> late = not_looked_at_findings(look);
+  std::move(late.begin(), late.end(), std::back_inserter(findings));
   for (const Product& product : look.model.products) {
     if (!product.closed) {
       findings.push_back(unseen({product.id},

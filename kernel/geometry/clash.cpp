@@ -4,14 +4,17 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 #include <tuple>
 #include <unordered_map>
 
+#include "base/time_limit.hpp"
 #include "geometry/clear_pair.hpp"
 #include "geometry/exact_overlap.hpp"
 #include "geometry/foul.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/pair_seats.hpp"
+#include "geometry/unnamed_screw.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {
@@ -25,6 +28,7 @@ using proof::PairSeats;
 /// What is known of all pairs that are alike; points in the first product's frame.
 struct Verdict {
   std::vector<Clash> clashes;
+  bool not_looked_at = false;       ///< the time given was up
   bool not_measured = false;        ///< free-form faces near each other
   std::optional<std::size_t> open;  ///< index of the open pair that decides the rest
   std::string open_cause;           ///< what it is called if the solids do overlap
@@ -41,17 +45,30 @@ class Search {
 
   /// Sorts the pairs into kinds and looks at one of each.
   void look() {
+    const std::set<std::pair<std::size_t, std::size_t>> seats_unknown(seats_.not_looked_at.begin(),
+                                                                      seats_.not_looked_at.end());
     const PairKinds kinds = pair_kinds(model_, seats_.near_pairs);
     std::unordered_map<std::uint64_t, std::size_t> known;
     for (std::size_t p = 0; p < seats_.near_pairs.size(); ++p) {
       const auto [a, b] = seats_.near_pairs[p];
+      if (seats_unknown.contains({a, b})) {
+        // What its seats account for is not known: a press fit would be told as a clash.
+        verdicts_.push_back({});
+        verdicts_.back().not_looked_at = true;
+        verdict_of_.push_back(verdicts_.size() - 1);
+        continue;
+      }
       const PairSeats& pair = index_.of(a, b);
       const std::uint64_t key =
           proof::signature(seats_, pair, a) * 0x9E3779B97F4A7C15ULL + kinds.kind_of[p];
       const auto [entry, is_new] = known.try_emplace(key, verdicts_.size());
       if (is_new) {
-        stop_if_asked();
-        verdicts_.push_back(verdict(a, b, pair));
+        verdicts_.emplace_back();
+        const bool done = done_in_time([&] {
+          stop_if_asked();
+          verdicts_.back() = verdict(a, b, pair);
+        });
+        verdicts_.back().not_looked_at = !done;
       }
       verdict_of_.push_back(entry->second);
     }
@@ -72,6 +89,9 @@ class Search {
           clash.volume = clash.exact ? whole.volume : clash.volume;
         }
         add(report, a, b, clash);
+      }
+      if (verdict.not_looked_at) {
+        report.not_looked_at.emplace_back(a, b);
       }
       if (verdict.not_measured) {
         report.not_measured.emplace_back(a, b);
@@ -217,6 +237,16 @@ class Search {
     if (overlap.state == Overlap::State::shared) {
       clash.cause = verdict.open_cause;
       add(report, a, b, clash);
+      const Occurrence& first = model_.occurrences[a];
+      const Occurrence& second = model_.occurrences[b];
+      const std::string screw =
+          unnamed_screw(model_.products[first.product], model_.products[second.product],
+                        relative_frame(first, second), settings_);
+      if (!screw.empty()) {
+        report.notes.push_back({fmt::format("{} and {}", first.id, second.id), screw});
+      }
+    } else if (overlap.state == Overlap::State::not_looked_at) {
+      report.not_looked_at.emplace_back(a, b);
     } else if (overlap.state == Overlap::State::undecided) {
       clash.exact = false;
       clash.cause = "undecided: " + overlap.why;

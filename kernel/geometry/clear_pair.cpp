@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "spotblue/base/stop.hpp"
+
 namespace spotblue::proof {
 namespace {
 
@@ -69,6 +71,7 @@ bool planes_apart(const Pair& pair) {
       return false;
     }
     tried.push_back(d);
+    stop_if_asked();
     return apart_along(pair, d);
   };
   return std::ranges::any_of(pair.a.normals, apart) ||

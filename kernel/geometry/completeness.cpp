@@ -34,9 +34,6 @@ class Comparison {
     solids();
     faces();
     parts();
-    for (const std::string& file : declared_.other_files) {
-      add(fmt::format("file '{}'", file), "is referred to and not read: what it holds is missing");
-    }
     for (const int usage : arrival_.unplaced) {
       add(fmt::format("component #{}", usage), "was not placed in its assembly");
     }

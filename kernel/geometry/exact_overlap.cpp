@@ -11,6 +11,7 @@
 #include <memory>
 #include <numeric>
 
+#include "base/time_limit.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/shape_store.hpp"
@@ -169,9 +170,10 @@ std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const Op
   }
   try {
     SharedSlots slots(pairs.size());
-    decide_all(*shapes, pairs, slots, limits);
+    const bool done = done_in_time([&] { decide_all(*shapes, pairs, slots, limits); });
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-      const Slot& slot = slots[i];
+      Slot& slot = slots[i];
+      slot.state = done || slot.done ? slot.state : Overlap::State::not_looked_at;
       overlaps[i] = {slot.state, slot.volume, slot.depth, slot.at, slot.why.data()};
     }
   } catch (const Error& error) {

@@ -22,7 +22,7 @@ struct OpenPair {
 
 /// What is left of the overlap, in the first product's frame.
 struct Overlap {
-  enum class State { clear, shared, undecided };
+  enum class State { clear, shared, undecided, not_looked_at };
   State state = State::undecided;
   double volume = 0.0;  ///< mm3
   double depth = 0.0;   ///< mm
@@ -30,7 +30,8 @@ struct Overlap {
   std::string why;  ///< one line, when undecided
 };
 
-/// Decides each pair in a contained child; a pair that crashes or runs out of time is undecided and
+/// Decides each pair in a contained child; a pair that a TimeLimit leaves no time for is not looked
+/// at; a pair that crashes or runs out of time is undecided and
 /// the rest goes on. `shapes` may be null: then every pair is undecided.
 [[nodiscard]] std::vector<Overlap> exact_overlaps(const ShapeStore* shapes,
                                                   std::span<const OpenPair> pairs,

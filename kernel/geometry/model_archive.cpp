@@ -29,10 +29,14 @@ void serialize(Archive& to, ArrivedProduct& v) {
   to(v.entity);
 }
 template <class Archive>
+void serialize(Archive& to, OutsidePlace& v) {
+  to(v.definition, v.path, v.frame);
+}
+template <class Archive>
 void serialize(Archive& to, Arrival& v) {
   to(v.model.products, v.model.occurrences, v.model.notes, v.model.not_compared,
      v.model.semantic_sizes, v.model.file.unit, v.products, v.solids, v.lame_faces, v.unplaced,
-     v.read_seconds, v.features_seconds);
+     v.not_looked_at, v.elsewhere, v.read_seconds, v.features_seconds);
 }
 
 namespace {

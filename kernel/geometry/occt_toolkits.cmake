@@ -8,6 +8,8 @@ if(OpenCASCADE_VERSION VERSION_LESS 7.8)
 else()
   list(APPEND SPOTBLUE_OCCT_TOOLKITS TKDESTEP)
 endif()
+# And those that a test alone needs.
+set(SPOTBLUE_OCCT_SWEEP_TOOLKITS TKOffset)
 
 # For those that are not installed for others to link: Open CASCADE and its headers.
 add_library(spotblue_occt INTERFACE)

@@ -1,11 +1,15 @@
 #include "geometry/occurrence_pairs.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <functional>
-#include <numeric>
+#include <cstddef>
 #include <unordered_map>
+
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -47,6 +51,113 @@ Key key_of(const Model& model, std::size_t a, std::size_t b) {
   return key;
 }
 
+// Boxes halved again and again by where their middles lie, along whichever side is longest: finding
+// those near a box costs about the logarithm of their number, however they lie.
+class BoxTree {
+ public:
+  explicit BoxTree(const Model& model) : model_(model) {
+    for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+      if (!is_empty(model.occurrences[i].box)) {
+        order_.push_back(i);
+      }
+    }
+    if (!order_.empty()) {
+      build(0, order_.size());
+    }
+  }
+
+  void find(const Box& near, const auto& use) const {
+    if (!nodes_.empty()) {
+      find(0, near, use);
+    }
+  }
+
+ private:
+  static constexpr std::size_t kLeaf = 8;
+  struct Node {
+    Box box;
+    std::size_t from = 0, to = 0;
+    std::size_t second = 0;  // number of the second half; the first comes next; 0 for a leaf
+  };
+
+  [[nodiscard]] const Box& box(std::size_t at) const { return model_.occurrences[order_[at]].box; }
+
+  std::size_t build(std::size_t from, std::size_t to) {
+    const std::size_t number = nodes_.size();
+    nodes_.push_back({{}, from, to, 0});
+    Box whole;
+    for (std::size_t i = from; i < to; ++i) {
+      extend(whole, box(i).low);
+      extend(whole, box(i).high);
+    }
+    nodes_[number].box = whole;
+    if (to - from <= kLeaf) {
+      return number;
+    }
+    const Point size = whole.high - whole.low;
+    const auto twice_middle = [&](std::size_t i) {
+      const Box& one = model_.occurrences[i].box;
+      return size.x >= size.y && size.x >= size.z ? one.low.x + one.high.x
+             : size.y >= size.z                   ? one.low.y + one.high.y
+                                                  : one.low.z + one.high.z;
+    };
+    const auto half = [&](std::size_t at) {
+      return order_.begin() + static_cast<std::ptrdiff_t>(at);
+    };
+    const std::size_t middle = from + (to - from) / 2;
+    std::nth_element(half(from), half(middle), half(to), [&](std::size_t a, std::size_t b) {
+      return std::pair(twice_middle(a), a) < std::pair(twice_middle(b), b);
+    });
+    build(from, middle);
+    const std::size_t second = build(middle, to);
+    nodes_[number].second = second;
+    return number;
+  }
+
+  void find(std::size_t number, const Box& near, const auto& use) const {
+    const Node& node = nodes_[number];
+    if (!overlap(near, node.box)) {
+      return;
+    }
+    if (node.second != 0) {
+      find(number + 1, near, use);
+      find(node.second, near, use);
+      return;
+    }
+    for (std::size_t i = node.from; i < node.to; ++i) {
+      if (overlap(near, box(i))) {
+        use(order_[i]);
+      }
+    }
+  }
+
+  const Model& model_;
+  std::vector<std::size_t> order_;
+  std::vector<Node> nodes_;
+};
+
+// What can be looked at in about a second and 150 MB; assemblies have some ten pairs a part.
+// Choices of this program, no source.
+constexpr std::size_t kMostPairs = 2'000'000;
+constexpr std::size_t kMostPairsPerPart = 20;
+constexpr double kMostLookups = 3e8;  // of parts near both parts of a pair
+
+std::size_t most_pairs(const Model& model) {
+  return std::max(kMostPairs, kMostPairsPerPart * model.occurrences.size());
+}
+
+Error too_crowded(const Model& model, std::size_t pairs,
+                  const std::vector<std::size_t>& neighbours) {
+  const auto most = std::max_element(neighbours.begin(), neighbours.end());
+  const auto& crowded = model.occurrences[static_cast<std::size_t>(most - neighbours.begin())];
+  return {ErrorCode::unreadable,
+          {model.file.name, fmt::format("'{}'", crowded.id)},
+          fmt::format("{} or more pairs of parts come near each other, {} at this part alone: too "
+                      "many to look at",
+                      pairs, *most),
+          "leave out copies that stand in one place, or look at a part of the assembly"};
+}
+
 }  // namespace
 
 Frame relative_frame(const Occurrence& a, const Occurrence& b) {
@@ -54,25 +165,34 @@ Frame relative_frame(const Occurrence& a, const Occurrence& b) {
 }
 
 std::vector<std::pair<std::size_t, std::size_t>> near_pairs(const Model& model, double reach) {
-  const auto& all = model.occurrences;
-  std::vector<std::size_t> order(all.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::erase_if(order, [&](std::size_t i) { return is_empty(all[i].box); });
-  std::sort(order.begin(), order.end(),
-            [&](std::size_t a, std::size_t b) { return all[a].box.low.x < all[b].box.low.x; });
+  BoxTree tree(model);
   std::vector<std::pair<std::size_t, std::size_t>> pairs;
-  std::vector<std::size_t> open;
-  for (const std::size_t i : order) {
-    const Box box = grown(all[i].box, reach);
-    std::erase_if(open, [&](std::size_t j) { return all[j].box.high.x < box.low.x; });
-    for (const std::size_t j : open) {
-      if (overlap(box, all[j].box)) {
-        pairs.emplace_back(std::min(i, j), std::max(i, j));
-      }
+  std::vector<std::size_t> neighbours(model.occurrences.size(), 0);
+  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    const Box& own = model.occurrences[i].box;
+    if (is_empty(own)) {
+      continue;
     }
-    open.push_back(i);
+    tree.find(grown(own, reach), [&](std::size_t j) {
+      if (j > i) {
+        pairs.emplace_back(i, j);
+        ++neighbours[i];
+        ++neighbours[j];
+      }
+    });
+    if (pairs.size() > most_pairs(model)) {
+      throw too_crowded(model, most_pairs(model), neighbours);
+    }
+    stop_if_asked();
   }
   std::sort(pairs.begin(), pairs.end());
+  double lookups = 0.0;
+  for (const auto& [i, j] : pairs) {
+    lookups += static_cast<double>(std::min(neighbours[i], neighbours[j]));
+  }
+  if (lookups > kMostLookups) {
+    throw too_crowded(model, pairs.size(), neighbours);
+  }
   return pairs;
 }
 

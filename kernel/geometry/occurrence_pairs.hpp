@@ -9,7 +9,9 @@
 
 namespace spotblue {
 
-// Pairs i < j whose boxes come within `reach` mm of each other, ascending.
+// Pairs i < j whose boxes come within `reach` mm of each other, ascending. Cost grows with parts
+// and pairs, however they lie. Throws Error unreadable when there are more pairs than can be looked
+// at: many copies in one place.
 [[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> near_pairs(const Model& model,
                                                                           double reach);
 

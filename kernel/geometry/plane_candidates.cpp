@@ -9,6 +9,7 @@
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -123,6 +124,7 @@ std::vector<PlaneCandidate> plane_candidates(const Product& first, const Product
   }
   const double most = -std::cos(settings.facing_tilt_deg * kDegree);
   for (std::size_t i = 0; i < first.planes.size(); ++i) {
+    stop_if_asked();
     for (std::size_t j = 0; j < second.planes.size(); ++j) {
       if (dot(first.planes[i].normal, normals[j]) > most) {
         continue;

@@ -1,7 +1,9 @@
 #include "geometry/product_features.hpp"
 
 #include <BRepAdaptor_Surface.hxx>
+#include <BRepBndLib.hxx>
 #include <BRep_Tool.hxx>
+#include <Bnd_Box.hxx>
 #include <Geom_BSplineSurface.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
@@ -20,9 +22,11 @@
 #include "geometry/feature_split.hpp"
 #include "geometry/free_form_flux.hpp"
 #include "geometry/loop_senses.hpp"
+#include "geometry/modelled_thread.hpp"
 #include "geometry/occt_values.hpp"
 #include "geometry/shell_facing.hpp"
 #include "geometry/width_features.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -100,6 +104,13 @@ ReadFace read_face(const TopoDS_Face& face, double within) {
   }
   if (result.surface.kind == FaceSurface::Kind::other) {
     result.box = box_of(face, result.edges);
+    result.surface.side = Side::external;
+    result.slopes = slopes_of(BRepAdaptor_Surface(face, Standard_False));
+    if (face.Orientation() == TopAbs_REVERSED) {
+      for (SurfaceSlope& slope : result.slopes) {
+        std::swap(slope.u, slope.v);
+      }
+    }
   }
   return result;
 }
@@ -129,6 +140,7 @@ void settle(std::vector<ReadShell>& shells, std::vector<OpenShare>& open) {
   const std::size_t most = effort + kEffort * open.size();
   while (!order.empty() && unsettled > kVolumeShare * std::abs(whole.value) && effort < most) {
     std::pop_heap(order.begin(), order.end(), worse);
+    stop_if_asked();
     FreeFormFlux& worst = open[order.back()].flux;
     if (worst.worst() == 0.0) {
       break;
@@ -146,6 +158,7 @@ void settle(std::vector<ReadShell>& shells, std::vector<OpenShare>& open) {
 void measure_faces(const std::vector<TopoDS_Face>& faces, Point origin, std::size_t shell,
                    std::vector<ReadFace>& read, std::vector<OpenShare>& open) {
   for (std::size_t i = 0; i < faces.size(); ++i) {
+    stop_if_asked();
     ReadFace& face = read[i];
     if (const auto plain = face_flux(face.surface, face.edges, origin)) {
       face.flux = *plain;
@@ -169,6 +182,7 @@ std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Prod
     std::vector<TopoDS_Face> faces;
     ReadShell shell;
     for (TopExp_Explorer each(it.Current(), TopAbs_FACE); each.More(); each.Next()) {
+      stop_if_asked();
       faces.push_back(TopoDS::Face(each.Current()));
       shell.faces.push_back(read_face(faces.back(), product.uncertainty));
     }
@@ -183,6 +197,21 @@ std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Prod
   return shells;
 }
 
+// Adds each modelled thread as a cylinder of its crests; tells which faces stand for it no more.
+std::vector<bool> add_threads(const std::vector<ReadFace>& faces, Product& product,
+                              Remarks& remarks) {
+  std::vector<bool> threaded(faces.size(), false);
+  for (const ModelledThread& thread : modelled_threads(faces)) {
+    ++remarks.threads;
+    const ReadFace crest = crest_face(thread);
+    add_face(product, crest.surface, crest.edges);
+    for (const std::size_t i : thread.faces) {
+      threaded[i] = true;
+    }
+  }
+  return threaded;
+}
+
 // A file may hold a shell inside out, whichever it is: the largest encloses the solid and its faces
 // look out, all others enclose voids and look in.
 void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remarks& remarks) {
@@ -195,13 +224,18 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
   double shares = 0.0;
   for (auto shell = shells.begin(); shell != shells.end(); ++shell) {
     const int wanted = shell == outer ? 1 : -1;
-    for (ReadFace& face : shell->faces) {
-      if (shell->facing != wanted) {
-        turn_over(face);
-      }
+    if (shell->facing != wanted) {
+      std::for_each(shell->faces.begin(), shell->faces.end(), turn_over);
+    }
+    const std::vector<bool> threaded = add_threads(shell->faces, product, remarks);
+    for (std::size_t i = 0; i < shell->faces.size(); ++i) {
+      const ReadFace& face = shell->faces[i];
       flux = flux + face.flux;
       shares += std::abs(face.flux.value);
       ++product.faces;
+      if (threaded[i]) {
+        continue;
+      }
       if (face.surface.kind == FaceSurface::Kind::other) {
         ++remarks.free_form_faces;
         OtherFace other;
@@ -233,6 +267,19 @@ double two_digits_up(double bound) {
 }
 
 }  // namespace
+
+void leave_unmeasured(const TopoDS_Shape& shape, Product& product) {
+  for (TopExp_Explorer it(shape, TopAbs_SOLID); it.More(); it.Next()) {
+    ++product.solids;
+  }
+  Bnd_Box box;
+  BRepBndLib::Add(shape, box, Standard_False);
+  if (!box.IsVoid()) {
+    const gp_Pnt low = box.CornerMin();
+    const gp_Pnt high = box.CornerMax();
+    product.volume_error = (high.X() - low.X()) * (high.Y() - low.Y()) * (high.Z() - low.Z());
+  }
+}
 
 Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
   Remarks remarks;

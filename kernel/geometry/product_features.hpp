@@ -12,10 +12,14 @@ namespace spotblue {
 struct Remarks {
   int turned_loops = 0;     // loops and faces that the file holds the wrong way round
   int free_form_faces = 0;  // faces that are no plane, cylinder, cone, torus or sphere
+  int threads = 0;          // modelled turn by turn
 };
 
 // Fills everything of `product` but id and name. Faces outside any solid are left out.
 Remarks analyse_shape(const TopoDS_Shape& shape, Product& product);
+
+// For a part that is not analysed: of its volume no more is known than that its box holds it.
+void leave_unmeasured(const TopoDS_Shape& shape, Product& product);
 
 // The remarks that are worth a note, and a volume that is not known well.
 [[nodiscard]] std::vector<Note> notes_on(const Product& product, const Remarks& remarks);

@@ -21,6 +21,14 @@ std::vector<Note> notes_on(const Product& product, const Remarks& remarks) {
                                                            : fmt::format("{} loops of faces are",
                                                                          remarks.turned_loops))});
   }
+  if (remarks.threads > 0) {
+    notes.push_back(
+        {product.id, fmt::format("{} turn by turn: compared as {} of the crests' size",
+                                 remarks.threads == 1 ? "its thread is modelled"
+                                                      : fmt::format("{} threads of it are modelled",
+                                                                    remarks.threads),
+                                 remarks.threads == 1 ? "a plain cylinder" : "plain cylinders")});
+  }
   if (remarks.free_form_faces > 0) {
     notes.push_back(
         {product.id, fmt::format("{} free-form, not recognised as plane, cylinder or cone: no size "

@@ -6,10 +6,12 @@
 #include <chrono>
 #include <utility>
 
+#include "base/time_limit.hpp"
 #include "geometry/product_features.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_name.hpp"
 #include "geometry/uncertainty.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -90,12 +92,17 @@ void note_open_solids(const TopoDS_Shape& shape, Product& product, std::vector<N
 
 }  // namespace
 
-double add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
+AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
   model.notes = tree.notes;
   std::string id;  // of the part whose bodies are being added
-  double seconds = 0.0;
+  AddedProducts added;
+  const auto since = [](Clock::time_point start) {
+    return std::chrono::duration<double>(Clock::now() - start).count();
+  };
+  const auto begun = Clock::now();
+  const double features_end = kFeaturesShare * seconds_left();
   std::vector<TopoDS_Shape> shapes;
   for (const TreePart& part : tree.parts) {
     Product product;
@@ -109,17 +116,29 @@ double add_products(const Tree& tree, const std::filesystem::path& folder, Model
     product.body_name = part.body_name;
     product.uncertainty = same_surface_within(tree.uncertainty);
     const auto start = Clock::now();
-    const Remarks remarks = analyse_shape(part.shape, product);
-    seconds += std::chrono::duration<double>(Clock::now() - start).count();
-    note_open_solids(part.shape, product, model.notes);
-    for (Note& note : notes_on(product, remarks)) {
-      model.notes.push_back(std::move(note));
+    const Product bare = product;
+    Remarks remarks;
+    const bool done = done_in_time([&] {
+      const TimeLimit limit(features_end - since(begun));
+      stop_if_asked();
+      remarks = analyse_shape(part.shape, product);
+    });
+    added.features_seconds += since(start);
+    if (done) {
+      note_open_solids(part.shape, product, model.notes);
+      for (Note& note : notes_on(product, remarks)) {
+        model.notes.push_back(std::move(note));
+      }
+    } else {
+      product = bare;
+      leave_unmeasured(part.shape, product);
+      added.not_looked_at.push_back({product.id, "its faces: the time given was up"});
     }
     model.products.push_back(std::move(product));
     shapes.push_back(part.shape);
   }
   store_shapes(folder, shapes);
-  return seconds;
+  return added;
 }
 
 void add_occurrences(Tree& tree, Model& model) {

@@ -10,6 +10,7 @@
 #include <unordered_set>
 #include <vector>
 
+#include "geometry/outside_files.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
@@ -38,7 +39,8 @@ struct Tree {
   std::vector<Occurrence> occurrences;  // product is an index into parts; id and box not yet set
   std::vector<int> unplaced;  // usages whose component has solids but came without a shape
   std::unordered_set<const TopoDS_TShape*>
-      solids;  // all that are in parts, as the kernel made them
+      solids;                           // all that are in parts, as the kernel made them
+  std::vector<OutsidePlace> elsewhere;  // of parts whose shapes are in other files
   std::vector<Note> notes;
   std::vector<Note> not_compared;
   double uncertainty = 0.0;  // mm, as the file states it; 0 when it does not
@@ -56,10 +58,18 @@ void place_part(Tree& tree, const Bodies& part, const std::string& path, const F
 // Leaves out the faces of `own` that bound no solid, and says so when there are any.
 void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own, Tree& tree);
 
+struct AddedProducts {
+  double features_seconds = 0.0;
+  std::vector<Note> not_looked_at;  // of which part nothing was measured: the time was up
+};
+
 // Analyses the tree's parts, stores their shapes in `folder` for a ShapeStore, and takes over the
-// tree's notes with one for each part that is not whole; returns the seconds that the features
-// took.
-double add_products(const Tree& tree, const std::filesystem::path& folder, Model& model);
+// tree's notes with one for each part that is not whole.
+//
+// Under a TimeLimit, parts that more than kFeaturesShare of the time left would go on have no
+// features and an empty box, so that nothing is set against them.
+constexpr double kFeaturesShare = 0.6;
+AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model);
 
 // Moves the tree's occurrences into the model, with ids and boxes; its products must be there.
 void add_occurrences(Tree& tree, Model& model);

@@ -3,6 +3,7 @@
 
 #include "clear_pair.hpp"
 #include "profile.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -178,12 +179,35 @@ bool apart_about(const Pair& pair, const Line& axis) {
   return true;
 }
 
+struct Ranked {
+  Line line;
+  double rank;
+};
+
+/// The lines by their distance from a point, in their order; of a plate with thousands of holes the
+/// nearest only, since each is held against each.
+std::vector<Ranked> nearest(const std::vector<Line>& lines, Point to) {
+  constexpr std::size_t kConsidered = 64;
+  std::vector<Ranked> ranked;
+  ranked.reserve(lines.size());
+  for (const Line& line : lines) {
+    ranked.push_back({line, distance(line, to)});
+  }
+  if (ranked.size() > kConsidered) {
+    std::vector<double> ranks;
+    ranks.reserve(ranked.size());
+    for (const Ranked& r : ranked) {
+      ranks.push_back(r.rank);
+    }
+    std::ranges::nth_element(ranks, ranks.begin() + kConsidered);
+    const double most = ranks[kConsidered];
+    std::erase_if(ranked, [&](const Ranked& r) { return r.rank > most; });
+  }
+  return ranked;
+}
+
 /// Candidate lines in a's frame: those of seats, then those both parts share, then the nearest.
 std::vector<Line> candidates(const Pair& pair) {
-  struct Ranked {
-    Line line;
-    double rank;
-  };
   const Point middle_a = 0.5 * (pair.a.box.low + pair.a.box.high);
   const Point middle_b = place_point(pair.b_to_a, 0.5 * (pair.b.box.low + pair.b.box.high));
   const double reach = diagonal(pair.a.box) + diagonal(pair.b.box);
@@ -200,12 +224,16 @@ std::vector<Line> candidates(const Pair& pair) {
   for (const Line& line : pair.accounted.axes) {
     add(line, -2.0);
   }
-  for (const Line& line : pair.a.axes) {
-    add(line, distance(line, middle_b));
+  for (const Ranked& r : nearest(pair.a.axes, middle_b)) {
+    add(r.line, r.rank);
   }
+  std::vector<Line> placed;
+  placed.reserve(pair.b.axes.size());
   for (const Line& line : pair.b.axes) {
-    const Line placed = place_line(pair.b_to_a, line);
-    add(placed, distance(placed, middle_a));
+    placed.push_back(place_line(pair.b_to_a, line));
+  }
+  for (const Ranked& r : nearest(placed, middle_a)) {
+    add(r.line, r.rank);
   }
   std::ranges::stable_sort(found, {}, &Ranked::rank);
   found.resize(std::min(found.size(), kMostAxes));
@@ -223,8 +251,10 @@ bool profiles_apart(const Pair& pair) {
   if (!pair.a.closed || !pair.b.closed) {
     return false;
   }
-  return std::ranges::any_of(candidates(pair),
-                             [&](const Line& axis) { return apart_about(pair, axis); });
+  return std::ranges::any_of(candidates(pair), [&](const Line& axis) {
+    stop_if_asked();
+    return apart_about(pair, axis);
+  });
 }
 
 }  // namespace spotblue::proof

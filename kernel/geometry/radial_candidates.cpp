@@ -112,6 +112,16 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   const double most_offset = std::min(
       in_this_hole,
       std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * hole.diameter));
+  // Where they share a length, the shaft's axis is no farther off than at its own middle, tilt
+  // aside.
+  const double half_length = shaft.intervals.empty()
+                                 ? 0.0
+                                 : std::max(std::abs(shaft.intervals.front().first),
+                                            std::abs(shaft.intervals.back().second));
+  if (distance(axis, other.at) >
+      most_offset + std::sin(settings.coaxial_tilt_deg * kDegree) * half_length + 1e-6) {
+    return std::nullopt;
+  }
   const AxisTransfer transfer(hole, hole_frame, shaft, shaft_frame);
   if (!transfer.may_come_within(most_offset)) {
     return std::nullopt;

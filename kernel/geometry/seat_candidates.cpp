@@ -8,6 +8,7 @@
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_candidates.hpp"
 #include "geometry/taper_candidates.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -15,6 +16,7 @@ namespace {
 void add_radial(PairCandidates& result, const Product& first, const Product& second,
                 const Frame& frame, const SeatSettings& settings) {
   for (std::size_t i = 0; i < first.cylinders.size(); ++i) {
+    stop_if_asked();
     for (std::size_t j = 0; j < second.cylinders.size(); ++j) {
       const Cylinder& a = first.cylinders[i];
       const Cylinder& b = second.cylinders[j];

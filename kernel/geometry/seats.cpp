@@ -6,6 +6,7 @@
 #include <optional>
 #include <unordered_map>
 
+#include "base/time_limit.hpp"
 #include "geometry/centre_lines.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/plane_map.hpp"
@@ -35,6 +36,24 @@ struct PairSeats {
 
 using Adjacency = std::vector<std::vector<std::pair<std::size_t, std::size_t>>>;
 
+// The candidates of each kind of pair; nothing for those that the time did not reach.
+std::vector<std::optional<PairCandidates>> candidates_of(const Model& model, const Seats& seats,
+                                                         const PairKinds& kinds,
+                                                         const SeatSettings& settings) {
+  std::vector<std::optional<PairCandidates>> candidates(kinds.first_pair.size());
+  (void)done_in_time([&] {
+    for (std::size_t kind = 0; kind < candidates.size(); ++kind) {
+      stop_if_asked();
+      const auto [first, second] = seats.near_pairs[kinds.first_pair[kind]];
+      const Occurrence& a = model.occurrences[first];
+      const Occurrence& b = model.occurrences[second];
+      candidates[kind] = pair_candidates(model.products[a.product], model.products[b.product],
+                                         relative_frame(a, b), settings);
+    }
+  });
+  return candidates;
+}
+
 // For each occurrence its near occurrences with the index of the pair, ascending.
 Adjacency adjacency(const Model& model,
                     const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
@@ -54,20 +73,24 @@ struct SharedNeighbour {
   std::size_t pair_with_first;
 };
 
+// A plate with thousands of pins is near them all, and each pin near few: what the shorter list
+// holds is looked up in the longer.
 std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_t a,
                                                std::size_t b) {
   std::vector<SharedNeighbour> shared;
-  auto i = near[a].begin();
-  auto j = near[b].begin();
-  while (i != near[a].end() && j != near[b].end()) {
-    if (i->first < j->first) {
-      ++i;
-    } else if (j->first < i->first) {
-      ++j;
-    } else {
-      shared.push_back({i->first, i->second});
-      ++i;
-      ++j;
+  const bool a_shorter = near[a].size() <= near[b].size();
+  const auto& few = a_shorter ? near[a] : near[b];
+  const auto& many = a_shorter ? near[b] : near[a];
+  auto from = many.begin();
+  for (const auto& one : few) {
+    from = std::lower_bound(from, many.end(), one.first, [](const auto& each, std::size_t wanted) {
+      return each.first < wanted;
+    });
+    if (from == many.end()) {
+      break;
+    }
+    if (from->first == one.first) {
+      shared.push_back({one.first, a_shorter ? one.second : from->second});
     }
   }
   return shared;
@@ -109,12 +132,14 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
   const Product& first = *around.first.product;
   PairSeats seats;
   for (const RadialCandidate& c : candidates.radial) {
+    stop_if_asked();
     OpenRadial open = open_part(c, around, settings);
     if (total_length(open.stretches) > settings.same_length_mm) {
       seats.radial.push_back({&c, std::move(open)});
     }
   }
   for (const PlaneCandidate& c : candidates.planes) {
+    stop_if_asked();
     const Plane& plane = first.planes[c.first];
     const Region open = open_part(c, around, settings);
     const double open_area = open.edges.empty() ? 0.0 : area(open);
@@ -336,32 +361,29 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
   const double reach_mm = std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0});
   seats.near_pairs = near_pairs(model, reach_mm);
   const PairKinds kinds = pair_kinds(model, seats.near_pairs);
-  std::vector<PairCandidates> candidates;
-  candidates.reserve(kinds.first_pair.size());
-  for (const std::size_t p : kinds.first_pair) {
-    stop_if_asked();
-    const Occurrence& a = model.occurrences[seats.near_pairs[p].first];
-    const Occurrence& b = model.occurrences[seats.near_pairs[p].second];
-    candidates.push_back(pair_candidates(model.products[a.product], model.products[b.product],
-                                         relative_frame(a, b), settings));
-  }
+  const auto candidates = candidates_of(model, seats, kinds, settings);
   const Adjacency near = adjacency(model, seats.near_pairs);
   FacesOfProducts faces(model);
-  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
+  std::unordered_map<std::vector<std::size_t>, std::optional<PairSeats>, SignatureHash> known;
   Collector collector(model, seats);
   std::size_t radial = 0;
   std::size_t axial = 0;
   std::size_t ties = 0;
   for (const std::size_t kind : kinds.kind_of) {
-    const PairCandidates& c = candidates[kind];
-    radial += c.radial.size();
-    axial += c.planes.size();
-    ties += c.radial.size() + c.tapers.size() + c.common_axes.size();
+    if (const auto& c = candidates[kind]) {
+      radial += c->radial.size();
+      axial += c->planes.size();
+      ties += c->radial.size() + c->tapers.size() + c->common_axes.size();
+    }
   }
   collector.expect(radial, axial, ties);
   for (std::size_t p = 0; p < seats.near_pairs.size(); ++p) {
     const auto [a, b] = seats.near_pairs[p];
-    const PairCandidates& c = candidates[kinds.kind_of[p]];
+    if (!candidates[kinds.kind_of[p]]) {
+      seats.not_looked_at.emplace_back(a, b);
+      continue;
+    }
+    const PairCandidates& c = *candidates[kinds.kind_of[p]];
     if (c.radial.empty() && c.planes.empty() && c.tapers.empty() && c.widths.empty() &&
         c.common_axes.empty()) {
       continue;
@@ -375,16 +397,24 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     std::sort(signature.begin() + 1, signature.end());
     auto found = known.find(signature);
     if (found == known.end()) {
-      stop_if_asked();
-      std::vector<NearPart> others;
-      others.reserve(shared.size());
-      for (const SharedNeighbour& n : shared) {
-        others.push_back(faces.near_part(a, n.occurrence));
-      }
-      const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
-      found = known.emplace(std::move(signature), open_seats(c, around, settings)).first;
+      std::optional<PairSeats> open;
+      (void)done_in_time([&] {
+        stop_if_asked();
+        std::vector<NearPart> others;
+        others.reserve(shared.size());
+        for (const SharedNeighbour& n : shared) {
+          others.push_back(faces.near_part(a, n.occurrence));
+        }
+        const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
+        open = open_seats(c, around, settings);
+      });
+      found = known.emplace(std::move(signature), std::move(open)).first;
     }
-    collector.add_pair(a, b, c, found->second);
+    if (found->second) {
+      collector.add_pair(a, b, c, *found->second);
+    } else {
+      seats.not_looked_at.emplace_back(a, b);
+    }
   }
   collector.finish();
   return seats;

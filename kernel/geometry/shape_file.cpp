@@ -109,7 +109,9 @@ Arrival transfer_shape_file(const ShapeFile& file, const std::filesystem::path& 
   const auto start = Clock::now();
   Arrival arrival;
   const auto take = [&](Tree& tree) {
-    arrival.features_seconds = add_products(tree, folder, arrival.model);
+    AddedProducts added = add_products(tree, folder, arrival.model);
+    arrival.features_seconds = added.features_seconds;
+    arrival.not_looked_at = std::move(added.not_looked_at);
     add_occurrences(tree, arrival.model);
     arrival.products.resize(tree.parts.size());
   };

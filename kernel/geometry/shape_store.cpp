@@ -125,4 +125,27 @@ void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Sh
   }
 }
 
+void append_shapes(const std::filesystem::path& folder, const std::filesystem::path& from) {
+  const std::filesystem::path file = shapes_file(folder);
+  std::error_code none;
+  const std::uintmax_t size = std::filesystem::file_size(file, none);
+  const Place shift = none ? 0 : static_cast<Place>(size);
+  std::ofstream out(file, std::ios::binary | std::ios::app);
+  std::ifstream in(shapes_file(from), std::ios::binary);
+  out << in.rdbuf();
+  std::ifstream places(places_file(from), std::ios::binary);
+  std::ofstream listed(places_file(folder), std::ios::binary | std::ios::app);
+  Place place = 0;
+  while (places.read(reinterpret_cast<char*>(&place), sizeof place)) {
+    place += shift;
+    listed.write(reinterpret_cast<const char*>(&place), sizeof place);
+  }
+  out.close();
+  listed.close();
+  if (!out || !listed || !in) {
+    throw Error(ErrorCode::file_access, {file.string(), ""}, "the shapes can not be written",
+                "make room in the temp folder, or name another in TMPDIR");
+  }
+}
+
 }  // namespace spotblue

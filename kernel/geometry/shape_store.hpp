@@ -40,4 +40,8 @@ class ShapeStore {
 // Throws Error file_access when they can not all be written.
 void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes);
 
+// Puts the shapes that `from` holds behind those that `folder` holds, in their order.
+// Throws Error file_access when they can not all be written.
+void append_shapes(const std::filesystem::path& folder, const std::filesystem::path& from);
+
 }  // namespace spotblue

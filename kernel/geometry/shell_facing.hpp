@@ -11,13 +11,20 @@
 
 namespace spotblue {
 
+// A place on a free-form surface and the tangents along its two parameters; u x v points to the
+// surface's front, which the face's side may turn over.
+struct SurfaceSlope {
+  Point at, u, v;
+};
+
 // A face as it was read: its surface with the material's side, and its edges.
 struct ReadFace {
   FaceSurface surface;
   std::vector<EdgeCurve> edges;
-  std::vector<std::size_t> loops;  // where each of the file's loops begins in `edges`
-  Box box;                         // of a free-form face only, which may bulge past its edges
-  Flux flux;                       // its share of three times the volume
+  std::vector<std::size_t> loops;    // where each of the file's loops begins in `edges`
+  Box box;                           // of a free-form face only, which may bulge past its edges
+  std::vector<SurfaceSlope> slopes;  // of a free-form face only
+  Flux flux;                         // its share of three times the volume
 };
 
 // 1 when the material is inside (a solid's outer shell), -1 when it is outside (a void's shell).

@@ -9,6 +9,7 @@
 #include <unordered_set>
 #include <utility>
 
+#include "geometry/step_outside.hpp"
 #include "geometry/step_solids.hpp"
 #include "geometry/step_usage.hpp"
 #include "spotblue/base/ascii.hpp"
@@ -90,29 +91,6 @@ std::string instead_of_solids(const StepText& text) {
                        : "no shapes at all";
 }
 
-bool names_step_file(const std::string& name) {
-  const std::string lower = ascii_lower(name);
-  return lower.ends_with(".stp") || lower.ends_with(".step") || lower.ends_with(".p21") ||
-         lower.ends_with(".stpz");
-}
-
-// Files that stand for the shape of a product (DOCUMENT_FILE, ISO 10303-41); drawings and data
-// sheets are documents too, but no STEP files.
-std::vector<std::string> other_files(const StepText& text) {
-  std::set<std::string> names;
-  for (const StepText::Entity& entity : text.entities()) {
-    const auto file = text.arguments(entity, "DOCUMENT_FILE");
-    for (std::size_t i = 0; file && i < std::min<std::size_t>(2, file->size()); ++i) {
-      const std::string name = quoted((*file)[i]);
-      if (names_step_file(name)) {
-        names.insert(name);
-        break;
-      }
-    }
-  }
-  return {names.begin(), names.end()};
-}
-
 }  // namespace
 
 Declared read_declared(const StepText& text, const std::string& file, const ReadLimits& limits) {
@@ -122,7 +100,7 @@ Declared read_declared(const StepText& text, const std::string& file, const Read
   declared.solids = declared_solids(text);
   std::set<std::string> units;
   std::set<const void*> lists;
-  for (DefinitionSolids& one : solids_by_definition(text, declared.solids)) {
+  for (DefinitionSolids& one : solids_by_definition(text, file, declared.solids)) {
     const auto used = usage.find(one.definition);
     const Usage how = used == usage.end() ? Usage{} : used->second;
     if (lists.insert(one.contexts.get()).second) {
@@ -143,12 +121,9 @@ Declared read_declared(const StepText& text, const std::string& file, const Read
                 fmt::format("the model unfolds to more than {:.0f} solids", limits.occurrences),
                 "export a part of it, or raise the limit");
   }
-  declared.other_files = other_files(text);
+  declared.outside = outside_parts(text);
   if (declared.solids.empty()) {
-    declared.instead = declared.other_files.empty()
-                           ? instead_of_solids(text)
-                           : fmt::format("only references to other files, which are not read: {}",
-                                         fmt::join(declared.other_files, ", "));
+    declared.instead = instead_of_solids(text);
   }
   return declared;
 }

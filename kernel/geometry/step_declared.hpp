@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "geometry/step_outside.hpp"
 #include "geometry/step_text.hpp"
 #include "spotblue/geometry/settings.hpp"
 
@@ -32,7 +33,7 @@ struct Declared {
   std::string unit;  // of the parts: "mm", "inch", ...; "inch, mm" where they differ; may be empty
   std::vector<DeclaredPart> parts;
   std::vector<DeclaredSolid> solids;
-  std::vector<std::string> other_files;  // STEP files that this one refers to for shapes
+  std::vector<OutsidePart> outside;  // whose shapes are in other files
   std::string instead;  // of solids, where there are none: "tessellated shapes only", ...
 };
 

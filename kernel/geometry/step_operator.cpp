@@ -65,16 +65,25 @@ gp_Trsf matrix(Direction x, Direction y, Direction z, Point at, double scale) {
   return result;
 }
 
-std::optional<gp_Trsf> placement_of(const Handle(StepGeom_Axis2Placement3d) & axes,
-                                    double mm_per_unit) {
+// mm per unit of the representation that holds the item.
+double unit_of_users(const Handle(StepRepr_MappedItem) & item, const Interface_Graph& graph) {
+  double factor = 1.0;
+  for (Interface_EntityIterator user = graph.Sharings(item); user.More(); user.Next()) {
+    const auto representation = Handle(StepRepr_Representation)::DownCast(user.Value());
+    factor = representation.IsNull() ? factor : mm_per_unit(representation);
+  }
+  return factor;
+}
+
+}  // namespace
+
+gp_Trsf axes_placement(const Handle(StepGeom_Axis2Placement3d) & axes, double mm_per_unit) {
   const Direction z = axes->HasAxis() ? unit(ratios_of(axes->Axis())) : Point{0, 0, 1};
   const Point wanted = axes->HasRefDirection() ? ratios_of(axes->RefDirection()) : Point{};
   Direction x = square_to(wanted, {1, 0, 0}, z, {});
   x = norm(x) > 0.0 ? x : square_to({0, 1, 0}, {}, z, {});
   return matrix(x, cross(z, x), z, mm_per_unit * coordinates_of(axes->Location()), 1.0);
 }
-
-}  // namespace
 
 bool is_rigid(const gp_Trsf& placement) {
   return std::abs(std::abs(placement.ScaleFactor()) - 1.0) <= kTrueScale;
@@ -121,18 +130,29 @@ std::optional<gp_Trsf> crooked_placement(const Handle(StepRepr_MappedItem) & ite
   if (placing.IsNull() || item->MappingSource().IsNull()) {
     return std::nullopt;
   }
-  double factor = 1.0;
-  for (Interface_EntityIterator user = graph.Sharings(item); user.More(); user.Next()) {
-    const auto representation = Handle(StepRepr_Representation)::DownCast(user.Value());
-    factor = representation.IsNull() ? factor : mm_per_unit(representation);
-  }
+  const double factor = unit_of_users(item, graph);
   const auto target = transformation_of(placing, factor);
   const auto axes =
       Handle(StepGeom_Axis2Placement3d)::DownCast(item->MappingSource()->MappingOrigin());
   if (!target || axes.IsNull() || is_straight(*target)) {
     return std::nullopt;
   }
-  return *target * placement_of(axes, factor)->Inverted();
+  return *target * axes_placement(axes, factor).Inverted();
+}
+
+std::optional<gp_Trsf> plain_placement(const Handle(StepRepr_MappedItem) & item,
+                                       const Interface_Graph& graph) {
+  using Axes = Handle(StepGeom_Axis2Placement3d);
+  const Axes target = Axes::DownCast(item->MappingTarget());
+  const Handle(StepRepr_RepresentationMap) source = item->MappingSource();
+  const Axes origin = source.IsNull() ? Axes() : Axes::DownCast(source->MappingOrigin());
+  if (target.IsNull() || origin.IsNull()) {
+    return std::nullopt;
+  }
+  const Handle(StepRepr_Representation) copied = source->MappedRepresentation();
+  const double own_unit = copied.IsNull() ? 1.0 : mm_per_unit(copied);
+  return axes_placement(target, unit_of_users(item, graph)) *
+         axes_placement(origin, own_unit).Inverted();
 }
 
 }  // namespace spotblue

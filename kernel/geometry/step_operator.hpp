@@ -3,6 +3,7 @@
 // the kernel turns instead of mirroring and forgets the scale, without a word.
 
 #include <Interface_Graph.hxx>
+#include <StepGeom_Axis2Placement3d.hxx>
 #include <StepGeom_CartesianTransformationOperator3d.hxx>
 #include <StepRepr_MappedItem.hxx>
 #include <StepRepr_Representation.hxx>
@@ -14,6 +15,10 @@ namespace spotblue {
 // Lengths of the file's unit to mm.
 [[nodiscard]] double mm_per_unit(const Handle(StepRepr_Representation) & representation);
 
+// From the frame of the axes to the one they are written in, in mm.
+[[nodiscard]] gp_Trsf axes_placement(const Handle(StepGeom_Axis2Placement3d) & axes,
+                                     double mm_per_unit);
+
 // The operator's transformation, in mm; nothing when its axes are not three independent ones.
 [[nodiscard]] std::optional<gp_Trsf> transformation_of(
     const Handle(StepGeom_CartesianTransformationOperator3d) & placing, double mm_per_unit);
@@ -22,6 +27,11 @@ namespace spotblue {
 // which the kernel places right.
 [[nodiscard]] std::optional<gp_Trsf> crooked_placement(const Handle(StepRepr_MappedItem) & item,
                                                        const Interface_Graph& graph);
+
+// Where a mapped item's copy belongs that is placed by two pairs of axes, in mm; nothing for
+// others.
+[[nodiscard]] std::optional<gp_Trsf> plain_placement(const Handle(StepRepr_MappedItem) & item,
+                                                     const Interface_Graph& graph);
 
 // Whether it keeps sizes and hands.
 [[nodiscard]] bool is_straight(const gp_Trsf& placement);

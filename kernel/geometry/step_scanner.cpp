@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -175,6 +176,10 @@ class Scanner {
   }
 
   void read_entity() {
+    constexpr std::size_t kBetweenLooks = 4096;
+    if (scanned_.entities.size() % kBetweenLooks == 0) {
+      stop_if_asked();
+    }
     const std::size_t start = at_;
     const int id = read_number();
     expect('=', fmt::format("behind #{}", id));

@@ -1,5 +1,7 @@
 #include "geometry/step_solids.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <cstddef>
@@ -10,6 +12,9 @@
 #include <unordered_map>
 #include <unordered_set>
 #include <utility>
+
+#include "geometry/step_mapped.hpp"
+#include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
@@ -33,63 +38,109 @@ constexpr std::array<std::string_view, 15> kOtherSolids{"CSG_SOLID",
                                                         "RIGHT_ANGULAR_WEDGE",
                                                         "BOOLEAN_RESULT"};
 
-int faces_of_shell(const StepText& text, int shell) {
-  const StepText::Entity* entity = text.find(shell);
-  if (entity == nullptr) {
-    return 0;
-  }
-  if (const auto oriented = text.arguments(*entity, "ORIENTED_CLOSED_SHELL")) {
-    const auto element = oriented->size() > 2 ? reference((*oriented)[2]) : std::nullopt;
-    const StepText::Entity* closed = element ? text.find(*element) : nullptr;
-    const auto faces = closed != nullptr ? text.arguments(*closed) : std::nullopt;
-    return faces && faces->size() > 1 ? static_cast<int>(references((*faces)[1]).size()) : 0;
-  }
-  const auto faces = text.arguments(*entity);
+int listed_faces(const StepText& text, const StepText::Entity& shell) {
+  const auto faces = text.arguments(shell);
   return faces && faces->size() > 1 ? static_cast<int>(references((*faces)[1]).size()) : 0;
 }
 
-std::optional<DeclaredSolid> solid_at(const StepText& text, const StepText::Entity& entity) {
-  const std::string_view word = text.keyword(entity);
-  if (std::find(kOtherSolids.begin(), kOtherSolids.end(), word) != kOtherSolids.end()) {
-    return DeclaredSolid{entity.id, 0, std::string(word)};
-  }
-  if (!word.empty() &&
-      std::find(kShellSolids.begin(), kShellSolids.end(), word) == kShellSolids.end()) {
-    return std::nullopt;
-  }
-  if (word.empty()) {
-    if (!text.arguments(entity, "MANIFOLD_SOLID_BREP")) {
+// Solids of a file; a shell that many of them share is counted once.
+class Solids {
+ public:
+  explicit Solids(const StepText& text) : text_(text) {}
+
+  std::optional<DeclaredSolid> at(const StepText::Entity& entity) {
+    const std::string_view word = text_.keyword(entity);
+    if (std::find(kOtherSolids.begin(), kOtherSolids.end(), word) != kOtherSolids.end()) {
+      return DeclaredSolid{entity.id, 0, std::string(word)};
+    }
+    if (!word.empty() &&
+        std::find(kShellSolids.begin(), kShellSolids.end(), word) == kShellSolids.end()) {
       return std::nullopt;
     }
-    return DeclaredSolid{entity.id, 0, "MANIFOLD_SOLID_BREP"};
-  }
-  DeclaredSolid solid{entity.id, 0, std::string(word)};
-  const auto arguments = text.arguments(entity);
-  for (std::size_t i = 1; arguments && i < arguments->size(); ++i) {
-    for (const int shell : references((*arguments)[i])) {
-      solid.faces += faces_of_shell(text, shell);
+    if (word.empty()) {
+      if (!text_.arguments(entity, "MANIFOLD_SOLID_BREP")) {
+        return std::nullopt;
+      }
+      return DeclaredSolid{entity.id, 0, "MANIFOLD_SOLID_BREP"};
     }
+    DeclaredSolid solid{entity.id, 0, std::string(word)};
+    const auto arguments = text_.arguments(entity);
+    for (std::size_t i = 1; arguments && i < arguments->size(); ++i) {
+      for (const int shell : references((*arguments)[i])) {
+        solid.faces += faces_of_shell(shell);
+      }
+    }
+    return solid;
   }
-  return solid;
-}
+
+ private:
+  int faces_of_shell(int shell) {
+    if (const auto known = faces_.find(shell); known != faces_.end()) {
+      return known->second;
+    }
+    const StepText::Entity* entity = text_.find(shell);
+    if (entity == nullptr) {
+      return 0;
+    }
+    int faces = 0;
+    if (const auto oriented = text_.arguments(*entity, "ORIENTED_CLOSED_SHELL")) {
+      const auto element = oriented->size() > 2 ? reference((*oriented)[2]) : std::nullopt;
+      const StepText::Entity* closed = element ? text_.find(*element) : nullptr;
+      faces = closed != nullptr ? listed_faces(text_, *closed) : 0;
+    } else {
+      faces = listed_faces(text_, *entity);
+    }
+    faces_.emplace(shell, faces);
+    return faces;
+  }
+
+  const StepText& text_;
+  std::unordered_map<int, int> faces_;
+};
 
 // Representations, the solids among their items, and what links them.
 class Representations {
  public:
-  Representations(const StepText& text, const std::vector<DeclaredSolid>& solids) : text_(text) {
+  Representations(const StepText& text, const std::string& file,
+                  const std::vector<DeclaredSolid>& solids)
+      : text_(text), file_(file) {
     for (const DeclaredSolid& solid : solids) {
       solids_.insert(solid.entity);
     }
-    find_links();
+    links_ = linked_representations(text);
+    for (const MappedUsage& usage : mapped_usages(text)) {
+      placing_.insert(usage.item);
+    }
   }
 
-  // Adds the solids of a representation and of all that are linked to it; those of one group are
-  // gathered once, however many definitions have them.
-  void gather(int start, DefinitionSolids& into) {
-    const Group& group = group_of(start);
-    into.solids += group.solids;
-    into.solid_entities = joined(into.solid_entities, group.solid_entities);
-    into.contexts = joined(into.contexts, group.contexts);
+  // The solids of these representations and of all that are linked to them; those of one group are
+  // gathered once, however many definitions have them and however often one names it.
+  DefinitionSolids gather(int definition, const std::vector<int>& starts) {
+    std::vector<std::size_t> groups;
+    groups.reserve(starts.size());
+    for (const int start : starts) {
+      groups.push_back(group_of(start));
+    }
+    std::sort(groups.begin(), groups.end());
+    groups.erase(std::unique(groups.begin(), groups.end()), groups.end());
+    DefinitionSolids all;
+    all.definition = definition;
+    if (groups.size() == 1) {
+      const Group& only = groups_[groups.front()];
+      return {definition, only.solids, only.solid_entities, only.contexts};
+    }
+    std::vector<int> entities;
+    std::vector<int> contexts;
+    for (const std::size_t number : groups) {
+      const Group& group = groups_[number];
+      all.solids += group.solids;
+      count_listed(group.solid_entities->size());
+      entities.insert(entities.end(), group.solid_entities->begin(), group.solid_entities->end());
+      contexts.insert(contexts.end(), group.contexts->begin(), group.contexts->end());
+    }
+    all.solid_entities = std::make_shared<std::vector<int>>(std::move(entities));
+    all.contexts = std::make_shared<std::vector<int>>(std::move(contexts));
+    return all;
   }
 
  private:
@@ -99,19 +150,23 @@ class Representations {
     Entities solid_entities, contexts;
   };
 
-  // A definition seldom has more than one group.
-  static Entities joined(const Entities& a, const Entities& b) {
-    if (a == nullptr || a == b) {
-      return b;
+  // Lists of lists of solids grow with the square of the text where copies hold copies; 40 MB.
+  // Choice of this program, no source.
+  static constexpr std::size_t kMostListed = 10'000'000;
+  void count_listed(std::size_t solids) {
+    listed_ += solids;
+    if (listed_ > kMostListed) {
+      throw Error(ErrorCode::unreadable, {file_, ""},
+                  fmt::format("its shapes are linked and copied so often that they name more than "
+                              "{} solids",
+                              kMostListed),
+                  "export a part of it, or export it again");
     }
-    auto both = std::make_shared<std::vector<int>>(*a);
-    both->insert(both->end(), b->begin(), b->end());
-    return both;
   }
 
-  const Group& group_of(int start) {
+  std::size_t group_of(int start) {
     if (const auto known = group_by_member_.find(start); known != group_by_member_.end()) {
-      return groups_[known->second];
+      return known->second;
     }
     const std::size_t number = groups_.size();
     group_by_member_.emplace(start, number);
@@ -123,7 +178,7 @@ class Representations {
       const int representation = open.back();
       open.pop_back();
       solids += solids_within(representation, entities);
-      contexts.push_back(context_of(representation));
+      contexts.push_back(context_of(text_, representation));
       for (const int linked : links_[representation]) {
         if (group_by_member_.emplace(linked, number).second) {
           open.push_back(linked);
@@ -134,73 +189,14 @@ class Representations {
     contexts.erase(std::unique(contexts.begin(), contexts.end()), contexts.end());
     groups_.push_back({solids, std::make_shared<std::vector<int>>(std::move(entities)),
                        std::make_shared<std::vector<int>>(std::move(contexts))});
-    return groups_.back();
-  }
-
-  // Relations of two representations of one product; those that place a component are named by a
-  // context-dependent representation and link two products.
-  void find_links() {
-    std::unordered_set<int> placing;
-    for (const StepText::Entity& entity : text_.entities()) {
-      const auto placed = text_.arguments(entity, "CONTEXT_DEPENDENT_SHAPE_REPRESENTATION");
-      if (placed && !placed->empty()) {
-        placing.insert(reference(placed->front()).value_or(0));
-      }
-    }
-    for (const StepText::Entity& entity : text_.entities()) {
-      if (placing.contains(entity.id)) {
-        continue;
-      }
-      auto relation = text_.arguments(entity, "SHAPE_REPRESENTATION_RELATIONSHIP");
-      if (!relation || relation->size() < 4) {
-        relation = text_.arguments(entity, "REPRESENTATION_RELATIONSHIP");
-      }
-      if (relation && relation->size() >= 4) {
-        const int a = reference((*relation)[2]).value_or(0);
-        const int b = reference((*relation)[3]).value_or(0);
-        links_[a].push_back(b);
-        links_[b].push_back(a);
-      }
-    }
-  }
-
-  // Name, items and context.
-  [[nodiscard]] std::vector<std::string_view> arguments_of(int representation) const {
-    const StepText::Entity* entity = text_.find(representation);
-    if (entity == nullptr) {
-      return {};
-    }
-    auto arguments = text_.arguments(*entity);
-    if (!arguments) {
-      arguments = text_.arguments(*entity, "REPRESENTATION");
-    }
-    return arguments.value_or(std::vector<std::string_view>());
-  }
-
-  [[nodiscard]] std::vector<int> items_of(int representation) const {
-    const auto arguments = arguments_of(representation);
-    return arguments.size() > 1 ? references(arguments[1]) : std::vector<int>();
-  }
-
-  [[nodiscard]] int context_of(int representation) const {
-    const auto arguments = arguments_of(representation);
-    return arguments.size() > 2 ? reference(arguments[2]).value_or(0) : 0;
-  }
-
-  // The representation that a mapped item copies; 0 for other items.
-  [[nodiscard]] int mapped_by(int item) const {
-    const StepText::Entity* entity = text_.find(item);
-    const auto mapped = entity != nullptr ? text_.arguments(*entity, "MAPPED_ITEM") : std::nullopt;
-    const auto source = mapped && mapped->size() > 1 ? reference((*mapped)[1]) : std::nullopt;
-    const StepText::Entity* map = source ? text_.find(*source) : nullptr;
-    const auto of = map != nullptr ? text_.arguments(*map) : std::nullopt;
-    return of && of->size() > 1 ? reference((*of)[1]).value_or(0) : 0;
+    return number;
   }
 
   // Its own and, by mapped items, those of others. A chain of mappings that comes back to itself
   // or is absurdly long counts once; the kernel does not survive it.
   double solids_within(int representation, std::vector<int>& entities, int depth = 0) {
     if (const auto known = counted_.find(representation); known != counted_.end()) {
+      count_listed(known->second.second.size());
       entities.insert(entities.end(), known->second.second.begin(), known->second.second.end());
       return known->second.first;
     }
@@ -208,72 +204,57 @@ class Representations {
     counted_[representation] = {};  // for one that maps itself
     double solids = 0.0;
     std::vector<int> found;
-    for (const int item : items_of(representation)) {
+    for (const int item : items_of(text_, representation)) {
       if (solids_.contains(item)) {
         solids += 1.0;
         found.push_back(item);
-      } else if (const int other = mapped_by(item); other != 0 && depth < kMostMappings) {
+      } else if (const int other = placing_.contains(item) ? 0 : mapped_by(text_, item);
+                 other != 0 && depth < kMostMappings) {
         solids += solids_within(other, found, depth + 1);
       }
     }
     std::sort(found.begin(), found.end());
     found.erase(std::unique(found.begin(), found.end()), found.end());
+    count_listed(found.size());
     entities.insert(entities.end(), found.begin(), found.end());
     counted_[representation] = {solids, std::move(found)};
     return solids;
   }
 
   const StepText& text_;
+  const std::string& file_;
+  std::size_t listed_ = 0;
   std::unordered_set<int> solids_;
+  std::unordered_set<int> placing_;  // mapped items that place a part and are none of its own
   std::unordered_map<int, std::vector<int>> links_;
   std::vector<Group> groups_;
   std::unordered_map<int, std::size_t> group_by_member_;
   std::unordered_map<int, std::pair<double, std::vector<int>>> counted_;
 };
 
-// Product definitions and the representations of their shapes.
-std::vector<std::pair<int, int>> shapes_of_definitions(const StepText& text) {
-  std::vector<std::pair<int, int>> shapes;
-  for (const StepText::Entity& entity : text.entities()) {
-    const auto link = text.arguments(entity, "SHAPE_DEFINITION_REPRESENTATION");
-    const auto property = link && link->size() > 1 ? reference((*link)[0]) : std::nullopt;
-    const int representation = link && link->size() > 1 ? reference((*link)[1]).value_or(0) : 0;
-    const StepText::Entity* shape = property ? text.find(*property) : nullptr;
-    const auto of =
-        shape != nullptr ? text.arguments(*shape, "PRODUCT_DEFINITION_SHAPE") : std::nullopt;
-    const auto definition = of && of->size() > 2 ? reference((*of)[2]) : std::nullopt;
-    const StepText::Entity* defined = definition ? text.find(*definition) : nullptr;
-    if (defined != nullptr && representation != 0 &&
-        text.keyword(*defined).starts_with("PRODUCT_DEFINITION")) {
-      shapes.emplace_back(*definition, representation);
-    }
-  }
-  return shapes;
-}
-
 }  // namespace
 
 std::vector<DeclaredSolid> declared_solids(const StepText& text) {
   std::vector<DeclaredSolid> solids;
+  Solids reader(text);
   for (const StepText::Entity& entity : text.entities()) {
-    if (auto solid = solid_at(text, entity)) {
+    if (auto solid = reader.at(entity)) {
       solids.push_back(std::move(*solid));
     }
   }
   return solids;
 }
 
-std::vector<DefinitionSolids> solids_by_definition(const StepText& text,
+std::vector<DefinitionSolids> solids_by_definition(const StepText& text, const std::string& file,
                                                    const std::vector<DeclaredSolid>& solids) {
-  Representations representations(text, solids);
-  std::map<int, DefinitionSolids> by_definition;
+  Representations representations(text, file, solids);
+  std::map<int, std::vector<int>> shapes;
   for (const auto& [definition, representation] : shapes_of_definitions(text)) {
-    DefinitionSolids& found = by_definition[definition];
-    found.definition = definition;
-    representations.gather(representation, found);
+    shapes[definition].push_back(representation);
   }
   std::vector<DefinitionSolids> all;
-  for (auto& [id, found] : by_definition) {
+  for (const auto& [definition, starts] : shapes) {
+    DefinitionSolids found = representations.gather(definition, starts);
     if (found.solids > 0.0) {
       all.push_back(std::move(found));
     }

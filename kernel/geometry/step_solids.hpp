@@ -2,6 +2,7 @@
 // The solids that the text of a STEP file declares, and which product definition has which.
 
 #include <memory>
+#include <string>
 #include <vector>
 
 #include "geometry/step_declared.hpp"
@@ -19,8 +20,9 @@ struct DefinitionSolids {
   std::shared_ptr<const std::vector<int>> contexts;  // of its representations; they name the units
 };
 
-// Each product definition that has solids, in the order of their numbers.
+// Each product definition that has solids, in the order of their numbers. `file` is for messages.
+// Throws Error unreadable for shapes that are linked and copied without measure.
 [[nodiscard]] std::vector<DefinitionSolids> solids_by_definition(
-    const StepText& text, const std::vector<DeclaredSolid>& solids);
+    const StepText& text, const std::string& file, const std::vector<DeclaredSolid>& solids);
 
 }  // namespace spotblue

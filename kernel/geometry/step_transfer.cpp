@@ -9,12 +9,16 @@
 #include <TopoDS_Shape.hxx>
 #include <TopoDS_TShape.hxx>
 #include <chrono>
+#include <limits>
 #include <optional>
 #include <utility>
 
 #include "geometry/semantic_read.hpp"
 #include "geometry/step_kernel.hpp"
 #include "geometry/step_letters.hpp"
+#include "geometry/step_mapped.hpp"
+#include "geometry/step_outside.hpp"
+#include "geometry/step_text.hpp"
 #include "geometry/step_tree.hpp"
 
 namespace spotblue {
@@ -82,6 +86,27 @@ std::vector<ArrivedFace> lame_faces(const StepKernel& kernel) {
   return lame;
 }
 
+// The text has been scanned before, within the reader's limits.
+TextLinks links_in(std::string_view text) {
+  const bool copies = text.find("MAPPED_ITEM") != std::string_view::npos;
+  const bool documents = text.find("DOCUMENT_FILE") != std::string_view::npos;
+  TextLinks links;
+  if (!copies && !documents) {
+    return links;
+  }
+  ReadLimits none;
+  none.token_kb = std::numeric_limits<int>::max() / 1024;
+  none.nesting_depth = std::numeric_limits<int>::max();
+  const StepText entities(text, "", none);
+  links.mapped = mapped_usages(entities);
+  for (const OutsidePart& part : outside_parts(entities)) {
+    if (part.definition != 0) {
+      links.outside.push_back(part.definition);
+    }
+  }
+  return links;
+}
+
 }  // namespace
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
@@ -95,14 +120,16 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   static std::optional<StepKernel> kernel_of_child;
   const std::optional<std::string> mended = in_utf8(text);
   const StepKernel& kernel = kernel_of_child.emplace(mended ? std::string_view(*mended) : text);
-  Tree tree = read_tree(kernel);
+  Tree tree = read_tree(kernel, links_in(text));
   Arrival arrival;
   arrival.solids = arrived_solids(kernel, tree);
   arrival.lame_faces = lame_faces(kernel);
   for (const TreePart& part : tree.parts) {
     arrival.products.push_back({part.entity});
   }
-  arrival.features_seconds = add_products(tree, folder, arrival.model);
+  AddedProducts added = add_products(tree, folder, arrival.model);
+  arrival.features_seconds = added.features_seconds;
+  arrival.not_looked_at = std::move(added.not_looked_at);
   add_occurrences(tree, arrival.model);
   if (mended) {
     arrival.model.notes.push_back(
@@ -115,6 +142,7 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
     also(kernel, tree, arrival.model);
   }
   arrival.unplaced = std::move(tree.unplaced);
+  arrival.elsewhere = std::move(tree.elsewhere);
   arrival.read_seconds = since(start) - arrival.features_seconds;
   return arrival;
 }

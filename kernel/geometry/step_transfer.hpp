@@ -39,6 +39,8 @@ struct Arrival {
   std::vector<ArrivedSolid> solids;
   std::vector<ArrivedFace> lame_faces;
   std::vector<int> unplaced;  // usage entities whose component has solids but came without a shape
+  std::vector<Note> not_looked_at;      // parts: see add_products
+  std::vector<OutsidePlace> elsewhere;  // of parts whose shapes are in other files
   double read_seconds = 0.0;
   double features_seconds = 0.0;
 };

@@ -10,6 +10,7 @@
 #include <StepRepr_MappedItem.hxx>
 #include <StepRepr_NextAssemblyUsageOccurrence.hxx>
 #include <StepShape_SolidModel.hxx>
+#include <TopExp_Explorer.hxx>
 #include <TopTools_MapOfShape.hxx>
 #include <TopTools_ShapeMapHasher.hxx>
 #include <TopoDS_Iterator.hxx>
@@ -18,11 +19,13 @@
 #include <optional>
 #include <string_view>
 #include <unordered_map>
+#include <unordered_set>
 #include <utility>
 
 #include "geometry/step_name.hpp"
 #include "geometry/step_operator.hpp"
 #include "geometry/uncertainty.hpp"
+#include "geometry/usage_placement.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -44,6 +47,7 @@ struct Node {
   std::string name;  // empty when the file gives none
   std::vector<Component> components;
   TopTools_MapOfShape placed;  // the components' shapes, as they lie in the assembly's compound
+  std::unordered_set<const TopoDS_TShape*> borrowed;  // solids of components that are mapped items
   bool is_component = false;
   std::optional<Bodies> part;  // once it has been made
   bool looked_at = false;
@@ -64,11 +68,15 @@ std::string name_of(const Definition& definition) {
 
 class TreeReader {
  public:
-  explicit TreeReader(const StepKernel& kernel) : kernel_(kernel) {}
+  TreeReader(const StepKernel& kernel, const TextLinks& links)
+      : kernel_(kernel),
+        mapped_(links.mapped),
+        outside_(links.outside.begin(), links.outside.end()) {}
 
   Tree read() {
     find_definitions();
     find_usages();
+    find_mapped_usages();
     find_crooked_copies();
     find_solid_names();
     tree_.uncertainty = stated_uncertainty(kernel_);
@@ -87,8 +95,15 @@ class TreeReader {
       const Definition definition = Definition::DownCast(entities->Value(i));
       if (!definition.IsNull()) {
         node_of_.emplace(definition.get(), nodes_.size());
-        nodes_.push_back(
-            {definition, kernel_.shape_of(definition), name_of(definition), {}, {}, false, {}, {}});
+        nodes_.push_back({definition,
+                          kernel_.shape_of(definition),
+                          name_of(definition),
+                          {},
+                          {},
+                          {},
+                          false,
+                          {},
+                          {}});
       }
     }
   }
@@ -103,6 +118,10 @@ class TreeReader {
     }
   }
 
+  [[nodiscard]] bool is_outside(const Node& node) const {
+    return !outside_.empty() && outside_.contains(kernel_.number_of(node.definition));
+  }
+
   void add_usage(const AssemblyUsage& usage) {
     const auto parent = node_of_.find(usage->RelatingProductDefinition().get());
     const auto child = node_of_.find(usage->RelatedProductDefinition().get());
@@ -112,6 +131,17 @@ class TreeReader {
     }
     Node& component = nodes_[child->second];
     component.is_component = true;
+    if (is_outside(component)) {
+      nodes_[parent->second].components.push_back(
+          {child->second,
+           component_name(text_of(usage->Name()), component.name, name_or_number(child->second)),
+           frame_of(usage_placement(usage, kernel_.graph()))});
+      const TopoDS_Shape empty = kernel_.shape_of(usage);
+      if (!empty.IsNull()) {
+        nodes_[parent->second].placed.Add(empty);
+      }
+      return;
+    }
     if (component.shape.IsNull()) {
       return;  // nothing to place; its solids, if it declares any, are missed by name
     }
@@ -133,6 +163,49 @@ class TreeReader {
     }
     nodes_[parent->second].placed.Add(placed);
     nodes_[parent->second].components.push_back({child->second, name, frame_of(placement)});
+  }
+
+  void find_mapped_usages() {
+    std::unordered_map<int, Handle(StepRepr_MappedItem)> items;
+    const auto& entities = kernel_.entities();
+    for (int i = 1; !mapped_.empty() && i <= entities->NbEntities(); ++i) {
+      const auto item = Handle(StepRepr_MappedItem)::DownCast(entities->Value(i));
+      if (!item.IsNull()) {
+        items.emplace(kernel_.number_of(item), item);
+      }
+    }
+    std::unordered_map<int, std::size_t> node_by_number;
+    for (std::size_t i = 0; !mapped_.empty() && i < nodes_.size(); ++i) {
+      node_by_number.emplace(kernel_.number_of(nodes_[i].definition), i);
+    }
+    for (const MappedUsage& usage : mapped_) {
+      const auto item = items.find(usage.item);
+      const auto parent = node_by_number.find(usage.assembly);
+      const auto child = node_by_number.find(usage.component);
+      if (item == items.end() || parent == node_by_number.end() || child == node_by_number.end()) {
+        tree_.unplaced.push_back(usage.item);
+      } else {
+        add_mapped(item->second, parent->second, child->second);
+      }
+    }
+  }
+
+  void add_mapped(const Handle(StepRepr_MappedItem) & item, std::size_t parent, std::size_t child) {
+    Node& component = nodes_[child];
+    component.is_component = true;
+    const auto placement = plain_placement(item, kernel_.graph());
+    if (!placement) {
+      tree_.unplaced.push_back(kernel_.number_of(item));
+      return;
+    }
+    // The kernel has put the copy into the assembly's own shape.
+    for (TopExp_Explorer each(component.shape, TopAbs_SOLID);
+         !component.shape.IsNull() && each.More(); each.Next()) {
+      nodes_[parent].borrowed.insert(each.Current().TShape().get());
+    }
+    nodes_[parent].components.push_back(
+        {child, component_name(text_of(item->Name()), component.name, name_or_number(child)),
+         frame_of(*placement)});
   }
 
   void find_crooked_copies() {
@@ -169,6 +242,9 @@ class TreeReader {
     if (node.part) {
       place_part(tree_, *node.part, path, frame);
     }
+    if (is_outside(node)) {
+      tree_.elsewhere.push_back({kernel_.number_of(node.definition), path, frame});
+    }
     for (const Component& component : node.components) {
       place(component.node, path + "/" + component.name, compose(frame, component.frame));
     }
@@ -185,6 +261,9 @@ class TreeReader {
     for (const TopoDS_Shape& shape : own) {
       gather_solids(shape, solids);
     }
+    std::erase_if(solids, [&](const NamedSolid& solid) {
+      return node.borrowed.contains(solid.shape.TShape().get());
+    });
     const std::string name = name_or_number(index);
     note_loose_faces(name, own, tree_);
     if (!solids.empty()) {
@@ -197,7 +276,7 @@ class TreeReader {
     if (node.shape.IsNull()) {
       return {};
     }
-    if (node.components.empty()) {
+    if (node.components.empty() || node.shape.ShapeType() == TopAbs_SOLID) {
       return {node.shape};
     }
     std::vector<TopoDS_Shape> own;
@@ -234,6 +313,8 @@ class TreeReader {
   }
 
   const StepKernel& kernel_;
+  const std::vector<MappedUsage>& mapped_;
+  std::unordered_set<int> outside_;
   std::vector<Node> nodes_;
   // The kernel's shapes of copies that it placed wrong, and where they belong.
   NCollection_DataMap<TopoDS_Shape, gp_Trsf, TopTools_ShapeMapHasher> crooked_;
@@ -244,6 +325,8 @@ class TreeReader {
 
 }  // namespace
 
-Tree read_tree(const StepKernel& kernel) { return TreeReader(kernel).read(); }
+Tree read_tree(const StepKernel& kernel, const TextLinks& links) {
+  return TreeReader(kernel, links).read();
+}
 
 }  // namespace spotblue

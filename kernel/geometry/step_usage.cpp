@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "geometry/step_mapped.hpp"
 #include "geometry/step_name.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -33,6 +34,10 @@ Graph read_graph(const StepText& text) {
       graph[*assembly].components.push_back(*component);
       ++graph[*component].users;
     }
+  }
+  for (const MappedUsage& usage : mapped_usages(text)) {
+    graph[usage.assembly].components.push_back(usage.component);
+    ++graph[usage.component].users;
   }
   return graph;
 }

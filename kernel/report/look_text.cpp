@@ -111,6 +111,10 @@ std::string summary_text(const TextContext& c) {
   text += ", " + counted(seats.width.size(), "key or slot", "keys and slots");
   text += ", " + counted(seats.threads.size(), "screw in a tapped hole", "screws in tapped holes");
   text += ", " + counted(c.look.clash.clashes.size(), "clash", "clashes");
+  if (!c.look.not_looked_at.empty()) {
+    text +=
+        ", " + counted(c.look.not_looked_at.size(), "thing not looked at", "things not looked at");
+  }
   return c.paint.heading("Found") + ": " + text + '\n';
 }
 
@@ -127,6 +131,24 @@ std::string notes_text(const Look& look, const Paint& paint, std::size_t width) 
   return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
 }
 
+namespace {
+
+std::string not_looked_at_text(const TextContext& c) {
+  constexpr std::size_t kShown = 20;
+  const std::vector<Note>& all = c.look.not_looked_at;
+  TextTable table({{"undecided"}, {"not looked at"}});
+  for (std::size_t i = 0; i < std::min(kShown, all.size()); ++i) {
+    table.add({shown_text(all[i].about), shown_text(all[i].text)}, {shown_text(all[i].text)});
+  }
+  if (all.size() > kShown) {
+    table.add({fmt::format("and {} more", all.size() - kShown), "all of them are in --json"});
+  }
+  const std::string body = table.text(kTableIndent, c.width);
+  return body.empty() ? "" : c.paint.heading("Not looked at") + '\n' + body + '\n';
+}
+
+}  // namespace
+
 std::string look_text(const Look& look, const TextStyle& style) {
   const ModelNames names(look.model,
                          [&style](std::string_view name) { return spelt_in(name, style.unit); });
@@ -135,7 +157,7 @@ std::string look_text(const Look& look, const TextStyle& style) {
                          other_faces_text(context) + width_seats_text(context) +
                          clashes_text(context) + stated_sizes_text(context) +
                          notes_text(context.look, context.paint, context.width) +
-                         summary_text(context),
+                         not_looked_at_text(context) + summary_text(context),
                      style.width);
 }
 

@@ -3,6 +3,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <set>
+#include <string>
+#include <vector>
+
 #include "check/bench.hpp"
 
 namespace spotblue {
@@ -44,6 +48,37 @@ TEST(UnseenFinding, NamesFacesThatBoundNoSolid) {
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Cover"));
+}
+
+// With pairs left out, nothing that hangs on all of them is called well or bad.
+TEST(UnseenFinding, NamesWhatTheTimeDidNotReachAndJudgesNoGroup) {
+  Bench bench = wheel_on_bush();
+  for (Product& product : bench.look.model.products) {
+    extend(product.box, Point{1.0, 1.0, 1.0});
+  }
+  bench.look.not_looked_at.push_back({"Wheel and Bush", "whether they clash"});
+  const std::vector<Finding> findings = bench.findings();
+  std::set<std::string> kinds;
+  for (const Finding& finding : findings) {
+    kinds.insert(finding.kind);
+  }
+  EXPECT_FALSE(kinds.contains("way in"));
+  EXPECT_FALSE(kinds.contains("end play"));
+  const std::vector<Finding> unseen = of_kind(bench, "unseen");
+  ASSERT_EQ(unseen.size(), 2U);
+  EXPECT_THAT(unseen[0].about, ElementsAre("Wheel and Bush"));
+}
+
+TEST(UnseenFinding, JudgesNothingOfAModelThatWasNotRead) {
+  Look look;
+  look.model.file.name = "press.step";
+  look.not_looked_at.push_back({"press.step", "reading it was not done after 1 s"});
+  Job job;
+  job.fits.emplace_back();
+  const std::vector<Finding> findings = judge_job(job, look);
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings[0].kind, "unseen");
+  EXPECT_EQ(findings[0].outcome, Outcome::undecided);
 }
 
 TEST(UnseenFinding, NamesTwoPartsWithFreeFormFacesNearEachOther) {

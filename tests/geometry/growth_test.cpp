@@ -8,6 +8,7 @@
 #include <string>
 
 #include "geometry/step_declared.hpp"
+#include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
@@ -60,6 +61,82 @@ TEST(Growth, LinkedRepresentationsCostNoMoreThanTheirNumber) {
   const double few = declare(chain_of_representations(1000));
   const double many = declare(chain_of_representations(16000));
   EXPECT_LT(many, 3.0 * 16.0 * few) << few << " s, " << many << " s";
+}
+
+constexpr const char* kHead =
+    "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');\n"
+    "FILE_SCHEMA(('AUTOMOTIVE_DESIGN'));\nENDSEC;\nDATA;\n#1=CLOSED_SHELL('',());\n"
+    "#2=(GEOMETRIC_REPRESENTATION_CONTEXT(3)REPRESENTATION_CONTEXT('',''));\n";
+constexpr const char* kTail = "ENDSEC;\nEND-ISO-10303-21;\n";
+
+double seconds_to_declare(const std::string& text, bool may_be_refused) {
+  const auto start = std::chrono::steady_clock::now();
+  try {
+    const StepText entities(text, "linked.step", {});
+    (void)read_declared(entities, "linked.step", {});
+  } catch (const Error& error) {
+    EXPECT_TRUE(may_be_refused) << error.what();
+    EXPECT_EQ(error.code(), ErrorCode::unreadable);
+  }
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+// One definition that names two groups of a thousand solids by turns, 1.3 MB: once 156 s.
+TEST(Growth, ADefinitionThatNamesTheSameShapesOverAndOver) {
+  std::string text = kHead;
+  std::string one;
+  std::string two;
+  for (int i = 0; i < 1000; ++i) {
+    one += (i > 0 ? ",#" : "#") + std::to_string(1000 + i);
+    two += (i > 0 ? ",#" : "#") + std::to_string(2000 + i);
+    text += "#" + std::to_string(1000 + i) + "=MANIFOLD_SOLID_BREP('',#1);\n";
+    text += "#" + std::to_string(2000 + i) + "=MANIFOLD_SOLID_BREP('',#1);\n";
+  }
+  text += "#10=SHAPE_REPRESENTATION('',(" + one + "),#2);\n";
+  text += "#11=SHAPE_REPRESENTATION('',(" + two + "),#2);\n";
+  text += "#12=PRODUCT_DEFINITION('','',#2,#2);\n#13=PRODUCT_DEFINITION_SHAPE('','',#12);\n";
+  for (int i = 0; i < 24'000; ++i) {
+    text += "#" + std::to_string(10'000 + i) + "=SHAPE_DEFINITION_REPRESENTATION(#13,#" +
+            (i % 2 == 0 ? "10" : "11") + ");\n";
+  }
+  text += kTail;
+  EXPECT_GT(text.size(), 1'200'000U);
+  EXPECT_LT(seconds_to_declare(text, false), 3.0);
+}
+
+// Copies that hold the copies before them and one solid more: the lists grow with the square.
+TEST(Growth, CopiesWithinCopiesEndSoon) {
+  std::string text = kHead;
+  const auto id = [](int at, int what) { return "#" + std::to_string(100 + 10 * at + what); };
+  for (int i = 0; i < 7000; ++i) {
+    const std::string copy = i == 0 ? "" : "," + id(i, 4);
+    text += id(i, 0) + "=MANIFOLD_SOLID_BREP('',#1);\n";
+    text += id(i, 1) + "=SHAPE_REPRESENTATION('',(" + id(i, 0) + copy + "),#2);\n";
+    text += id(i, 2) + "=REPRESENTATION_MAP(#2," + id(i, 1) + ");\n";
+    if (i > 0) {
+      text += id(i, 4) + "=MAPPED_ITEM(''," + id(i - 1, 2) + ",#2);\n";
+    }
+    text += id(i, 5) + "=PRODUCT_DEFINITION('','',#2,#2);\n";
+    text += id(i, 6) + "=PRODUCT_DEFINITION_SHAPE('',''," + id(i, 5) + ");\n";
+    text += id(i, 7) + "=SHAPE_DEFINITION_REPRESENTATION(" + id(i, 6) + "," + id(i, 1) + ");\n";
+  }
+  text += kTail;
+  EXPECT_LT(seconds_to_declare(text, true), 3.0);
+}
+
+// A thousand solids of one shell of twenty thousand faces: the shell was read for each.
+TEST(Growth, ManySolidsOfOneShell) {
+  std::string text = kHead;
+  std::string faces;
+  for (int i = 0; i < 20'000; ++i) {
+    faces += i > 0 ? ",#1" : "#1";
+  }
+  text += "#3=CLOSED_SHELL('',(" + faces + "));\n";
+  for (int i = 0; i < 20'000; ++i) {
+    text += "#" + std::to_string(100 + i) + "=MANIFOLD_SOLID_BREP('',#3);\n";
+  }
+  text += kTail;
+  EXPECT_LT(seconds_to_declare(text, false), 3.0);
 }
 
 }  // namespace

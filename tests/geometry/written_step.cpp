@@ -119,6 +119,22 @@ std::string stand_step(const std::string& unit, const std::string& schema) {
   return text.str();
 }
 
+std::filesystem::path write_stand_in_files(const std::filesystem::path& folder,
+                                           const std::string& unit) {
+  Message::DefaultMessenger()->ChangePrinters().Clear();
+  STEPCAFControl_Controller::Init();
+  Interface_Static::SetCVal("write.step.schema", "AP214IS");
+  Interface_Static::SetCVal("write.step.unit", unit.c_str());
+  STEPCAFControl_Writer writer;
+  occt::write_lengths_in(writer.Writer().WS(), unit == "MM" ? 1.0 : unit == "INCH" ? 25.4 : 1000.0);
+  writer.SetNameMode(true);
+  const Handle(TDocStd_Document) document = stand_document();  // which writing still looks at
+  writer.Transfer(document, STEPControl_AsIs, "part-");
+  std::filesystem::path file = folder / "stand.stp";
+  writer.Write(file.c_str());
+  return file;
+}
+
 std::string with_lines(const std::string& step, const std::string& lines) {
   std::string changed = step;
   changed.insert(step.rfind("ENDSEC"), lines);

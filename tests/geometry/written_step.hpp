@@ -29,6 +29,11 @@ class Folder {
 // unit: "MM", "INCH" or "M"; schema: "AP203", "AP214IS" or "AP242DIS".
 [[nodiscard]] std::string stand_step(const std::string& unit, const std::string& schema);
 
+// The same stand as AP214 in several files in `folder`, as the kernel leaves parts to other files:
+// "stand.stp" refers to "part-Frame.stp" and the others beside it; returns the first.
+[[nodiscard]] std::filesystem::path write_stand_in_files(const std::filesystem::path& folder,
+                                                         const std::string& unit);
+
 // The text with `lines` put at the end of its DATA.
 [[nodiscard]] std::string with_lines(const std::string& step, const std::string& lines);
 

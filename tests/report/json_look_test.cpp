@@ -33,7 +33,7 @@ TEST(LookJson, HasTheKeysOfTheContractInItsOrder) {
       keys(look_json(example_look())),
       ElementsAre("schema", "spotblue", "kernel", "file", "settings", "products", "occurrences",
                   "centre_lines", "radial_seats", "axial_seats", "taper_seats", "width_seats",
-                  "threads", "clashes", "semantic_sizes", "notes", "seconds"));
+                  "threads", "clashes", "semantic_sizes", "notes", "not_looked_at", "seconds"));
 }
 
 TEST(LookJson, SaysWhichVersionsAndFileItComesFrom) {

@@ -51,6 +51,27 @@ TEST_F(LookVerb, JsonHoldsTheSeatAndIsValid) {
   EXPECT_EQ(std::system(judge.c_str()), 0);
 }
 
+// A look that is given no time says so of the whole file and is no "all well".
+TEST_F(LookVerb, WhatTheTimeDidNotReachIsUndecided) {
+  const Said said = bench_.run("look press.step --seconds 0.000001 --json --output found.json");
+  EXPECT_EQ(said.code, 3) << said.err;
+  const nlohmann::json found = nlohmann::json::parse(bench_.read("found.json"));
+  ASSERT_EQ(found["not_looked_at"].size(), 1U);
+  EXPECT_THAT(found["not_looked_at"][0]["about"].get<std::string>(), HasSubstr("press.step"));
+  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
+                            bench_.path("found.json").string();
+  EXPECT_EQ(std::system(judge.c_str()), 0);
+  EXPECT_THAT(bench_.run("look press.step --seconds 0.000001").out, HasSubstr("Not looked at"));
+  EXPECT_EQ(bench_.run("check press.step --seconds 0.000001").code, 3);
+}
+
+TEST_F(LookVerb, EnoughTimeChangesNothing) {
+  const Said said = bench_.run("look press.step --seconds 100");
+  EXPECT_EQ(said.code, 0) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("-0.0350  interference"));
+  EXPECT_THAT(said.out, Not(HasSubstr("not looked at")));
+}
+
 TEST_F(LookVerb, NeverOverwritesTheModel) {
   const std::string before = bench_.read("press.step");
   const Said said = bench_.run("look press.step --output ./press.step");

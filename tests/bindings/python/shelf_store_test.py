@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sqlite3
 import subprocess
 import sys
@@ -11,6 +12,7 @@ from pathlib import Path
 
 import spotblue
 from spotblue.shelf.claim import Examined, Row
+from spotblue.shelf.runner import Settings, ShelfFile, make_tasks
 from spotblue.shelf.store import Store
 
 KEY = ("a", "r")
@@ -127,6 +129,46 @@ class Keeping(unittest.TestCase):
         self.assertGreater(int(number), 10)
         self.assertRegex(message, "database: (database or disk is full|disk I/O error); make room")
         self.assertEqual(len(self.open().results()), int(number))
+
+
+class FilesBeside(unittest.TestCase):
+    """A file that leaves shapes to files beside it is judged anew when one of these changes."""
+
+    def setUp(self) -> None:
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.folder = Path(folder.name)
+        self.store = Store(self.folder / "shelf.db", "1")
+        self.addCleanup(self.store.close)
+        self.main = self.folder / "main.stp"
+        self.main.write_text("#1=DOCUMENT_FILE('part.stp','',$,#2,'',$);")
+        os.utime(self.main, (1e9, 1e9))  # long ago: its stamp is believed
+        (self.folder / "part.stp").write_text("one")
+
+    def key(self) -> tuple[str, str]:
+        file = ShelfFile("main.stp", self.main, [])
+        make_tasks([file], self.store, Settings())
+        assert file.task is not None
+        return file.task.key()
+
+    def test_the_key_follows_the_part(self) -> None:
+        first = self.key()
+        self.assertEqual(self.key(), first)
+        (self.folder / "part.stp").write_text("two")
+        self.assertNotEqual(self.key(), first)
+        (self.folder / "part.stp").write_text("one")
+        self.assertEqual(self.key(), first)
+
+    def test_a_part_that_comes_later_counts(self) -> None:
+        (self.folder / "part.stp").unlink()
+        first = self.key()
+        (self.folder / "part.stp").write_text("one")
+        self.assertNotEqual(self.key(), first)
+
+    def test_other_files_do_not(self) -> None:
+        first = self.key()
+        (self.folder / "other.stp").write_text("one")
+        self.assertEqual(self.key(), first)
 
 
 if __name__ == "__main__":

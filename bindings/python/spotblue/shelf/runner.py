@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import os
+import re
 import stat
 import time
 from collections.abc import Iterable, Iterator
@@ -25,6 +26,8 @@ from spotblue.shelf.schedule import run_tasks
 from spotblue.shelf.store import Stamp, Store
 
 CHUNK = 1 << 20
+# Before a path: the stamp kept there has the names of files that it refers to in place of a hash.
+REFERS = "refers: "
 
 
 @dataclass(frozen=True)
@@ -55,6 +58,28 @@ def sha256_of(path: Path) -> str:
     return digest.hexdigest()
 
 
+def referred_by(path: Path) -> str:
+    """Names of STEP files that a file may leave shapes to, a line each; empty for most files."""
+    text = path.read_bytes()
+    if b"DOCUMENT_FILE" not in text:
+        return ""
+    names = re.findall(rb"'([^'/\\\\:\r\n]+\.(?:stp|step|p21))'", text, re.IGNORECASE)
+    return "\n".join(sorted({name.decode("utf-8", "replace") for name in names}))
+
+
+def beside_digest(folder: Path, names: str, seen: set[str]) -> str:
+    """Of the files of these names in the folder, and of those that they refer to in turn."""
+    digest = hashlib.sha256()
+    for name in filter(None, names.split("\n")):
+        path = folder / name
+        if name in seen or path.is_symlink() or not path.is_file():
+            continue
+        seen.add(name)
+        digest.update(os.fsencode(name) + b"\0" + sha256_of(path).encode())
+        digest.update(beside_digest(folder, referred_by(path), seen).encode())
+    return digest.hexdigest()
+
+
 def files_of(manifest: Manifest) -> list[ShelfFile]:
     """The manifest's files in its order, each with all claims on it."""
     claims_of: dict[str, list[Claim]] = {}
@@ -70,12 +95,14 @@ def files_of(manifest: Manifest) -> list[ShelfFile]:
     return list(files.values())
 
 
-def rules_of(claims: Iterable[Claim], settings: Settings) -> str:
-    """Key of all that a file is judged by."""
-    said = [
+def rules_of(claims: Iterable[Claim], settings: Settings, beside: str) -> str:
+    """Key of all that a file is judged by; `beside` of the files that it leaves shapes to."""
+    said: list[object] = [
         [claim.rule for claim in claims],
         [settings.limits.seconds, settings.limits.memory_mb, settings.uncertainty_mm],
     ]
+    if beside:
+        said.append(beside)
     return hashlib.sha256(json.dumps(said).encode()).hexdigest()
 
 
@@ -95,13 +122,22 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
                 now = time.time_ns()
                 sha256 = sha256_of(file.path)
                 fresh[path] = stamp = Stamp(found.st_size, found.st_mtime_ns, now, sha256)
+                names = referred_by(file.path)
+                if names or REFERS + path in known:
+                    fresh[REFERS + path] = replace(stamp, sha256=names)
+            refers = fresh.get(REFERS + path) or known.get(REFERS + path)
+            beside = (
+                beside_digest(file.path.parent, refers.sha256, {file.path.name})
+                if refers is not None and refers.sha256
+                else ""
+            )
         except FileNotFoundError:
             file.reason = "no such file"
             continue
         except OSError as error:
             file.reason = (error.strerror or str(error)).lower()
             continue
-        rules = rules_of(file.claims, settings)
+        rules = rules_of(file.claims, settings, beside)
         file.task = Task(
             path, stamp.sha256, tuple(file.claims), settings.limits, settings.uncertainty_mm, rules
         )

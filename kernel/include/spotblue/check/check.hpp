@@ -21,6 +21,10 @@ struct CheckResult {
 /// @throws Error as look (the model) and judge_job (the job against the model).
 [[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job);
 
+/// The same with a bound on the look at the model.
+/// @param look_seconds  as LookSettings::seconds; what is not looked at by then is undecided.
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job, double look_seconds);
+
 /// Judges what was found on the model; the same job and look give the same findings in the same
 /// order: fits, gaps and clashes as the look found them, then what the parts do (press, run,
 /// thrust, mesh, cuts, stock, end play, ways in), sizes to make to suit, and wants that matched
@@ -28,9 +32,10 @@ struct CheckResult {
 ///
 /// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
 /// of the job ends in one. What could not be compared is an undecided finding; where there is
-/// nothing to judge at all that is one, so that there is always a finding. Outcomes by ISO 14253-1;
-/// a range that is wide because a part is still to be made, not because it was measured, does not
-/// conform until its limits do.
+/// nothing to judge at all that is one, so that there is always a finding. What a look had no time
+/// for is undecided; then nothing is judged that needs all pairs of parts, nor, where parts were
+/// not measured, anything at all. Outcomes by ISO 14253-1; a range that is wide because a part is
+/// still to be made, not because it was measured, does not conform until its limits do.
 ///
 /// @throws Error bad_input naming job file and line when a name matches no part or feature of the
 ///         model (the nearest that exists is named) or more than one; not_in_standard for a class

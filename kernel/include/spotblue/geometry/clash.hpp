@@ -34,6 +34,8 @@ struct ClashReport {
   /// Pairs of occurrences, first < second, where a free-form face comes within a seat's radial gap
   /// of a round or another free-form face: whether they fit there is not measured.
   std::vector<std::pair<std::size_t, std::size_t>> not_measured;
+  /// Pairs, first < second, for which the time given to the look was up: they may clash.
+  std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
   std::vector<Note> notes;
   ClashEffort effort;
 };

@@ -3,6 +3,8 @@
 /// Everything that can be seen on a model without a job file.
 
 #include <filesystem>
+#include <limits>
+#include <vector>
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/clash.hpp"
@@ -16,6 +18,8 @@ struct LookSettings {
   SeatSettings seats;
   ReadLimits limits;
   Completeness completeness = Completeness::all_or_error;
+  /// Wall time for all of it, s, more than 0; what is not looked at by then is told.
+  double seconds = std::numeric_limits<double>::infinity();
 };
 
 /// Wall time of each stage, s.
@@ -33,9 +37,14 @@ struct Look {
   ClashReport clash;
   LookSettings settings;
   LookSeconds seconds;
+  /// What settings.seconds left no time for: whether it is well is not known. Parts by id, pairs as
+  /// "A and B", or the file where reading it was not done. Empty when all was looked at.
+  std::vector<Note> not_looked_at;
 };
 
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
+///
+/// Ends within settings.seconds and one more, with what was found until then.
 /// @throws Error as read_model.
 [[nodiscard]] SPOTBLUE_EXPORT Look look(const std::filesystem::path& file,
                                         const LookSettings& settings);
