@@ -62,9 +62,9 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
           std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * c.diameter)) {
     return std::nullopt;
   }
-  // Broken edges may well lie in one another without bearing: short and steep, a taper touches.
-  const bool broken_edges = is_broken_edge(hole) && is_broken_edge(shaft);
-  return broken_edges && c.gap > settings.radial_overlap_mm ? std::nullopt : std::optional(c);
+  // A broken edge may well lie in a cone without bearing: short and steep, a taper touches.
+  const bool broken_edge = is_broken_edge(hole) || is_broken_edge(shaft);
+  return broken_edge && c.gap > settings.radial_overlap_mm ? std::nullopt : std::optional(c);
 }
 
 }  // namespace spotblue

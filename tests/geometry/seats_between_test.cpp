@@ -181,6 +181,17 @@ TEST(SeatsBetween, BrokenEdgesThatDoNotTouchAreNoTaper) {
   EXPECT_EQ(seats.radial.size(), 1U);
 }
 
+TEST(SeatsBetween, ABrokenCornerThatAWideChamferDoesNotTouchIsNoTaper) {
+  // Where the plug's chamfer is longer than a broken edge is; 0.9 mm apart.
+  const TopoDS_Shape cup =
+      turned({{0, -8}, {25, -8}, {25, 20}, {17, 20}, {17, 0.6}, {16.4, 0}, {0, 0}});
+  const TopoDS_Shape plug = turned({{0, 0.2}, {14.8, 0.2}, {16.9, 2.3}, {16.9, 30}, {0, 30}});
+  const Seats seats = seats_of({{"Cup", cup, {}}, {"Plug", plug, {}}});
+  EXPECT_EQ(seats.taper.size(), 0U);
+  EXPECT_EQ(seats.radial.size(), 1U);
+  EXPECT_EQ(seats.axial.size(), 1U);
+}
+
 TEST(SeatsBetween, LinersBetweenTongueAndSlotLeaveNoSeatOfTheTwo) {
   const TopoDS_Shape slotted = cut(
       block(60, 40, 0, 30), BRepPrimAPI_MakeBox(gp_Pnt(-10, -30, 10), gp_Pnt(10, 30, 40)).Shape());

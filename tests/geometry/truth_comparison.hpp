@@ -7,6 +7,8 @@
 
 #include <cmath>
 #include <functional>
+#include <limits>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -14,6 +16,11 @@
 #include "geometry/truth_match.hpp"
 
 namespace spotblue::test {
+
+/// How badly a pair goes together, or nothing where it does not.
+inline std::optional<double> near(bool together, double misfit) {
+  return together ? std::optional(misfit) : std::nullopt;
+}
 
 /// Lines are added by each of the checks below.
 struct Comparison {
@@ -44,23 +51,29 @@ struct Comparison {
     }
   }
 
+  /// Each true one with the found one that `misfit` finds nearest; none where it has no value.
   template <class True, class Found>
   void pair_up(const char* kind, const std::vector<True>& all_true,
                const std::vector<Found>& all_found,
-               const std::function<bool(const True&, const Found&)>& fits,
+               const std::function<std::optional<double>(const True&, const Found&)>& misfit,
                const std::function<void(const True&, const Found&)>& check,
                const std::function<std::string(const True&)>& describe,
                const std::function<std::string(const Found&)>& describe_found) {
     std::vector<bool> used(all_found.size(), false);
     for (const True& seat : all_true) {
-      bool met = false;
-      for (std::size_t i = 0; i < all_found.size() && !met; ++i) {
-        if (!used[i] && fits(seat, all_found[i])) {
-          met = used[i] = true;
-          check(seat, all_found[i]);
+      std::size_t best = all_found.size();
+      double least = std::numeric_limits<double>::infinity();
+      for (std::size_t i = 0; i < all_found.size(); ++i) {
+        const auto off = used[i] ? std::nullopt : misfit(seat, all_found[i]);
+        if (off && *off < least) {
+          best = i;
+          least = *off;
         }
       }
-      if (!met) {
+      if (best < all_found.size()) {
+        used[best] = true;
+        check(seat, all_found[best]);
+      } else {
         say(fmt::format("missing {}: {}", kind, describe(seat)));
       }
     }

@@ -10,7 +10,8 @@ bool same_place(const Frame& frame, const gp_Trsf& at) {
     for (int column = 1; column <= 4; ++column) {
       const double found =
           frame.rows[static_cast<std::size_t>(row - 1)][static_cast<std::size_t>(column - 1)];
-      if (std::abs(found - at.Value(row, column)) > 1e-6) {
+      const double expected = at.Value(row, column);
+      if (std::abs(found - expected) > 1e-6 + 1e-11 * std::abs(expected)) {
         return false;
       }
     }
@@ -26,6 +27,10 @@ void compare_counts(Comparison& c) {
   if (c.look.model.occurrences.size() != c.assembly.occurrences.size()) {
     c.say(fmt::format("occurrences: expected {}, found {}", c.assembly.occurrences.size(),
                       c.look.model.occurrences.size()));
+  }
+  if (c.look.model.not_compared.size() != c.assembly.open_products) {
+    c.say(fmt::format("said not to be compared: expected {}, found {}", c.assembly.open_products,
+                      c.look.model.not_compared.size()));
   }
   for (std::size_t i = 0; i < c.occurrences.size(); ++i) {
     if (c.occurrences[i] == kMissing) {
@@ -44,8 +49,10 @@ void compare_radial(Comparison& c) {
   c.pair_up<TrueRadial, RadialSeat>(
       "radial seat", c.assembly.truth.radial, c.look.seats.radial,
       [&](const TrueRadial& t, const RadialSeat& f) {
-        return c.is(f.hole, t.hole) && c.is(f.shaft, t.shaft) &&
-               std::abs(f.hole_diameter - t.hole_diameter) < 1e-3;
+        return near(
+            c.is(f.hole, t.hole) && c.is(f.shaft, t.shaft) &&
+                std::abs(f.hole_diameter - t.hole_diameter) < 10 * c.within(t.hole, t.shaft),
+            std::abs(f.engaged - t.engaged));
       },
       [&](const TrueRadial& t, const RadialSeat& f) {
         const double allowed = c.within(t.hole, t.shaft);
@@ -78,8 +85,9 @@ void compare_axial(Comparison& c) {
   c.pair_up<TrueAxial, AxialSeat>(
       "axial seat", c.assembly.truth.axial, c.look.seats.axial,
       [&](const TrueAxial& t, const AxialSeat& f) {
-        return ((c.is(f.a, t.a) && c.is(f.b, t.b)) || (c.is(f.a, t.b) && c.is(f.b, t.a))) &&
-               std::abs(f.gap - t.gap) < 1e-3;
+        return near(((c.is(f.a, t.a) && c.is(f.b, t.b)) || (c.is(f.a, t.b) && c.is(f.b, t.a))) &&
+                        std::abs(f.gap - t.gap) < 10 * c.within(t.a, t.b),
+                    std::abs(f.area - t.area));
       },
       [&](const TrueAxial& t, const AxialSeat& f) {
         const double allowed = c.within(t.a, t.b);
@@ -105,7 +113,8 @@ std::vector<std::size_t> match_occurrences(const Look& look, const Assembly& ass
     const TrueOccurrence& wanted = assembly.occurrences[i];
     for (std::size_t k = 0; k < used.size(); ++k) {
       const Occurrence& found = look.model.occurrences[k];
-      if (!used[k] && look.model.products[found.product].name == wanted.product &&
+      const Product& product = look.model.products[found.product];
+      if (!used[k] && product.name == wanted.product && product.body == wanted.body &&
           same_place(found.frame, wanted.at)) {
         places[i] = k;
         used[k] = true;

@@ -11,7 +11,7 @@ void compare_tapers(Comparison& c) {
   c.pair_up<TrueTaper, TaperSeat>(
       "taper seat", c.assembly.truth.taper, c.look.seats.taper,
       [&](const TrueTaper& t, const TaperSeat& f) {
-        return c.is(f.hole, t.hole) && c.is(f.shaft, t.shaft);
+        return near(c.is(f.hole, t.hole) && c.is(f.shaft, t.shaft), std::abs(f.gap - t.gap));
       },
       [&](const TrueTaper& t, const TaperSeat& f) {
         const double allowed = c.within(t.hole, t.shaft);
@@ -40,8 +40,9 @@ void compare_widths(Comparison& c) {
   c.pair_up<TrueWidth, WidthSeat>(
       "width seat", c.assembly.truth.width, c.look.seats.width,
       [&](const TrueWidth& t, const WidthSeat& f) {
-        return c.is(f.slot, t.slot) && c.is(f.key, t.key) &&
-               std::abs(f.slot_width - t.slot_width) < 1e-3;
+        return near(c.is(f.slot, t.slot) && c.is(f.key, t.key) &&
+                        std::abs(f.slot_width - t.slot_width) < 1e-3,
+                    std::abs(std::abs(f.offset) - t.offset) + 1e-6 * std::abs(f.area - t.area));
       },
       [&](const TrueWidth& t, const WidthSeat& f) {
         const double allowed = c.within(t.slot, t.key);
@@ -67,7 +68,8 @@ void compare_threads(Comparison& c) {
   c.pair_up<TrueThread, Thread>(
       "thread", c.assembly.truth.threads, c.look.seats.threads,
       [&](const TrueThread& t, const Thread& f) {
-        return c.is(f.hole, t.hole) && c.is(f.screw, t.screw);
+        return near(c.is(f.hole, t.hole) && c.is(f.screw, t.screw),
+                    std::abs(f.hole_diameter - t.hole_diameter));
       },
       [&](const TrueThread& t, const Thread& f) {
         const double allowed = c.within(t.hole, t.screw);
@@ -94,7 +96,8 @@ void compare_clashes(Comparison& c) {
       [&](const TrueClash& t, const Clash& f) {
         const auto a = c.occurrences[t.a];
         const auto b = c.occurrences[t.b];
-        return (f.a == a && f.b == b) || (f.a == b && f.b == a);
+        return near((f.a == a && f.b == b) || (f.a == b && f.b == a),
+                    std::abs(f.volume - t.volume.value_or(0.0)));
       },
       [&](const TrueClash& t, const Clash& f) {
         const std::string what = describe(t);

@@ -4,7 +4,9 @@
 #include <BRep_Builder.hxx>
 #include <BinTools.hxx>
 #include <BinXCAFDrivers.hxx>
+#include <Interface_Static.hxx>
 #include <STEPCAFControl_Reader.hxx>
+#include <STEPCAFControl_Writer.hxx>
 #include <TCollection_ExtendedString.hxx>
 #include <TDF_Label.hxx>
 #include <TDF_LabelSequence.hxx>
@@ -17,6 +19,8 @@
 #include <fstream>
 #include <stdexcept>
 
+#include "geometry/occt_versions.hpp"
+#include "geometry/step_author.hpp"
 #include "support/step_out.hpp"
 
 namespace spotblue::test {
@@ -64,6 +68,21 @@ void step_to_xbf(const std::filesystem::path& step, const std::filesystem::path&
   Document document;
   document.read(step);
   document.save(xbf);
+}
+
+void step_to_step(const std::filesystem::path& step, const std::filesystem::path& again) {
+  Document document;
+  document.read(step);
+  if (!Interface_Static::SetCVal("write.step.unit", "MM")) {  // before there is a writer
+    throw std::runtime_error("the kernel refuses the unit");
+  }
+  STEPCAFControl_Writer writer;
+  leave_author_out(writer.Writer().WS());
+  occt::write_lengths_in(writer.Writer().WS(), 1.0);
+  if (!writer.Transfer(document.get(), STEPControl_AsIs) ||
+      writer.Write(again.c_str()) != IFSelect_RetDone) {
+    throw std::runtime_error("the kernel does not write " + again.string());
+  }
 }
 
 void step_to_brep(const std::filesystem::path& step, const std::filesystem::path& brep,

@@ -3,12 +3,16 @@
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepAlgoAPI_Fuse.hxx>
+#include <BRepBuilderAPI_Copy.hxx>
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
+#include <BRepBuilderAPI_MakeSolid.hxx>
 #include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepBuilderAPI_NurbsConvert.hxx>
+#include <BRepBuilderAPI_Sewing.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
+#include <BRepLib.hxx>
 #include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <GC_MakeArcOfCircle.hxx>
@@ -19,6 +23,7 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
 #include <TopoDS_Face.hxx>
+#include <TopoDS_Solid.hxx>
 #include <cmath>
 #include <gp_Ax1.hxx>
 #include <gp_Circ.hxx>
@@ -98,6 +103,23 @@ TopoDS_Shape only_solid(const TopoDS_Shape& shape) {
   return solid;
 }
 
+TopoDS_Wire round_wire(const RoundOutline& outline, double z) {
+  BRepBuilderAPI_MakeWire wire;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const RoundCorner& a = outline[i];
+    const RoundCorner& b = outline[(i + 1) % outline.size()];
+    const gp_Pnt from(a.x, a.y, z);
+    const gp_Pnt to(b.x, b.y, z);
+    if (a.round) {
+      const gp_Circ arc(gp_Ax2(gp_Pnt(0, 0, z), gp_Dir(0, 0, 1)), std::hypot(a.x, a.y));
+      wire.Add(BRepBuilderAPI_MakeEdge(arc, from, to).Edge());
+    } else {
+      wire.Add(BRepBuilderAPI_MakeEdge(from, to).Edge());
+    }
+  }
+  return wire.Wire();
+}
+
 TopoDS_Wire circle(const Drilled& hole, double z, double seam) {
   const gp_Circ round(gp_Ax2(gp_Pnt(hole.x, hole.y, z), gp_Dir(0, 0, 1)), hole.diameter / 2.0);
   BRepBuilderAPI_MakeWire wire;
@@ -163,6 +185,16 @@ TopoDS_Shape turned(const Section& section, const Finish& finish) {
   return rewritten(fuse(first, second), finish);
 }
 
+TopoDS_Shape round_ring(double middle_diameter, double thickness, double z) {
+  const gp_Circ section(gp_Ax2(gp_Pnt(middle_diameter / 2, 0, z), gp_Dir(0, 1, 0)), thickness / 2);
+  const TopoDS_Wire wire = BRepBuilderAPI_MakeWire(BRepBuilderAPI_MakeEdge(section).Edge()).Wire();
+  const gp_Ax1 axis(gp_Pnt(0, 0, 0), gp_Dir(0, 0, 1));
+  TopoDS_Solid ring = TopoDS::Solid(
+      BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(wire, true).Face(), axis).Shape());
+  BRepLib::OrientClosedSolid(ring);
+  return ring;
+}
+
 TopoDS_Shape block(const BlockSize& size, const std::vector<Drilled>& holes, const Finish& finish) {
   BRepBuilderAPI_MakePolygon outline(gp_Pnt(size.x_low, size.y_low, size.z_low),
                                      gp_Pnt(size.x_high, size.y_low, size.z_low),
@@ -177,16 +209,68 @@ TopoDS_Shape block(const BlockSize& size, const std::vector<Drilled>& holes, con
   return rewritten(solid, finish);
 }
 
-TopoDS_Shape hexagon(double flats, double from, double to) {
-  BRepBuilderAPI_MakePolygon outline;
-  for (int i = 0; i < 6; ++i) {
-    const double angle = kTurn * i / 6.0;
-    const double radius = flats / std::sqrt(3.0);
-    outline.Add(gp_Pnt(radius * std::cos(angle), radius * std::sin(angle), from));
+double outline_area(const Outline& outline) {
+  double twice = 0.0;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Spot& a = outline[i];
+    const Spot& b = outline[(i + 1) % outline.size()];
+    twice += a.x * b.y - b.x * a.y;
   }
-  outline.Close();
-  const TopoDS_Face face = BRepBuilderAPI_MakeFace(outline.Wire(), true).Face();
-  return BRepPrimAPI_MakePrism(face, gp_Vec(0, 0, to - from)).Shape();
+  return twice / 2;
+}
+
+TopoDS_Shape prism(const Outline& outline, double from, double to, const Finish& finish) {
+  BRepBuilderAPI_MakePolygon corners;
+  for (const Spot& spot : outline) {
+    corners.Add(gp_Pnt(spot.x, spot.y, from));
+  }
+  corners.Close();
+  const TopoDS_Face face = BRepBuilderAPI_MakeFace(corners.Wire(), true).Face();
+  return rewritten(BRepPrimAPI_MakePrism(face, gp_Vec(0, 0, to - from)).Shape(), finish);
+}
+
+TopoDS_Shape round_prism(const RoundOutline& outline, double from, double to,
+                         const Finish& finish) {
+  const TopoDS_Face face = BRepBuilderAPI_MakeFace(round_wire(outline, from), true).Face();
+  return rewritten(BRepPrimAPI_MakePrism(face, gp_Vec(0, 0, to - from)).Shape(), finish);
+}
+
+TopoDS_Shape round_hub(const RoundOutline& hole, double outer, double from, double to,
+                       const Finish& finish) {
+  const TopoDS_Wire rim = TopoDS::Wire(circle({0, 0, outer}, from, finish.seam).Reversed());
+  BRepBuilderAPI_MakeFace face(rim, true);
+  face.Add(TopoDS::Wire(round_wire(hole, from).Reversed()));
+  return rewritten(BRepPrimAPI_MakePrism(face.Face(), gp_Vec(0, 0, to - from)).Shape(), finish);
+}
+
+Outline polygon(std::size_t sides, double flats) {
+  Outline outline;
+  const double step = kTurn / static_cast<double>(sides);
+  const double radius = flats / 2 / std::cos(step / 2);
+  for (std::size_t i = 0; i < sides; ++i) {
+    const double angle = step * (static_cast<double>(i) + 0.5);
+    outline.push_back({radius * std::cos(angle), radius * std::sin(angle)});
+  }
+  return outline;
+}
+
+TopoDS_Shape hexagon(double flats, double from, double to) {
+  return moved(prism(polygon(6, flats), from, to, {}), turn(0, 0, 1, kTurn / 12));
+}
+
+TopoDS_Shape sewn(const TopoDS_Shape& solid) {
+  BRepBuilderAPI_Sewing sewing(1e-6);
+  for (TopExp_Explorer face(solid, TopAbs_FACE); face.More(); face.Next()) {
+    sewing.Add(BRepBuilderAPI_Copy(face.Current()).Shape());
+  }
+  sewing.Perform();
+  TopExp_Explorer shell(sewing.SewedShape(), TopAbs_SHELL);
+  if (!shell.More() || sewing.NbFreeEdges() > 0) {
+    throw std::runtime_error("generator: faces did not sew to a solid");
+  }
+  TopoDS_Solid whole = BRepBuilderAPI_MakeSolid(TopoDS::Shell(shell.Current())).Solid();
+  BRepLib::OrientClosedSolid(whole);
+  return whole;
 }
 
 TopoDS_Shape cut(const TopoDS_Shape& from, const TopoDS_Shape& tool) {

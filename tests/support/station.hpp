@@ -30,7 +30,9 @@ struct Station {
   std::string kind;
   std::vector<Part> parts;
   std::vector<Placed> placed;
-  Truth truth;  ///< indexes into placed
+  Truth truth;                       ///< indexes into placed
+  std::vector<TopoDS_Shape> open{};  ///< faces that bound no solid, in the station's frame
+  double reach = 80.0;               ///< mm: no part lies farther from the origin along x or y
 
   /// Adds a new part and places it once; its index in `placed`.
   std::size_t add(const std::string& name, const TopoDS_Shape& shape, const Finish& finish,

@@ -8,21 +8,6 @@
 namespace spotblue::test {
 namespace {
 
-struct Spot {
-  double x = 0.0, y = 0.0;
-};
-using Outline = std::vector<Spot>;
-
-double outline_area(const Outline& outline) {
-  double twice = 0.0;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Spot& a = outline[i];
-    const Spot& b = outline[(i + 1) % outline.size()];
-    twice += a.x * b.y - b.x * a.y;
-  }
-  return twice / 2;
-}
-
 // What of a convex outline lies within |x| <= half_x, |y| <= half_y.
 Outline clipped(Outline outline, double half_x, double half_y) {
   const std::array<std::array<double, 3>, 4> sides{

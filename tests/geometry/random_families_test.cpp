@@ -1,0 +1,121 @@
+// look() against every family of the generator, however the assembly is wrapped: a kilometre off,
+// in the looking-glass, as solids of one product, with curves in surface parameters and without.
+
+#include <gtest/gtest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <map>
+#include <ostream>
+#include <string>
+#include <vector>
+
+#include "geometry/truth_match.hpp"
+#include "support/families/family.hpp"
+
+namespace spotblue::test {
+
+void PrintTo(const Family& family, std::ostream* out) { *out << family.name; }
+
+namespace {
+
+/// How many seeds of each suite: few at every build, more by SPOTBLUE_RANDOM_SEEDS.
+std::uint64_t seed_count(std::uint64_t usual) {
+  const char* wanted = std::getenv("SPOTBLUE_RANDOM_SEEDS");
+  return wanted != nullptr ? std::strtoull(wanted, nullptr, 10) : usual;
+}
+
+/// A kilometre away a file's digits end at 1e-7 mm, and several are added up.
+Tolerance tolerance_of(const Wrapping& wrapping) {
+  return wrapping.far == Far::no ? Tolerance{} : Tolerance{1e-5, 2e-4};
+}
+
+std::vector<std::string> wrong_calls(const Assembly& assembly, const std::string& name) {
+  const char* keep = std::getenv("SPOTBLUE_RANDOM_KEEP");
+  const std::string stem =
+      keep != nullptr ? name + "-" + std::to_string(assembly.seed) : "spotblue-" + name;
+  const auto file = (keep != nullptr ? keep : std::filesystem::temp_directory_path()) /
+                    std::filesystem::path(stem + ".step");
+  write_assembly(assembly, file);
+  const Look seen = look(file, {});
+  if (keep == nullptr) {
+    std::filesystem::remove(file);
+  }
+  return disagreements(seen, assembly, tolerance_of(assembly.wrapping));
+}
+
+void expect_seen_as_it_is(const Assembly& assembly, const std::string& name) {
+  SCOPED_TRACE(assembly.description());
+  for (const std::string& line : wrong_calls(assembly, name)) {
+    ADD_FAILURE() << line;
+  }
+}
+
+/// Families that the program is known to be wrong on, and how; all of issue 10. Each must stay
+/// wrong somewhere, or leave this list.
+const std::map<std::string, const char*>& known_faults() {
+  static const std::map<std::string, const char*> kAll{
+      {"o_ring", "volume of a torus in a bore up to 1 % off, from a boolean that moves faces"},
+      {"saddle", "least gap of a shaft in a half bearing, taken all round"},
+  };
+  return kAll;
+}
+
+std::vector<Family> sound_families() {
+  std::vector<Family> sound;
+  for (const Family& family : families()) {
+    if (!known_faults().contains(family.name)) {
+      sound.push_back(family);
+    }
+  }
+  return sound;
+}
+
+Assembly four_of(const Family& family, std::uint64_t seed) {
+  Shop shop{Chance(seed), Chance(seed + 1'000'003), FaceStyle::mixed};
+  std::vector<Station> stations;
+  for (int i = 0; i < 4; ++i) {
+    stations.push_back(family.make(shop));
+  }
+  return assemble(seed, stations, any_wrapping_of(seed));
+}
+
+class EachFamily : public testing::TestWithParam<Family> {};
+
+TEST_P(EachFamily, IsSeenAsItIs) {
+  const std::uint64_t count = seed_count(2);
+  std::size_t wrong = 0;
+  const auto fault = known_faults().find(GetParam().name);
+  for (std::uint64_t seed = 5001; seed < 5001 + count; ++seed) {
+    const Assembly assembly = four_of(GetParam(), seed);
+    if (fault == known_faults().end()) {
+      expect_seen_as_it_is(assembly, GetParam().name);
+    } else {
+      wrong += wrong_calls(assembly, GetParam().name).size();
+    }
+  }
+  EXPECT_TRUE(fault == known_faults().end() || wrong > 0)
+      << "mended: take it from the list of known faults: " << fault->second;
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, EachFamily, testing::ValuesIn(families()),
+                         [](const auto& one) { return std::string(one.param.name); });
+
+constexpr std::uint64_t kAtOnce = 10;
+
+class RandomFamilies : public testing::TestWithParam<std::uint64_t> {};
+
+TEST_P(RandomFamilies, AreSeenAsTheyAre) {
+  for (std::uint64_t seed = GetParam(); seed < GetParam() + kAtOnce; ++seed) {
+    const Wrapping wrapping = any_wrapping_of(seed);
+    expect_seen_as_it_is(
+        assemble(seed, generate_families(seed, wrapping.faces, sound_families()), wrapping),
+        "families-" + std::to_string(GetParam()));
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(FromSeed, RandomFamilies,
+                         testing::Range<std::uint64_t>(3021, 3021 + seed_count(10), kAtOnce));
+
+}  // namespace
+}  // namespace spotblue::test

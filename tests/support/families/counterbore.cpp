@@ -1,0 +1,68 @@
+// A cylinder-head screw in its counterbore: thread, shank, head's side and head's underside.
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+#include "support/families/family.hpp"
+
+namespace spotblue::test {
+namespace {
+
+// Size, tap drill, clearance hole, head; common practice, no source. Truth follows what is drawn.
+struct HeadScrew {
+  int size = 0;
+  double drill = 0.0, clear = 0.0, head = 0.0;
+};
+constexpr std::array<HeadScrew, 5> kScrews{{{4, 3.3, 4.5, 7.0},
+                                            {5, 4.2, 5.5, 8.5},
+                                            {6, 5.0, 6.6, 10.0},
+                                            {8, 6.8, 9.0, 13.0},
+                                            {10, 8.5, 11.0, 16.0}}};
+
+}  // namespace
+
+Station counterbore(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"counterbore", {}, {}, {}};
+  const HeadScrew s = kScrews[chance.below(kScrews.size())];
+  const double size = s.size;
+  const double sunk = size + chance.size(0.2, 3.0);
+  const double floor = chance.size(4.0, 10.0);  // plate left under the head
+  const double wide = s.head + chance.size(0.1, 1.6);
+  const double gap = face_gap(chance);
+  const double lift = chance.in(0.6) ? 0.0 : chance.size(0.02, 0.6);
+  const double depth = size * chance.between(1.0, 2.0);
+  const double half = wide / 2 + 8.0;
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const auto base = station.add(
+      "Base", block({-half, half, -half, half, -depth - 12.0, 0.0}, {{0, 0, s.drill}}, a), a);
+  const TopoDS_Shape slab =
+      block({-half, half, -half, half, 0.0, floor + sunk}, {{0, 0, s.clear}}, before_cutting(b));
+  const TopoDS_Shape mill = turned(bar(0.0, wide, floor, floor + sunk + 1.0), before_cutting(b));
+  const auto plate =
+      station.add("Counterbored plate", rewritten(cut(slab, mill), b), b, shift(0, 0, gap));
+  const double under = gap + floor + lift;
+  const auto screw = station.add("Cap screw",
+                                 turned({{0.0, -depth},
+                                         {size / 2, -depth},
+                                         {size / 2, under},
+                                         {s.head / 2, under},
+                                         {s.head / 2, under + size},
+                                         {0.0, under + size}},
+                                        c),
+                                 c);
+  station.truth.threads.push_back(
+      {base, screw, "M" + std::to_string(s.size), s.drill, size, depth});
+  station.truth.radial.push_back(centred(plate, screw, s.clear, size, floor));
+  station.truth.radial.push_back(
+      centred(plate, screw, wide, s.head, shared(0.0, sunk, lift, lift + size)));
+  station.truth.axial.push_back({plate, screw, lift, ring_area(s.clear, s.head), true});
+  station.truth.axial.push_back(
+      {base, plate, gap, 4.0 * half * half - ring_area(0.0, s.clear), true});
+  return station;
+}
+
+}  // namespace spotblue::test
