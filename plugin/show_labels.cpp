@@ -89,7 +89,9 @@ class Labels {
       add(thread.hole, at_station(thread.axis, 0.5 * (thread.from + thread.to)), thread.size);
     }
     for (const Clash& clash : subject_.look.clash.clashes) {
-      labels_.push_back({fmt::format("clash: {}", clash.cause), clash.at, Mark::nonconforming});
+      if (clash.at) {
+        labels_.push_back({fmt::format("clash: {}", clash.cause), *clash.at, Mark::nonconforming});
+      }
     }
     return std::move(labels_);
   }

@@ -28,6 +28,7 @@ void bind_pieces(py::module_& module) {
       .done();
   View<OtherFace>(module, "OtherFace", "A face that is no feature, kept as what bounds it.")
       .value("box", &OtherFace::box, "in the product's frame")
+      .value("sized", &OtherFace::sized, "a worn cylinder tells what it measures")
       .value("revolved", &OtherFace::revolved, "whether the ring below holds it")
       .value("axis", &OtherFace::axis, "of the ring, product's frame")
       .value("inner_radius_mm", &OtherFace::inner, "mm")
@@ -39,10 +40,16 @@ void bind_pieces(py::module_& module) {
 }
 
 void bind_features(py::module_& module) {
+  View<DiameterAt>(module, "DiameterAt", "What a worn cylinder measures at one station.")
+      .value("at_mm", &DiameterAt::at, "station on the feature's axis")
+      .value("least_mm", &DiameterAt::least, "diameter, of all directions across")
+      .value("greatest_mm", &DiameterAt::greatest, "diameter, of all directions across")
+      .done();
   View<Cylinder>(module, "Cylinder", "A cylindrical hole or shaft of one product.")
       .value("name", &Cylinder::name, "\"bore 44\", \"outside 30 @ 12\"")
       .value("side", &Cylinder::side, "internal: a hole; external: a shaft")
-      .value("diameter_mm", &Cylinder::diameter, "mm")
+      .value("diameter_mm", &Cylinder::diameter, "mm; of a worn one the mean")
+      .value("sizes", &Cylinder::sizes, "of a worn one by station; else none")
       .value("axis", &Cylinder::axis, "in the product's frame")
       .value("zero", &Cylinder::zero, "direction square to the axis where angles start")
       .value("patches", &Cylinder::patches, "its pieces")

@@ -8,6 +8,11 @@ namespace spotblue::python {
 namespace {
 
 void bind_round_seats(py::module_& module) {
+  View<ClearanceRange>(module, "ClearanceRange",
+                       "What a worn pair's clearance is, on the diameter.")
+      .value("least_mm", &ClearanceRange::least, "over the engaged length and all round")
+      .value("most_mm", &ClearanceRange::most, "over the engaged length and all round")
+      .done();
   View<RadialSeat>(module, "RadialSeat", "A hole and a shaft that bear, run or press.")
       .value("hole", &RadialSeat::hole, "Look.feature_id tells its name")
       .value("shaft", &RadialSeat::shaft, "Look.feature_id tells its name")
@@ -16,7 +21,9 @@ void bind_round_seats(py::module_& module) {
       .value("clearance_mm", &RadialSeat::clearance, "on the diameter; negative: interference")
       .value("offset_mm", &RadialSeat::offset, "of the axes at the middle")
       .degrees("tilt_deg", &RadialSeat::tilt, "of the axes")
+      .value("worn", &RadialSeat::worn, "the clearances where hole or shaft is worn, or None")
       .value("least_gap_mm", &RadialSeat::least_gap, "radial; negative: fouls or is pressed")
+      .value("fouls_by_mm", &RadialSeat::fouls_by, "deeper than a seat may; 0: nowhere")
       .value("engaged_mm", &RadialSeat::engaged, "along the axis")
       .degrees("coverage_deg", &RadialSeat::coverage, "where both have surface")
       .value("axis", &RadialSeat::axis, "of the hole, assembly's frame")
@@ -32,6 +39,8 @@ void bind_round_seats(py::module_& module) {
       .value("gap_mm", &TaperSeat::gap, "square to the hole's surface")
       .value("offset_mm", &TaperSeat::offset, "of the axes")
       .degrees("tilt_deg", &TaperSeat::tilt, "of the axes")
+      .value("least_gap_mm", &TaperSeat::least_gap, "over the stretch and all round")
+      .value("fouls_by_mm", &TaperSeat::fouls_by, "deeper than a seat may; 0: nowhere")
       .value("engaged_mm", &TaperSeat::engaged, "along the axis")
       .value("diameter_mm", &TaperSeat::diameter, "of the hole at the middle")
       .value("axis", &TaperSeat::axis, "assembly's frame")
@@ -74,6 +83,8 @@ void bind_flat_seats(py::module_& module) {
       .value("clearance_mm", &WidthSeat::clearance, "slot less key")
       .value("offset_mm", &WidthSeat::offset, "of the middle planes")
       .degrees("tilt_deg", &WidthSeat::tilt, "of the middle planes")
+      .value("least_gap_mm", &WidthSeat::least_gap, "of the tighter side, along the flanks")
+      .value("ends_apart_mm", &WidthSeat::ends_apart, "slot longer than key, round ends; or None")
       .value("area_mm2", &WidthSeat::area, "of the smaller contact")
       .done();
 }
@@ -83,8 +94,9 @@ void bind_clashes(py::module_& module) {
       .value("a", &Clash::a, "number of the occurrence, from 0")
       .value("b", &Clash::b, "number of the occurrence, from 0")
       .value("volume_mm3", &Clash::volume, "shared")
-      .value("depth_mm", &Clash::depth, "how far one would have to move to come clear, about")
-      .value("at", &Clash::at, "a point inside the overlap")
+      .value("depth_mm", &Clash::depth, "how deep metal is in metal")
+      .value("length_mm", &Clash::length, "along the axis, or square to the depth; 0: not known")
+      .value("at", &Clash::at, "a point inside the overlap, or None")
       .value("exact", &Clash::exact, "volume from a closed form or a checked boolean")
       .value("cause", &Clash::cause, "\"off axis\", \"faces overlap\", \"undecided: ...\"")
       .done();

@@ -30,10 +30,18 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
   Finding finding;
   finding.kind = "clash";
   finding.about = {declared.names.id_of(clash.a), declared.names.id_of(clash.b)};
-  finding.found = {{"volume_mm3", clash.volume}, millimetres("depth_mm", depth),
-                   {"cause", clash.cause},       {"volume", clash.exact ? "exact" : "not proven"},
-                   {"at_x_mm", clash.at.x},      {"at_y_mm", clash.at.y},
-                   {"at_z_mm", clash.at.z}};
+  finding.found = {{"volume_mm3", clash.volume},
+                   millimetres("depth_mm", depth),
+                   {"cause", clash.cause},
+                   {"volume", clash.exact ? "exact" : "not proven"}};
+  if (clash.length > 0.0) {
+    finding.found.push_back(millimetres("length_mm", Length::mm(clash.length)));
+  }
+  if (clash.at) {
+    finding.found.insert(
+        finding.found.end(),
+        {{"at_x_mm", clash.at->x}, {"at_y_mm", clash.at->y}, {"at_z_mm", clash.at->z}});
+  }
   if (allowed != nullptr) {
     finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
     finding.margin = {millimetres("overlap_mm", allowed->depth - depth)};
@@ -54,7 +62,7 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
                         ? fmt::format("deeper than the {} allowed{}",
                                       length_text(allowed->depth, unit), from_line(allowed->line))
                         : std::string("two solids cannot share space; no allowance declared");
-    finding.advice = fmt::format("the parts share {:.4g} mm3, about {} deep: {}", clash.volume,
+    finding.advice = fmt::format("the parts share {:.4g} mm3, {} deep: {}", clash.volume,
                                  length_text(depth, unit), cure_of(clash));
   }
   return finding;

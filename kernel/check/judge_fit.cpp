@@ -16,9 +16,37 @@ std::optional<ClassLimits> class_limits(const std::optional<Limits>& limits,
   return limits ? std::optional(ClassLimits{*limits, nominal}) : std::nullopt;
 }
 
+// From where it is tightest to where it is loosest.
+Limits clearance_of(const FitCase& fit_case, const FoundFit& found) {
+  return {found.clearance.lower + fit_case.worn_by.lower,
+          found.clearance.upper + fit_case.worn_by.upper};
+}
+
+// A worn pair is judged where it is tightest and where it is loosest.
+Verdict verdict_on_worn(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
+                        const WantedFit& wanted) {
+  const LengthUnit unit = declared.job->unit;
+  const auto at = [&](Length off) {
+    FoundFit there = found;
+    for (Limits* limits : {&there.clearance, &there.without_uncertainty}) {
+      *limits = {limits->lower + off, limits->upper + off};
+    }
+    return std::pair(there.clearance, verdict_on_clearance(declared, fit_case, there, wanted));
+  };
+  const auto [tight, at_tightest] = at(fit_case.worn_by.lower);
+  const auto [loose, at_loosest] = at(fit_case.worn_by.upper);
+  if (at_tightest.outcome == at_loosest.outcome) {
+    return at_tightest.advice == at_loosest.advice ? at_tightest : worse(at_tightest, at_loosest);
+  }
+  return {Outcome::undecided,
+          fmt::format("worn: the clearance is {} where it is tightest and {} where it is loosest, "
+                      "and only one of them is well; measure along and across, then true it up",
+                      length_text(tight.lower, unit), length_text(loose.upper, unit))};
+}
+
 std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& found) {
   std::vector<Quantity> quantities;
-  add_range(quantities, "clearance", found.clearance);
+  add_range(quantities, "clearance", clearance_of(fit_case, found));
   add_range(quantities, "hole", found.hole.limits);
   quantities.push_back({"hole_size", std::string(source_text(found.hole.source))});
   add_range(quantities, "shaft", found.shaft.limits);
@@ -71,8 +99,10 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   const FoundFit found =
       found_fit(size_range(declared, fit_case.hole, fit_case.hole_size, hole),
                 size_range(declared, fit_case.shaft, fit_case.shaft_size, shaft));
-  Verdict verdict = wanted ? verdict_on_clearance(declared, fit_case, found, *wanted)
-                           : verdict_without_want(declared, fit_case, found);
+  const bool worn = fit_case.worn_by.width() > Length();
+  Verdict verdict = !wanted ? verdict_without_want(declared, fit_case, found)
+                    : worn  ? verdict_on_worn(declared, fit_case, found, *wanted)
+                            : verdict_on_clearance(declared, fit_case, found, *wanted);
   verdict = worse(verdict_on_sizes(declared, fit_case, found), verdict);
   verdict = worse(verdict_on_line(declared, fit_case, found), verdict);
 
@@ -84,7 +114,8 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   finding.found = found_quantities(fit_case, found);
   if (wanted) {
     finding.wanted = wanted_quantities(found, *wanted);
-    finding.margin = {millimetres("clearance_mm", margin(found.clearance, wanted->clearance))};
+    finding.margin = {
+        millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
     finding.basis = fmt::format("{}; {}", wanted->basis, kIso14253);
   } else {
     finding.basis = "no fit declared; sizes " + std::string(source_text(found.hole.source)) +

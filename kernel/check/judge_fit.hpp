@@ -17,6 +17,8 @@ struct FitCase {
   /// What offset and tilt take from the clearance on one side, >= 0: half the clearance less the
   /// least gap.
   Length out_of_line;
+  /// Of a worn pair how far its clearance is off that of the two sizes, least and most; else none.
+  Limits worn_by{Length(), Length()};
   const FitWant* want = nullptr;
   std::vector<Quantity> placing;  ///< offset, tilt, engaged length: listed with what was found
 };

@@ -19,7 +19,12 @@ std::vector<Finding> radial_findings(const DeclaredJob& declared) {
     fit_case.shaft = seat.shaft;
     fit_case.hole_size = Length::mm(seat.hole_diameter);
     fit_case.shaft_size = Length::mm(seat.shaft_diameter);
-    fit_case.out_of_line = Length::mm(std::max(0.0, 0.5 * seat.clearance - seat.least_gap));
+    const double tightest = seat.worn ? seat.worn->least : seat.clearance;
+    fit_case.out_of_line = Length::mm(std::max(0.0, 0.5 * tightest - seat.least_gap));
+    if (seat.worn) {
+      fit_case.worn_by = {Length::mm(seat.worn->least - seat.clearance),
+                          Length::mm(seat.worn->most - seat.clearance)};
+    }
     fit_case.want = declared.radial_fits.at(i);
     fit_case.placing = {millimetres("offset_mm", Length::mm(seat.offset)),
                         degrees("tilt_deg", seat.tilt),

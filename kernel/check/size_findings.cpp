@@ -25,6 +25,7 @@ FeatureRef ref_of(const Subject& subject) {
 struct Modelled {
   Length size;
   Side side = Side::internal;
+  Limits worn_by{Length(), Length()};  // how far off `size` it measures somewhere
 };
 
 Modelled modelled(const DeclaredJob& declared, const FeatureRef& feature) {
@@ -35,7 +36,14 @@ Modelled modelled(const DeclaredJob& declared, const FeatureRef& feature) {
     return {Length::mm(width.width), width.side};
   }
   const Cylinder& cylinder = product.cylinders.at(feature.index);
-  return {Length::mm(cylinder.diameter), cylinder.side};
+  Modelled result{Length::mm(cylinder.diameter), cylinder.side};
+  for (const DiameterAt& size : cylinder.sizes) {
+    result.worn_by.lower =
+        std::min(result.worn_by.lower, Length::mm(size.least - cylinder.diameter));
+    result.worn_by.upper =
+        std::max(result.worn_by.upper, Length::mm(size.greatest - cylinder.diameter));
+  }
+  return result;
 }
 
 // The name that means all of them: the product's when there are several.
@@ -64,7 +72,12 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
   const LengthUnit unit = declared.job->unit;
   const FeatureRef feature = ref_of(subjects.front());
   const Modelled model = modelled(declared, feature);
-  const SizeRange range = size_range(declared, feature, model.size, std::nullopt);
+  SizeRange range = size_range(declared, feature, model.size, std::nullopt);
+  const bool worn = model.worn_by.width() > Length() && range.source == SizeSource::modelled;
+  if (worn) {
+    range.limits = {range.limits.lower + model.worn_by.lower,
+                    range.limits.upper + model.worn_by.upper};
+  }
   const Limits wide{wanted.limits.lower - kRounding, wanted.limits.upper + kRounding};
   Finding finding;
   finding.kind = "size";
@@ -87,8 +100,10 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
     finding.advice = range.to_make ? "make it " + range_text(wanted.limits, unit)
                                    : std::string("leave it as it is");
   } else if (finding.outcome == Outcome::undecided) {
-    finding.advice =
-        fmt::format("measure it closer than +- {}", length_text(0.5 * range.limits.width(), unit));
+    finding.advice = worn ? fmt::format("worn, {}: not all of it is well; true it up",
+                                        range_text(range.limits, unit))
+                          : fmt::format("measure it closer than +- {}",
+                                        length_text(0.5 * range.limits.width(), unit));
   } else {
     const bool too_large = range.limits.lower > wanted.limits.upper;
     finding.advice = cure_of(model.side, too_large,

@@ -88,6 +88,23 @@ class Envelope {
   double to_ = -std::numeric_limits<double>::infinity();
 };
 
+// What is least or greatest of a cylinder, worn or not.
+double least_diameter(const Cylinder& cylinder) {
+  double least = cylinder.diameter;
+  for (const DiameterAt& size : cylinder.sizes) {
+    least = std::min(least, size.least);
+  }
+  return least;
+}
+
+double greatest_diameter(const Cylinder& cylinder) {
+  double greatest = cylinder.diameter;
+  for (const DiameterAt& size : cylinder.sizes) {
+    greatest = std::max(greatest, size.greatest);
+  }
+  return greatest;
+}
+
 // The least hole about the axis when holes reach through nearly the whole length, else 0.
 double through_bore(const Product& product, const Line& axis, double length) {
   double least = 0.0;
@@ -99,7 +116,7 @@ double through_bore(const Product& product, const Line& axis, double length) {
   for (const Cylinder& cylinder : product.cylinders) {
     for (const auto& [from, to] : cylinder.intervals) {
       if (cylinder.side == Side::internal && on_axis(axis, cylinder.axis)) {
-        take(cylinder.diameter, from, to);
+        take(least_diameter(cylinder), from, to);
       }
     }
   }
@@ -123,8 +140,8 @@ std::optional<Turned> as_turned(const Product& product) {
   for (const Cylinder& cylinder : product.cylinders) {
     for (const auto& [from, to] : cylinder.intervals) {
       if (cylinder.side == Side::external && on_axis(*axis, cylinder.axis)) {
-        envelope.add(at_station(cylinder.axis, from), 0.5 * cylinder.diameter);
-        envelope.add(at_station(cylinder.axis, to), 0.5 * cylinder.diameter);
+        envelope.add(at_station(cylinder.axis, from), 0.5 * greatest_diameter(cylinder));
+        envelope.add(at_station(cylinder.axis, to), 0.5 * greatest_diameter(cylinder));
       }
     }
   }

@@ -5,6 +5,9 @@
 #include <limits>
 #include <numbers>
 
+#include "geometry/coaxial.hpp"
+#include "geometry/seat_overlap.hpp"
+#include "geometry/worn.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue::proof {
@@ -30,9 +33,10 @@ struct Scene {
   [[nodiscard]] Line placed(const FeatureRef& f, const Line& line) const {
     return place_line(to_a, place_line(model.occurrences[f.occurrence].frame, line));
   }
-  [[nodiscard]] double most_overlap(double diameter) const {
-    return std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * diameter);
+  [[nodiscard]] Frame frame(const FeatureRef& f) const {
+    return compose(to_a, model.occurrences[f.occurrence].frame);
   }
+  [[nodiscard]] double most(double diameter) const { return most_overlap(settings, diameter); }
 };
 
 /// A cylinder in a smaller hole: from the hole's surface out to the farthest of the shaft's, but no
@@ -45,11 +49,25 @@ Ring ring_of(const Scene& scene, const FeatureRef& hole, const FeatureRef& shaft
   const Line other = scene.placed(shaft, journal.axis);
   const double tilt = angle_between_lines(ring.axis.along, other.along);
   const double loose = 2.0 * journal.diameter * tilt * tilt;
-  const auto reach = [&](double s) {
-    return std::min(0.5 * bore.diameter + deepest,
-                    0.5 * journal.diameter + loose + distance(other, at_station(ring.axis, s)));
+  const Line own = scene.placed(hole, bore.axis);
+  // Out of form the hole's surface is anywhere between; a taper's is on a line.
+  const bool odd = is_out_of_form(bore) || is_out_of_form(journal);
+  const auto inner = [&](double s) {
+    const DiameterRange here =
+        odd ? diameters_over(bore, bore.intervals.front().first, bore.intervals.back().second)
+            : diameters_at(bore, station(own, at_station(ring.axis, s)));
+    return 0.5 * here.least;
   };
-  ring.inner_from = ring.inner_to = 0.5 * bore.diameter;
+  const auto reach = [&](double s) {
+    const Point p = at_station(ring.axis, s);
+    const DiameterRange here = odd ? diameters_over(journal, journal.intervals.front().first,
+                                                    journal.intervals.back().second)
+                                   : diameters_at(journal, station(other, p));
+    return std::max(inner(s),
+                    std::min(inner(s) + deepest, 0.5 * here.greatest + loose + distance(other, p)));
+  };
+  ring.inner_from = inner(ring.from);
+  ring.inner_to = inner(ring.to);
   ring.outer_from = reach(ring.from);
   ring.outer_to = reach(ring.to);
   return ring;
@@ -59,37 +77,42 @@ double cone_radius(const Cone& cone, double at) {
   return std::max(0.0, cone.radius + at * std::tan(cone.half_angle));
 }
 
-/// A cone in a cone, over all of the hole's stretch.
-void add_taper(Accounted& accounted, const Scene& scene, const TaperSeat& seat) {
+/// A cone in a cone: from the hole's surface out to the farthest of the shaft's, where they share a
+/// stretch, no deeper than a seat may.
+void add_taper(Accounted& accounted, const Scene& scene, const TaperSeat& seat, Told told) {
   const Cone& hole = scene.product(seat.hole).cones[seat.hole.index];
   const Cone& shaft = scene.product(seat.shaft).cones[seat.shaft.index];
   Ring ring{.axis = scene.placed(seat.hole, hole.axis)};
   accounted.axes.push_back(ring.axis);
-  if (hole.intervals.empty()) {
+  const AxisTransfer transfer(hole, scene.frame(seat.hole), shaft, scene.frame(seat.shaft));
+  const Stretches shared = common_stretches(hole.intervals, transfer.stretches(shaft.intervals));
+  if (shared.empty() || seat.least_gap >= 0.0) {
     return;
   }
-  ring.from = hole.intervals.front().first;
-  ring.to = hole.intervals.back().second;
+  const double slope = std::tan(hole.half_angle);
+  const double deepest = told == Told::too ? std::numeric_limits<double>::infinity()
+                                           : scene.most(seat.diameter) / std::cos(hole.half_angle);
+  const double run_out = run_out_of(std::min(-seat.least_gap, scene.most(seat.diameter)));
+  ring.from = shared.front().first - run_out;
+  ring.to = shared.back().second + run_out;
   const Line other = scene.placed(seat.shaft, shaft.axis);
+  const double loose = 2.0 * seat.diameter * seat.tilt * (seat.tilt + slope);
   const auto reach = [&](double s) {
     const Point p = at_station(ring.axis, s);
-    return cone_radius(shaft, station(other, p)) + distance(other, p);
+    const double inner = hole.radius + s * slope;
+    const double outer = cone_radius(shaft, station(other, p)) + distance(other, p) + loose;
+    return std::clamp(outer, inner, inner + deepest);
   };
   ring.inner_from = cone_radius(hole, ring.from);
   ring.inner_to = cone_radius(hole, ring.to);
-  ring.outer_from = reach(ring.from);
-  ring.outer_to = reach(ring.to);
-  const double overlap = std::max(ring.outer_from - ring.inner_from, ring.outer_to - ring.inner_to);
-  if (overlap > 0.0 && overlap <= scene.most_overlap(seat.diameter)) {
-    ring.outer_from = std::max(ring.outer_from, ring.inner_from);
-    ring.outer_to = std::max(ring.outer_to, ring.inner_to);
-    accounted.rings.push_back(ring);
-  }
+  ring.outer_from = std::max(reach(ring.from), ring.inner_from);
+  ring.outer_to = std::max(reach(ring.to), ring.inner_to);
+  accounted.rings.push_back(ring);
 }
 
 /// Where a key is wider than its keyseat: what lies between each wall and the side that faces it.
 void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) {
-  if (seat.clearance >= 0.0) {
+  if (seat.clearance >= 0.0 || -0.5 * seat.clearance > scene.most(seat.slot_width)) {
     return;
   }
   const Product& slot = scene.product(seat.slot);
@@ -103,9 +126,9 @@ void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) 
       const Plane& plane = slot.planes[wall];
       const Line in = scene.placed(seat.slot, {plane.at, plane.normal});
       const double depth = -station(out, in.at);
-      if (dot(out.along, in.along) < -kFacing && depth > 0.0 &&
-          depth <= scene.most_overlap(seat.slot_width)) {
-        accounted.bands.push_back({out.at, out.along, -depth, 0.0});
+      if (dot(out.along, in.along) < -kFacing && depth > 0.0 && depth < 0.5 * seat.slot_width) {
+        const double high = std::min(0.0, scene.most(seat.slot_width) - depth);
+        accounted.bands.push_back({out.at, out.along, -depth, high});
       }
     }
   }
@@ -113,28 +136,24 @@ void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) 
 
 }  // namespace
 
-bool fouls(const RadialSeat& seat, const SeatSettings& settings) {
-  // Where only some angles have surface the axes may part on the side that has none.
-  return seat.coverage > 2.0 * std::numbers::pi - 1e-6 &&
-         seat.clearance >= -settings.same_length_mm && seat.least_gap < -settings.same_length_mm;
-}
-
 bool overlaps(const AxialSeat& seat, const SeatSettings& settings) {
   return seat.gap < -settings.same_length_mm;
 }
 
 Accounted account_for(const Model& model, const Seats& seats, const PairSeats& pair,
-                      const SeatSettings& settings, const Frame& to_a) {
+                      const SeatSettings& settings, const Frame& to_a, Told told) {
   const Scene scene{model, seats, settings, to_a};
   Accounted accounted;
   for (const std::size_t i : pair.radial) {
     const RadialSeat& seat = seats.radial[i];
     accounted.axes.push_back(place_line(to_a, seat.axis));
-    if (seat.clearance < 0.0 || fouls(seat, settings)) {
-      const double overlap = std::max(0.0, -0.5 * seat.clearance);
-      // A seat that fouls off its axis is told by itself, all of it.
-      const double deepest = seat.clearance < 0.0 ? scene.most_overlap(seat.hole_diameter)
-                                                  : std::numeric_limits<double>::infinity();
+    const double tightest = seat.worn ? seat.worn->least : seat.clearance;
+    const bool pressed = tightest < 0.0;
+    const bool told_by_itself = seat.fouls_by > 0.0 && told == Told::too;
+    if (pressed || told_by_itself) {
+      const double overlap = std::max(0.0, -0.5 * tightest);
+      const double deepest =
+          told_by_itself ? std::numeric_limits<double>::infinity() : scene.most(seat.hole_diameter);
       accounted.rings.push_back(ring_of(scene, seat.hole, seat.shaft, seat.from, seat.to, seat.axis,
                                         run_out_of(overlap), deepest));
     }
@@ -148,17 +167,17 @@ Accounted account_for(const Model& model, const Seats& seats, const PairSeats& p
     const double pitch = size ? size->pitch.in_mm() : 2.0 * depth;
     accounted.rings.push_back(ring_of(scene, thread.hole, thread.screw, thread.from, thread.to,
                                       thread.axis, pitch,
-                                      depth + scene.most_overlap(thread.screw_diameter)));
+                                      depth + scene.most(thread.screw_diameter)));
   }
   for (const std::size_t i : pair.taper) {
-    add_taper(accounted, scene, seats.taper[i]);
+    add_taper(accounted, scene, seats.taper[i], told);
   }
   for (const std::size_t i : pair.width) {
     add_width(accounted, scene, seats.width[i]);
   }
   for (const std::size_t i : pair.axial) {
     const AxialSeat& seat = seats.axial[i];
-    if (overlaps(seat, settings)) {
+    if (told == Told::too && overlaps(seat, settings)) {
       const Line axis = place_line(to_a, seat.axis);
       accounted.bands.push_back({axis.at, axis.along, seat.gap, 0.0});
     }

@@ -36,13 +36,13 @@ struct PairSeats {
   std::vector<std::size_t> radial, axial, taper, width, threads;
 };
 
+/// Whether what a foul that is told by itself overlaps counts as accounted for too.
+enum class Told { apart, too };
+
 /// What the pair's seats account for, seen from the frame that `to_a` leads to (assembly to A).
 [[nodiscard]] Accounted account_for(const Model& model, const Seats& seats, const PairSeats& pair,
-                                    const SeatSettings& settings, const Frame& to_a);
+                                    const SeatSettings& settings, const Frame& to_a, Told told);
 
-/// Whether a radial seat runs foul all round: clearance by diameter, and yet the surfaces cross.
-/// Where hole or shaft have surface at some angles only, the solids themselves must tell.
-[[nodiscard]] bool fouls(const RadialSeat& seat, const SeatSettings& settings);
 /// Whether the two faces overlap.
 [[nodiscard]] bool overlaps(const AxialSeat& seat, const SeatSettings& settings);
 

@@ -3,8 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 #include <optional>
+#include <ranges>
 #include <set>
+#include <span>
 #include <tuple>
 #include <unordered_map>
 
@@ -14,6 +18,7 @@
 #include "geometry/foul.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/pair_seats.hpp"
+#include "geometry/round_ring.hpp"
 #include "geometry/unnamed_screw.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -23,18 +28,62 @@ namespace {
 using proof::Accounted;
 using proof::OpenPair;
 using proof::Overlap;
+using proof::OverlapRegion;
 using proof::PairSeats;
+using proof::Told;
+using proof::ToldClash;
 
-/// What is known of all pairs that are alike; points in the first product's frame.
+/// What is known of all pairs that are alike; in the first product's frame.
 struct Verdict {
-  std::vector<Clash> clashes;
+  std::vector<ToldClash> told;
   bool not_looked_at = false;       ///< the time given was up
   bool not_measured = false;        ///< free-form faces near each other
-  std::optional<std::size_t> open;  ///< index of the open pair that decides the rest
-  std::string open_cause;           ///< what it is called if the solids do overlap
-  std::optional<std::size_t>
-      checked;  ///< index of the open pair that measures the only clash whole
+  bool clear_else = false;          ///< beside what is told nothing is shared
+  std::optional<std::size_t> open;  ///< index of the pair whose solids are asked
 };
+
+/// A told clash as its piece of the solids' overlap shows it: the numbers where both agree.
+Clash measured(const OverlapRegion& region, std::span<const ToldClash* const> told) {
+  constexpr double kSameFoul = 0.02;
+  Clash clash{.volume = region.volume,
+              .depth = region.depth,
+              .length = region.length,
+              .at = region.at,
+              .cause = "solids overlap"};
+  if (told.empty()) {
+    return clash;
+  }
+  const Clash& greatest = (*std::ranges::max_element(told, {}, [](const ToldClash* one) {
+                            return one->clash.volume;
+                          }))->clash;
+  clash.cause = greatest.cause;
+  const auto near = [](double one, double other) {
+    return std::abs(one - other) <= kSameFoul * other;
+  };
+  if (told.size() == 1 && near(region.depth, greatest.depth)) {
+    clash.depth = greatest.depth;
+    if (greatest.exact && near(region.volume, greatest.volume)) {
+      clash.volume = greatest.volume;
+      clash.at = greatest.at ? greatest.at : clash.at;
+    }
+  }
+  return clash;
+}
+
+/// Those of the told clashes that a piece of the overlap shows.
+std::vector<const ToldClash*> shown_by(const OverlapRegion& region,
+                                       const std::vector<ToldClash>& told) {
+  std::vector<const ToldClash*> found;
+  unsigned bit = 0;
+  for (const ToldClash& one : told) {
+    const bool holds_its_place = one.clash.at && bit < 32 && (region.holds >> bit & 1U) != 0;
+    bit += one.clash.at ? 1 : 0;
+    if (holds_its_place || (region.at && one.holds(*region.at))) {
+      found.push_back(&one);
+    }
+  }
+  return found;
+}
 
 class Search {
  public:
@@ -82,14 +131,6 @@ class Search {
     for (std::size_t p = 0; p < verdict_of_.size(); ++p) {
       const auto [a, b] = seats_.near_pairs[p];
       const Verdict& verdict = verdicts_[verdict_of_[p]];
-      for (Clash clash : verdict.clashes) {
-        if (verdict.checked) {
-          const Overlap& whole = overlaps[*verdict.checked];
-          clash.exact = whole.state == Overlap::State::shared;
-          clash.volume = clash.exact ? whole.volume : clash.volume;
-        }
-        add(report, a, b, clash);
-      }
       if (verdict.not_looked_at) {
         report.not_looked_at.emplace_back(a, b);
       }
@@ -98,6 +139,8 @@ class Search {
       }
       if (verdict.open) {
         add_open(report, a, b, verdict, overlaps[*verdict.open]);
+      } else {
+        add_told(report, a, b, verdict, nullptr);
       }
     }
     std::ranges::stable_sort(report.clashes, {}, [](const Clash& c) {
@@ -118,24 +161,44 @@ class Search {
     const Occurrence& first = model_.occurrences[a];
     const Occurrence& second = model_.occurrences[b];
     const Frame to_a = inverse(first.frame);
-    const Accounted accounted = proof::account_for(model_, seats_, pair, settings_, to_a);
+    const Product& product_a = model_.products[first.product];
+    const Product& product_b = model_.products[second.product];
+    const double same =
+        std::max({settings_.same_length_mm, product_a.uncertainty, product_b.uncertainty});
     const Frame b_to_a = relative_frame(first, second);
-    Verdict verdict{
-        .clashes = fouls(pair, to_a),
-        .not_measured = free_form_near(bounds(first.product), bounds(second.product), b_to_a),
-        .open = {},
-        .open_cause = {},
-        .checked = {}};
+    const Accounted explained =
+        proof::account_for(model_, seats_, pair, settings_, to_a, Told::too);
     const proof::Pair placed{
-        bounds(first.product),   bounds(second.product), b_to_a, inverse(b_to_a), accounted,
-        settings_.same_length_mm};
-    if (!proof::proved_clear(placed)) {
-      verdict.open = open_.size();
-      verdict.open_cause = open_cause(pair);
-      open_.push_back({first.product, second.product, b_to_a, accounted, directions(placed),
-                       settings_.same_length_mm});
+        bounds(first.product), bounds(second.product), b_to_a, inverse(b_to_a), explained, same};
+    Verdict verdict{
+        .told = told_fouls(pair, to_a, same),
+        .not_measured = free_form_near(bounds(first.product), bounds(second.product), b_to_a),
+        .clear_else = proof::proved_clear(placed),
+        .open = {}};
+    if (!verdict.clear_else && verdict.told.empty()) {
+      if (auto ring = proof::round_ring_clashes(placed)) {
+        verdict.told = std::move(*ring);
+        verdict.clear_else = true;
+      }
     }
-    measure_whole(verdict, first, second, pair, placed);
+    const bool all_certain = std::ranges::all_of(verdict.told, &ToldClash::certain);
+    if (!verdict.clear_else || (!all_certain && model_.shapes != nullptr)) {
+      verdict.open = open_.size();
+      OpenPair open{first.product,
+                    second.product,
+                    b_to_a,
+                    proof::account_for(model_, seats_, pair, settings_, to_a, Told::apart),
+                    directions(placed),
+                    axes(placed),
+                    {},
+                    same};
+      for (const ToldClash& told : verdict.told) {
+        if (told.clash.at) {
+          open.inside.push_back(*told.clash.at);
+        }
+      }
+      open_.push_back(std::move(open));
+    }
     return verdict;
   }
 
@@ -149,57 +212,54 @@ class Search {
         const auto meets = [&](const auto& with) {
           return overlap(box, place_box(to_one, with.box));
         };
-        return !face.revolved && (std::ranges::any_of(other.patches, meets) ||
-                                  std::ranges::any_of(other.others, meets));
+        return !face.revolved && !face.sized &&
+               (std::ranges::any_of(other.patches, meets) ||
+                std::ranges::any_of(other.others, meets));
       });
     };
     return near(a, b, b_to_a) || near(b, a, inverse(b_to_a));
   }
 
-  /// Faces that overlap may have chamfers and roundings beside them that overlap too: the solids
-  /// tell the volume, where no other overlap of the pair would be counted with it.
-  void measure_whole(Verdict& verdict, const Occurrence& first, const Occurrence& second,
-                     const PairSeats& pair, const proof::Pair& placed) {
-    if (model_.shapes == nullptr || verdict.clashes.size() != 1 || verdict.open ||
-        verdict.clashes.front().cause != "faces overlap") {
-      return;
-    }
-    PairSeats others = pair;
-    std::erase_if(others.axial,
-                  [&](std::size_t i) { return proof::overlaps(seats_.axial[i], settings_); });
-    verdict.checked = open_.size();
-    open_.push_back({first.product, second.product, placed.b_to_a,
-                     proof::account_for(model_, seats_, others, settings_, inverse(first.frame)),
-                     directions(placed), settings_.same_length_mm});
-  }
-
-  [[nodiscard]] std::vector<Clash> fouls(const PairSeats& pair, const Frame& to_a) const {
-    std::vector<Clash> found;
-    const auto add = [&](Clash clash) {
-      clash.at = place_point(to_a, clash.at);
-      found.push_back(std::move(clash));
-    };
+  [[nodiscard]] std::vector<ToldClash> told_fouls(const PairSeats& pair, const Frame& to_a,
+                                                  double same) const {
+    const proof::FoulScene scene{model_, seats_, settings_, to_a};
+    std::vector<ToldClash> found;
     for (const std::size_t i : pair.radial) {
-      if (proof::fouls(seats_.radial[i], settings_)) {
-        add(proof::radial_foul(model_, seats_.radial[i]));
+      if (seats_.radial[i].fouls_by > same) {
+        found.push_back(proof::radial_foul(scene, seats_.radial[i]));
+      }
+    }
+    for (const std::size_t i : pair.taper) {
+      if (seats_.taper[i].fouls_by > same) {
+        found.push_back(proof::taper_foul(scene, seats_.taper[i]));
       }
     }
     for (const std::size_t i : pair.axial) {
-      if (proof::overlaps(seats_.axial[i], settings_)) {
-        add(proof::axial_foul(model_, seats_, seats_.axial[i]));
+      if (-seats_.axial[i].gap > same) {
+        found.push_back(proof::axial_foul(scene, seats_.axial[i]));
       }
     }
     return found;
   }
 
-  /// A seat with surface at some angles only may foul by its numbers; the solids tell whether.
-  [[nodiscard]] std::string open_cause(const PairSeats& pair) const {
-    const bool off_axis = std::ranges::any_of(pair.radial, [&](std::size_t i) {
-      const RadialSeat& seat = seats_.radial[i];
-      return seat.clearance >= -settings_.same_length_mm &&
-             seat.least_gap < -settings_.same_length_mm && !proof::fouls(seat, settings_);
-    });
-    return off_axis ? "off axis" : "solids overlap";
+  /// Lines away from which a part might be moved clear.
+  static std::vector<Line> axes(const proof::Pair& pair) {
+    constexpr std::size_t kOfEach = 6;
+    std::vector<Line> found;
+    const auto add = [&](const Line& line) {
+      const bool known = std::ranges::any_of(found, [&](const Line& k) {
+        return distance(k, line.at) < 1e-6 && norm(cross(k.along, line.along)) < 1e-9;
+      });
+      if (!known) {
+        found.push_back(line);
+      }
+    };
+    std::ranges::for_each(pair.accounted.axes, add);
+    std::ranges::for_each(pair.a.axes | std::views::take(kOfEach), add);
+    for (const Line& line : pair.b.axes | std::views::take(kOfEach)) {
+      add(place_line(pair.b_to_a, line));
+    }
+    return found;
   }
 
   /// Ways a part might be moved clear: square to either's planes, along axes, along coordinates.
@@ -227,16 +287,38 @@ class Search {
   void add(ClashReport& report, std::size_t a, std::size_t b, Clash clash) const {
     clash.a = a;
     clash.b = b;
-    clash.at = place_point(model_.occurrences[a].frame, clash.at);
+    if (clash.at) {
+      clash.at = place_point(model_.occurrences[a].frame, *clash.at);
+    }
     report.clashes.push_back(std::move(clash));
+  }
+
+  /// What is told by numbers, where no piece of what the solids share is it. Where the solids
+  /// answered, only what is certain without them.
+  void add_told(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
+                const Overlap* overlap) const {
+    const bool answered = overlap != nullptr && (overlap->state == Overlap::State::clear ||
+                                                 overlap->state == Overlap::State::shared);
+    for (const ToldClash& told : verdict.told) {
+      const bool shown = answered && std::ranges::any_of(overlap->regions, [&](const auto& region) {
+                           return std::ranges::count(shown_by(region, verdict.told), &told) > 0;
+                         });
+      if (shown || (answered && !told.certain)) {
+        continue;
+      }
+      Clash clash = told.clash;
+      clash.exact = clash.exact && (overlap == nullptr || told.certain);
+      add(report, a, b, clash);
+    }
   }
 
   void add_open(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
                 const Overlap& overlap) const {
-    Clash clash{.volume = overlap.volume, .depth = overlap.depth, .at = overlap.at, .cause = {}};
+    add_told(report, a, b, verdict, &overlap);
+    for (const OverlapRegion& region : overlap.regions) {
+      add(report, a, b, measured(region, shown_by(region, verdict.told)));
+    }
     if (overlap.state == Overlap::State::shared) {
-      clash.cause = verdict.open_cause;
-      add(report, a, b, clash);
       const Occurrence& first = model_.occurrences[a];
       const Occurrence& second = model_.occurrences[b];
       const std::string screw =
@@ -247,14 +329,12 @@ class Search {
       }
     } else if (overlap.state == Overlap::State::not_looked_at) {
       report.not_looked_at.emplace_back(a, b);
-    } else if (overlap.state == Overlap::State::undecided) {
-      clash.exact = false;
-      clash.cause = "undecided: " + overlap.why;
+    } else if (overlap.state == Overlap::State::undecided && !verdict.clear_else) {
       report.notes.push_back(
           {fmt::format("{} and {}", model_.occurrences[a].id, model_.occurrences[b].id),
            "whether they share material is undecided: " + overlap.why});
-      if (verdict.clashes.empty()) {  // that they clash is decided otherwise
-        add(report, a, b, clash);
+      if (verdict.told.empty()) {  // that they clash is decided otherwise
+        add(report, a, b, {.at = {}, .exact = false, .cause = "undecided: " + overlap.why});
       }
     }
   }

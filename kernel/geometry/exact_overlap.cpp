@@ -25,8 +25,8 @@ namespace {
 struct Slot {
   bool begun = false, done = false;
   Overlap::State state = Overlap::State::undecided;
-  double volume = 0.0, depth = 0.0;
-  Point at;
+  std::size_t regions = 0;
+  std::array<OverlapRegion, kMostRegions> region{};
   std::array<char, 200> why{};
 };
 
@@ -84,9 +84,8 @@ void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
       return solid_overlap(shelf.of(pair.product_a), b, pair);
     });
     slot.state = overlap.state;
-    slot.volume = overlap.volume;
-    slot.depth = overlap.depth;
-    slot.at = overlap.at;
+    slot.regions = std::min(overlap.regions.size(), kMostRegions);
+    std::copy_n(overlap.regions.begin(), slot.regions, slot.region.begin());
     keep_text(slot, overlap.why);
   } catch (const Error& error) {
     keep_text(slot, error.rule());
@@ -172,9 +171,10 @@ std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const Op
     SharedSlots slots(pairs.size());
     const bool done = done_in_time([&] { decide_all(*shapes, pairs, slots, limits); });
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-      Slot& slot = slots[i];
-      slot.state = done || slot.done ? slot.state : Overlap::State::not_looked_at;
-      overlaps[i] = {slot.state, slot.volume, slot.depth, slot.at, slot.why.data()};
+      const Slot& slot = slots[i];
+      overlaps[i] = {done || slot.done ? slot.state : Overlap::State::not_looked_at,
+                     {slot.region.begin(), slot.region.begin() + slot.regions},
+                     slot.why.data()};
     }
   } catch (const Error& error) {
     stop_if_asked();

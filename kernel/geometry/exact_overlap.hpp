@@ -2,6 +2,8 @@
 /// @file
 /// What two placed solids share, by the kernel's boolean, for the pairs no proof has cleared.
 
+#include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -17,18 +19,32 @@ struct OpenPair {
   Frame b_to_a;
   Accounted accounted;                ///< cut away before anything is measured
   std::vector<Direction> directions;  ///< along which the depth may be least
+  std::vector<Line> axes;             ///< away from which it may be
+  /// Points said to be inside both: an answer that leaves one out that is, is not believed.
+  std::vector<Point> inside;
   double same_length = 0.0;
+};
+
+/// One connected piece of an overlap.
+struct OverlapRegion {
+  double volume = 0.0;  ///< mm3
+  double depth = 0.0;   ///< mm, as of a Clash
+  double length = 0.0;  ///< mm, as of a Clash
+  std::optional<Point> at;
+  std::uint32_t holds =
+      0;  ///< a bit for each of the first points of OpenPair::inside that it holds
 };
 
 /// What is left of the overlap, in the first product's frame.
 struct Overlap {
   enum class State { clear, shared, undecided, not_looked_at };
   State state = State::undecided;
-  double volume = 0.0;  ///< mm3
-  double depth = 0.0;   ///< mm
-  Point at;
-  std::string why;  ///< one line, when undecided
+  std::vector<OverlapRegion> regions;  ///< greatest first, when shared
+  std::string why;                     ///< one line, when undecided
 };
+
+/// Pieces told apart of one pair; what is over is told with the last.
+inline constexpr std::size_t kMostRegions = 16;
 
 /// Decides each pair in a contained child; a pair that a TimeLimit leaves no time for is not looked
 /// at; a pair that crashes or runs out of time is undecided and

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numbers>
 
+#include "geometry/worn.hpp"
+
 namespace spotblue::proof {
 namespace {
 
@@ -232,7 +234,10 @@ FaceBounds bounds_of(const Product& product) {
   bounds.solid = product.solids > 0;
   bounds.closed = product.closed;
   for (const Cylinder& c : product.cylinders) {
-    add_turned(bounds, {c.axis, c.zero, 0.5 * c.diameter, 0.0, c.side}, c);
+    if (!is_out_of_form(c)) {
+      add_turned(bounds, {c.axis, c.zero, 0.5 * diameters_at(c, 0.0).least, taper_of(c), c.side},
+                 c);
+    }
   }
   for (const Cone& c : product.cones) {
     add_turned(bounds, {c.axis, c.zero, c.radius, std::tan(c.half_angle), c.side}, c);

@@ -6,6 +6,7 @@
 #include <numbers>
 #include <optional>
 
+#include "geometry/worn.hpp"
 #include "profile.hpp"
 
 namespace spotblue::proof {
@@ -258,7 +259,9 @@ void lay_image(std::vector<FaceOver>& over, const FaceBounds& one, const Line& a
 NamedBounds named_bounds_of(const Product& product) {
   NamedBounds named{bounds_of(product), {}, {}};
   for (const Cylinder& cylinder : product.cylinders) {
-    named.patch_names.insert(named.patch_names.end(), cylinder.patches.size(), cylinder.name);
+    if (!is_out_of_form(cylinder)) {
+      named.patch_names.insert(named.patch_names.end(), cylinder.patches.size(), cylinder.name);
+    }
   }
   for (const Cone& cone : product.cones) {
     named.patch_names.insert(named.patch_names.end(), cone.patches.size(), cone.name);

@@ -7,20 +7,13 @@
 #include "geometry/arcs.hpp"
 #include "geometry/face_patch.hpp"
 #include "geometry/plane_outline.hpp"
+#include "geometry/worn.hpp"
 
 namespace spotblue {
 namespace {
 
 constexpr double kSameEnds = 1e-6;       // mm: ends of two faces on one surface
 constexpr double kSameDirection = 0.01;  // rad for each mm by which surfaces may differ
-
-Direction canonical(Direction d) {
-  const double largest =
-      std::abs(d.x) >= std::abs(d.y) - 1e-9 && std::abs(d.x) >= std::abs(d.z) - 1e-9 ? d.x
-      : std::abs(d.y) >= std::abs(d.z) - 1e-9                                        ? d.y
-                                                                                     : d.z;
-  return largest < 0.0 ? -d : d;
-}
 
 bool same_line(const Line& a, const Line& b, double within) {
   return norm(cross(a.along, b.along)) < kSameDirection * within && distance(a, b.at) < within;
@@ -278,10 +271,23 @@ void move_stations(Feature& feature, double by) {
     from -= by;
     to -= by;
   }
+  if constexpr (requires { feature.sizes; }) {
+    for (DiameterAt& size : feature.sizes) {
+      size.at -= by;
+    }
+  }
   feature.axis.at = at_station(feature.axis, by);
 }
 
 }  // namespace
+
+Direction canonical(Direction d) {
+  const double largest =
+      std::abs(d.x) >= std::abs(d.y) - 1e-9 && std::abs(d.x) >= std::abs(d.z) - 1e-9 ? d.x
+      : std::abs(d.y) >= std::abs(d.z) - 1e-9                                        ? d.y
+                                                                                     : d.z;
+  return largest < 0.0 ? -d : d;
+}
 
 bool on_surface_of(const Cylinder& cylinder, const FaceSurface& surface, double uncertainty) {
   const double within = uncertainty + cylinder.deviation + surface.deviation;
@@ -306,6 +312,23 @@ bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face
   return surface.kind == FaceSurface::Kind::plane &&
          norm(plane.normal - surface.axis.along) < kSameDirection * within &&
          std::abs(dot(on_face - plane.at, plane.normal)) < within;
+}
+
+void add_worn(Product& product, const WornSurface& worn, std::span<const EdgeCurve> edges) {
+  Cylinder cylinder;
+  cylinder.side = worn.side;
+  const double sense = dot(canonical(worn.axis.along), worn.axis.along) > 0.0 ? 1.0 : -1.0;
+  cylinder.axis = {worn.axis.at, sense * worn.axis.along};
+  cylinder.zero = any_square(cylinder.axis.along);
+  for (const DiameterAt& size : worn.sizes) {
+    cylinder.sizes.push_back({sense * size.at, size.least, size.greatest});
+  }
+  if (sense < 0.0) {
+    std::reverse(cylinder.sizes.begin(), cylinder.sizes.end());
+  }
+  cylinder.source = worn.source;
+  add_patches(cylinder, edges);
+  product.cylinders.push_back(std::move(cylinder));
 }
 
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges) {
@@ -341,7 +364,10 @@ void finish_features(Product& product) {
     finish_patches(cylinder);
     if (!cylinder.intervals.empty()) {
       centre_stations(cylinder);
-      extend(product.box, box_of(cylinder));
+      keep_sizes_on_stretches(cylinder);
+      if (cylinder.sizes.empty()) {  // else its faces' boxes hold it
+        extend(product.box, box_of(cylinder));
+      }
     }
   }
   std::erase_if(product.cylinders, [](const Cylinder& c) { return c.intervals.empty(); });
@@ -357,6 +383,7 @@ void finish_features(Product& product) {
     }
   }
   std::erase_if(product.cones, [](const Cone& c) { return c.intervals.empty(); });
+  take_slow_cones(product);
   for (Plane& plane : product.planes) {
     drop_seams(plane.outline);
   }

@@ -5,6 +5,7 @@
 
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
+#include "geometry/worn_fit.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
@@ -20,8 +21,14 @@ namespace spotblue {
 // Adds a face to the product's features: to the one on the same surface and side, or as a new one.
 void add_face(Product& product, const FaceSurface& surface, std::span<const EdgeCurve> edges);
 
+// Adds a free-form face that is a worn cylinder as a feature of its own.
+void add_worn(Product& product, const WornSurface& worn, std::span<const EdgeCurve> edges);
+
 // Merges patches and stretches and centres each axis on its feature.
 void finish_features(Product& product);
+
+// The direction or its opposite: the one whose largest component is positive.
+[[nodiscard]] Direction canonical(Direction d);
 
 // Puts station 0 of a finished cylinder into the middle of its stretches.
 void centre_stations(Cylinder& cylinder);

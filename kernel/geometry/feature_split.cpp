@@ -9,6 +9,7 @@
 #include "geometry/air_probe.hpp"
 #include "geometry/arcs.hpp"
 #include "geometry/feature_merge.hpp"
+#include "geometry/worn.hpp"
 
 namespace spotblue {
 namespace {
@@ -18,11 +19,13 @@ constexpr double kProud_mm = 0.01;  // what stands off the surface by less is in
 bool is_barred(const Cylinder& cylinder, double from, double to, const proof::FaceBounds& part) {
   constexpr int kStations = 7;
   constexpr int kAngles = 16;
-  const double off = cylinder.side == Side::external ? kProud_mm : -kProud_mm;
-  const double radius = 0.5 * cylinder.diameter + off;
   const Direction quarter = cross(cylinder.axis.along, cylinder.zero);
   for (int i = 0; i < kStations; ++i) {
-    const Point centre = at_station(cylinder.axis, from + (to - from) * (i + 0.5) / kStations);
+    const double at = from + (to - from) * (i + 0.5) / kStations;
+    const Point centre = at_station(cylinder.axis, at);
+    const DiameterRange here = diameters_at(cylinder, at);
+    const double radius = cylinder.side == Side::external ? 0.5 * here.greatest + kProud_mm
+                                                          : 0.5 * here.least - kProud_mm;
     for (int j = 0; j < kAngles; ++j) {
       const double angle = 2.0 * std::numbers::pi * (j + 0.37) / kAngles;
       const Point p =
@@ -46,6 +49,7 @@ Cylinder stretch_of(const Cylinder& whole, double from, double to) {
   }
   piece.coverage = coverage(arcs);
   centre_stations(piece);
+  keep_sizes_on_stretches(piece);
   return piece;
 }
 

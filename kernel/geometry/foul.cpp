@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/seat_overlap.hpp"
+
 namespace spotblue::proof {
 namespace {
 
@@ -36,6 +38,64 @@ Line placed(const Model& model, const FeatureRef& feature, const Line& line) {
 const Plane& plane_of(const Model& model, const FeatureRef& feature) {
   return model.products[model.occurrences[feature.occurrence].product].planes[feature.index];
 }
+
+/// What of a shaft lies outside a hole, where their axes part; radii change evenly over a stretch
+/// of the hole's axis.
+struct Crescent {
+  Line axis, shaft;
+  double from, to;
+  double tilt;
+  std::array<double, 2> hole_radius, shaft_radius;
+
+  [[nodiscard]] double share(double s) const { return to > from ? (s - from) / (to - from) : 0.0; }
+  [[nodiscard]] double hole_at(double s) const {
+    return std::lerp(hole_radius[0], hole_radius[1], share(s));
+  }
+  [[nodiscard]] double shaft_at(double s) const {
+    return std::lerp(shaft_radius[0], shaft_radius[1], share(s));
+  }
+  [[nodiscard]] double past(double s) const {
+    return norm(offset_at(axis, shaft, s)) + shaft_at(s) - hole_at(s);
+  }
+
+  /// mm2, over the stretch.
+  [[nodiscard]] double mean_area() const {
+    const Point slope = shaft.along - dot(shaft.along, axis.along) * axis.along;
+    const bool leans = tilt > 0.0 && norm(slope) > 1e-12;
+    const Direction lean = leans ? unit(slope) : any_square(axis.along);
+    const Direction across = cross(axis.along, lean);
+    double mean = 0.0;
+    for (int i = 0; i < kPieces; ++i) {
+      for (const Knot& knot : kGauss) {
+        const double s = from + (to - from) * (i + knot.at) / kPieces;
+        const Point off = offset_at(axis, shaft, s);
+        mean +=
+            knot.weight / kPieces *
+            (leans ? leaning_area(hole_at(s), shaft_at(s), tilt, {dot(off, lean), dot(off, across)})
+                   : crescent_area(hole_at(s), shaft_at(s), norm(off)));
+      }
+    }
+    return mean;
+  }
+
+  [[nodiscard]] double deepest() const {
+    const double middle = 0.5 * (from + to);
+    double best = middle;
+    for (const double s : {from, to}) {
+      best = past(s) > past(best) + 1e-9 ? s : best;
+    }
+    // A little inside the stretch, so that the point is not on an end face.
+    const double inward = 0.01 * (to - from);
+    return std::clamp(best, from + inward, to - inward);
+  }
+
+  [[nodiscard]] Point inside() const {
+    const double s = deepest();
+    const Point off = offset_at(axis, shaft, s);
+    const double out = 0.5 * (hole_at(s) + std::max(hole_at(s), norm(off) + shaft_at(s)));
+    return at_station(axis, s) + out * (norm(off) > 0.0 ? unit(off) : any_square(axis.along));
+  }
+};
 
 /// A placed plane face that can be asked whether it covers the point below `p`.
 struct PlacedPlane {
@@ -132,59 +192,116 @@ double leaning_area(double hole, double shaft, double tilt, Point2 offset) {
   return kPi * sum / kRays;
 }
 
-Clash radial_foul(const Model& model, const RadialSeat& seat) {
-  const Product& product = model.products[model.occurrences[seat.shaft.occurrence].product];
-  const Line shaft = placed(model, seat.shaft, product.cylinders[seat.shaft.index].axis);
-  const double hole_radius = 0.5 * seat.hole_diameter;
-  const double shaft_radius = 0.5 * seat.shaft_diameter;
-  const double length = seat.to - seat.from;
-  double mean = 0.0;
-  double deepest = 0.5 * (seat.from + seat.to);
-  const auto offset = [&](double s) { return norm(offset_at(seat.axis, shaft, s)); };
-  const Point slope = shaft.along - dot(shaft.along, seat.axis.along) * seat.axis.along;
-  const bool leans = norm(slope) > 1e-12;
-  const Direction lean = leans ? unit(slope) : any_square(seat.axis.along);
-  const Direction across_lean = cross(seat.axis.along, lean);
-  const auto area_at = [&](double s) {
-    const Point off = offset_at(seat.axis, shaft, s);
-    return leans ? leaning_area(hole_radius, shaft_radius, seat.tilt,
-                                {dot(off, lean), dot(off, across_lean)})
-                 : crescent_area(hole_radius, shaft_radius, norm(off));
-  };
-  for (int i = 0; i < kPieces; ++i) {
-    for (const Knot& knot : kGauss) {
-      const double s = seat.from + length * (i + knot.at) / kPieces;
-      mean += knot.weight / kPieces * area_at(s);
-    }
+bool ToldClash::holds(Point p) const {
+  constexpr double kNear = 1e-3;
+  if (band) {
+    const double height = dot(p - band->at, band->normal);
+    return height > band->low - kNear && height < band->high + kNear;
   }
-  for (const double s : {seat.from, seat.to}) {
-    deepest = offset(s) > offset(deepest) + 1e-9 ? s : deepest;
+  if (!ring) {
+    return false;
   }
-  // A little inside the engaged stretch, so that the point is not on an end face.
-  const double at = std::clamp(deepest, seat.from + 0.01 * length, seat.to - 0.01 * length);
-  const Point across = offset_at(seat.axis, shaft, at);
-  const double reach = 0.5 * (hole_radius + std::max(hole_radius, norm(across) + shaft_radius));
-  const Direction out = norm(across) > 0.0 ? unit(across) : any_square(seat.axis.along);
-  return {.volume = mean * seat.engaged,
-          .depth = -seat.least_gap,
-          .at = at_station(seat.axis, at) + reach * out,
-          .exact = true,
-          .cause = "off axis"};
+  const double s = station(ring->axis, p);
+  const double length = ring->to - ring->from;
+  const double share = length > 0.0 ? std::clamp((s - ring->from) / length, 0.0, 1.0) : 0.0;
+  const auto at = [&](double from, double to) { return from + share * (to - from); };
+  const double r = distance(ring->axis, p);
+  return s > ring->from - kNear && s < ring->to + kNear &&
+         r > at(ring->inner_from, ring->inner_to) - kNear &&
+         r < at(ring->outer_from, ring->outer_to) + kNear;
 }
 
-Clash axial_foul(const Model& model, const Seats& seats, const AxialSeat& seat) {
-  const PlacedPlane a = placed_plane(model, seat.a);
-  const PlacedPlane b = placed_plane(model, seat.b);
-  const auto points = face_points(seats, seat, a, b);
+ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat) {
+  const Product& product =
+      scene.model.products[scene.model.occurrences[seat.shaft.occurrence].product];
+  const Cylinder& journal = product.cylinders[seat.shaft.index];
+  const Line axis = place_line(scene.to_a, seat.axis);
+  const Line shaft = place_line(scene.to_a, placed(scene.model, seat.shaft, journal.axis));
+  const double tightest = seat.worn ? seat.worn->least : seat.clearance;
+  const bool pressed = tightest < -scene.settings.same_length_mm;
+  const double bore =
+      0.5 * seat.hole_diameter + (pressed ? most_overlap(scene.settings, seat.hole_diameter) : 0.0);
+  const double radius = 0.5 * seat.shaft_diameter;
+  Crescent crescent{axis, shaft, seat.from, seat.to, seat.tilt, {bore, bore}, {radius, radius}};
+  ToldClash told;
+  // Of a worn pair the mean sizes tell no volume.
+  told.certain = seat.coverage > 2.0 * kPi - 1e-6 && !seat.worn;
+  const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
+  told.ring = Ring{axis,
+                   seat.from,
+                   seat.to,
+                   0.5 * seat.hole_diameter - spread,
+                   0.5 * seat.hole_diameter - spread,
+                   bore + seat.fouls_by,
+                   bore + seat.fouls_by};
+  told.clash = {.volume = crescent.mean_area() * seat.engaged,
+                .depth = seat.fouls_by,
+                .length = seat.to - seat.from,
+                .at = told.certain ? std::optional(crescent.inside()) : std::nullopt,
+                .exact = told.certain,
+                .cause = "off axis"};
+  return told;
+}
+
+ToldClash taper_foul(const FoulScene& scene, const TaperSeat& seat) {
+  const auto cone = [&](const FeatureRef& f) -> const Cone& {
+    return scene.model.products[scene.model.occurrences[f.occurrence].product].cones[f.index];
+  };
+  const Line axis = place_line(scene.to_a, seat.axis);
+  const Line shaft = place_line(scene.to_a, placed(scene.model, seat.shaft, cone(seat.shaft).axis));
+  const double half = 0.5 * seat.engaged;
+  const double deep = most_overlap(scene.settings, seat.diameter) / std::cos(seat.hole_half_angle);
+  const auto bore = [&](double s) {
+    return 0.5 * seat.diameter + s * std::tan(seat.hole_half_angle) + deep;
+  };
+  const auto radius = [&](double s) {
+    return cone(seat.shaft).radius +
+           station(shaft, at_station(axis, s)) * std::tan(seat.shaft_half_angle);
+  };
+  Crescent crescent{
+      axis, shaft, -half, half, 0.0, {bore(-half), bore(half)}, {radius(-half), radius(half)}};
+  ToldClash told;
+  told.ring = Ring{axis,
+                   -half,
+                   half,
+                   bore(-half) - deep,
+                   bore(half) - deep,
+                   bore(-half) + 2.0 * seat.fouls_by,
+                   bore(half) + 2.0 * seat.fouls_by};
+  told.clash = {.volume = crescent.mean_area() * seat.engaged,
+                .depth = seat.fouls_by,
+                .length = seat.engaged,
+                .at = crescent.inside(),
+                .exact = false,
+                .cause = "off axis"};
+  return told;
+}
+
+ToldClash axial_foul(const FoulScene& scene, const AxialSeat& seat) {
+  const PlacedPlane a = placed_plane(scene.model, seat.a);
+  const PlacedPlane b = placed_plane(scene.model, seat.b);
+  const auto points = face_points(scene.seats, seat, a, b);
   const auto shared =
       std::ranges::find_if(points, [&](Point p) { return a.covers(p) && b.covers(p); });
-  const Point on = shared != points.end() ? *shared : seat.axis.at;
-  const double height = dot(on - a.normal.at, a.normal.along);
-  return {.volume = seat.area * -seat.gap,
-          .depth = -seat.gap,
-          .at = on + (0.5 * seat.gap - height) * a.normal.along,
-          .exact = true,
-          .cause = "faces overlap"};
+  std::optional<Point> at;
+  if (shared != points.end()) {
+    const double height = dot(*shared - a.normal.at, a.normal.along);
+    at = place_point(scene.to_a, *shared + (0.5 * seat.gap - height) * a.normal.along);
+  }
+  const auto widest = [](const Region& outline) {
+    const Extent2 e = extent(outline);
+    return std::max(e.high.u - e.low.u, e.high.v - e.low.v);
+  };
+  const Line axis = place_line(scene.to_a, seat.axis);
+  ToldClash told;
+  told.band = Band{axis.at, axis.along, seat.gap, 0.0};
+  told.clash = {.volume = seat.area * -seat.gap,
+                .depth = -seat.gap,
+                .length = std::min(widest(*a.outline), widest(*b.outline)),
+                .at = at,
+                .exact = true,
+                .cause = "faces overlap"};
+  return told;
 }
 
 }  // namespace spotblue::proof

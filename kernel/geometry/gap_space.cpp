@@ -248,13 +248,22 @@ bool is_metal_between(const PlaneCandidate& candidate, const Plane& first, const
   const Frame to_part = inverse(part.frame);
   const std::vector<Point2> points = inner_points(candidate.shared, 5);
   constexpr std::array<double, 3> kDeep{0.1, 0.5, 0.9};
-  const auto metal = std::ranges::count_if(points, [&](Point2 p) {
-    return std::ranges::none_of(kDeep, [&](double share) {
+  // What no ray can tell, as under a domed face, is no metal; nor is it air.
+  int metal = 0;
+  int air = 0;
+  for (const Point2 p : points) {
+    int solid = 0;
+    int open = 0;
+    for (const double share : kDeep) {
       const Point at = on_plane(first, p) + share * candidate.gap * first.normal;
-      return proof::medium_at(*part.faces, place_point(to_part, at)) == proof::Medium::air;
-    });
-  });
-  return 2 * metal > static_cast<std::ptrdiff_t>(points.size());
+      const proof::Medium medium = proof::medium_at(*part.faces, place_point(to_part, at));
+      solid += medium == proof::Medium::metal ? 1 : 0;
+      open += medium == proof::Medium::air ? 1 : 0;
+    }
+    metal += open == 0 && solid > 0 ? 1 : 0;
+    air += open > 0 ? 1 : 0;
+  }
+  return metal > air;
 }
 
 }  // namespace spotblue

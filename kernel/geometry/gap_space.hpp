@@ -16,8 +16,8 @@ enum class Whose { own, other };
 [[nodiscard]] Region without_part(Region open, const Plane& first, double gap, const NearPart& part,
                                   Whose whose, const SeatSettings& settings);
 
-// Whether the part is metal all the way from the first face down to `gap` (negative) in most of the
-// shared region.
+// Whether the part is metal all the way from the first face down to `gap` (negative) in most of
+// what can be told of the shared region.
 [[nodiscard]] bool is_metal_between(const PlaneCandidate& candidate, const Plane& first,
                                     const NearPart& part);
 

@@ -44,9 +44,13 @@ void serialize(Archive& to, Patch& v) {
   to(v.from, v.to, v.arcs);
 }
 template <class Archive>
+void serialize(Archive& to, DiameterAt& v) {
+  to(v.at, v.least, v.greatest);
+}
+template <class Archive>
 void serialize(Archive& to, Cylinder& v) {
-  to(v.name, v.side, v.axis, v.zero, v.diameter, v.patches, v.intervals, v.coverage, v.source,
-     v.deviation);
+  to(v.name, v.side, v.axis, v.zero, v.diameter, v.sizes, v.patches, v.intervals, v.coverage,
+     v.source, v.deviation);
 }
 template <class Archive>
 void serialize(Archive& to, Cone& v) {
@@ -67,7 +71,7 @@ void serialize(Archive& to, RingPiece& v) {
 }
 template <class Archive>
 void serialize(Archive& to, OtherFace& v) {
-  to(v.box, v.revolved, v.axis, v.inner, v.outer, v.from, v.to, v.pieces);
+  to(v.box, v.revolved, v.axis, v.inner, v.outer, v.from, v.to, v.pieces, v.sized);
 }
 template <class Archive>
 void serialize(Archive& to, Product& v) {

@@ -14,10 +14,11 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 
+#include "geometry/face_bounds.hpp"
+#include "geometry/metal_depth.hpp"
 #include "geometry/occt_values.hpp"
 #include "geometry/solid_overlap.hpp"
 #include "geometry/solid_probe.hpp"
@@ -30,29 +31,46 @@ namespace {
 constexpr double kGrown = 1e-5;
 constexpr double kLeastVolume = 1e-6;
 
-std::vector<Point> mesh_points(const TopoDS_Shape& shape) {
+SolidPoints mesh_points(const TopoDS_Shape& shape) {
   const BRepMesh_IncrementalMesh mesher(shape, 0.02, Standard_True, 0.2);
-  std::vector<Point> points;
+  SolidPoints points;
   for (TopExp_Explorer it(shape, TopAbs_FACE); it.More(); it.Next()) {
     TopLoc_Location where;
     const auto mesh = BRep_Tool::Triangulation(TopoDS::Face(it.Current()), where);
     if (mesh.IsNull()) {
       continue;
     }
+    const auto node = [&](int i) {
+      return from_occt(mesh->Node(i).Transformed(where.Transformation()));
+    };
     for (int i = 1; i <= mesh->NbNodes(); ++i) {
-      points.push_back(from_occt(mesh->Node(i).Transformed(where.Transformation())));
+      points.corners.push_back(node(i));
+    }
+    for (int i = 1; i <= mesh->NbTriangles(); ++i) {
+      int a = 0;
+      int b = 0;
+      int c = 0;
+      mesh->Triangle(i).Get(a, b, c);
+      points.spread.push_back((1.0 / 3.0) * (node(a) + node(b) + node(c)));
     }
   }
   return points;
 }
 
-double least_extent(const std::vector<Point>& points, const std::vector<Direction>& directions) {
-  double least = std::numeric_limits<double>::infinity();
+Span span_along(const std::vector<Point>& points, Direction d) {
+  const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });
+  return {dot(low, d), dot(high, d)};
+}
+
+/// Least and greatest extent over the directions.
+Span extents(const std::vector<Point>& points, const std::vector<Direction>& directions) {
+  Span span{std::numeric_limits<double>::infinity(), 0.0};
   for (const Direction d : directions) {
-    const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });
-    least = std::min(least, dot(high - low, d));
+    const Span along = span_along(points, d);
+    span = {std::min(span.low, along.high - along.low),
+            std::max(span.high, along.high - along.low)};
   }
-  return points.empty() ? 0.0 : least;
+  return span;
 }
 
 /// Directions for one solid: the pair's own, away from each axis, and the solid's own three.
@@ -75,7 +93,7 @@ std::vector<Direction> directions_for(const GProp_GProps& props, const OpenPair&
   return directions;
 }
 
-Point point_inside(const TopoDS_Shape& solid, Point centre, double depth) {
+std::optional<Point> point_inside(const TopoDS_Shape& solid, Point centre, double depth) {
   SolidProbe probe(solid);
   if (probe.inside(centre, 1e-9)) {
     return centre;
@@ -89,7 +107,7 @@ Point point_inside(const TopoDS_Shape& solid, Point centre, double depth) {
       }
     }
   }
-  return points.empty() ? centre : points.front().at;
+  return {};
 }
 
 TopoDS_Shape ring_solid(const Ring& ring) {
@@ -134,17 +152,41 @@ double volume_of(const TopoDS_Shape& shape) {
   return props.Mass();
 }
 
+namespace {
+
+/// Where a face is looked at: shares of its range, and of a torus the circles farthest out, in, up
+/// and down, of a sphere its equator, a little beside any seam there.
+std::vector<double> looked_at(GeomAbs_SurfaceType type, double from, double to) {
+  std::vector<double> found;
+  for (const double share : {0.5, 0.07, 0.93}) {
+    found.push_back(from + share * (to - from));
+  }
+  if (type == GeomAbs_Torus || type == GeomAbs_Sphere) {
+    constexpr double kBeside = 1e-3;
+    constexpr double kQuarter = 0.5 * std::numbers::pi;
+    for (double at = kQuarter * std::ceil(from / kQuarter); at <= to; at += kQuarter) {
+      for (const double near : {at - kBeside, at + kBeside}) {
+        if (near > from && near < to) {
+          found.push_back(near);
+        }
+      }
+    }
+  }
+  return found;
+}
+
+}  // namespace
+
 std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most) {
-  constexpr std::array<double, 3> kShares{0.5, 0.07, 0.93};
   std::vector<FacePoint> points;
   for (TopExp_Explorer it(shape, TopAbs_FACE); it.More() && points.size() < most; it.Next()) {
     const TopoDS_Face& face = TopoDS::Face(it.Current());
     double u0 = 0.0, u1 = 0.0, v0 = 0.0, v1 = 0.0;
     BRepTools::UVBounds(face, u0, u1, v0, v1);
     const BRepAdaptor_Surface surface(face);
-    for (const double u : kShares) {
-      for (const double v : kShares) {
-        const gp_Pnt2d at(u0 + u * (u1 - u0), v0 + v * (v1 - v0));
+    for (const double v : looked_at(surface.GetType(), v0, v1)) {
+      for (const double u : looked_at(GeomAbs_Plane, u0, u1)) {
+        const gp_Pnt2d at(u, v);
         BRepClass_FaceClassifier where(face, at, 1e-7);
         gp_Pnt p;
         gp_Vec du, dv;
@@ -173,24 +215,41 @@ std::vector<TopoDS_Shape> accounted_solids(const Accounted& accounted, double re
 
 Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
   Overlap overlap;
-  overlap.state = Overlap::State::clear;
-  double greatest = 0.0;
   for (const TopoDS_Shape& solid : solids_of(shared)) {
     GProp_GProps props;
     BRepGProp::VolumeProperties(solid, props, 1e-7);
-    const double volume = std::abs(props.Mass());
-    const double depth = least_extent(mesh_points(solid), directions_for(props, pair));
-    if (volume < kLeastVolume || depth <= pair.same_length) {
+    OverlapRegion region{.volume = std::abs(props.Mass()), .at = {}};
+    const SolidPoints points = mesh_points(solid);
+    if (region.volume < kLeastVolume || points.corners.empty()) {
       continue;
     }
-    overlap.state = Overlap::State::shared;
-    overlap.volume += volume;
-    overlap.depth = std::max(overlap.depth, depth);
-    if (volume > greatest) {
-      greatest = volume;
-      overlap.at = point_inside(solid, from_occt(props.CentreOfMass()), depth);
+    const std::vector<Direction> directions = directions_for(props, pair);
+    const Span extent = extents(points.corners, directions);
+    const MetalDepth through = metal_depth(solid, points, {directions, pair.axes});
+    const bool known = through.depth > 0.0;
+    region.depth = known ? std::min(through.depth, extent.low) : extent.low;
+    region.length = known ? through.length : extent.high;
+    if (region.depth <= pair.same_length) {
+      continue;
     }
+    region.at = point_inside(solid, from_occt(props.CentreOfMass()), region.depth);
+    SolidProbe probe(solid);
+    for (std::size_t i = 0; i < std::min<std::size_t>(pair.inside.size(), 32); ++i) {
+      region.holds |= probe.inside(pair.inside[i], 1e-9) ? std::uint32_t{1} << i : 0;
+    }
+    overlap.regions.push_back(region);
   }
+  std::ranges::stable_sort(overlap.regions, std::greater{}, &OverlapRegion::volume);
+  while (overlap.regions.size() > kMostRegions) {
+    OverlapRegion& last = overlap.regions[kMostRegions - 1];
+    const OverlapRegion& over = overlap.regions.back();
+    last.volume += over.volume;
+    last.depth = std::max(last.depth, over.depth);
+    last.length = std::max(last.length, over.length);
+    last.holds |= over.holds;
+    overlap.regions.pop_back();
+  }
+  overlap.state = overlap.regions.empty() ? Overlap::State::clear : Overlap::State::shared;
   return overlap;
 }
 

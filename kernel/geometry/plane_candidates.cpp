@@ -9,6 +9,7 @@
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
+#include "geometry/round_ends.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {
@@ -54,17 +55,30 @@ bool thinner_than(const Product& product, std::size_t face, double depth, const 
 }
 
 // Of several common axes square to the faces, the one the contact lies round.
-std::optional<Line> square_axis(const std::vector<CommonAxis>& axes, const Plane& plane,
-                                const Region& shared, const SeatSettings& settings) {
+const CommonAxis* square_axis(const std::vector<CommonAxis>& axes, const Plane& plane,
+                              const Region& shared, const SeatSettings& settings) {
   const Point middle = on_plane(plane, middle_of(shared));
-  std::optional<Line> best;
+  const CommonAxis* best = nullptr;
   for (const CommonAxis& axis : axes) {
     if (parallel_within(axis.axis.along, plane.normal, settings.facing_tilt_deg * kDegree) &&
-        (!best || distance(axis.axis, middle) < distance(*best, middle) - 1e-6)) {
-      best = axis.axis;
+        (best == nullptr || distance(axis.axis, middle) < distance(best->axis, middle) - 1e-6)) {
+      best = &axis;
     }
   }
   return best;
+}
+
+// Whether what two faces share is a half moon about the axis: metal up to near its middle, which a
+// half ring leaves free. Choice of this program, no source.
+bool is_half_moon(const CommonAxis& axis, const Plane& plane, const Region& shared) {
+  constexpr double kInward = 0.35;  // of the radius
+  if (!axis.part_round) {
+    return false;
+  }
+  const double s = station(axis.axis, plane.at);
+  const Point2 middle = in_plane(plane, at_station(axis.axis, s));
+  const Reach from_axis = reach(shared, middle);
+  return contains(shared, middle) || from_axis.least < kInward * from_axis.greatest;
 }
 
 std::optional<PlaneCandidate> facing(const Product& first, std::size_t i, const Product& second,
@@ -107,7 +121,7 @@ std::optional<PlaneCandidate> facing(const Product& first, std::size_t i, const 
 std::vector<PlaneCandidate>::iterator find_pair(std::vector<PlaneCandidate>& planes,
                                                 std::size_t of_first, std::size_t of_second) {
   return std::find_if(planes.begin(), planes.end(), [&](const PlaneCandidate& c) {
-    return c.first == of_first && c.second == of_second && !c.axis;
+    return c.first == of_first && c.second == of_second && (!c.axis || c.half_round);
   });
 }
 
@@ -130,7 +144,10 @@ std::vector<PlaneCandidate> plane_candidates(const Product& first, const Product
         continue;
       }
       if (auto c = facing(first, i, second, j, second_in_first, settings)) {
-        c->axis = square_axis(axes, first.planes[i], c->shared, settings);
+        if (const CommonAxis* axis = square_axis(axes, first.planes[i], c->shared, settings)) {
+          c->axis = axis->axis;
+          c->half_round = is_half_moon(*axis, first.planes[i], c->shared);
+        }
         found.push_back(std::move(*c));
       }
     }
@@ -173,6 +190,9 @@ std::vector<WidthCandidate> take_widths(const Product& first, const Product& sec
     const Direction n2 = place_direction(second_in_first, second.planes[one->second].normal);
     w.tilt = angle_between_lines(n1, n2);
     w.area = std::min(area(one->shared), area(two->shared));
+    w.ends_apart = round_ends_apart(
+        {slot_first ? first : second, slot, slot_first ? Frame{} : second_in_first},
+        {slot_first ? second : first, key, slot_first ? second_in_first : Frame{}});
     w.one = *one;
     w.two = *two;
     found.push_back(w);

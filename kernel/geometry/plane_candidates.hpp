@@ -17,7 +17,7 @@ namespace spotblue {
 
 // Slots of one product with keys of the other between their faces. The pairs of faces that make
 // them are taken out of `planes`: they are told as a width, not as two gaps. Faces square to a
-// common axis stay: those are end faces of a turned group.
+// common axis stay: those are end faces of a turned group, but for half moon keys.
 [[nodiscard]] std::vector<WidthCandidate> take_widths(const Product& first, const Product& second,
                                                       const Frame& second_in_first,
                                                       std::vector<PlaneCandidate>& planes);

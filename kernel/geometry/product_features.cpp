@@ -104,6 +104,7 @@ ReadFace read_face(const TopoDS_Face& face, double within) {
   }
   if (result.surface.kind == FaceSurface::Kind::other) {
     result.box = box_of(face, result.edges);
+    result.worn = worn_surface(face);
     result.surface.side = Side::external;
     result.slopes = slopes_of(BRepAdaptor_Surface(face, Standard_False));
     if (face.Orientation() == TopAbs_REVERSED) {
@@ -240,7 +241,11 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
         ++remarks.free_form_faces;
         OtherFace other;
         other.box = face.box;
+        other.sized = face.worn.has_value();
         product.others.push_back(other);
+        if (face.worn) {
+          add_worn(product, *face.worn, face.edges);
+        }
       }
       add_face(product, face.surface, face.edges);
     }

@@ -1,39 +1,56 @@
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/seat_candidates.hpp"
+#include "geometry/seat_overlap.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
 
-// Greatest distance from the hole's axis of a shaft whose section square to that axis is an
-// ellipse: centre at `centre`, long half-axis `radius / cos(tilt)` along `lean`, short one
-// `radius`.
-double farthest(Point centre, Direction lean, Direction across, double radius, double tilt) {
-  const double cu = dot(centre, lean);
-  const double cv = dot(centre, across);
-  const double a = radius / std::cos(tilt);
-  const auto reach = [&](double t) {
-    return std::hypot(cu + a * std::cos(t), cv + radius * std::sin(t));
-  };
-  double best = std::atan2(cv, cu);
-  constexpr int kSteps = 72;
-  for (int i = 0; i < kSteps; ++i) {
-    const double t = 2.0 * std::numbers::pi * i / kSteps;
-    best = reach(t) > reach(best) ? t : best;
+constexpr double kWholeTurnRad = 2.0 * std::numbers::pi;
+
+// The section of a shaft square to the hole's axis, seen from there: an ellipse, its long half-axis
+// `radius / cos(tilt)` along the lean, its short one `radius` across it; `u` of its centre is along
+// the lean. Angles count from the lean.
+struct LeaningSection {
+  Point2 centre;
+  double along, across;
+
+  // How far the shaft reaches at an angle; nothing where it does not hold the axis.
+  [[nodiscard]] double reach(double angle) const {
+    const double c = std::cos(angle);
+    const double s = std::sin(angle);
+    const double a2 = along * along;
+    const double b2 = across * across;
+    const double qa = c * c / a2 + s * s / b2;
+    const double qb = centre.u * c / a2 + centre.v * s / b2;
+    const double qc = centre.u * centre.u / a2 + centre.v * centre.v / b2 - 1.0;
+    const double root = qb * qb - qa * qc;
+    return root < 0.0 ? 0.0 : (qb + std::sqrt(root)) / qa;
   }
-  double low = best - 2.0 * std::numbers::pi / kSteps;
-  double high = best + 2.0 * std::numbers::pi / kSteps;
-  for (int i = 0; i < 80; ++i) {
-    const double l = low + (high - low) / 3.0;
-    const double h = high - (high - low) / 3.0;
-    (reach(l) > reach(h) ? high : low) = reach(l) > reach(h) ? h : l;
+};
+
+// Greatest value of a function over a stretch, by steps and then by thirds.
+template <typename Function>
+double greatest_over(const Function& of, double low, double high, int steps) {
+  const double step = (high - low) / steps;
+  double best = low;
+  for (int i = 1; i <= steps; ++i) {
+    best = of(low + i * step) > of(best) ? low + i * step : best;
   }
-  return reach(0.5 * (low + high));
+  double left = std::max(low, best - step);
+  double right = std::min(high, best + step);
+  for (int i = 0; i < 60 && right - left > 1e-12; ++i) {
+    const double l = left + (right - left) / 3.0;
+    const double r = right - (right - left) / 3.0;
+    (of(l) > of(r) ? right : left) = of(l) > of(r) ? r : l;
+  }
+  return std::max(of(best), of(0.5 * (left + right)));
 }
 
 struct Lean {
@@ -46,6 +63,129 @@ Lean lean_of(const Line& hole, const Line& shaft, double middle) {
   const double t = (middle - station(hole, shaft.at)) / forward;
   return {at_station(shaft, t) - at_station(hole, middle),
           (1.0 / forward) * shaft.along - hole.along};
+}
+
+// Whether a cylinder is the crests of a modelled thread: short rings a pitch apart.
+bool ridged(const Stretches& intervals, const std::string& thread) {
+  const auto size = find_thread(thread);
+  const double pitch = size ? size->pitch.in_mm() : 0.0;
+  constexpr double kApart = 1.5;
+  return std::adjacent_find(intervals.begin(), intervals.end(), [&](const auto& a, const auto& b) {
+           return a.second - a.first < pitch && b.second - b.first < pitch &&
+                  b.first - a.first < kApart * pitch;
+         }) != intervals.end();
+}
+
+DiameterRange all_diameters(const Cylinder& cylinder) {
+  return diameters_over(cylinder, cylinder.intervals.front().first,
+                        cylinder.intervals.back().second);
+}
+
+DiameterRange between_sizes(DiameterRange one, DiameterRange two, double share) {
+  return {std::lerp(one.least, two.least, share), std::lerp(one.greatest, two.greatest, share)};
+}
+
+// What both measure along the hole's axis, wherever either's sizes are told.
+std::vector<WornAt> worn_along(const Cylinder& hole, const Cylinder& shaft, const Line& axis,
+                               const Line& other, const Stretches& shared) {
+  const double start = station(axis, other.at);
+  const double along = dot(other.along, axis.along);
+  const double from = shared.front().first;
+  const double to = shared.back().second;
+  std::vector<double> stations{from, to};
+  const auto take = [&](double at) {
+    if (at > from + 1e-9 && at < to - 1e-9) {
+      stations.push_back(at);
+    }
+  };
+  for (const DiameterAt& size : hole.sizes) {
+    take(size.at);
+  }
+  for (const DiameterAt& size : shaft.sizes) {
+    take(start + along * size.at);
+  }
+  std::sort(stations.begin(), stations.end());
+  std::vector<WornAt> worn;
+  for (const double at : stations) {
+    worn.push_back({at, diameters_at(hole, at), diameters_at(shaft, (at - start) / along)});
+  }
+  return worn;
+}
+
+WornAt worn_at(const RadialCandidate& c, double at) {
+  if (c.worn.empty()) {
+    return {at, {c.hole_diameter, c.hole_diameter}, {c.shaft_diameter, c.shaft_diameter}};
+  }
+  const auto next = std::find_if(c.worn.begin() + 1, c.worn.end() - 1,
+                                 [&](const WornAt& one) { return one.at >= at; });
+  const WornAt& one = *(next - 1);
+  const double share = next->at > one.at ? (at - one.at) / (next->at - one.at) : 0.0;
+  return {at, between_sizes(one.hole, next->hole, share),
+          between_sizes(one.shaft, next->shaft, share)};
+}
+
+// Greatest reach over the angles of a shaft that does not lean, its axis `offset` off at `towards`:
+// it falls off on both sides of that angle.
+double parallel_reach(double radius, double offset, double towards, const std::vector<Arc>& arcs) {
+  double least = std::numbers::pi;
+  for (const Arc& arc : arcs) {
+    const double past = std::remainder(towards - arc.from, kWholeTurnRad);
+    const double in = past < 0.0 ? past + kWholeTurnRad : past;
+    if (in <= arc.sweep) {
+      return offset + radius;
+    }
+    least = std::min({least, in - arc.sweep, kWholeTurnRad - in});
+  }
+  const double across = offset * std::sin(least);
+  return offset * std::cos(least) + std::sqrt(std::max(0.0, radius * radius - across * across));
+}
+
+// Radial gap at a station of one that leans, least over the angles.
+double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle,
+                   const std::vector<Arc>& arcs, double s) {
+  const Direction along_lean = unit(lean.slope);
+  const Direction across = cross(c.axis.along, along_lean);
+  const double zero = std::atan2(dot(along_lean, c.quarter), dot(along_lean, c.zero));
+  const bool turned = dot(cross(c.axis.along, c.zero), c.quarter) < 0.0;
+  const WornAt here = worn_at(c, s);
+  const double radius = 0.5 * here.shaft.greatest;
+  const Point centre = lean.offset_at_middle + (s - middle) * lean.slope;
+  const LeaningSection section{
+      {dot(centre, along_lean), dot(centre, across)}, radius / std::cos(c.tilt), radius};
+  double most = 0.0;
+  for (const Arc& arc : recounted_arcs(arcs, zero, turned ? -1 : 1)) {
+    const int steps = std::max(8, static_cast<int>(72.0 * arc.sweep / kWholeTurnRad));
+    most = std::max(most, greatest_over([&](double angle) { return section.reach(angle); },
+                                        arc.from, arc.from + arc.sweep, steps));
+  }
+  return 0.5 * here.hole.least - most;
+}
+
+// Least over a piece: of a plain pair that is open all round at one of its ends.
+double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle, const Patch& piece) {
+  const auto gap = [&](double s) { return leaning_gap(c, lean, middle, piece.arcs, s); };
+  double least = std::min(gap(piece.from), gap(piece.to));
+  if (!c.worn.empty() || coverage(piece.arcs) < kWholeTurnRad - 1e-6) {
+    least = std::min(least,
+                     -greatest_over([&](double s) { return -gap(s); }, piece.from, piece.to, 16));
+  }
+  return least;
+}
+
+double parallel_gap(const RadialCandidate& c, double offset, double towards, const Patch& piece) {
+  const auto gap = [&](double s) {
+    const WornAt here = worn_at(c, s);
+    return 0.5 * here.hole.least -
+           parallel_reach(0.5 * here.shaft.greatest, offset, towards, piece.arcs);
+  };
+  double least = gap(piece.from);
+  if (!c.worn.empty()) {
+    least = std::min(least, gap(piece.to));
+    for (const WornAt& one : c.worn) {
+      least = one.at > piece.from && one.at < piece.to ? std::min(least, gap(one.at)) : least;
+    }
+  }
+  return least;
 }
 
 // Where both have surface.
@@ -70,36 +210,66 @@ std::vector<Patch> shared_pieces(const Cylinder& hole, const Cylinder& shaft,
 
 }  // namespace
 
-Alignment alignment(const RadialCandidate& c, double from, double to) {
+Alignment alignment(const RadialCandidate& c, const std::vector<Patch>& pieces) {
+  double from = pieces.front().from;
+  double to = pieces.front().to;
+  for (const Patch& piece : pieces) {
+    from = std::min(from, piece.from);
+    to = std::max(to, piece.to);
+  }
   const double middle = 0.5 * (from + to);
   const Lean lean = lean_of(c.axis, c.shaft_axis, middle);
-  const double hole_radius = 0.5 * c.hole_diameter;
-  const double shaft_radius = 0.5 * c.shaft_diameter;
   const double offset = norm(lean.offset_at_middle);
-  if (norm(lean.slope) < 1e-12) {
-    return {offset, hole_radius - shaft_radius - offset};
+  const double towards =
+      std::atan2(dot(lean.offset_at_middle, c.quarter), dot(lean.offset_at_middle, c.zero));
+  const bool leans = norm(lean.slope) >= 1e-12;
+  double least = std::numeric_limits<double>::infinity();
+  for (const Patch& piece : pieces) {
+    least = std::min(least, leans ? leaning_gap(c, lean, middle, piece)
+                                  : parallel_gap(c, offset, towards, piece));
   }
-  const Direction along_lean = unit(lean.slope);
-  const Direction across = cross(c.axis.along, along_lean);
-  double most = 0.0;
-  for (const double end : {from, to}) {
-    const Point centre = lean.offset_at_middle + (end - middle) * lean.slope;
-    most = std::max(most, farthest(centre, along_lean, across, shaft_radius, c.tilt));
+  return {offset, least};
+}
+
+WornOver worn_over(const RadialCandidate& c, const Stretches& stretches) {
+  constexpr double kInfinity = std::numeric_limits<double>::infinity();
+  WornOver over{{kInfinity, -kInfinity}, {kInfinity, -kInfinity}, kInfinity, -kInfinity};
+  const auto take = [&](const WornAt& one) {
+    over.hole = {std::min(over.hole.least, one.hole.least),
+                 std::max(over.hole.greatest, one.hole.greatest)};
+    over.shaft = {std::min(over.shaft.least, one.shaft.least),
+                  std::max(over.shaft.greatest, one.shaft.greatest)};
+    over.least_clearance = std::min(over.least_clearance, one.hole.least - one.shaft.greatest);
+    over.most_clearance = std::max(over.most_clearance, one.hole.greatest - one.shaft.least);
+  };
+  for (const auto& [from, to] : stretches) {
+    take(worn_at(c, from));
+    take(worn_at(c, to));
+    for (const WornAt& one : c.worn) {
+      if (one.at > from && one.at < to) {
+        take(one);
+      }
+    }
   }
-  return {offset, hole_radius - most};
+  return over;
 }
 
 std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Frame& hole_frame,
                                                 const Cylinder& shaft, const Frame& shaft_frame,
                                                 const SeatSettings& settings) {
   const double gap = 0.5 * (hole.diameter - shaft.diameter);
-  if (gap > std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * hole.diameter)) {
+  const bool worn = !hole.sizes.empty() || !shaft.sizes.empty();
+  const double most_gap =
+      std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * hole.diameter);
+  const double tightest =
+      worn ? 0.5 * (all_diameters(hole).least - all_diameters(shaft).greatest) : gap;
+  const double loosest =
+      worn ? 0.5 * (all_diameters(hole).greatest - all_diameters(shaft).least) : gap;
+  if (tightest > most_gap) {
     return std::nullopt;
   }
-  const double most_overlap =
-      std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * hole.diameter);
-  const bool deep = -gap > most_overlap;
-  if (deep && -gap > 0.2 * shaft.diameter) {
+  const bool deep = -loosest > most_overlap(settings, hole.diameter);
+  if (deep && -loosest > 0.2 * shaft.diameter) {
     return std::nullopt;  // deeper than any thread of the tables is cut
   }
   const Line axis = place_line(hole_frame, hole.axis);
@@ -108,7 +278,8 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
     return std::nullopt;
   }
   // A shaft farther off than that stands in another hole, or in none.
-  const double in_this_hole = std::max(0.0, gap) + 0.25 * std::min(hole.diameter, shaft.diameter);
+  const double in_this_hole =
+      std::max(0.0, loosest) + 0.25 * std::min(hole.diameter, shaft.diameter);
   const double most_offset = std::min(
       in_this_hole,
       std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * hole.diameter));
@@ -138,11 +309,26 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
                norm(lean.offset_at_middle - half * lean.slope)) > most_offset) {
     return std::nullopt;
   }
-  if (deep) {
+  c.hole_diameter = hole.diameter;
+  c.shaft_diameter = shaft.diameter;
+  if (worn) {
+    c.worn = worn_along(hole, shaft, axis, other, c.stretches);
+    const WornOver over = worn_over(c, c.stretches);
+    if (0.5 * over.least_clearance > most_gap ||
+        -0.25 * (over.least_clearance + over.most_clearance) >
+            most_overlap(settings, hole.diameter)) {
+      return std::nullopt;
+    }
+    c.hole_diameter = over.hole.least;
+    c.shaft_diameter = over.shaft.greatest;
+  } else if (deep) {
     const auto thread = thread_of(Length::mm(hole.diameter), Length::mm(shaft.diameter));
     const auto size = thread ? find_thread(*thread) : std::nullopt;
     if (!size || total_length(c.stretches) < size->pitch.in_mm()) {
       return std::nullopt;  // no thread, or less than a turn of it
+    }
+    if (ridged(hole.intervals, *thread) && ridged(shaft.intervals, *thread)) {
+      return std::nullopt;  // a thread that is modelled overlaps only where it is out of step
     }
     c.thread = *thread;
   }
@@ -155,8 +341,6 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
     together.emplace_back(piece.from, piece.to);
   }
   c.stretches = merged_stretches(std::move(together));
-  c.hole_diameter = hole.diameter;
-  c.shaft_diameter = shaft.diameter;
   c.tilt = angle_between_lines(axis.along, other.along);
   c.axis = axis;
   c.shaft_axis = other;

@@ -9,6 +9,7 @@
 
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
+#include "geometry/worn.hpp"
 
 namespace spotblue {
 namespace {
@@ -119,8 +120,8 @@ void RingSpace::add(const Feature& feature, double radius, double slope) {
 
 void RingSpace::add_coaxial() {
   for (const Cylinder& cylinder : part_.product->cylinders) {
-    if (is_coaxial(place_line(part_.frame, cylinder.axis))) {
-      add(cylinder, 0.5 * cylinder.diameter, 0.0);
+    if (!is_out_of_form(cylinder) && is_coaxial(place_line(part_.frame, cylinder.axis))) {
+      add(cylinder, 0.5 * diameters_at(cylinder, 0.0).least, taper_of(cylinder));
     }
   }
   for (const Cone& cone : part_.product->cones) {

@@ -17,8 +17,9 @@ struct Surroundings {
 };
 
 struct OpenRadial {
-  Stretches stretches;    // with no material between over at least a part of the seat's angles
-  std::vector<Arc> arcs;  // open angles over all those stretches
+  std::vector<Patch> pieces;  // what is left, stretch by stretch
+  Stretches stretches;        // with no material between over at least a part of the seat's angles
+  std::vector<Arc> arcs;      // open angles over all those stretches
 };
 [[nodiscard]] OpenRadial open_part(const RadialCandidate& candidate, const Surroundings& around,
                                    const SeatSettings& settings);

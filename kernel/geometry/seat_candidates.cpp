@@ -64,14 +64,15 @@ void add_common_axes(PairCandidates& result, const Product& first, const Product
   };
   // Steps of one shaft are on one line, and one tie to it is enough.
   const auto tied = [&](const Line& axis, const Cylinder& other) {
-    return std::any_of(result.common_axes.begin(), result.common_axes.end(),
-                       [&](const CommonAxis& known) {
-                         return same_line(known.axis, axis) &&
-                                same_line(second.cylinders[known.second].axis, other.axis);
-                       });
+    return std::find_if(result.common_axes.begin(), result.common_axes.end(),
+                        [&](const CommonAxis& known) {
+                          return same_line(known.axis, axis) &&
+                                 same_line(second.cylinders[known.second].axis, other.axis);
+                        });
   };
   // Rounded corners of two plates may well line up; they are no turned features.
   const auto turned = [](const Cylinder& c) { return c.coverage > 150.0 * kDegree; };
+  const auto part_round_only = [](const Cylinder& c) { return c.coverage < 270.0 * kDegree; };
   for (std::size_t j = 0; j < second.cylinders.size(); ++j) {
     if (!turned(second.cylinders[j])) {
       continue;
@@ -87,9 +88,15 @@ void add_common_axes(PairCandidates& result, const Product& first, const Product
                    settings.coaxial_offset_per_diameter *
                        std::min(first.cylinders[i].diameter, second.cylinders[j].diameter));
       if (distance(axis, other.at) <= near &&
-          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree) &&
-          !tied(axis, second.cylinders[j])) {
-        result.common_axes.push_back({i, j, axis});
+          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
+        const bool part_round =
+            part_round_only(first.cylinders[i]) && part_round_only(second.cylinders[j]);
+        const auto known = tied(axis, second.cylinders[j]);
+        if (known != result.common_axes.end()) {
+          known->part_round = known->part_round && part_round;
+        } else {
+          result.common_axes.push_back({i, j, axis, part_round});
+        }
       }
     }
   }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "geometry/arcs.hpp"
+#include "geometry/worn.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/settings.hpp"
 
@@ -14,11 +15,18 @@ namespace spotblue {
 
 enum class Which { first, second };
 
+// What a worn pair measures at a station of the hole's axis, even between two of them.
+struct WornAt {
+  double at = 0.0;
+  DiameterRange hole, shaft;
+};
+
 // A cylinder of each, near-coaxial and sharing a length.
 struct RadialCandidate {
-  Which hole_of = Which::first;     // which product has the hole
-  std::size_t hole = 0, shaft = 0;  // indexes into the products' cylinders
-  double hole_diameter = 0.0, shaft_diameter = 0.0;
+  Which hole_of = Which::first;                      // which product has the hole
+  std::size_t hole = 0, shaft = 0;                   // indexes into the products' cylinders
+  double hole_diameter = 0.0, shaft_diameter = 0.0;  // of a worn pair where it is tightest
+  std::vector<WornAt> worn;                          // of a worn pair, ascending; else none
   double tilt = 0.0;
   Stretches stretches;  // shared, on `axis`
   // Shared surface, stretch by stretch; angles counted from `zero` towards `quarter`.
@@ -34,12 +42,14 @@ struct PlaneCandidate {
   double gap = 0.0;
   Region shared;             // in the first plane's (u, v)
   std::optional<Line> axis;  // common axis that the planes are square to
+  bool half_round = false;   // a half moon about that axis, as of a disc sunk into a shaft
 };
 
 struct TaperCandidate {
   Which hole_of = Which::first;
   std::size_t hole = 0, shaft = 0;  // indexes into the products' cones
   double gap = 0.0, offset = 0.0, tilt = 0.0, engaged = 0.0, diameter = 0.0;
+  double least_gap = 0.0;
   double hole_half_angle = 0.0;
   Line axis;  // at the middle of the shared stretch, the way the cones widen
 };
@@ -48,13 +58,15 @@ struct WidthCandidate {
   Which slot_of = Which::first;
   std::size_t slot = 0, key = 0;  // indexes into the products' widths
   double clearance = 0.0, offset = 0.0, tilt = 0.0, area = 0.0;
-  PlaneCandidate one, two;  // the two contacts
+  std::optional<double> ends_apart;  // of round ends, where both have two
+  PlaneCandidate one, two;           // the two contacts
 };
 
 // A cylinder of each on one line, whatever their sizes and sides.
 struct CommonAxis {
   std::size_t first = 0, second = 0;  // indexes into the products' cylinders
   Line axis;                          // the first's
+  bool part_round = false;            // none of the cylinders on it goes as good as all round
 };
 
 struct PairCandidates {
@@ -69,12 +81,21 @@ struct PairCandidates {
                                              const Frame& second_in_first,
                                              const SeatSettings& settings);
 
-// How the axes lie over a stretch of the hole's axis: distance at its middle, and the hole's radius
-// less the greatest distance of the shaft's surface from the hole's axis.
+// How the axes lie over pieces of a candidate's surface: distance at the middle of them all, and
+// the hole's radius less the greatest distance of the shaft's surface from the hole's axis, at the
+// angles of the pieces.
 struct Alignment {
   double offset = 0.0, least_gap = 0.0;
 };
-[[nodiscard]] Alignment alignment(const RadialCandidate& candidate, double from, double to);
+[[nodiscard]] Alignment alignment(const RadialCandidate& candidate,
+                                  const std::vector<Patch>& pieces);
+
+// What a worn pair measures over stretches of the hole's axis.
+struct WornOver {
+  DiameterRange hole, shaft;
+  double least_clearance = 0.0, most_clearance = 0.0;
+};
+[[nodiscard]] WornOver worn_over(const RadialCandidate& candidate, const Stretches& stretches);
 
 // One hole against one shaft, both in one frame; the unit of cost of the whole search.
 [[nodiscard]] std::optional<RadialCandidate> radial_candidate(const Cylinder& hole,

@@ -12,6 +12,7 @@
 #include "geometry/plane_map.hpp"
 #include "geometry/seat_blocking.hpp"
 #include "geometry/seat_candidates.hpp"
+#include "geometry/seat_overlap.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {
@@ -120,6 +121,7 @@ class FacesOfProducts {
 // Choices of this program, no source.
 constexpr double kLeastSeatArea = 0.5;
 constexpr double kLeastShare = 1e-3;
+constexpr double kTouch = 1e-3;  // mm2: less is two outlines that only touch
 
 double least_area(const PlaneCandidate& c, const Surroundings& around) {
   const double lesser = std::min(area(around.first.product->planes[c.first].outline),
@@ -143,7 +145,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
     const Plane& plane = first.planes[c.first];
     const Region open = open_part(c, around, settings);
     const double open_area = open.edges.empty() ? 0.0 : area(open);
-    if (open_area > std::max(1e-3, least_area(c, around))) {
+    if (open_area > std::max(kTouch, least_area(c, around))) {
       std::optional<Reach> distances;
       if (c.axis) {
         const double s = station(*c.axis, plane.at);
@@ -159,15 +161,17 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
   }
   for (const WidthCandidate& c : candidates.widths) {
     double open_area = c.area;
+    double least = kTouch;
     for (const PlaneCandidate* side : {&c.one, &c.two}) {
       const Region open = open_part(*side, around, settings);
       open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
+      least = std::max(least, least_area(*side, around));
     }
     // What a press fit beside the key pushes into its side's edge is no third part between: up to
     // 1.9 % in random assemblies. Choice of this program, no source.
     constexpr double kWhole = 0.95;
     open_area = open_area > kWhole * c.area ? c.area : open_area;
-    if (open_area > 1e-3) {
+    if (open_area > least) {
       seats.widths.emplace_back(&c, open_area);
     }
   }
@@ -177,7 +181,8 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
 // Collects seats pair by pair and keeps what is needed to name their centre lines afterwards.
 class Collector {
  public:
-  Collector(const Model& model, Seats& seats) : model_(model), seats_(seats) {}
+  Collector(const Model& model, const SeatSettings& settings, Seats& seats)
+      : model_(model), settings_(settings), seats_(seats) {}
 
   void add_pair(std::size_t a, std::size_t b, const PairCandidates& candidates,
                 const PairSeats& open) {
@@ -247,7 +252,7 @@ class Collector {
     const double from = open.stretches.front().first;
     const double to = open.stretches.back().second;
     const double middle = 0.5 * (from + to);
-    const Alignment aligned = alignment(c, from, to);
+    const Alignment aligned = alignment(c, open.pieces);
     const Line axis = place_line(frame_, {at_station(c.axis, middle), c.axis.along});
     const double engaged = total_length(open.stretches);
     const std::size_t tied = tie(hole, shaft, axis, engaged);
@@ -262,10 +267,19 @@ class Collector {
     seat.shaft = shaft;
     seat.hole_diameter = c.hole_diameter;
     seat.shaft_diameter = c.shaft_diameter;
-    seat.clearance = c.hole_diameter - c.shaft_diameter;
+    if (!c.worn.empty()) {
+      const WornOver over = worn_over(c, open.stretches);
+      seat.hole_diameter = 0.5 * (over.hole.least + over.hole.greatest);
+      seat.shaft_diameter = 0.5 * (over.shaft.least + over.shaft.greatest);
+      seat.worn = ClearanceRange{over.least_clearance, over.most_clearance};
+    }
+    seat.clearance = seat.hole_diameter - seat.shaft_diameter;
     seat.offset = aligned.offset;
     seat.tilt = c.tilt;
     seat.least_gap = aligned.least_gap;
+    seat.fouls_by =
+        overlap_past_seat(settings_, seat.hole_diameter,
+                          seat.worn ? seat.worn->least : seat.clearance, seat.least_gap);
     seat.engaged = engaged;
     seat.coverage = coverage(open.arcs);
     seat.axis = axis;
@@ -284,6 +298,9 @@ class Collector {
     seat.gap = c.gap;
     seat.offset = c.offset;
     seat.tilt = c.tilt;
+    seat.least_gap = c.least_gap;
+    const double past = -c.least_gap - most_overlap(settings_, c.diameter);
+    seat.fouls_by = past > settings_.same_length_mm ? past : 0.0;
     seat.engaged = c.engaged;
     seat.diameter = c.diameter;
     seat.axis = place_line(frame_, c.axis);
@@ -324,6 +341,8 @@ class Collector {
     seat.clearance = c.clearance;
     seat.offset = c.offset;
     seat.tilt = c.tilt;
+    seat.least_gap = 0.5 * c.clearance - c.offset;
+    seat.ends_apart = c.ends_apart;
     seat.area = open_area;
     seats_.width.push_back(seat);
   }
@@ -336,6 +355,7 @@ class Collector {
   }
 
   const Model& model_;
+  const SeatSettings& settings_;
   Seats& seats_;
   std::size_t first_ = 0, second_ = 0;
   Frame frame_;
@@ -365,7 +385,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
   const Adjacency near = adjacency(model, seats.near_pairs);
   FacesOfProducts faces(model);
   std::unordered_map<std::vector<std::size_t>, std::optional<PairSeats>, SignatureHash> known;
-  Collector collector(model, seats);
+  Collector collector(model, settings, seats);
   std::size_t radial = 0;
   std::size_t axial = 0;
   std::size_t ties = 0;

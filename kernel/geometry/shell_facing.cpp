@@ -129,6 +129,9 @@ void turn_over(ReadFace& face) {
     face.surface.axis.along = -face.surface.axis.along;
   }
   face.surface.side = face.surface.side == Side::internal ? Side::external : Side::internal;
+  if (face.worn) {
+    face.worn->side = face.worn->side == Side::internal ? Side::external : Side::internal;
+  }
   std::for_each(face.edges.begin(), face.edges.end(), run_backwards);
   face.flux.value = -face.flux.value;
 }

@@ -2,12 +2,14 @@
 // Which way a shell's faces look: out of what the shell encloses, or into it.
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
 #include "geometry/flux.hpp"
+#include "geometry/worn_fit.hpp"
 
 namespace spotblue {
 
@@ -22,6 +24,7 @@ struct ReadFace {
   FaceSurface surface;
   std::vector<EdgeCurve> edges;
   std::vector<std::size_t> loops;    // where each of the file's loops begins in `edges`
+  std::optional<WornSurface> worn;   // of a free-form face that is a worn cylinder
   Box box;                           // of a free-form face only, which may bulge past its edges
   std::vector<SurfaceSlope> slopes;  // of a free-form face only
   Flux flux;                         // its share of three times the volume

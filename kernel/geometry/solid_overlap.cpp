@@ -11,6 +11,7 @@
 #include <array>
 #include <cmath>
 #include <gp_Trsf.hxx>
+#include <iterator>
 
 #include "geometry/solid_probe.hpp"
 
@@ -64,8 +65,29 @@ struct CommonPart {
   std::string why;  ///< when there is none
 };
 
-/// The common part, believed only when its volume can be and an empty one has no probe against it.
-CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b) {
+/// Those of the points that are inside both.
+std::vector<Point> inside_both(const TopoDS_Shape& a, const TopoDS_Shape& b,
+                               const std::vector<Point>& points) {
+  std::vector<Point> found;
+  if (!points.empty()) {
+    SolidProbe in_a(a);
+    SolidProbe in_b(b);
+    std::ranges::copy_if(points, std::back_inserter(found), [&](Point p) {
+      return in_a.inside(p, kProbeDepth) && in_b.inside(p, kProbeDepth);
+    });
+  }
+  return found;
+}
+
+bool holds_all(const TopoDS_Shape& shape, const std::vector<Point>& points) {
+  SolidProbe probe(shape);
+  return std::ranges::all_of(points, [&](Point p) { return probe.inside(p, 1e-9); });
+}
+
+/// The common part, believed only when its volume can be and no probe is against it.
+CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
+                       const std::vector<Point>& said_inside) {
+  const std::vector<Point> inside = inside_both(a, b, said_inside);
   const double most = std::min(volume_of(a), volume_of(b)) * (1.0 + 1e-6) + kNoVolume;
   std::optional<bool> touched;
   CommonPart none;
@@ -81,10 +103,14 @@ CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b) {
       continue;
     }
     if (volume <= kNoVolume && !touched) {
-      touched = probe_inside(a, b) || probe_inside(b, a);
+      touched = !inside.empty() || probe_inside(a, b) || probe_inside(b, a);
     }
     if (volume <= kNoVolume && *touched) {
       none.why = "the kernel's boolean gave nothing though one part's surface lies in the other";
+      continue;
+    }
+    if (!holds_all(*shared, inside)) {
+      none.why = "the kernel's boolean left out a place that both parts fill";
       continue;
     }
     return {shared, ""};
@@ -117,7 +143,7 @@ TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame) {
 }
 
 Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPair& pair) {
-  const CommonPart common = common_part(a, b);
+  const CommonPart common = common_part(a, b, pair.inside);
   if (!common.shape) {
     return undecided(common.why);
   }

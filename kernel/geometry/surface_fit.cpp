@@ -62,25 +62,6 @@ std::optional<Point> solve(Point c0, Point c1, Point c2, Point r) {
                dot(c0, cross(c1, r)) / det};
 }
 
-// A stretch of the surface's parameter; one without end, as an extrusion's length, is the same all
-// the way, and a piece of it serves.
-struct Stretch {
-  double from, to;
-  [[nodiscard]] double at(double share) const { return from + share * (to - from); }
-};
-
-Stretch finite(double from, double to) {
-  constexpr double kPiece = 100.0;
-  const bool begins = !Precision::IsInfinite(from);
-  const bool ends = !Precision::IsInfinite(to);
-  if (begins && ends) {
-    return {from, to};
-  }
-  return begins ? Stretch{from, from + kPiece}
-         : ends ? Stretch{to - kPiece, to}
-                : Stretch{-kPiece, kPiece};
-}
-
 // The points do not lie on a line, where any plane and many a cylinder would do.
 bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
   constexpr double kThin = 1e-6;  // width over length
@@ -100,8 +81,8 @@ bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
 
 std::vector<SurfaceSample> grid_of(const BRepAdaptor_Surface& surface, int grid) {
   std::vector<SurfaceSample> samples;
-  const Stretch u = finite(surface.FirstUParameter(), surface.LastUParameter());
-  const Stretch v = finite(surface.FirstVParameter(), surface.LastVParameter());
+  const SurfaceStretch u = finite_stretch(surface.FirstUParameter(), surface.LastUParameter());
+  const SurfaceStretch v = finite_stretch(surface.FirstVParameter(), surface.LastVParameter());
   for (int i = 0; i < grid; ++i) {
     for (int j = 0; j < grid; ++j) {
       gp_Pnt at;
@@ -235,6 +216,18 @@ bool is_well_told(const FittedCylinder& cylinder, const std::vector<SurfaceSampl
 
 }  // namespace
 
+SurfaceStretch finite_stretch(double from, double to) {
+  constexpr double kPiece = 100.0;
+  const bool begins = !Precision::IsInfinite(from);
+  const bool ends = !Precision::IsInfinite(to);
+  if (begins && ends) {
+    return {from, to};
+  }
+  return begins ? SurfaceStretch{from, from + kPiece}
+         : ends ? SurfaceStretch{to - kPiece, to}
+                : SurfaceStretch{-kPiece, kPiece};
+}
+
 std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {
   std::vector<SurfaceSample> samples = grid_of(surface, kCoarse);
   if (samples.size() < kFewest || !spread_over_a_surface(samples)) {
@@ -278,6 +271,21 @@ std::optional<FittedCylinder> fit_near_cylinder(const BRepAdaptor_Surface& surfa
   }
   cylinder->deviation = deviation_of(*cylinder, fine);
   return cylinder->deviation <= within && is_well_told(*cylinder, fine) ? cylinder : std::nullopt;
+}
+
+std::optional<FittedCylinder> fit_rough_cylinder(const std::vector<SurfaceSample>& samples) {
+  constexpr double kRoughSquare = 2e-3;  // normals that lean a degree or two off square
+  constexpr int kSteps = 8;
+  auto cylinder = first_cylinder(samples, kRoughSquare);
+  for (int step = 0; cylinder && step < kSteps; ++step) {
+    if (!improve(*cylinder, samples)) {
+      return std::nullopt;
+    }
+  }
+  if (cylinder) {
+    cylinder->deviation = deviation_of(*cylinder, samples);
+  }
+  return cylinder && is_well_told(*cylinder, samples) ? cylinder : std::nullopt;
 }
 
 std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, double within) {

@@ -15,6 +15,14 @@ struct SurfaceSample {
   Direction normal;  // dU x dV, the surface's own sense
 };
 
+// A stretch of the surface's parameter; one without end, as an extrusion's length, is the same all
+// the way, and a piece of it serves.
+struct SurfaceStretch {
+  double from = 0.0, to = 0.0;
+  [[nodiscard]] double at(double share) const { return from + share * (to - from); }
+};
+[[nodiscard]] SurfaceStretch finite_stretch(double from, double to);
+
 // A grid over the surface's own parameters (a piece of one without end), places without a normal
 // left out; empty when too few remain or all lie on a line.
 [[nodiscard]] std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface);
@@ -43,6 +51,10 @@ struct FittedCylinder {
                                                          double within);
 [[nodiscard]] std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples,
                                                  double within);
+
+// A cylinder by least squares that is a near one's best, whatever the samples lie off it.
+[[nodiscard]] std::optional<FittedCylinder> fit_rough_cylinder(
+    const std::vector<SurfaceSample>& samples);
 
 // A cylinder by least squares that a finer grid of the surface lies within `within` of; only where
 // the surface turns and reaches far enough that its radius and its straightness are well told.

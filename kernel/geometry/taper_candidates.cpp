@@ -6,6 +6,7 @@
 
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
+#include "geometry/seat_overlap.hpp"
 
 namespace spotblue {
 namespace {
@@ -58,9 +59,18 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
   if (c.offset >
           std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * c.diameter) ||
       c.gap > std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * c.diameter) ||
-      -c.gap >
-          std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * c.diameter)) {
+      -c.gap > most_overlap(settings, c.diameter)) {
     return std::nullopt;
+  }
+  c.least_gap = c.gap;
+  for (const double end : {shared.front().first, shared.back().second}) {
+    // Tilt lengthens the shaft's section and shears it along the axis, where its radius differs.
+    const double on = (end - station(axis, other.at)) / forward;
+    const double radius = radius_at(shaft, on);
+    const double off = norm(at_station(other, on) - at_station(axis, end));
+    const double sheared = radius * c.tilt * (0.5 * c.tilt + std::tan(shaft.half_angle));
+    c.least_gap = std::min(
+        c.least_gap, (radius_at(hole, end) - radius - off - sheared) * std::cos(hole.half_angle));
   }
   // A broken edge may well lie in a cone without bearing: short and steep, a taper touches.
   const bool broken_edge = is_broken_edge(hole) || is_broken_edge(shaft);

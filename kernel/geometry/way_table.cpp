@@ -144,9 +144,11 @@ class WayTableMaker {
     for (const RadialSeat& seat : seats_.radial) {
       with_pair(seat.hole, seat.shaft, [&](std::size_t a, std::size_t b) {
         bond(a, b, Bond::seated);
-        if (seat.least_gap < 0.0) {
-          add_band(a, b, 0.5 * seat.hole_diameter - seat.offset - kOneLine,
-                   0.5 * seat.shaft_diameter + seat.offset + kOneLine);
+        // All round, as the two are looked at here: it may be less where only one has surface.
+        const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
+        if (std::min(seat.least_gap, 0.5 * (seat.clearance - spread) - seat.offset) < 0.0) {
+          add_band(a, b, 0.5 * (seat.hole_diameter - spread) - seat.offset - kOneLine,
+                   0.5 * (seat.shaft_diameter + spread) + seat.offset + kOneLine);
         }
       });
     }

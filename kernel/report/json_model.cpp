@@ -62,6 +62,18 @@ void deviation_field(JsonWriter& out, SurfaceSource source, double deviation_mm)
 void write_cylinder(JsonWriter& out, const Cylinder& cylinder, const std::string& id) {
   open_feature(out, id, cylinder.side == Side::internal ? "hole" : "shaft");
   field(out, "diameter_mm", cylinder.diameter);
+  if (!cylinder.sizes.empty()) {
+    out.key("sizes_mm");
+    out.open_array();
+    for (const DiameterAt& size : cylinder.sizes) {
+      out.open_array();
+      out.number(size.at);
+      out.number(size.least);
+      out.number(size.greatest);
+      out.close_array();
+    }
+    out.close_array();
+  }
   axis_field(out, cylinder.axis.at, cylinder.axis.along);
   intervals_field(out, cylinder.intervals);
   angle_field(out, "coverage_deg", cylinder.coverage);

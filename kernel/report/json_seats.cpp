@@ -27,6 +27,12 @@ void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
   out.close_object();
 }
 
+void fouls_by_field(JsonWriter& out, double past) {
+  if (past > 0.0) {
+    field(out, "fouls_by_mm", past);
+  }
+}
+
 // An array under `key` with one object a line; `fill` writes the fields of each item.
 template <typename Item, typename Fill>
 void write_list(JsonWriter& out, std::string_view key, const std::vector<Item>& items,
@@ -66,7 +72,12 @@ void write_radial_seats(JsonWriter& out, const Seats& seats, const ModelNames& n
     field(out, "clearance_mm", seat.clearance);
     field(out, "offset_mm", seat.offset);
     angle_field(out, "tilt_deg", seat.tilt);
+    if (seat.worn) {
+      field(out, "clearance_least_mm", seat.worn->least);
+      field(out, "clearance_most_mm", seat.worn->most);
+    }
     field(out, "least_gap_mm", seat.least_gap);
+    fouls_by_field(out, seat.fouls_by);
     field(out, "engaged_mm", seat.engaged);
     angle_field(out, "coverage_deg", seat.coverage);
   });
@@ -98,6 +109,8 @@ void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& na
     field(out, "gap_mm", seat.gap);
     field(out, "offset_mm", seat.offset);
     angle_field(out, "tilt_deg", seat.tilt);
+    field(out, "least_gap_mm", seat.least_gap);
+    fouls_by_field(out, seat.fouls_by);
     field(out, "engaged_mm", seat.engaged);
     field(out, "diameter_mm", seat.diameter);
   });
@@ -112,6 +125,10 @@ void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& na
     field(out, "clearance_mm", seat.clearance);
     field(out, "offset_mm", seat.offset);
     angle_field(out, "tilt_deg", seat.tilt);
+    field(out, "least_gap_mm", seat.least_gap);
+    if (seat.ends_apart) {
+      field(out, "ends_apart_mm", *seat.ends_apart);
+    }
     field(out, "area_mm2", seat.area);
   });
 }
@@ -133,7 +150,12 @@ void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames&
     place_field(out, "b", clash.b, names);
     field(out, "volume_mm3", clash.volume);
     field(out, "depth_mm", clash.depth);
-    point_field(out, "at", clash.at);
+    if (clash.length > 0.0) {
+      field(out, "length_mm", clash.length);
+    }
+    if (clash.at) {
+      point_field(out, "at", *clash.at);
+    }
     out.key("exact");
     out.truth(clash.exact);
   });

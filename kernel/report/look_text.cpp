@@ -46,15 +46,18 @@ std::string clashes_text(const TextContext& c) {
                    {"part"},
                    {fmt::format("volume {}3", unit_name(c.unit)), Align::right},
                    {"depth", Align::right},
+                   {"length", Align::right},
                    {"at"},
                    {"cause"}});
   for (const Clash& clash : c.look.clash.clashes) {
     const std::string volume = volume_cell(clash.volume, c.unit);
     const std::string depth = length_cell(clash.depth, c.unit);
     const std::string cause = shown_text(clash.cause) + (clash.exact ? "" : " (volume not exact)");
-    table.add({c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth,
-               point_text(clash.at, c.unit), cause},
-              {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, cause});
+    const std::string length = clash.length > 0.0 ? place_cell(clash.length, c.unit) : "";
+    table.add(
+        {c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth, length,
+         clash.at ? point_text(*clash.at, c.unit) : "", cause},
+        {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, length, cause});
   }
   const std::string body = table.text(kTableIndent, c.width);
   return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';

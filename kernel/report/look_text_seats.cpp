@@ -28,15 +28,21 @@ std::string gap_word(double gap, double same) {
   return gap > same ? "gap" : gap < -same ? "overlap" : "touching";
 }
 
-std::string radial_remark(const RadialSeat& seat, double same) {
+std::string radial_remark(const RadialSeat& seat, LengthUnit unit) {
   std::string remark;
-  if (seat.clearance >= 0.0 && seat.least_gap < -same) {
-    remark = "fouls: out of line";
+  const auto say = [&remark](const std::string& words) {
+    remark += (remark.empty() ? "" : ", ") + words;
+  };
+  if (seat.worn) {
+    say(fmt::format("worn: {} to {}", length_cell(seat.worn->least, unit),
+                    length_cell(seat.worn->most, unit)));
+  }
+  if (seat.fouls_by > 0.0) {
+    say("fouls: out of line");
   }
   constexpr double kFullTurn = 2.0 * std::numbers::pi - 1e-6;
   if (seat.coverage < kFullTurn) {
-    remark += fmt::format("{}covers {:.0f} deg", remark.empty() ? "" : ", ",
-                          seat.coverage * 180.0 / std::numbers::pi);
+    say(fmt::format("covers {:.0f} deg", seat.coverage * 180.0 / std::numbers::pi));
   }
   return remark;
 }
@@ -60,7 +66,7 @@ std::string radial_table(const TextContext& c, const std::vector<const RadialSea
                length_cell(seat->clearance, c.unit), clearance_word(seat->clearance, same),
                length_cell(seat->offset, c.unit), angle_cell(seat->tilt),
                length_cell(seat->least_gap, c.unit), place_cell(seat->engaged, c.unit),
-               radial_remark(*seat, same)});
+               radial_remark(*seat, c.unit)});
   }
   return table.text(kTableIndent, c.width);
 }

@@ -181,7 +181,7 @@ TEST(ClashFinding, DoesNotConformAndGivesVolumeAndDepth) {
   EXPECT_EQ(finding.id, "clash-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "volume_mm3"), 12.5, kNear);
-  EXPECT_THAT(finding.advice, HasSubstr("about 0.400 mm deep"));
+  EXPECT_THAT(finding.advice, HasSubstr("12.5 mm3, 0.400 mm deep"));
 }
 
 TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {

@@ -179,6 +179,37 @@ TEST(RadialFit, DoesNotConformWhenBeingOffAxisUsesTheClearanceUp) {
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
 
+// 44 H7/g6 wants 9 to 50 um. A bore worn 10 um to either side of its mean.
+Bench worn(double shaft, double least, double most) {
+  Bench bench = wheel_on_bush(44.0, shaft);
+  RadialSeat& seat = bench.look.seats.radial.front();
+  seat.worn = ClearanceRange{least, most};
+  seat.least_gap = 0.5 * least;
+  bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
+  return bench;
+}
+
+TEST(RadialFit, ConformsWhenAWornPairDoesAtItsTightestAndItsLoosest) {
+  Bench bench = worn(43.970, 0.020, 0.040);
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(finding.found, "clearance_min_mm"), 0.020, kNear);
+  EXPECT_NEAR(number(finding.found, "clearance_max_mm"), 0.040, kNear);
+  EXPECT_NEAR(number(finding.margin, "clearance_mm"), 0.010, kNear);
+}
+
+TEST(RadialFit, IsUndecidedWhenAWornPairIsWellAtOneEndOnly) {
+  Bench bench = worn(43.955, 0.035, 0.055);
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, AllOf(HasSubstr("worn"), HasSubstr("0.035"), HasSubstr("0.055")));
+}
+
+TEST(RadialFit, DoesNotConformWhenAWornPairIsTooLooseAllOver) {
+  Bench bench = worn(43.930, 0.060, 0.080);
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
 // Basic sizes show no clearance; what the classes leave is 9 to 50 um, so 0.002 off axis is room.
 TEST(RadialFit, GivesBasicSizesTheClearanceOfTheirClassBeforeTheyFoul) {
   Bench bench = wheel_on_bush(44.0, 44.0, 0.002);

@@ -203,6 +203,7 @@ TEST(ClashProof, ATaperDrivenInIsNotClearedWithoutItsSeat) {
   seats.taper.push_back({.hole = {1, FeatureKind::cone, 0},
                          .shaft = {0, FeatureKind::cone, 0},
                          .gap = -0.01,
+                         .least_gap = -0.01,
                          .engaged = 39.8,
                          .diameter = 22,
                          .axis = {{0, 0, 20}, {0, 0, 1}}});

@@ -69,7 +69,7 @@ TEST(ClashSeats, AnOffAxisShaftIsReportedWithTheVolumeTheBooleanFinds) {
     EXPECT_NEAR(clash.depth, std::hypot(0.2, 0.1) - 0.05, 1e-9);
     EXPECT_EQ(looked.report.effort.kernel_pairs, 0U);
     // The point lies in the shaft and out of the bore.
-    const Point in_a = place_point(inverse(world), clash.at);
+    const Point in_a = place_point(inverse(world), clash.at.value());
     EXPECT_GT(std::hypot(in_a.x, in_a.y), 15.0);
     EXPECT_LT(std::hypot(in_a.x - 0.2, in_a.y - 0.1), 14.95);
   }
@@ -80,9 +80,12 @@ TEST(ClashSeats, ATiltedShaftIsReportedWithTheVolumeTheBooleanFinds) {
                     compose(shifted(0, 0, 20), rotated({0, 1, 0}, 0.006))};
   const Looked looked = looked_at(pair);
   ASSERT_FALSE(looked.report.clashes.empty());
-  const Clash& clash = looked.report.clashes.front();
-  EXPECT_EQ(clash.cause, "off axis");
-  EXPECT_NEAR(clash.volume, truth(pair), 0.01 * clash.volume);
+  double volume = 0.0;
+  for (const Clash& clash : looked.report.clashes) {
+    EXPECT_EQ(clash.cause, "off axis");
+    volume += clash.volume;
+  }
+  EXPECT_NEAR(volume, truth(pair), 0.01 * volume);
 }
 
 TEST(ClashSeats, APressFitIsNoClashAndNeedsNoKernel) {
@@ -134,7 +137,7 @@ TEST(ClashSeats, AShoulderThatFoulsIsReportedOnce) {
   EXPECT_EQ(clash.cause, "faces overlap");
   EXPECT_NEAR(clash.depth, 0.25, 1e-9);
   EXPECT_NEAR(clash.volume, kPi * (16 * 16 - 10.1 * 10.1) * 0.25, 1e-6);
-  const Point in_a = place_point(inverse(some_pose()), clash.at);
+  const Point in_a = place_point(inverse(some_pose()), clash.at.value());
   EXPECT_GT(in_a.z, 39.75);
   EXPECT_LT(in_a.z, 40.0);
   EXPECT_GT(std::hypot(in_a.x, in_a.y), 10.1);

@@ -161,7 +161,8 @@ Look example_look() {
                          .b = 2,
                          .volume = 12.25,
                          .depth = 0.5,
-                         .at = {1, 2, 3},
+                         .length = 7.25,
+                         .at = Point{1, 2, 3},
                          .exact = false,
                          .cause = "solids overlap"}};
   look.clash.notes = {{"Press/Stud", "a note of the clash search"}};

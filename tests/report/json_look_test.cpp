@@ -104,6 +104,28 @@ TEST(LookJson, RadialSeatReadsBackToTheSameDoubles) {
   EXPECT_DOUBLE_EQ(seat["coverage_deg"].get<double>(), 360.0);
 }
 
+TEST(LookJson, AWornSeatTellsItsLeastAndGreatestClearance) {
+  Look look = example_look();
+  EXPECT_FALSE(written(look)["radial_seats"][0].contains("clearance_least_mm"));
+  look.seats.radial[0].worn = ClearanceRange{0.05, 0.25};
+  const json seat = written(look)["radial_seats"][0];
+  EXPECT_EQ(seat["clearance_least_mm"], 0.05);
+  EXPECT_EQ(seat["clearance_most_mm"], 0.25);
+}
+
+TEST(LookJson, ASeatThatFoulsSaysByHowMuch) {
+  Look look = example_look();
+  EXPECT_FALSE(written(look)["radial_seats"][0].contains("fouls_by_mm"));
+  look.seats.radial[0].fouls_by = 0.15;
+  EXPECT_EQ(written(look)["radial_seats"][0]["fouls_by_mm"], 0.15);
+}
+
+TEST(LookJson, AClashWithoutAPlaceLeavesItOut) {
+  Look look = example_look();
+  look.clash.clashes[0].at.reset();
+  EXPECT_FALSE(written(look)["clashes"][0].contains("at"));
+}
+
 TEST(LookJson, AxialSeatOnACentreLineNamesItAndGivesDiameters) {
   const json seat = written(example_look())["axial_seats"][0];
   EXPECT_EQ(seat["centre_line"], "centre line 1");
@@ -132,6 +154,7 @@ TEST(LookJson, TaperWidthThreadAndClashKeepTheirValues) {
   EXPECT_EQ(clash["b"], (json{{"occurrence", "Press/Wheel (2)"}, {"product", "Wheel"}}));
   EXPECT_EQ(clash["volume_mm3"], 12.25);
   EXPECT_EQ(clash["depth_mm"], 0.5);
+  EXPECT_EQ(clash["length_mm"], 7.25);
   EXPECT_EQ(clash["at"], (json{1, 2, 3}));
   EXPECT_EQ(clash["exact"], false);
 }

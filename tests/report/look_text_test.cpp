@@ -54,13 +54,19 @@ TEST(LookText, KeyScrewAndTaperAreShown) {
 
 TEST(LookText, ClashNamesPlacesDepthAndCause) {
   EXPECT_THAT(shown_cells(look_text(example_look(), {}), "solids overlap"),
-              ElementsAre("Press/Stud", "Press/Wheel (2)", "12.25", "0.5000", "1.000, 2.000, 3.000",
-                          "solids overlap (volume not exact)"));
+              ElementsAre("Press/Stud", "Press/Wheel (2)", "12.25", "0.5000", "7.250",
+                          "1.000, 2.000, 3.000", "solids overlap (volume not exact)"));
+}
+
+TEST(LookText, AWornSeatTellsItsLeastAndGreatestClearance) {
+  Look look = example_look();
+  look.seats.radial[0].worn = ClearanceRange{0.05, 0.25};
+  EXPECT_EQ(shown_cells(look_text(look, {}), "Wheel: bore 44").back(), "worn: 0.0500 to 0.2500");
 }
 
 TEST(LookText, SeatThatFoulsSaysSo) {
   Look look = example_look();
-  look.seats.radial[0].clearance = 0.05;
+  look.seats.radial[0].fouls_by = 0.05;
   EXPECT_THAT(shown_cells(look_text(look, {}), "Wheel: bore 44").back(), HasSubstr("fouls"));
 }
 

@@ -86,16 +86,17 @@ def axial_seats(look: Look) -> npt.NDArray[Any]:
 
 
 def clashes(look: Look) -> npt.NDArray[Any]:
-    """A row a clash, in the order of look.clash.clashes."""
+    """A row a clash, in the order of look.clash.clashes; its place is nan where none is known."""
     paths = _paths(look)
     rows: Rows = [
-        (paths[clash.a], paths[clash.b], clash.volume_mm3, clash.depth_mm, clash.at.x, clash.at.y,
-         clash.at.z, clash.exact, clash.cause)
+        (paths[clash.a], paths[clash.b], clash.volume_mm3, clash.depth_mm, clash.length_mm,
+         *((clash.at.x, clash.at.y, clash.at.z) if clash.at else (math.nan,) * 3), clash.exact,
+         clash.cause)
         for clash in look.clash.clashes
     ]  # fmt: skip
     return _made(rows, [("a", "U"), ("b", "U"), ("volume_mm3", "f8"), ("depth_mm", "f8"),
-                        ("x_mm", "f8"), ("y_mm", "f8"), ("z_mm", "f8"), ("exact", "?"),
-                        ("cause", "U")])  # fmt: skip
+                        ("length_mm", "f8"), ("x_mm", "f8"), ("y_mm", "f8"), ("z_mm", "f8"),
+                        ("exact", "?"), ("cause", "U")])  # fmt: skip
 
 
 def findings(result: CheckResult) -> npt.NDArray[Any]:

@@ -3,6 +3,7 @@
 /// Overlap of two solids that no seat, thread or allowance accounts for.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,14 +13,19 @@
 
 namespace spotblue {
 
-/// Two occurrences that share material.
+/// One region in which two occurrences share material.
 struct Clash {
   std::size_t a = 0, b = 0;  ///< occurrences, a < b
   double volume = 0.0;       ///< mm3
-  double depth = 0.0;        ///< mm: how far one would have to move to come clear, about
-  Point at;                  ///< a point inside the overlap, assembly frame
-  bool exact = true;         ///< volume from a closed form or a checked boolean
-  std::string cause;         ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
+  /// How deep metal is in metal, mm: of the longest straight way through the overlap, taken square
+  /// to the parts' faces, along and across their axes, the least.
+  double depth = 0.0;
+  /// How far it goes along the axis, or square to the depth, mm; 0: not known.
+  double length = 0.0;
+  /// A point inside the overlap, assembly frame; none where none is known.
+  std::optional<Point> at{};
+  bool exact = true;  ///< volume from a closed form or a checked boolean
+  std::string cause;  ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
 };
 
 /// How the clash search decided, for the notes and the benchmark.
@@ -42,8 +48,9 @@ struct ClashReport {
 
 /// Finds every clash among seats.near_pairs.
 ///
-/// A seat that fouls (clearance >= 0 and least_gap < 0) and an axial seat with a negative gap are
-/// clashes too. Press fits, threads and tapers within the seat limits are not.
+/// One clash for each region of each pair. A seat that fouls (fouls_by > 0) and an axial seat with
+/// a negative gap are clashes too. Press fits, threads and tapers within the seat limits, up to
+/// where they end, are not; nor is what is no deeper than the file's own uncertainty.
 /// @throws Error kernel_failure never: a pair the kernel cannot decide is a note and a Clash with
 ///         exact = false and cause "undecided: ...".
 [[nodiscard]] SPOTBLUE_EXPORT ClashReport find_clashes(const Model& model, const Seats& seats,

@@ -35,13 +35,24 @@ struct Patch {
   std::vector<Arc> arcs;
 };
 
+/// What a worn cylinder measures at one station, mm.
+struct DiameterAt {
+  double at = 0.0;                     ///< station on the feature's axis
+  double least = 0.0, greatest = 0.0;  ///< of all directions across
+  bool operator==(const DiameterAt&) const = default;
+};
+
 /// A cylinder of one product; all faces on the same surface and side are one feature.
+///
+/// One that is worn is tapered by half a degree or less, bell-mouthed or oval: `sizes` then tells
+/// how, and `diameter` is the mean of the least and the greatest.
 struct Cylinder {
   std::string name;  ///< "bore 44", "outside 30 @ 12"; the feature's id is "<product>: <name>"
   Side side = Side::internal;
-  Line axis;              ///< product frame; `along` has its largest component positive
-  Direction zero;         ///< unit, square to axis.along: where angles start
-  double diameter = 0.0;  ///< mm
+  Line axis;                        ///< product frame; `along` has its largest component positive
+  Direction zero;                   ///< unit, square to axis.along: where angles start
+  double diameter = 0.0;            ///< mm
+  std::vector<DiameterAt> sizes{};  ///< of a worn one, ascending, even between; else none
   std::vector<Patch> patches;
   /// Stretches along the axis that have any surface, merged, ascending; stations on axis, mm.
   std::vector<std::pair<double, double>> intervals;
@@ -101,6 +112,7 @@ struct OtherFace {
   double from = 0.0, to = 0.0;      ///< stations on the axis, mm
   /// Smaller rings that hold all of a fillet between them; none: it may be anywhere in its ring.
   std::vector<RingPiece> pieces{};
+  bool sized = false;  ///< a worn cylinder of the product tells what it measures
 };
 
 /// A part, analysed once however often it occurs; of a part with several solids each of them, a

@@ -4,6 +4,7 @@
 /// the centre lines they share, measured from the surfaces' own parameters.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,16 +23,28 @@ struct FeatureRef {
   bool operator==(const FeatureRef&) const = default;
 };
 
+/// The clearances of a pair that is not one size along its length or all round, mm, diametral.
+struct ClearanceRange {
+  double least = 0.0, most = 0.0;
+  bool operator==(const ClearanceRange&) const = default;
+};
+
 /// A hole and a shaft that bear, run or press on each other. Lengths in mm, angles in rad.
 struct RadialSeat {
   FeatureRef hole, shaft;
-  double hole_diameter = 0.0, shaft_diameter = 0.0;
+  double hole_diameter = 0.0, shaft_diameter = 0.0;  ///< of a worn one the mean
   double clearance = 0.0;  ///< diametral, hole - shaft; negative is interference
-  double offset = 0.0;     ///< distance of the axes at the middle of the engaged length
-  double tilt = 0.0;       ///< angle between the axes
-  /// Least radial gap over the engaged length: hole radius less the greatest distance of the
-  /// shaft's surface from the hole's axis. Negative: the pair fouls, or is pressed.
+  /// Where hole or shaft is worn (Cylinder::sizes): what the clearance is over the engaged length.
+  std::optional<ClearanceRange> worn{};
+  double offset = 0.0;  ///< distance of the axes at the middle of the engaged length
+  double tilt = 0.0;    ///< angle between the axes
+  /// Least radial gap over the engaged length, at the angles where both have surface: hole radius
+  /// less the greatest distance of the shaft's surface from the hole's axis. Negative: the pair
+  /// fouls, or is pressed.
   double least_gap = 0.0;
+  /// How much deeper than a seat may the two lie in one another where they do so most, >= 0: past
+  /// nothing where there is clearance, past the settings' radial overlap where there is none.
+  double fouls_by = 0.0;
   double engaged = 0.0;         ///< sum of shared, unblocked stretches along the hole's axis
   double coverage = 0.0;        ///< angles where hole and shaft both have surface
   Line axis;                    ///< hole's axis, assembly frame, at = middle of the engaged length
@@ -59,8 +72,10 @@ struct TaperSeat {
   double hole_half_angle = 0.0, shaft_half_angle = 0.0;  ///< rad
   double gap = 0.0;  ///< square to the hole's surface at the middle of the shared stretch
   double offset = 0.0, tilt = 0.0;
-  double engaged = 0.0;   ///< along the axis
-  double diameter = 0.0;  ///< of the hole at the middle of the shared stretch
+  double least_gap = 0.0;  ///< square to the hole's surface, least over the stretch and all round
+  double fouls_by = 0.0;   ///< as of a radial seat: past the settings' radial overlap
+  double engaged = 0.0;    ///< along the axis
+  double diameter = 0.0;   ///< of the hole at the middle of the shared stretch
   Line axis;
   std::size_t centre_line = 0;
 };
@@ -72,6 +87,9 @@ struct WidthSeat {
   double clearance = 0.0;  ///< slot - key
   double offset = 0.0;     ///< of the middle planes
   double tilt = 0.0;
+  double least_gap = 0.0;  ///< of the tighter side, along the straight flanks
+  /// How much longer the slot is than the key between their round ends, where both have two.
+  std::optional<double> ends_apart{};
   double area = 0.0;  ///< mm2, of the smaller of the two contacts
 };
 
