@@ -293,17 +293,22 @@ class Search {
     report.clashes.push_back(std::move(clash));
   }
 
-  /// What is told by numbers, where no piece of what the solids share is it. Where the solids
-  /// answered, only what is certain without them.
+  /// Whether what is told by numbers is the row: certain, and no piece of the overlap is it and
+  /// something else too. A shaft askew overlaps at both ends of one seat that fouls.
+  static bool stands_alone(const ToldClash& told, const Verdict& verdict, const Overlap& overlap) {
+    return told.certain && std::ranges::none_of(overlap.regions, [&](const OverlapRegion& region) {
+             const auto shown = shown_by(region, verdict.told);
+             return shown.size() > 1 && std::ranges::count(shown, &told) > 0;
+           });
+  }
+
+  /// What is told by numbers. Where the solids answered, only what is certain without them.
   void add_told(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
                 const Overlap* overlap) const {
     const bool answered = overlap != nullptr && (overlap->state == Overlap::State::clear ||
                                                  overlap->state == Overlap::State::shared);
     for (const ToldClash& told : verdict.told) {
-      const bool shown = answered && std::ranges::any_of(overlap->regions, [&](const auto& region) {
-                           return std::ranges::count(shown_by(region, verdict.told), &told) > 0;
-                         });
-      if (shown || (answered && !told.certain)) {
+      if (answered && !stands_alone(told, verdict, *overlap)) {
         continue;
       }
       Clash clash = told.clash;
@@ -316,7 +321,10 @@ class Search {
                 const Overlap& overlap) const {
     add_told(report, a, b, verdict, &overlap);
     for (const OverlapRegion& region : overlap.regions) {
-      add(report, a, b, measured(region, shown_by(region, verdict.told)));
+      const auto shown = shown_by(region, verdict.told);
+      if (shown.size() != 1 || !stands_alone(*shown.front(), verdict, overlap)) {
+        add(report, a, b, measured(region, shown));
+      }
     }
     if (overlap.state == Overlap::State::shared) {
       const Occurrence& first = model_.occurrences[a];
