@@ -5,11 +5,11 @@
 
 #include <cstdlib>
 #include <filesystem>
-#include <map>
 #include <ostream>
 #include <string>
 #include <vector>
 
+#include "geometry/known_faults.hpp"
 #include "geometry/truth_match.hpp"
 #include "support/families/family.hpp"
 
@@ -51,33 +51,13 @@ void expect_seen_as_it_is(const Assembly& assembly, const std::string& name) {
   }
 }
 
-/// Families that the program is known to be wrong on, and how; all of issue 10. Each must stay
-/// wrong somewhere, or leave this list.
-const std::map<std::string, const char*>& known_faults() {
-  static const std::map<std::string, const char*> kAll{
-      {"o_ring", "volume of a torus in a bore up to 1 % off, from a boolean that moves faces"},
-      {"saddle", "least gap of a shaft in a half bearing, taken all round"},
-  };
-  return kAll;
-}
-
-std::vector<Family> sound_families() {
-  std::vector<Family> sound;
-  for (const Family& family : families()) {
-    if (!known_faults().contains(family.name)) {
-      sound.push_back(family);
-    }
-  }
-  return sound;
-}
-
-Assembly four_of(const Family& family, std::uint64_t seed) {
+Assembly four_of(const Family& family, std::uint64_t seed, const Wrapping& wrapping) {
   Shop shop{Chance(seed), Chance(seed + 1'000'003), FaceStyle::mixed};
   std::vector<Station> stations;
   for (int i = 0; i < 4; ++i) {
     stations.push_back(family.make(shop));
   }
-  return assemble(seed, stations, any_wrapping_of(seed));
+  return assemble(seed, stations, wrapping);
 }
 
 class EachFamily : public testing::TestWithParam<Family> {};
@@ -87,7 +67,7 @@ TEST_P(EachFamily, IsSeenAsItIs) {
   std::size_t wrong = 0;
   const auto fault = known_faults().find(GetParam().name);
   for (std::uint64_t seed = 5001; seed < 5001 + count; ++seed) {
-    const Assembly assembly = four_of(GetParam(), seed);
+    const Assembly assembly = four_of(GetParam(), seed, sound_wrapping_of(seed));
     if (fault == known_faults().end()) {
       expect_seen_as_it_is(assembly, GetParam().name);
     } else {
@@ -101,13 +81,20 @@ TEST_P(EachFamily, IsSeenAsItIs) {
 INSTANTIATE_TEST_SUITE_P(Of, EachFamily, testing::ValuesIn(families()),
                          [](const auto& one) { return std::string(one.param.name); });
 
+TEST(KnownFaults, PartsDrawnAKilometreFromTheirOwnOriginAreNotAllSeenAsTheyAre) {
+  Wrapping wrapping = any_wrapping_of(5004);
+  wrapping.far = Far::drawn;
+  EXPECT_FALSE(wrong_calls(four_of({"shoulder", shoulder}, 5004, wrapping), "drawn").empty())
+      << "mended: let sound_wrapping_of have them";
+}
+
 constexpr std::uint64_t kAtOnce = 10;
 
 class RandomFamilies : public testing::TestWithParam<std::uint64_t> {};
 
 TEST_P(RandomFamilies, AreSeenAsTheyAre) {
   for (std::uint64_t seed = GetParam(); seed < GetParam() + kAtOnce; ++seed) {
-    const Wrapping wrapping = any_wrapping_of(seed);
+    const Wrapping wrapping = sound_wrapping_of(seed);
     expect_seen_as_it_is(
         assemble(seed, generate_families(seed, wrapping.faces, sound_families()), wrapping),
         "families-" + std::to_string(GetParam()));
@@ -115,7 +102,7 @@ TEST_P(RandomFamilies, AreSeenAsTheyAre) {
 }
 
 INSTANTIATE_TEST_SUITE_P(FromSeed, RandomFamilies,
-                         testing::Range<std::uint64_t>(3021, 3021 + seed_count(10), kAtOnce));
+                         testing::Range<std::uint64_t>(3001, 3001 + seed_count(30), kAtOnce));
 
 }  // namespace
 }  // namespace spotblue::test

@@ -52,7 +52,7 @@ void compare_radial(Comparison& c) {
         return near(
             c.is(f.hole, t.hole) && c.is(f.shaft, t.shaft) &&
                 std::abs(f.hole_diameter - t.hole_diameter) < 10 * c.within(t.hole, t.shaft),
-            std::abs(f.engaged - t.engaged));
+            std::abs(f.engaged - t.engaged) + 1e3 * std::abs(f.hole_diameter - t.hole_diameter));
       },
       [&](const TrueRadial& t, const RadialSeat& f) {
         const double allowed = c.within(t.hole, t.shaft);

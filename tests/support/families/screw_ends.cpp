@@ -63,6 +63,8 @@ Station screw_begins(Shop& shop) {
   const auto screw = station.add("Screw", turned(bar(0.0, size, 12.0 - deep, 30.0), b), b);
   if (holds) {
     station.truth.threads.push_back({nut, screw, name_of(t), t.drill, size, deep});
+  } else if (deep <= 1.0) {  // no deeper than faces that have sunk into one another
+    add_faces(station, nut, screw, -deep, ring_area(t.drill, size));
   } else {
     station.truth.clashes.push_back({nut, screw, ring_area(t.drill, size) * deep, 0.0});
   }
