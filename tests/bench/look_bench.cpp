@@ -212,9 +212,8 @@ double candidate_seconds(double aside) {
     for (const Cylinder& hole : holes) {
       for (const Cylinder& shaft : shafts) {
         const auto seat = radial_candidate(hole, {}, shaft, moved_aside(aside), {});
-        if (seat && !seat->stretches.empty()) {
-          sum += alignment(*seat, seat->stretches.front().first, seat->stretches.front().second)
-                     .least_gap;
+        if (seat && !seat->pieces.empty()) {
+          sum += alignment(*seat, seat->pieces).least_gap;
         }
       }
     }
