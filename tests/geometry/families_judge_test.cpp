@@ -19,7 +19,7 @@
 #include <set>
 
 #include "geometry/contained.hpp"
-#include "geometry/known_faults.hpp"
+#include "geometry/sound_wrapping.hpp"
 #include "geometry/truth_match.hpp"
 #include "support/families/family.hpp"
 #include "support/shape_out.hpp"
@@ -115,7 +115,7 @@ struct Pair {
 std::optional<Pair> random_pair(std::uint64_t seed) {
   Chance chance(seed * 31 + 7);
   Shop shop{Chance(seed), Chance(seed + 1'000'003), FaceStyle::split};
-  const std::vector<Family> sound = sound_families();
+  const std::vector<Family>& sound = families();
   const Family& family = sound.at(chance.below(sound.size()));
   Wrapping wrapping = wrapping_of(seed);
   Pair pair;
@@ -253,8 +253,8 @@ TEST_P(SecondReading, OfTheHealedAssemblyAgrees) {
   Wrapping wrapping = sound_wrapping_of(GetParam());
   wrapping.one_product = false;
   wrapping.far = Far::no;
-  const Assembly assembly = assemble(
-      GetParam(), generate_families(GetParam(), wrapping.faces, sound_families()), wrapping);
+  const Assembly assembly =
+      assemble(GetParam(), generate_families(GetParam(), wrapping.faces, families()), wrapping);
   SCOPED_TRACE(assembly.description());
   const auto folder = std::filesystem::temp_directory_path();
   const std::string stem = "spotblue-second-" + std::to_string(GetParam());

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "geometry/known_faults.hpp"
+#include "geometry/sound_wrapping.hpp"
 #include "geometry/truth_match.hpp"
 #include "support/families/family.hpp"
 
@@ -64,18 +64,9 @@ class EachFamily : public testing::TestWithParam<Family> {};
 
 TEST_P(EachFamily, IsSeenAsItIs) {
   const std::uint64_t count = seed_count(2);
-  std::size_t wrong = 0;
-  const auto fault = known_faults().find(GetParam().name);
   for (std::uint64_t seed = 5001; seed < 5001 + count; ++seed) {
-    const Assembly assembly = four_of(GetParam(), seed, sound_wrapping_of(seed));
-    if (fault == known_faults().end()) {
-      expect_seen_as_it_is(assembly, GetParam().name);
-    } else {
-      wrong += wrong_calls(assembly, GetParam().name).size();
-    }
+    expect_seen_as_it_is(four_of(GetParam(), seed, sound_wrapping_of(seed)), GetParam().name);
   }
-  EXPECT_TRUE(fault == known_faults().end() || wrong > 0)
-      << "mended: take it from the list of known faults: " << fault->second;
 }
 
 INSTANTIATE_TEST_SUITE_P(Of, EachFamily, testing::ValuesIn(families()),
@@ -96,7 +87,7 @@ TEST_P(RandomFamilies, AreSeenAsTheyAre) {
   for (std::uint64_t seed = GetParam(); seed < GetParam() + kAtOnce; ++seed) {
     const Wrapping wrapping = sound_wrapping_of(seed);
     expect_seen_as_it_is(
-        assemble(seed, generate_families(seed, wrapping.faces, sound_families()), wrapping),
+        assemble(seed, generate_families(seed, wrapping.faces, families()), wrapping),
         "families-" + std::to_string(GetParam()));
   }
 }

@@ -50,6 +50,7 @@ struct TrueClash {
   std::size_t a = 0, b = 0;
   std::optional<double> volume;  ///< mm3, where there is a closed form
   double depth = 0.0;            ///< 0 where "how far to come clear" has no plain answer
+  bool in_pieces = false;        ///< as of teeth: a row for each of one or more regions
 };
 
 struct Truth {

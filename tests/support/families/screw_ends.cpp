@@ -1,6 +1,7 @@
 // Where a thread ends: a screw that runs on into a plain hole it does not pass, and one that has
 // not begun a whole turn.
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -65,6 +66,9 @@ Station screw_begins(Shop& shop) {
     station.truth.threads.push_back({nut, screw, name_of(t), t.drill, size, deep});
   } else if (deep <= 1.0) {  // no deeper than faces that have sunk into one another
     add_faces(station, nut, screw, -deep, ring_area(t.drill, size));
+    // A ring of metal in metal is no deeper than it is thick.
+    TrueClash& ring = station.truth.clashes.back();
+    ring.depth = std::min(ring.depth, 0.5 * (size - t.drill));
   } else {
     station.truth.clashes.push_back({nut, screw, ring_area(t.drill, size) * deep, 0.0});
   }
