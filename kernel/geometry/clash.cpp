@@ -85,6 +85,10 @@ std::vector<const ToldClash*> shown_by(const OverlapRegion& region,
   return found;
 }
 
+std::span<const Line> first_few(const std::vector<Line>& lines, std::size_t most) {
+  return std::span(lines).first(std::min(lines.size(), most));
+}
+
 class Search {
  public:
   Search(const Model& model, const Seats& seats, const SeatSettings& settings)
@@ -113,7 +117,7 @@ class Search {
       const auto [entry, is_new] = known.try_emplace(key, verdicts_.size());
       if (is_new) {
         verdicts_.emplace_back();
-        const bool done = done_in_time([&] {
+        const bool done = done_in_time([&, a = a, b = b] {  // clang 14 binds no structured names
           stop_if_asked();
           verdicts_.back() = verdict(a, b, pair);
         });
@@ -255,8 +259,10 @@ class Search {
       }
     };
     std::ranges::for_each(pair.accounted.axes, add);
-    std::ranges::for_each(pair.a.axes | std::views::take(kOfEach), add);
-    for (const Line& line : pair.b.axes | std::views::take(kOfEach)) {
+    for (const Line& line : first_few(pair.a.axes, kOfEach)) {
+      add(line);
+    }
+    for (const Line& line : first_few(pair.b.axes, kOfEach)) {
       add(place_line(pair.b_to_a, line));
     }
     return found;

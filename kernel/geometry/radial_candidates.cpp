@@ -106,6 +106,7 @@ std::vector<WornAt> worn_along(const Cylinder& hole, const Cylinder& shaft, cons
   }
   std::sort(stations.begin(), stations.end());
   std::vector<WornAt> worn;
+  worn.reserve(stations.size());
   for (const double at : stations) {
     worn.push_back({at, diameters_at(hole, at), diameters_at(shaft, (at - start) / along)});
   }

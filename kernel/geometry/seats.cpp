@@ -418,7 +418,7 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     auto found = known.find(signature);
     if (found == known.end()) {
       std::optional<PairSeats> open;
-      (void)done_in_time([&] {
+      (void)done_in_time([&, a = a, b = b] {  // clang 14 binds no structured names
         stop_if_asked();
         std::vector<NearPart> others;
         others.reserve(shared.size());

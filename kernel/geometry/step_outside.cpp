@@ -23,7 +23,7 @@ bool names_step_file(const std::string& name) {
 // The first of an entity's first two arguments that names a STEP file; empty for none.
 std::string step_file_in(const std::vector<std::string_view>& arguments) {
   for (std::size_t i = 0; i < std::min<std::size_t>(2, arguments.size()); ++i) {
-    const std::string name = quoted(arguments[i]);
+    std::string name = quoted(arguments[i]);
     if (names_step_file(name)) {
       return name;
     }
