@@ -12,6 +12,9 @@ namespace {
 /// A ray that passes a face's edge nearer than this may meet it.
 constexpr double kMargin = 1e-6;
 
+/// Sine of the angle under which a ray counts as along a plane.
+constexpr double kCrossing = 1e-9;
+
 /// How far along the ray enters the box; nothing where it misses it.
 std::optional<double> entry(const Box& box, Point start, Direction d) {
   double enter = 0.0;
@@ -59,10 +62,15 @@ struct Meeting {
   bool front = false;  ///< and comes from the air side
 };
 
+/// Whether a way that comes from the medium can not meet a face on that side.
+bool is_barred(Medium coming_from, bool front) {
+  return coming_from == (front ? Medium::metal : Medium::air);
+}
+
 Meeting meeting(const Flat& flat, Point start, Direction d) {
   const double rate = dot(d, flat.normal);
   const double height = dot(flat.at - start, flat.normal);
-  if (std::abs(rate) < 1e-9) {
+  if (std::abs(rate) < kCrossing) {
     return {.at = std::abs(height) > kMargin + 1e-9 * norm(flat.at - start)
                       ? std::numeric_limits<double>::infinity()
                       : 0.0};
@@ -125,7 +133,8 @@ Cover cover_of(const Turned& t, double angle) {
 }
 
 /// Where the ray first meets a cylinder's or cone's patch from inside or outside.
-Meeting first_meeting(const Turned& t, Point start, Direction d) {
+Meeting first_meeting(const Turned& t, Point start, Direction d,
+                      Medium coming_from = Medium::unknown) {
   const double slope = t.to > t.from ? (t.radius_to - t.radius_from) / (t.to - t.from) : 0.0;
   const double s_along = station(t.axis, start);
   const double rate = dot(d, t.axis.along);
@@ -159,10 +168,14 @@ Meeting first_meeting(const Turned& t, Point start, Direction d) {
       continue;
     }
     const double outwards = dot(d, p) / here - slope * rate;
+    const bool front = t.side == Side::external ? outwards < 0.0 : outwards > 0.0;
+    if (is_barred(coming_from, front)) {
+      continue;
+    }
     first = {.at = at,
              .sure = cover == Cover::sure && !grazes && along > t.from + kMargin &&
                      along < t.to - kMargin && std::abs(outwards) > 0.01,
-             .front = t.side == Side::external ? outwards < 0.0 : outwards > 0.0};
+             .front = front};
   }
   return first;
 }
@@ -234,14 +247,16 @@ bool in_air(const FaceBounds& part, Point start, std::span<const Direction> rays
   return std::ranges::any_of(rays, [&](Direction d) { return tells_air(part, start, d); });
 }
 
-bool may_meet(const Turned& turned, Point from, Point to) {
+bool may_meet(const Turned& turned, Point from, Point to, Medium coming_from) {
   const double length = norm(to - from);
-  return first_meeting(turned, from, unit(to - from)).at <= length;
+  return first_meeting(turned, from, unit(to - from), coming_from).at <= length;
 }
 
-bool may_meet(const Flat& flat, Point from, Point to) {
-  const double length = norm(to - from);
-  return meeting(flat, from, unit(to - from)).at <= length;
+bool may_meet(const Flat& flat, Point from, Point to, Medium coming_from) {
+  const Direction d = unit(to - from);
+  const bool crosses = std::abs(dot(d, flat.normal)) >= kCrossing;
+  return !(crosses && is_barred(coming_from, dot(d, flat.normal) < 0.0)) &&
+         meeting(flat, from, d).at <= norm(to - from);
 }
 
 Medium medium_at(const FaceBounds& part, Point start) {

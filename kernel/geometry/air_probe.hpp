@@ -12,12 +12,13 @@ namespace spotblue::proof {
 /// front of a plane face well inside its outline. The point must not lie on a face.
 [[nodiscard]] bool in_air(const FaceBounds& part, Point start, std::span<const Direction> rays);
 
-/// Whether the straight way between two points may meet the face, by what its patch or outline
-/// covers.
-[[nodiscard]] bool may_meet(const Turned& turned, Point from, Point to);
-[[nodiscard]] bool may_meet(const Flat& flat, Point from, Point to);
-
 enum class Medium { air, metal, unknown };
+
+/// Whether the straight way between two points may meet the face, by what its patch or outline
+/// covers. Coming from air a way meets only fronts, from metal only backs: what an outline covers
+/// beyond its face, as at a cross hole's edge, is told by that. Unknown: whichever side.
+[[nodiscard]] bool may_meet(const Turned& turned, Point from, Point to, Medium coming_from);
+[[nodiscard]] bool may_meet(const Flat& flat, Point from, Point to, Medium coming_from);
 
 /// What is at a point, by the first face that each of some rays meets, cylinders and cones by what
 /// their patches cover, good to a few degrees beside a cross hole; so rays are asked until two more

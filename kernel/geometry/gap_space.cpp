@@ -190,8 +190,11 @@ class GapSpace {
     const Point low = place_point(to_part_, on_plane(first_, p) + same_ * first_.normal);
     const Point high = place_point(to_part_, on_plane(first_, p) + (gap_ - same_) * first_.normal);
     const auto crossed = [&](const auto& faces) {
-      return std::ranges::any_of(faces,
-                                 [&](const auto* face) { return may_meet(*face, low, high); });
+      return std::ranges::any_of(faces, [&](const auto* face) {
+        return whose_ == Whose::other   ? may_meet(*face, low, high, proof::Medium::unknown)
+               : whose_ == Whose::first ? may_meet(*face, low, high, proof::Medium::air)
+                                        : may_meet(*face, high, low, proof::Medium::air);
+      });
     };
     if (crossed(flats_) || crossed(turned_)) {
       return true;

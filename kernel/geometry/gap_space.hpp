@@ -6,9 +6,8 @@
 
 namespace spotblue {
 
-// Whether the part is one of the two whose faces look at each other: beside their own faces there
-// is air.
-enum class Whose { own, other };
+// Which part it is: beside their own faces the two that look at each other have air.
+enum class Whose { first, second, other };
 
 // What of `open` (in the coordinates of the first face) is left without what the part has in the
 // gap above it: exactly where its faces there are parallel to the first or turned about a line

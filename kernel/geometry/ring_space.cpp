@@ -52,11 +52,14 @@ bool holds(const Arc& arc, double angle) { return proof::in_arcs(angle, {&arc, 1
 
 }  // namespace
 
-RingSpace::RingSpace(const RadialCandidate& c, const NearPart& part, Elsewhere elsewhere,
+RingSpace::RingSpace(const RadialCandidate& c, const NearPart& part, Part which,
                      const SeatSettings& settings)
     : c_(c),
       part_(part),
-      elsewhere_(elsewhere),
+      which_(which),
+      own_(which == Part::third                 ? proof::Medium::unknown
+           : c.shaft_diameter > c.hole_diameter ? proof::Medium::metal
+                                                : proof::Medium::air),
       same_(settings.same_length_mm),
       near_(std::max(settings.coaxial_offset_mm,
                      settings.coaxial_offset_per_diameter * c.hole_diameter)),
@@ -200,7 +203,7 @@ void RingSpace::add_odd() {
 }
 
 bool RingSpace::is_free() const {
-  return away_ || (elsewhere_ != Elsewhere::asked && coaxial_.empty() && odd_.empty());
+  return away_ || (which_ != Part::third && coaxial_.empty() && odd_.empty());
 }
 
 void RingSpace::add_cuts(std::vector<double>& cuts) const {
@@ -225,26 +228,29 @@ proof::Medium RingSpace::medium(double r, double angle, double z) const {
 }
 
 bool RingSpace::differs(double angle, double z, const std::vector<const Odd*>& near) const {
-  const double from = inner_ + same_;
-  const double to = outer_ - same_;
+  // From the part's own surface: the hole's lies outside where there is a gap, inside where the two
+  // overlap.
+  const bool inwards = (which_ == Part::hole) == (own_ == proof::Medium::air);
+  const double from = inwards ? outer_ - same_ : inner_ + same_;
+  const double to = inwards ? inner_ + same_ : outer_ - same_;
   bool rounded = false;
   for (const Odd* one : near) {
     if (!holds(one->angles, angle)) {
       continue;
     }
-    const Point low = point(from, angle, z);
-    const Point high = point(to, angle, z);
-    if (one->turned != nullptr ? proof::may_meet(*one->turned, low, high)
-        : one->flat != nullptr ? proof::may_meet(*one->flat, low, high)
+    const Point start = point(from, angle, z);
+    const Point end = point(to, angle, z);
+    if (one->turned != nullptr ? proof::may_meet(*one->turned, start, end, own_)
+        : one->flat != nullptr ? proof::may_meet(*one->flat, start, end, own_)
                                : false) {
       return true;
     }
     rounded = rounded || (one->turned == nullptr && one->flat == nullptr);
   }
   const proof::Medium other =
-      elsewhere_ == Elsewhere::known_metal ? proof::Medium::air : proof::Medium::metal;
+      own_ == proof::Medium::metal ? proof::Medium::air : proof::Medium::metal;
   const double middle = 0.5 * (from + to);
-  if (elsewhere_ == Elsewhere::asked && medium(middle, angle, z) == other) {
+  if (which_ == Part::third && medium(middle, angle, z) == other) {
     return true;
   }
   // A rounded face may lie anywhere in its ring: points tell.
@@ -300,13 +306,13 @@ std::vector<Arc> RingSpace::taken(double z, const std::vector<Arc>& angles) cons
       where.push_back(one.angles);
     }
   }
-  if (near.empty() && elsewhere_ != Elsewhere::asked) {
+  if (near.empty() && which_ != Part::third) {
     return found;
   }
   const std::vector<Arc> open = found.empty() ? angles : arcs_without(angles, found);
   // Away from odd faces an unbroken stretch of angles is all metal or all air.
   for (const Arc& cell : where.empty() ? open : arcs_without(open, where)) {
-    if (elsewhere_ == Elsewhere::asked && differs(cell.from + 0.5 * cell.sweep, z, {})) {
+    if (which_ == Part::third && differs(cell.from + 0.5 * cell.sweep, z, {})) {
       found.push_back(cell);
     }
   }

@@ -12,11 +12,11 @@ namespace spotblue {
 
 class RingSpace {
  public:
-  // What a part is taken to have in the ring where none of its faces is: of the seat's own two
-  // parts that is known by their own surfaces, of a third it is found out by a point.
-  enum class Elsewhere { known_air, known_metal, asked };
+  // Which part it is. What one of the seat's own two has beside its own surface is known: air, or
+  // metal where they overlap; of a third it is found out by a point.
+  enum class Part { hole, shaft, third };
 
-  RingSpace(const RadialCandidate& c, const NearPart& part, Elsewhere elsewhere,
+  RingSpace(const RadialCandidate& c, const NearPart& part, Part which,
             const SeatSettings& settings);
 
   // Whether nothing of the part is to be heeded in the ring, wherever the station.
@@ -61,7 +61,8 @@ class RingSpace {
 
   const RadialCandidate& c_;
   const NearPart& part_;
-  Elsewhere elsewhere_;
+  Part which_;
+  proof::Medium own_;  // beside the surfaces of the two; unknown of a third
   double same_;
   double near_;  // how far apart axes may be that count as one
   double tilt_;

@@ -23,18 +23,18 @@ std::list<RingSpace> spaces_in(const RadialCandidate& c, const Surroundings& aro
   if (thick <= 4.0 * settings.same_length_mm) {
     return spaces;
   }
-  const auto add = [&](const NearPart& part, RingSpace::Elsewhere elsewhere) {
-    spaces.emplace_back(c, part, elsewhere, settings);
+  const auto add = [&](const NearPart& part, RingSpace::Part which) {
+    spaces.emplace_back(c, part, which, settings);
     if (spaces.back().is_free()) {
       spaces.pop_back();
     }
   };
+  const bool hole_first = c.hole_of == Which::first;
+  add(hole_first ? around.first : around.second, RingSpace::Part::hole);
+  add(hole_first ? around.second : around.first, RingSpace::Part::shaft);
   const bool overlap = c.shaft_diameter > c.hole_diameter;
-  const auto own = overlap ? RingSpace::Elsewhere::known_metal : RingSpace::Elsewhere::known_air;
-  add(around.first, own);
-  add(around.second, own);
   for (const NearPart& part : overlap ? std::span<const NearPart>() : around.others) {
-    add(part, RingSpace::Elsewhere::asked);
+    add(part, RingSpace::Part::third);
   }
   return spaces;
 }
@@ -94,8 +94,8 @@ Region open_part(const PlaneCandidate& c, const Surroundings& around,
   const Direction other =
       place_direction(around.second.frame, around.second.product->planes[c.second].normal);
   if (norm(cross(other, first.normal)) < 1e-9) {  // else a face would come into its own gap
-    open = without_part(std::move(open), first, c.gap, around.first, Whose::own, settings);
-    open = without_part(std::move(open), first, c.gap, around.second, Whose::own, settings);
+    open = without_part(std::move(open), first, c.gap, around.first, Whose::first, settings);
+    open = without_part(std::move(open), first, c.gap, around.second, Whose::second, settings);
   }
   for (const NearPart& part : around.others) {
     open = without_part(std::move(open), first, c.gap, part, Whose::other, settings);

@@ -6,6 +6,7 @@
 #include <BRepAlgoAPI_Fuse.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
+#include <BRepPrimAPI_MakeCylinder.hxx>
 #include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <BRepPrimAPI_MakeTorus.hxx>
@@ -99,6 +100,34 @@ TEST(SeatsBetween, AHexagonalSleeveBlocksWhereItIs) {
   });
   EXPECT_NEAR(seat->engaged, 20.0, 1e-9);
 }
+
+// The hole ends where the disc's rim does: farthest in at its side towards the disc's middle.
+double length_of_hole_along_y(double disc_radius, double x, double hole_radius, double from) {
+  const double nearest = std::max(0.0, std::abs(x) - hole_radius);
+  return std::sqrt(disc_radius * disc_radius - nearest * nearest) - from;
+}
+
+struct BreakingOut {
+  double x, hole_radius;
+};
+
+class HolesThatBreakOutOfARim : public ::testing::TestWithParam<BreakingOut> {};
+
+TEST_P(HolesThatBreakOutOfARim, AreEngagedAsFarAsTheyReach) {
+  const auto [x, r] = GetParam();
+  const gp_Ax2 along_y(gp_Pnt(x, 1, 7.5), gp_Dir(0, 1, 0));
+  const Seats seats =
+      seats_of({{"Disc", cut(rod(44, 0, 15), BRepPrimAPI_MakeCylinder(along_y, r, 40).Shape()), {}},
+                {"Pin", BRepPrimAPI_MakeCylinder(along_y, 3, 40).Shape(), {}}});
+  ASSERT_EQ(between(seats, 0, 1), 1U);
+  EXPECT_NEAR(seats.radial.front().engaged, length_of_hole_along_y(22, x, r, 1), 1e-6);
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, HolesThatBreakOutOfARim,
+                         ::testing::Values(BreakingOut{0, 3.3}, BreakingOut{4, 3.3},
+                                           BreakingOut{8, 3.3}, BreakingOut{12, 3.3},
+                                           BreakingOut{17, 3.3}, BreakingOut{-17, 3.3},
+                                           BreakingOut{17, 3.02}));
 
 TEST(SeatsBetween, AnOwnRingBlocksTheBoreBehindIt) {
   // A housing with a thin collar that stands off its bore, on a web at z 5.
