@@ -190,15 +190,22 @@ Span extent(const Flat& flat, Direction d) {
   for (const Edge2& edge : flat.outline->edges) {
     const double from = base + du * edge.from.u + dv * edge.from.v;
     span = united(span, {from, from});
-    if (edge.sweep != 0.0) {
+  }
+  const double steepest = std::hypot(du, dv);
+  for (const Edge2& edge : flat.outline->edges) {
+    if (edge.sweep == 0.0) {
+      continue;
+    }
+    const double middle = base + du * edge.centre.u + dv * edge.centre.v;
+    const double reach = edge.radius * steepest;
+    if (middle - reach < span.low || middle + reach > span.high) {
       const double start = std::atan2(edge.from.v - edge.centre.v, edge.from.u - edge.centre.u);
       const Arc arc{edge.sweep > 0.0 ? start : start + edge.sweep, std::abs(edge.sweep)};
       const Span round = wave(du, dv, {&arc, 1});
-      const double middle = base + du * edge.centre.u + dv * edge.centre.v;
       span = united(span, {middle + edge.radius * round.low, middle + edge.radius * round.high});
     }
   }
-  const double slack = flat.slack * std::hypot(du, dv);
+  const double slack = flat.slack * steepest;
   return {span.low - slack, span.high + slack};
 }
 
@@ -211,12 +218,15 @@ Span extent(const Box& box, Direction d) {
 
 Span extent(const FaceBounds& bounds, Direction d) {
   Span span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
-  for (const Turned& patch : bounds.patches) {
-    span = united(span, extent(patch, d));
-  }
-  for (const Flat& flat : bounds.flats) {
-    span = united(span, extent(flat, d));
-  }
+  // Most faces of a plate with thousands of holes change nothing, as their boxes tell.
+  const auto take = [&](const auto& face) {
+    const Span rough = extent(face.box, d);
+    if (rough.low < span.low || rough.high > span.high) {
+      span = united(span, extent(face, d));
+    }
+  };
+  std::ranges::for_each(bounds.flats, take);
+  std::ranges::for_each(bounds.patches, take);
   for (const OtherFace& other : bounds.others) {
     span = united(span, extent(other.box, d));
   }

@@ -7,6 +7,7 @@
 /// told by the side of a surface turned about the axis that bounds the cell, or by a point of the
 /// cell outside the part's box. Whatever is not proved air counts as occupied.
 
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -36,8 +37,12 @@ struct Slab {
   std::vector<Sector> filled;    ///< proved material all the way round
 };
 
-/// The images of all faces of the part about a line given in the part's own frame.
-[[nodiscard]] std::vector<Image> images_about(const FaceBounds& part, const Line& axis);
+/// The images of all faces of the part about a line given in the part's own frame. Faces that stay
+/// farther from it than `reach` are one image, so that a plate with thousands of holes costs little
+/// about each of them.
+[[nodiscard]] std::vector<Image> images_about(
+    const FaceBounds& part, const Line& axis,
+    double reach = std::numeric_limits<double>::infinity());
 
 /// The slab of the part over `z`; images that reach only part of it count over all of it.
 [[nodiscard]] Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images,

@@ -138,10 +138,19 @@ std::optional<Offsets> wall_offsets(const Turned& t, const Line& axis, double ti
   return offsets;
 }
 
+/// What a box may fill seen from the axis: not tight, and cheap.
+Image rough_block(const Box& box, const Line& axis) {
+  const double off = distance(axis, 0.5 * (box.low + box.high));
+  const double half = 0.5 * diagonal(box);
+  const double base = dot(axis.along, axis.at);
+  return block(moved(extent(box, axis.along), -base), std::max(0.0, off - half), off + half);
+}
+
 struct Faces {
   std::vector<Image> images;
   std::vector<const Box*> boxes;
   std::vector<const Turned*> crossing;  ///< cylinders across the axis, else null
+  std::vector<bool> far;                ///< known by a rough block only
 };
 
 bool meets(Span a, Span b) { return a.low <= b.high + kSame && b.low <= a.high + kSame; }
@@ -193,7 +202,6 @@ void add_turned(Faces& faces, const Turned& t, const Line& axis) {
     faces.images.push_back(block_of(t, view_along(axis, t.axis.along)));
   }
   const bool crossing = tilt > 0.1 && t.radius_from == t.radius_to && !faces.images[before].wall;
-  faces.boxes.resize(faces.images.size(), &t.box);
   faces.crossing.resize(faces.images.size(), crossing ? &t : nullptr);
 }
 
@@ -217,7 +225,6 @@ Image other_image(const OtherFace& face, const Line& axis) {
 void add_other(Faces& faces, const OtherFace& other, const Line& axis) {
   if (other.pieces.empty() || other.pieces.size() > kMostPieces) {
     faces.images.push_back(other_image(other, axis));
-    faces.boxes.push_back(&other.box);
     return;
   }
   OtherFace ring{.box = other.box, .revolved = true, .axis = other.axis};
@@ -227,7 +234,6 @@ void add_other(Faces& faces, const OtherFace& other, const Line& axis) {
     ring.from = piece.from;
     ring.to = piece.to;
     faces.images.push_back(other_image(ring, axis));
-    faces.boxes.push_back(&other.box);
   }
 }
 
@@ -267,32 +273,61 @@ void draw_in_flats(Faces& faces, const FaceBounds& part, const Line& axis) {
   }
 }
 
+/// The images, those of far faces as one.
+std::vector<Image> gathered(const Faces& faces, const Line& axis) {
+  std::vector<Image> images;
+  std::optional<Image> far;
+  for (std::size_t i = 0; i < faces.images.size(); ++i) {
+    const Image& image = faces.images[i];
+    if (!faces.far[i]) {
+      images.push_back(faces.crossing[i] != nullptr ? trimmed(faces, i, axis) : image);
+      continue;
+    }
+    far = !far ? image
+               : block({std::min(far->z.low, image.z.low), std::max(far->z.high, image.z.high)},
+                       std::min(far->low_first, image.low_first),
+                       std::max(far->high_first, image.high_first));
+  }
+  if (far) {
+    images.push_back(*far);
+  }
+  return images;
+}
+
 }  // namespace
 
-std::vector<Image> images_about(const FaceBounds& part, const Line& axis) {
+std::vector<Image> images_about(const FaceBounds& part, const Line& axis, double reach) {
   Faces faces;
-  const std::size_t count = part.stretches.size() + part.flats.size() + part.others.size();
-  faces.images.reserve(count);
+  faces.images.reserve(part.stretches.size() + part.flats.size() + part.others.size());
+  const auto add = [&](const auto& face, const auto& add_near) {
+    const Image rough = rough_block(face.box, axis);
+    const bool far = rough.low_first > reach;
+    if (far) {
+      faces.images.push_back(rough);
+      faces.boxes.push_back(&face.box);
+      faces.crossing.push_back(nullptr);
+    } else {
+      add_near(face);
+      faces.boxes.resize(faces.images.size(), &face.box);
+      faces.crossing.resize(faces.images.size(), nullptr);
+    }
+    faces.far.resize(faces.images.size(), far);
+  };
   for (const Turned& t : part.stretches) {
-    add_turned(faces, t, axis);
+    add(t, [&](const Turned& near) { add_turned(faces, near, axis); });
   }
   for (const Flat& flat : part.flats) {
-    faces.images.push_back(block_of(flat, view_along(axis, flat.normal)));
-    faces.boxes.push_back(&flat.box);
+    add(flat, [&](const Flat& near) {
+      faces.images.push_back(block_of(near, view_along(axis, near.normal)));
+    });
   }
   for (const OtherFace& other : part.others) {
-    add_other(faces, other, axis);
+    add(other, [&](const OtherFace& near) { add_other(faces, near, axis); });
   }
   if (part.closed) {
     draw_in_flats(faces, part, axis);
   }
-  std::vector<Image> images = faces.images;
-  for (std::size_t i = 0; i < faces.crossing.size(); ++i) {
-    if (faces.crossing[i] != nullptr) {
-      images[i] = trimmed(faces, i, axis);
-    }
-  }
-  return images;
+  return gathered(faces, axis);
 }
 
 }  // namespace spotblue::proof

@@ -155,10 +155,15 @@ void add_allowance_ends(std::vector<double>& cuts, std::span<const Allowance> al
   std::ranges::sort(cuts);
 }
 
+/// No point of the box is farther from the axis.
+double reach_of(const Box& box, const Line& axis) {
+  return distance(axis, 0.5 * (box.low + box.high)) + 0.5 * diagonal(box);
+}
+
 bool apart_about(const Pair& pair, const Line& axis) {
   const Line axis_in_b = place_line(pair.a_to_b, axis);
-  const auto a = images_about(pair.a, axis);
-  const auto b = images_about(pair.b, axis_in_b);
+  const auto a = images_about(pair.a, axis, reach_of(pair.b.box, axis_in_b));
+  const auto b = images_about(pair.b, axis_in_b, reach_of(pair.a.box, axis));
   const Span za = z_range(a);
   const Span zb = z_range(b);
   const Span window{std::max(za.low, zb.low), std::min(za.high, zb.high)};
