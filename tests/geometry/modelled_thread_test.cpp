@@ -4,23 +4,16 @@
 
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepAlgoAPI_Fuse.hxx>
-#include <BRepBuilderAPI_MakeEdge.hxx>
-#include <BRepBuilderAPI_MakePolygon.hxx>
-#include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepGProp.hxx>
-#include <BRepLib.hxx>
-#include <BRepOffsetAPI_MakePipeShell.hxx>
 #include <GProp_GProps.hxx>
-#include <Geom2d_Line.hxx>
-#include <Geom_CylindricalSurface.hxx>
 #include <algorithm>
 #include <cmath>
-#include <gp_Ax3.hxx>
 #include <numbers>
 
 #include "clash_solids.hpp"
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/seats.hpp"
+#include "support/modelled_threads.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue {
@@ -31,43 +24,14 @@ using testing::SizeIs;
 
 constexpr double kPitch = 1.5;  // M10, ISO 261
 
-struct Groove {
-  double inner = 0.0, outer = 0.0;  // radii
-  double width_inner = 0.0, width_outer = 0.0;
-  double from = 0.0;
-  int turns = 0;
-};
-
-// A trapezoid carried along a helix about z.
-TopoDS_Shape helical(const Groove& groove) {
-  const double radius = 0.5 * (groove.inner + groove.outer);
-  const Handle(Geom_CylindricalSurface) round = new Geom_CylindricalSurface(gp_Ax3(), radius);
-  const double turn = 2.0 * std::numbers::pi;
-  const Handle(Geom2d_Line) line =
-      new Geom2d_Line(gp_Pnt2d(0.0, groove.from), gp_Dir2d(turn, kPitch));
-  const double length = groove.turns * std::hypot(turn, kPitch);
-  const TopoDS_Edge helix = BRepBuilderAPI_MakeEdge(line, round, 0.0, length);
-  BRepLib::BuildCurves3d(helix);
-  const auto at = [&](double r, double half) { return gp_Pnt(r, 0.0, groove.from + half); };
-  BRepBuilderAPI_MakePolygon profile(
-      at(groove.inner, -0.5 * groove.width_inner), at(groove.outer, -0.5 * groove.width_outer),
-      at(groove.outer, 0.5 * groove.width_outer), at(groove.inner, 0.5 * groove.width_inner), true);
-  BRepOffsetAPI_MakePipeShell pipe(BRepBuilderAPI_MakeWire(helix).Wire());
-  pipe.SetMode(gp_Dir(0, 0, 1));
-  pipe.Add(profile.Wire());
-  pipe.Build();
-  pipe.MakeSolid();
-  return pipe.Shape();
-}
-
 // ISO 68-1: crests P/8 wide at 10, roots P/4 wide at 10 - 1.0825 P.
 TopoDS_Shape screw() {
   const double slope = 2.0 * std::tan(std::numbers::pi / 6.0);
   const double root = 4.1;
   const double base = root - 0.1;
-  return BRepAlgoAPI_Fuse(
-             test::bar_solid(0, root, 0, 30),
-             helical({base, 5.0, kPitch / 8.0 + (5.0 - base) * slope, kPitch / 8.0, 5.0, 8}))
+  return BRepAlgoAPI_Fuse(test::bar_solid(0, root, 0, 30),
+                          test::helical({base, 5.0, kPitch / 8.0 + (5.0 - base) * slope,
+                                         kPitch / 8.0, kPitch, 5.0, 8}))
       .Shape();
 }
 
@@ -77,9 +41,9 @@ TopoDS_Shape nut() {
   const double within = minor - 0.2;
   const double root = 5.05;
   const double at_root = kPitch / 8.0;
-  return BRepAlgoAPI_Cut(
-             test::bar_solid(minor, 10, 7, 15),
-             helical({within, root, at_root + (root - within) * slope, at_root, 4.0, 10}))
+  return BRepAlgoAPI_Cut(test::bar_solid(minor, 10, 7, 15),
+                         test::helical({within, root, at_root + (root - within) * slope, at_root,
+                                        kPitch, 4.0, 10}))
       .Shape();
 }
 

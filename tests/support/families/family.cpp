@@ -51,6 +51,9 @@ const std::vector<Family>& families() {
       {"screw_begins", screw_begins},
       {"open_shell", open_shell},
       {"helical_groove", helical_groove},
+      {"worn_journal", worn_journal},
+      {"woodruff_key", woodruff_key},
+      {"true_thread", true_thread},
   };
   return kAll;
 }

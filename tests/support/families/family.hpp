@@ -44,17 +44,20 @@ Station chamfered_plug(Shop& shop);
 Station labyrinth(Shop& shop);
 Station thin_tubes(Shop& shop);
 Station two_journals(Shop& shop);
+Station worn_journal(Shop& shop);
 // Flats, flanks and faces.
 Station polygon_joint(Shop& shop);
 Station straight_spline(Shop& shop);
 Station tapered_key(Shop& shop);
 Station dovetail(Shop& shop);
 Station lined_slot(Shop& shop);
+Station woodruff_key(Shop& shop);
 Station involute_gears(Shop& shop);
 // Screws, corners and slips.
 Station counterbore(Shop& shop);
 Station screw_runs_on(Shop& shop);
 Station screw_begins(Shop& shop);
+Station true_thread(Shop& shop);
 Station corner_radius(Shop& shop);
 Station duplicate(Shop& shop);
 Station open_shell(Shop& shop);
