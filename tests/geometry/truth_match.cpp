@@ -87,7 +87,7 @@ void compare_axial(Comparison& c) {
       [&](const TrueAxial& t, const AxialSeat& f) {
         return near(((c.is(f.a, t.a) && c.is(f.b, t.b)) || (c.is(f.a, t.b) && c.is(f.b, t.a))) &&
                         std::abs(f.gap - t.gap) < 10 * c.within(t.a, t.b),
-                    std::abs(f.area - t.area));
+                    std::abs(f.area - t.area) + 1e3 * std::abs(f.gap - t.gap));
       },
       [&](const TrueAxial& t, const AxialSeat& f) {
         const double allowed = c.within(t.a, t.b);

@@ -150,7 +150,7 @@ Station block_clash(Shop& shop) {
     const auto low = station.add("Bed", block({-30, 30, -25, 25, -20, 0}, {}, a), a);
     const double post = 4.0 + x;
     const auto high = station.add("Post", turned(bar(0.0, post, 0.0, 30.0), b), b, shift(2, 3, -z));
-    station.truth.clashes.push_back({low, high, ring_area(0.0, post) * z, z});
+    station.truth.clashes.push_back({low, high, ring_area(0.0, post) * z, std::min(z, post)});
   } else {  // a block wholly inside another
     const auto [low, high] =
         two_blocks(station, shop, {-x / 2, x / 2, -y / 2, y / 2, -3.2, 0.8}, shift(5, 4, -4.0));

@@ -1,5 +1,7 @@
 // A piston in its bore with a ring in its groove that bears on the bore.
 
+#include <algorithm>
+
 #include "support/families/family.hpp"
 
 namespace spotblue::test {
@@ -36,8 +38,8 @@ Station piston_ring(Shop& shop) {
   station.truth.radial.push_back(centred(cylinder, body, bore, piston, 24.0 - thick - slack));
   station.truth.radial.push_back(centred(cylinder, hoop, bore, ring, thick));
   station.truth.radial.push_back(centred(hoop, body, ring_in, floor, thick));
-  add_faces(station, body, hoop, below, ring_area(ring_in, piston));
-  add_faces(station, body, hoop, slack - below, ring_area(ring_in, piston));
+  add_faces(station, body, hoop, below, ring_area(ring_in, std::min(piston, ring)));
+  add_faces(station, body, hoop, slack - below, ring_area(ring_in, std::min(piston, ring)));
   return station;
 }
 
