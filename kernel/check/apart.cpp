@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "check/words.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -66,12 +67,13 @@ Line face_of(const Model& model, const FeatureRef& feature) {
   return place_line(frame_of(model, feature), {plane.at, plane.normal});
 }
 
-Apart sizes_apart(double clearance, double gap_most, double overlap_most, LengthUnit unit) {
-  if (0.5 * clearance > gap_most) {
+Apart sizes_apart(double clearance, double gap_most, double overlap_most,
+                  const SeatSettings& settings, LengthUnit unit) {
+  if (is_past(0.5 * clearance, gap_most, settings)) {
     return {clearance, fmt::format("the clearance of {} is more than a seat's of {}",
                                    text_mm(clearance, unit), text_mm(2.0 * gap_most, unit))};
   }
-  if (-0.5 * clearance > overlap_most) {
+  if (is_past(-0.5 * clearance, overlap_most, settings)) {
     return {-clearance, fmt::format("they overlap by {}, more than a press fit's {}",
                                     text_mm(-clearance, unit), text_mm(2.0 * overlap_most, unit))};
   }
@@ -85,56 +87,54 @@ Apart cylinders_apart(const Model& model, const FeatureRef& hole_ref, const Feat
   const Placed hole = placed(model, hole_ref);
   const Placed shaft = placed(model, shaft_ref);
   const double diameter = std::max(hole.diameter, shaft.diameter);
-  const double tilt_deg = angle_between_lines(hole.axis.along, shaft.axis.along) * kDegrees;
+  const double tilt = angle_between_lines(hole.axis.along, shaft.axis.along);
   const Point middle = at_station(shaft.axis, 0.5 * (shaft.from + shaft.to));
   const double offset = distance(hole.axis, middle);
   const double along = along_gap(hole, shaft);
-  if (tilt_deg > settings.coaxial_tilt_deg) {
+  if (tilt > most_tilt(settings.coaxial_tilt_deg, settings)) {
     return {norm(middle - at_station(hole.axis, 0.5 * (hole.from + hole.to))),
-            fmt::format("their axes stand {:.3f} deg to each other", tilt_deg)};
+            fmt::format("their axes stand {:.3f} deg to each other", tilt * kDegrees)};
   }
-  if (offset >
-      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * diameter)) {
+  if (is_past(offset, most_offset(settings, diameter), settings)) {
     return {offset, fmt::format("their axes are {} apart", text_mm(offset, unit))};
   }
   if (along >= 0.0) {
     return {along,
             fmt::format("they share no length: {} apart along the axis", text_mm(along, unit))};
   }
-  return sizes_apart(
-      hole.diameter - shaft.diameter,
-      std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * diameter),
-      std::max(settings.radial_overlap_mm, settings.radial_overlap_per_diameter * diameter), unit);
+  return sizes_apart(hole.diameter - shaft.diameter, most_radial_gap(settings, diameter),
+                     most_overlap(settings, diameter), settings, unit);
 }
 
 Apart widths_apart(const Model& model, const FeatureRef& slot, const FeatureRef& key,
                    const SeatSettings& settings, LengthUnit unit) {
   const Line slot_middle = middle_of(model, slot);
   const Line key_middle = middle_of(model, key);
-  const double tilt_deg = angle_between_lines(slot_middle.along, key_middle.along) * kDegrees;
+  const double tilt = angle_between_lines(slot_middle.along, key_middle.along);
   const double offset = std::abs(station(slot_middle, key_middle.at));
-  if (tilt_deg > settings.facing_tilt_deg) {
+  if (tilt > most_tilt(settings.facing_tilt_deg, settings)) {
     return {norm(key_middle.at - slot_middle.at),
-            fmt::format("they stand {:.3f} deg to each other", tilt_deg)};
+            fmt::format("they stand {:.3f} deg to each other", tilt * kDegrees)};
   }
-  if (offset > settings.coaxial_offset_mm) {
+  if (is_past(offset, settings.coaxial_offset_mm, settings)) {
     return {offset, fmt::format("their middles are {} apart", text_mm(offset, unit))};
   }
   const double clearance = product_of(model, slot).widths.at(slot.index).width -
                            product_of(model, key).widths.at(key.index).width;
-  return sizes_apart(clearance, settings.radial_gap_mm, settings.radial_overlap_mm, unit);
+  return sizes_apart(clearance, settings.radial_gap_mm, settings.radial_overlap_mm, settings, unit);
 }
 
 Apart faces_apart(const Model& model, const FeatureRef& a, const FeatureRef& b,
                   const SeatSettings& settings, LengthUnit unit) {
   const Line first = face_of(model, a);
   const Line second = face_of(model, b);
-  const double tilt_deg = angle_between_lines(first.along, second.along) * kDegrees;
+  const double tilt = angle_between_lines(first.along, second.along);
   const double gap = station(first, second.at);
-  if (tilt_deg > settings.facing_tilt_deg || dot(first.along, second.along) > 0.0) {
+  if (tilt > most_tilt(settings.facing_tilt_deg, settings) ||
+      dot(first.along, second.along) > 0.0) {
     return {norm(second.at - first.at), "they do not face each other"};
   }
-  if (gap > settings.axial_gap_most_mm || gap < settings.axial_gap_least_mm) {
+  if (is_past_facing(gap, settings)) {
     return {std::abs(gap), gap > 0.0 ? fmt::format("they are {} apart", text_mm(gap, unit))
                                      : fmt::format("they overlap by {}", text_mm(-gap, unit))};
   }

@@ -4,8 +4,9 @@
 
 #include <cmath>
 #include <map>
-#include <numbers>
 #include <set>
+
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -110,8 +111,8 @@ std::vector<Joined> clamp_joins(const DeclaredJob& declared) {
     return {};
   }
   const Contacts contacts = contacts_of(declared);
-  const double least_cosine =
-      std::cos(look.settings.seats.facing_tilt_deg * std::numbers::pi / 180.0);
+  const SeatSettings& settings = look.settings.seats;
+  const double least_cosine = std::cos(most_tilt(settings.facing_tilt_deg, settings));
   std::vector<Joined> joins;
   for (const Thread& thread : look.seats.threads) {
     for (const Direction way : {thread.axis.along, -thread.axis.along}) {

@@ -8,6 +8,7 @@
 #include "check/end_play_judge.hpp"
 #include "check/seat_findings.hpp"
 #include "check/words.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -70,7 +71,7 @@ bool worth_telling(const DeclaredJob& declared, const Groups& groups, const Turn
                    const EndPlay& play) {
   const SeatSettings& settings = declared.look->settings.seats;
   const double travel = std::abs(travel_mm(play.back) + travel_mm(play.ahead));
-  if (travel > settings.same_length_mm && travel <= settings.axial_gap_most_mm) {
+  if (travel > settings.same_length_mm && !is_past(travel, settings.axial_gap_most_mm, settings)) {
     return true;
   }
   for (std::size_t part = 0; part < turns.of.size(); ++part) {

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "check/seat_sizes.hpp"
 #include "check/size_range.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -21,9 +21,8 @@ Line placed_axis(const DeclaredJob& declared, const FeatureRef& ref) {
 std::size_t centre_line_of(const DeclaredJob& declared, std::size_t occurrence, const Line& axis,
                            double diameter_mm) {
   const SeatSettings& settings = declared.look->settings.seats;
-  const double tilt = settings.coaxial_tilt_deg * std::numbers::pi / 180.0;
-  double nearest =
-      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * diameter_mm);
+  const double tilt = most_tilt(settings.coaxial_tilt_deg, settings);
+  double nearest = most_offset(settings, diameter_mm) + settings.same_length_mm;
   std::size_t best = kNoCentreLine;
   const std::vector<CentreLine>& lines = declared.look->seats.centre_lines;
   for (std::size_t i = 0; i < lines.size(); ++i) {

@@ -10,6 +10,7 @@
 #include "check/gear_pairs.hpp"
 #include "check/seat_findings.hpp"
 #include "check/words.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"
 
 namespace spotblue {
@@ -42,10 +43,11 @@ Limits normal_backlash_of(const MeshPositions& at) {
 }
 
 Verdict verdict_on_placing(const DeclaredJob& declared, const GearPair& pair) {
-  const double tilt_deg = pair.tilt * 180.0 / std::numbers::pi;
-  if (tilt_deg > declared.look->settings.seats.coaxial_tilt_deg) {
+  const SeatSettings& settings = declared.look->settings.seats;
+  if (pair.tilt > most_tilt(settings.coaxial_tilt_deg, settings)) {
     return {Outcome::nonconforming,
-            fmt::format("the two axes are {:.3f} deg out of parallel: true them up", tilt_deg)};
+            fmt::format("the two axes are {:.3f} deg out of parallel: true them up",
+                        pair.tilt * 180.0 / std::numbers::pi)};
   }
   if (!pair.faces_known()) {
     return {Outcome::undecided,

@@ -6,8 +6,8 @@
 #include <numbers>
 
 #include "geometry/coaxial.hpp"
-#include "geometry/seat_overlap.hpp"
 #include "geometry/worn.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue::proof {

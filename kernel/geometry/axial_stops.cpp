@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <numbers>
 #include <utility>
 
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/plane_map.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -26,7 +26,7 @@ Direction normal_of(const Model& model, const FeatureRef& face) {
 }
 
 double facing_cosine(const SeatSettings& settings) {
-  return std::cos(settings.facing_tilt_deg * std::numbers::pi / 180.0);
+  return std::cos(most_tilt(settings.facing_tilt_deg, settings));
 }
 
 // A face square to a line, with its place on the line and distances from it.
@@ -141,7 +141,7 @@ class StopFinder {
   void add_wide(const CentreLine& line, Nearest& nearest) const {
     const LineFaces faces = faces_on(model_, line, settings_);
     for (const SquareFace& a : faces.along) {
-      const double from = a.at + settings_.axial_gap_most_mm;
+      const double from = a.at + settings_.axial_gap_most_mm + settings_.same_length_mm;
       auto b = std::upper_bound(faces.against.begin(), faces.against.end(), from,
                                 [](double at, const SquareFace& face) { return at < face.at; });
       for (int met = 0; b != faces.against.end() && met < kMost; ++b) {

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "geometry/seat_overlap.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue::proof {
 namespace {

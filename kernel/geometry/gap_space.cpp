@@ -5,10 +5,10 @@
 #include <cmath>
 #include <vector>
 
-#include "degree.hpp"
 #include "geometry/air_probe.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -32,7 +32,7 @@ class GapSpace {
         gap_(gap),
         part_(part),
         same_(settings.same_length_mm),
-        tilt_(settings.facing_tilt_deg * kDegree),
+        tilt_(most_tilt(settings.facing_tilt_deg, settings)),
         beyond_(std::min(gap, -settings.axial_gap_least_mm)),
         v_(cross(first.normal, first.u)),
         to_part_(inverse(part.frame)) {}

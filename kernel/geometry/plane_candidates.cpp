@@ -6,11 +6,11 @@
 #include <optional>
 #include <set>
 
-#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/plane_map.hpp"
 #include "geometry/round_ends.hpp"
 #include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -60,7 +60,8 @@ const CommonAxis* square_axis(const std::vector<CommonAxis>& axes, const Plane& 
   const Point middle = on_plane(plane, middle_of(shared));
   const CommonAxis* best = nullptr;
   for (const CommonAxis& axis : axes) {
-    if (parallel_within(axis.axis.along, plane.normal, settings.facing_tilt_deg * kDegree) &&
+    if (parallel_within(axis.axis.along, plane.normal,
+                        most_tilt(settings.facing_tilt_deg, settings)) &&
         (best == nullptr || distance(axis.axis, middle) < distance(best->axis, middle) - 1e-6)) {
       best = &axis;
     }
@@ -87,12 +88,12 @@ std::optional<PlaneCandidate> facing(const Product& first, std::size_t i, const 
   const Plane& a = first.planes[i];
   const Plane b = placed(second.planes[j], frame);
   const double cosine = dot(a.normal, b.normal);
-  if (cosine > -std::cos(settings.facing_tilt_deg * kDegree)) {
+  if (cosine > -std::cos(most_tilt(settings.facing_tilt_deg, settings))) {
     return std::nullopt;
   }
   const bool parallel = norm(cross(a.normal, b.normal)) < 1e-9;
   const double rough = dot(b.at - a.at, b.normal) / cosine;
-  if (parallel && (rough < settings.axial_gap_least_mm || rough > settings.axial_gap_most_mm)) {
+  if (parallel && is_past_facing(rough, settings)) {
     return std::nullopt;
   }
   const Region other = outline_in(a, second.planes[j], frame);
@@ -107,7 +108,7 @@ std::optional<PlaneCandidate> facing(const Product& first, std::size_t i, const 
   c.first = i;
   c.second = j;
   c.gap = gap_at(a, b, middle_of(c.shared));
-  if (c.gap < settings.axial_gap_least_mm || c.gap > settings.axial_gap_most_mm) {
+  if (is_past_facing(c.gap, settings)) {
     return std::nullopt;
   }
   if (c.gap < -settings.same_length_mm && (thinner_than(first, i, -c.gap, c.shared, a, Frame{}) ||
@@ -136,7 +137,7 @@ std::vector<PlaneCandidate> plane_candidates(const Product& first, const Product
   for (const Plane& plane : second.planes) {
     normals.push_back(place_direction(second_in_first, plane.normal));
   }
-  const double most = -std::cos(settings.facing_tilt_deg * kDegree);
+  const double most = -std::cos(most_tilt(settings.facing_tilt_deg, settings));
   for (std::size_t i = 0; i < first.planes.size(); ++i) {
     stop_if_asked();
     for (std::size_t j = 0; j < second.planes.size(); ++j) {

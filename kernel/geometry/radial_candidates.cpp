@@ -3,10 +3,9 @@
 #include <limits>
 #include <numbers>
 
-#include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/seat_candidates.hpp"
-#include "geometry/seat_overlap.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
@@ -260,42 +259,39 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
                                                 const SeatSettings& settings) {
   const double gap = 0.5 * (hole.diameter - shaft.diameter);
   const bool worn = !hole.sizes.empty() || !shaft.sizes.empty();
-  const double most_gap =
-      std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * hole.diameter);
+  const double most_gap = most_radial_gap(settings, hole.diameter);
   const double tightest =
       worn ? 0.5 * (all_diameters(hole).least - all_diameters(shaft).greatest) : gap;
   const double loosest =
       worn ? 0.5 * (all_diameters(hole).greatest - all_diameters(shaft).least) : gap;
-  if (tightest > most_gap) {
+  if (is_past(tightest, most_gap, settings)) {
     return std::nullopt;
   }
-  const bool deep = -loosest > most_overlap(settings, hole.diameter);
+  const bool deep = is_past(-loosest, most_overlap(settings, hole.diameter), settings);
   if (deep && -loosest > 0.2 * shaft.diameter) {
     return std::nullopt;  // deeper than any thread of the tables is cut
   }
   const Line axis = place_line(hole_frame, hole.axis);
   const Line other = place_line(shaft_frame, shaft.axis);
-  if (!parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
+  const double tilt_limit = most_tilt(settings.coaxial_tilt_deg, settings);
+  if (!parallel_within(axis.along, other.along, tilt_limit)) {
     return std::nullopt;
   }
   // A shaft farther off than that stands in another hole, or in none.
   const double in_this_hole =
       std::max(0.0, loosest) + 0.25 * std::min(hole.diameter, shaft.diameter);
-  const double most_offset = std::min(
-      in_this_hole,
-      std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * hole.diameter));
+  const double farthest = std::min(in_this_hole, most_offset(settings, hole.diameter));
   // Where they share a length, the shaft's axis is no farther off than at its own middle, tilt
   // aside.
   const double half_length = shaft.intervals.empty()
                                  ? 0.0
                                  : std::max(std::abs(shaft.intervals.front().first),
                                             std::abs(shaft.intervals.back().second));
-  if (distance(axis, other.at) >
-      most_offset + std::sin(settings.coaxial_tilt_deg * kDegree) * half_length + 1e-6) {
+  if (is_past(distance(axis, other.at), farthest + std::sin(tilt_limit) * half_length, settings)) {
     return std::nullopt;
   }
   const AxisTransfer transfer(hole, hole_frame, shaft, shaft_frame);
-  if (!transfer.may_come_within(most_offset)) {
+  if (!transfer.may_come_within(farthest + settings.same_length_mm)) {
     return std::nullopt;
   }
   RadialCandidate c;
@@ -306,8 +302,9 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   const double middle = 0.5 * (c.stretches.front().first + c.stretches.back().second);
   const Lean lean = lean_of(axis, other, middle);
   const double half = 0.5 * (c.stretches.back().second - c.stretches.front().first);
-  if (std::max(norm(lean.offset_at_middle + half * lean.slope),
-               norm(lean.offset_at_middle - half * lean.slope)) > most_offset) {
+  if (is_past(std::max(norm(lean.offset_at_middle + half * lean.slope),
+                       norm(lean.offset_at_middle - half * lean.slope)),
+              farthest, settings)) {
     return std::nullopt;
   }
   c.hole_diameter = hole.diameter;
@@ -315,9 +312,9 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   if (worn) {
     c.worn = worn_along(hole, shaft, axis, other, c.stretches);
     const WornOver over = worn_over(c, c.stretches);
-    if (0.5 * over.least_clearance > most_gap ||
-        -0.25 * (over.least_clearance + over.most_clearance) >
-            most_overlap(settings, hole.diameter)) {
+    if (is_past(0.5 * over.least_clearance, most_gap, settings) ||
+        is_past(-0.25 * (over.least_clearance + over.most_clearance),
+                most_overlap(settings, hole.diameter), settings)) {
       return std::nullopt;
     }
     c.hole_diameter = over.hole.least;

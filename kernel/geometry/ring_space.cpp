@@ -10,6 +10,7 @@
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
 #include "geometry/worn.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -61,9 +62,8 @@ RingSpace::RingSpace(const RadialCandidate& c, const NearPart& part, Part which,
            : c.shaft_diameter > c.hole_diameter ? proof::Medium::metal
                                                 : proof::Medium::air),
       same_(settings.same_length_mm),
-      near_(std::max(settings.coaxial_offset_mm,
-                     settings.coaxial_offset_per_diameter * c.hole_diameter)),
-      tilt_(settings.coaxial_tilt_deg * kDegree),
+      near_(most_offset(settings, c.hole_diameter) + settings.same_length_mm),
+      tilt_(most_tilt(settings.coaxial_tilt_deg, settings)),
       inner_(0.5 * std::min(c.shaft_diameter, c.hole_diameter)),
       outer_(0.5 * std::max(c.shaft_diameter, c.hole_diameter)),
       low_(c.stretches.front().first),

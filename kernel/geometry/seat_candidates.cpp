@@ -9,6 +9,7 @@
 #include "geometry/plane_candidates.hpp"
 #include "geometry/taper_candidates.hpp"
 #include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -83,12 +84,11 @@ void add_common_axes(PairCandidates& result, const Product& first, const Product
         continue;
       }
       const Line& axis = first.cylinders[i].axis;
-      const double near =
-          std::max(settings.coaxial_offset_mm,
-                   settings.coaxial_offset_per_diameter *
-                       std::min(first.cylinders[i].diameter, second.cylinders[j].diameter));
-      if (distance(axis, other.at) <= near &&
-          parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree)) {
+      const double near = most_offset(
+          settings, std::min(first.cylinders[i].diameter, second.cylinders[j].diameter));
+      if (!is_past(distance(axis, other.at), near, settings) &&
+          parallel_within(axis.along, other.along,
+                          most_tilt(settings.coaxial_tilt_deg, settings))) {
         const bool part_round =
             part_round_only(first.cylinders[i]) && part_round_only(second.cylinders[j]);
         const auto known = tied(axis, second.cylinders[j]);

@@ -5,9 +5,6 @@
 
 namespace spotblue {
 
-// Greatest radial overlap of a press fit of that diameter, mm.
-[[nodiscard]] double most_overlap(const SeatSettings& settings, double diameter);
-
 // How much deeper than a seat may a hole and a shaft lie in one another where their radial gap is
 // least; 0 where they do not. Clearance by diameter and yet an overlap is all of it too much.
 [[nodiscard]] double overlap_past_seat(const SeatSettings& settings, double diameter,

@@ -14,6 +14,7 @@
 #include "geometry/seat_candidates.hpp"
 #include "geometry/seat_overlap.hpp"
 #include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -129,6 +130,12 @@ double least_area(const PlaneCandidate& c, const Surroundings& around) {
   return std::min(kLeastSeatArea, kLeastShare * lesser);
 }
 
+// The least area counts as enough, within the least length that counts, a millimetre wide.
+bool is_sliver(double open_area, double least, const SeatSettings& settings) {
+  constexpr double kWide = 1.0;  // mm
+  return open_area < least - kWide * settings.same_length_mm;
+}
+
 PairSeats open_seats(const PairCandidates& candidates, const Surroundings& around,
                      const SeatSettings& settings) {
   const Product& first = *around.first.product;
@@ -145,7 +152,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
     const Plane& plane = first.planes[c.first];
     const Region open = open_part(c, around, settings);
     const double open_area = open.edges.empty() ? 0.0 : area(open);
-    if (open_area > std::max(kTouch, least_area(c, around))) {
+    if (!is_sliver(open_area, std::max(kTouch, least_area(c, around)), settings)) {
       std::optional<Reach> distances;
       if (c.axis) {
         const double s = station(*c.axis, plane.at);
@@ -171,7 +178,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
     // 1.9 % in random assemblies. Choice of this program, no source.
     constexpr double kWhole = 0.95;
     open_area = open_area > kWhole * c.area ? c.area : open_area;
-    if (open_area > least) {
+    if (!is_sliver(open_area, least, settings)) {
       seats.widths.emplace_back(&c, open_area);
     }
   }
@@ -300,7 +307,7 @@ class Collector {
     seat.tilt = c.tilt;
     seat.least_gap = c.least_gap;
     const double past = -c.least_gap - most_overlap(settings_, c.diameter);
-    seat.fouls_by = past > settings_.same_length_mm ? past : 0.0;
+    seat.fouls_by = is_past(past, 0.0, settings_) ? past : 0.0;
     seat.engaged = c.engaged;
     seat.diameter = c.diameter;
     seat.axis = place_line(frame_, c.axis);
@@ -378,7 +385,8 @@ struct SignatureHash {
 
 Seats find_seats(const Model& model, const SeatSettings& settings) {
   Seats seats;
-  const double reach_mm = std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0});
+  const double reach_mm =
+      std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0}) + settings.same_length_mm;
   seats.near_pairs = near_pairs(model, reach_mm);
   const PairKinds kinds = pair_kinds(model, seats.near_pairs);
   const auto candidates = candidates_of(model, seats, kinds, settings);

@@ -6,7 +6,7 @@
 
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
-#include "geometry/seat_overlap.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
@@ -15,15 +15,16 @@ double radius_at(const Cone& cone, double s) { return cone.radius + s * std::tan
 
 // Whether the cone may be a chamfer: steep, and short beside its diameter. Choices of this program,
 // no source.
-bool is_broken_edge(const Cone& cone) {
-  constexpr double kSteep = 15.0 * kDegree;
+bool is_broken_edge(const Cone& cone, const SeatSettings& settings) {
+  constexpr double kSteepDeg = 15.0;
   constexpr double kShort_mm = 2.0;
   constexpr double kShortPerDiameter = 0.05;
   const double from = cone.intervals.front().first;
   const double to = cone.intervals.back().second;
   const double leg = (to - from) / std::cos(cone.half_angle);
   const double diameter = 2.0 * std::max(radius_at(cone, from), radius_at(cone, to));
-  return cone.half_angle >= kSteep && leg <= std::max(kShort_mm, kShortPerDiameter * diameter);
+  return -cone.half_angle <= most_tilt(-kSteepDeg, settings) &&
+         !is_past(leg, std::max(kShort_mm, kShortPerDiameter * diameter), settings);
 }
 
 }  // namespace
@@ -33,9 +34,10 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
                                               const SeatSettings& settings) {
   const Line axis = place_line(hole_frame, hole.axis);
   const Line other = place_line(shaft_frame, shaft.axis);
+  const double tilt_limit = most_tilt(settings.coaxial_tilt_deg, settings);
   if (dot(axis.along, other.along) <= 0.0 ||
-      !parallel_within(axis.along, other.along, settings.coaxial_tilt_deg * kDegree) ||
-      std::abs(hole.half_angle - shaft.half_angle) > settings.coaxial_tilt_deg * kDegree) {
+      !parallel_within(axis.along, other.along, tilt_limit) ||
+      std::abs(hole.half_angle - shaft.half_angle) > tilt_limit) {
     return std::nullopt;
   }
   const AxisTransfer transfer(hole, hole_frame, shaft, shaft_frame);
@@ -56,10 +58,9 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
   c.engaged = total_length(shared);
   c.hole_half_angle = hole.half_angle;
   c.axis = {at_station(axis, middle), axis.along};
-  if (c.offset >
-          std::max(settings.coaxial_offset_mm, settings.coaxial_offset_per_diameter * c.diameter) ||
-      c.gap > std::max(settings.radial_gap_mm, settings.radial_gap_per_diameter * c.diameter) ||
-      -c.gap > most_overlap(settings, c.diameter)) {
+  if (is_past(c.offset, most_offset(settings, c.diameter), settings) ||
+      is_past(c.gap, most_radial_gap(settings, c.diameter), settings) ||
+      is_past(-c.gap, most_overlap(settings, c.diameter), settings)) {
     return std::nullopt;
   }
   c.least_gap = c.gap;
@@ -73,8 +74,9 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
         c.least_gap, (radius_at(hole, end) - radius - off - sheared) * std::cos(hole.half_angle));
   }
   // A broken edge may well lie in a cone without bearing: short and steep, a taper touches.
-  const bool broken_edge = is_broken_edge(hole) || is_broken_edge(shaft);
-  return broken_edge && c.gap > settings.radial_overlap_mm ? std::nullopt : std::optional(c);
+  const bool broken_edge = is_broken_edge(hole, settings) || is_broken_edge(shaft, settings);
+  return broken_edge && is_past(c.gap, settings.radial_overlap_mm, settings) ? std::nullopt
+                                                                             : std::optional(c);
 }
 
 }  // namespace spotblue

@@ -7,6 +7,7 @@
 
 #include "degree.hpp"
 #include "geometry/coaxial.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {

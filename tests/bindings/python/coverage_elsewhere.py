@@ -12,6 +12,7 @@ DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no 
 LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"
 METHOD = "a method of the value"
+LIMITS = "how look holds its settings against what it measures"
 
 FUNCTIONS: dict[str, tuple[str | None, str]] = {
     'base.operator""_mm': (None, LITERAL),
@@ -35,6 +36,12 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.parse_size": (None, DOCUMENTS),
     "geometry.doubt_about": (None, DOCUMENTS),
     "geometry.needs_limits": (None, DOCUMENTS),
+    "geometry.most_offset": (None, LIMITS),
+    "geometry.most_radial_gap": (None, LIMITS),
+    "geometry.most_overlap": (None, LIMITS),
+    "geometry.most_tilt": (None, LIMITS),
+    "geometry.is_past": (None, LIMITS),
+    "geometry.is_past_facing": (None, LIMITS),
     "geometry.operator+": ("Point.__add__", OPERATOR),
     "geometry.operator-": ("Point.__sub__", OPERATOR),
     "geometry.operator*": ("Point.__mul__", OPERATOR),
