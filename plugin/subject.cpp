@@ -9,6 +9,7 @@
 #include <XCAFDoc_ShapeTool.hxx>
 #include <algorithm>
 #include <gp_Trsf.hxx>
+#include <gp_Vec.hxx>
 #include <utility>
 
 #include "document_faces.hpp"
@@ -18,12 +19,16 @@
 namespace spotblue::plugin {
 namespace {
 
-TopLoc_Location location_of(const Frame& frame) {
-  const auto& r = frame.rows;
+// Of the product's shape as the document draws it.
+TopLoc_Location location_of(const Occurrence& occurrence, const Product& product) {
+  const auto& r = occurrence.frame.rows;
   gp_Trsf placement;
   placement.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3],
                       r[2][0], r[2][1], r[2][2], r[2][3]);
-  return TopLoc_Location(placement);
+  const Point& near = product.drawn_at;
+  gp_Trsf to_near;
+  to_near.SetTranslation(gp_Vec(-near.x, -near.y, -near.z));
+  return TopLoc_Location(placement * to_near);
 }
 
 // The solid of a part's shape that is its body; the shape itself where it has only one.
@@ -110,8 +115,9 @@ Subject looked_at_document(const std::string& name, const Handle(TDocStd_Documen
         body_of(XCAFDoc_ShapeTool::GetShape(label), result.look.model.products[i].body));
   }
   for (const Occurrence& occurrence : result.look.model.occurrences) {
-    result.placed.push_back(result.product_shapes[occurrence.product].Moved(
-        location_of(occurrence.frame), Standard_False));
+    const std::size_t product = occurrence.product;
+    result.placed.push_back(result.product_shapes[product].Moved(
+        location_of(occurrence, result.look.model.products[product]), Standard_False));
   }
   result.places = places_in(document);
   result.sizes = sizes_of(result);

@@ -12,6 +12,7 @@
 
 #include "geometry/document_sizes.hpp"
 #include "geometry/document_tree.hpp"
+#include "geometry/drawn_far.hpp"
 #include "geometry/edge_curve.hpp"
 #include "geometry/face_surface.hpp"
 #include "geometry/feature_merge.hpp"
@@ -129,7 +130,7 @@ DocumentModel model_of_document(const TDF_Label& main, const std::string& name) 
 std::vector<FeatureFace> feature_faces(const TopoDS_Shape& shape, const Product& product) {
   return guarded("finding the faces of features", [&] {
     TopTools_IndexedMapOfShape faces;
-    TopExp::MapShapes(shape, TopAbs_FACE, faces);
+    TopExp::MapShapes(brought_near(shape, product.drawn_at), TopAbs_FACE, faces);
     std::vector<FeatureFace> outward = faces_as(faces, product, Skin::outward);
     std::vector<FeatureFace> inside_out = faces_as(faces, product, Skin::inside_out);
     return inside_out.size() > outward.size() ? inside_out : outward;

@@ -14,6 +14,7 @@
 #include <numeric>
 #include <utility>
 
+#include "geometry/drawn_far.hpp"
 #include "geometry/edge_curve.hpp"
 #include "geometry/edge_integral.hpp"
 #include "geometry/face_flux.hpp"
@@ -254,17 +255,6 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
   product.volume_error += (flux.error + kRounding * shares) / 3.0;
 }
 
-// Near the solid, so that neither digits nor the strips along edges count more than they must.
-Point middle_of(const TopoDS_Shape& shape) {
-  Box box;
-  bool any = false;
-  for (TopExp_Explorer it(shape, TopAbs_VERTEX); it.More(); it.Next()) {
-    extend(box, from_occt(BRep_Tool::Pnt(TopoDS::Vertex(it.Current()))));
-    any = true;
-  }
-  return any ? 0.5 * (box.low + box.high) : Point{};
-}
-
 // More digits of a bound say nothing, and would change with the last digits of a file.
 double two_digits_up(double bound) {
   const double unit = bound > 0.0 ? std::pow(10.0, std::floor(std::log10(bound)) - 1.0) : 0.0;
@@ -290,7 +280,8 @@ Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
   Remarks remarks;
   for (TopExp_Explorer it(shape, TopAbs_SOLID); it.More(); it.Next()) {
     ++product.solids;
-    add_solid(it.Current(), middle_of(it.Current()), product, remarks);
+    // Near the solid, so that neither digits nor the strips along edges count more than they must.
+    add_solid(it.Current(), middle_of_corners(it.Current()), product, remarks);
   }
   product.volume_error = two_digits_up(product.volume_error);
   finish_features(product);

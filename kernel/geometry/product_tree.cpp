@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/time_limit.hpp"
+#include "geometry/drawn_far.hpp"
 #include "geometry/product_features.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_name.hpp"
@@ -115,27 +116,29 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     product.body = part.body;
     product.body_name = part.body_name;
     product.uncertainty = same_surface_within(tree.uncertainty);
+    product.drawn_at = drawn_at(part.shape);
+    const TopoDS_Shape shape = brought_near(part.shape, product.drawn_at);
     const auto start = Clock::now();
     const Product bare = product;
     Remarks remarks;
     const bool done = done_in_time([&] {
       const TimeLimit limit(features_end - since(begun));
       stop_if_asked();
-      remarks = analyse_shape(part.shape, product);
+      remarks = analyse_shape(shape, product);
     });
     added.features_seconds += since(start);
     if (done) {
-      note_open_solids(part.shape, product, model.notes);
+      note_open_solids(shape, product, model.notes);
       for (Note& note : notes_on(product, remarks)) {
         model.notes.push_back(std::move(note));
       }
     } else {
       product = bare;
-      leave_unmeasured(part.shape, product);
+      leave_unmeasured(shape, product);
       added.not_looked_at.push_back({product.id, "its faces: the time given was up"});
     }
     model.products.push_back(std::move(product));
-    shapes.push_back(part.shape);
+    shapes.push_back(shape);
   }
   store_shapes(folder, shapes);
   return added;
@@ -147,7 +150,9 @@ void add_occurrences(Tree& tree, Model& model) {
   model.occurrences = std::move(tree.occurrences);
   for (Occurrence& occurrence : model.occurrences) {
     occurrence.id = names.take(occurrence.path);
-    occurrence.box = place_box(occurrence.frame, model.products[occurrence.product].box);
+    const Product& product = model.products[occurrence.product];
+    occurrence.frame = place_near(occurrence.frame, product);
+    occurrence.box = place_box(occurrence.frame, product.box);
   }
 }
 

@@ -19,7 +19,6 @@
 #include <set>
 
 #include "geometry/contained.hpp"
-#include "geometry/sound_wrapping.hpp"
 #include "geometry/truth_match.hpp"
 #include "support/families/family.hpp"
 #include "support/shape_out.hpp"
@@ -250,7 +249,7 @@ class SecondReading : public testing::TestWithParam<std::uint64_t> {};
 
 // Read and healed by the kernel, and written anew with its own settings, the assembly is the same.
 TEST_P(SecondReading, OfTheHealedAssemblyAgrees) {
-  Wrapping wrapping = sound_wrapping_of(GetParam());
+  Wrapping wrapping = any_wrapping_of(GetParam());
   wrapping.one_product = false;
   wrapping.far = Far::no;
   const Assembly assembly =

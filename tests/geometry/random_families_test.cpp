@@ -9,7 +9,6 @@
 #include <string>
 #include <vector>
 
-#include "geometry/sound_wrapping.hpp"
 #include "geometry/truth_match.hpp"
 #include "support/families/family.hpp"
 
@@ -65,19 +64,26 @@ class EachFamily : public testing::TestWithParam<Family> {};
 TEST_P(EachFamily, IsSeenAsItIs) {
   const std::uint64_t count = seed_count(2);
   for (std::uint64_t seed = 5001; seed < 5001 + count; ++seed) {
-    expect_seen_as_it_is(four_of(GetParam(), seed, sound_wrapping_of(seed)), GetParam().name);
+    expect_seen_as_it_is(four_of(GetParam(), seed, any_wrapping_of(seed)), GetParam().name);
   }
 }
 
 INSTANTIATE_TEST_SUITE_P(Of, EachFamily, testing::ValuesIn(families()),
                          [](const auto& one) { return std::string(one.param.name); });
 
-TEST(KnownFaults, PartsDrawnAKilometreFromTheirOwnOriginAreNotAllSeenAsTheyAre) {
-  Wrapping wrapping = any_wrapping_of(5004);
-  wrapping.far = Far::drawn;
-  EXPECT_FALSE(wrong_calls(four_of({"shoulder", shoulder}, 5004, wrapping), "drawn").empty())
-      << "mended: let sound_wrapping_of have them";
+class InEachUnit : public testing::TestWithParam<FileUnit> {};
+
+TEST_P(InEachUnit, PartsDrawnAKilometreFromTheirOwnOriginAreSeenAsTheyAre) {
+  for (const Family& family : {Family{"shoulder", shoulder}, Family{"screwed", screwed}}) {
+    Wrapping wrapping = any_wrapping_of(5004);
+    wrapping.far = Far::drawn;
+    wrapping.unit = GetParam();
+    expect_seen_as_it_is(four_of(family, 5004, wrapping), "drawn");
+  }
 }
+
+INSTANTIATE_TEST_SUITE_P(OfLength, InEachUnit,
+                         testing::Values(FileUnit::mm, FileUnit::inch, FileUnit::metre));
 
 constexpr std::uint64_t kAtOnce = 10;
 
@@ -85,7 +91,7 @@ class RandomFamilies : public testing::TestWithParam<std::uint64_t> {};
 
 TEST_P(RandomFamilies, AreSeenAsTheyAre) {
   for (std::uint64_t seed = GetParam(); seed < GetParam() + kAtOnce; ++seed) {
-    const Wrapping wrapping = sound_wrapping_of(seed);
+    const Wrapping wrapping = any_wrapping_of(seed);
     expect_seen_as_it_is(
         assemble(seed, generate_families(seed, wrapping.faces, families()), wrapping),
         "families-" + std::to_string(GetParam()));

@@ -5,7 +5,13 @@ namespace {
 
 constexpr auto kMissing = static_cast<std::size_t>(-1);
 
-bool same_place(const Frame& frame, const gp_Trsf& at) {
+/// Whether the product, as its file draws it, is put there.
+bool same_place(const Occurrence& occurrence, const Product& product, const gp_Trsf& at) {
+  Frame frame = occurrence.frame;
+  const Point origin = place_point(frame, -product.drawn_at);
+  frame.rows[0][3] = origin.x;
+  frame.rows[1][3] = origin.y;
+  frame.rows[2][3] = origin.z;
   for (int row = 1; row <= 3; ++row) {
     for (int column = 1; column <= 4; ++column) {
       const double found =
@@ -115,7 +121,7 @@ std::vector<std::size_t> match_occurrences(const Look& look, const Assembly& ass
       const Occurrence& found = look.model.occurrences[k];
       const Product& product = look.model.products[found.product];
       if (!used[k] && product.name == wanted.product && product.body == wanted.body &&
-          same_place(found.frame, wanted.at)) {
+          same_place(found, product, wanted.at)) {
         places[i] = k;
         used[k] = true;
         break;

@@ -68,6 +68,7 @@ Product stud() {
   product.id = "Stud \"worn\"";
   product.name = product.id;
   product.solids = 2;
+  product.drawn_at = {0.0, 25'000.0, 0.0};
   product.volume = 1.0 / 3.0;
   product.closed = false;
   product.cylinders = {cylinder("outside 44.035", Side::external, 44.035),

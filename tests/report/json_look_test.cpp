@@ -166,6 +166,14 @@ TEST(LookJson, MirroredOccurrenceKeepsItsFrame) {
   EXPECT_EQ(place["frame"], json::parse("[[-1,0,0,0.1],[0,1,0,0],[0,0,1,1e-17]]"));
 }
 
+TEST(LookJson, APartDrawnFarOffSaysWhereItsFrameLies) {
+  Look look = example_look();
+  look.model.products[1].drawn_at = {1e6, -2e5, 30.0};
+  const json products = written(look)["products"];
+  EXPECT_THAT(products[1]["drawn_at"], ElementsAre(1e6, -2e5, 30.0));
+  EXPECT_FALSE(products[0].contains("drawn_at"));
+}
+
 TEST(LookJson, NotesOfReadingAndOfTheClashSearchAreBothThere) {
   const json notes = written(example_look())["notes"];
   ASSERT_EQ(notes.size(), 2U);
