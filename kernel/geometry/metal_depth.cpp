@@ -19,8 +19,8 @@ namespace {
 constexpr std::size_t kMostPoints = 64;
 /// A way is given up once it is that much longer than another's.
 constexpr double kClearlyLonger = 1.25;
-constexpr double kFinest = 1.0 / 2048.0;  // of the extent
-constexpr int kMostTries = 60;
+constexpr double kFinest = 1e-3;  // of the length: a lens may be thin and long
+constexpr int kMostTries = 200;
 
 /// Either all along one direction or away from a line.
 struct WayThrough {
@@ -79,7 +79,7 @@ class Chords {
   void improve(Tried& tried) {
     tried.improved = true;
     double step = extent_ / 8.0;
-    for (int i = 0; i < kMostTries && step > kFinest * extent_; ++i) {
+    for (int i = 0; i < kMostTries && step > kFinest * tried.length; ++i) {
       const std::optional<Direction> d = tried.way.at(tried.best);
       if (!d) {
         return;

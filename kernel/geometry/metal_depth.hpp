@@ -30,7 +30,7 @@ struct SolidPoints {
 /// Of each way the longest unbroken piece within the solid; of those the least.
 ///
 /// Exact where the longest piece is met by a line through one of the points; elsewhere the best of
-/// them is improved step by step, to about a thousandth of the solid's extent.
+/// them is improved step by step, to about a thousandth of the length.
 [[nodiscard]] MetalDepth metal_depth(const TopoDS_Shape& solid, const SolidPoints& points,
                                      const WaysThrough& ways);
 

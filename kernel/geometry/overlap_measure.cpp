@@ -227,7 +227,7 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
     const Span extent = extents(points.corners, directions);
     const MetalDepth through = metal_depth(solid, points, {directions, pair.axes});
     const bool known = through.depth > 0.0;
-    region.depth = known ? std::min(through.depth, extent.low) : extent.low;
+    region.depth = known ? through.depth : extent.low;
     region.length = known ? through.length : extent.high;
     if (region.depth <= pair.same_length) {
       continue;

@@ -48,6 +48,29 @@ TEST(ClashRows, APostFarOffTheAxisOfItsHoleIsAsDeepAsItStandsInTheWall) {
   EXPECT_NEAR(rows[0].length, 30.0, 1e-6);
 }
 
+// By hand: a lens as deep as the roller is sunk; its mesh is a third flatter.
+class ARollerSunkIntoABed : public ::testing::TestWithParam<double> {};
+
+TEST_P(ARollerSunkIntoABed, IsAsDeepAsItIsSunk) {
+  const double deep = GetParam();
+  const TopoDS_Shape bed = block_solid({-20, -20, -10}, {20, 20, 0});
+  const Frame lying{{{{0, 0, 1, -5}, {0, 1, 0, 0}, {-1, 0, 0, 8 - deep}}}};
+  const auto rows = rows_of(bed, bar_solid(0, 8, 0, 10), lying);
+  ASSERT_THAT(rows, SizeIs(1));
+  EXPECT_NEAR(rows[0].depth, deep, 2e-3 * deep);
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, ARollerSunkIntoABed, ::testing::Values(0.001, 0.01, 0.02, 0.5));
+
+TEST(ClashRows, AnEdgeSunkIntoABedIsAsDeepAsItIsSunk) {
+  const double half = std::sqrt(0.5);
+  const Frame on_edge{{{{half, 0, -half, 0}, {0, 1, 0, 0}, {half, 0, half, -0.02}}}};
+  const auto rows = rows_of(block_solid({-20, -20, -10}, {20, 20, 0}),
+                            block_solid({0, -2.5, 0}, {5, 2.5, 5}), on_edge);
+  ASSERT_THAT(rows, SizeIs(1));
+  EXPECT_NEAR(rows[0].depth, 0.02, 1e-4);
+}
+
 // A half round trough with a post of its size sunk 0.05 into it: a crescent 0.05 deep and 20 wide.
 TEST(ClashRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
   const TopoDS_Shape bed =
