@@ -6,7 +6,9 @@
 #include <numbers>
 #include <utility>
 
+#include "geometry/coaxial.hpp"
 #include "geometry/gap_space.hpp"
+#include "geometry/plane_map.hpp"
 #include "geometry/ring_space.hpp"
 
 namespace spotblue {
@@ -37,6 +39,30 @@ std::list<RingSpace> spaces_in(const RadialCandidate& c, const Surroundings& aro
     add(part, RingSpace::Part::third);
   }
   return spaces;
+}
+
+// A thin bush pressed in flush has the ring that it overlaps its hole by between its one face and
+// the hole's other: that is the press fit's, and no face stands too deep.
+Region without_press_rings(Region region, const Plane& plane, double gap,
+                           std::span<const RadialCandidate> radial, const SeatSettings& settings) {
+  constexpr double kSquare = 1e-6;
+  for (const RadialCandidate& c : radial) {
+    if (c.shaft_diameter <= c.hole_diameter || norm(cross(c.axis.along, plane.normal)) > kSquare) {
+      continue;
+    }
+    const double forward = dot(c.axis.along, plane.normal) > 0.0 ? 1.0 : -1.0;
+    const double here = station(c.axis, plane.at);
+    const auto [low, high] = std::minmax({here, here + forward * gap});
+    if (2.0 * total_length(common_stretches(c.stretches, {{low, high}})) < high - low) {
+      continue;
+    }
+    const Point2 centre = in_plane(plane, at_station(c.axis, here));
+    const double off = distance(c.axis, c.shaft_axis.at);
+    const double inner = 0.5 * c.hole_diameter - settings.same_length_mm;
+    const double outer = 0.5 * c.shaft_diameter + off + settings.same_length_mm;
+    region = subtract(region, subtract(disc(centre, outer), disc(centre, inner)));
+  }
+  return region;
 }
 
 }  // namespace
@@ -79,12 +105,12 @@ OpenRadial open_part(const RadialCandidate& c, const Surroundings& around,
   return open;
 }
 
-Region open_part(const PlaneCandidate& c, const Surroundings& around,
-                 const SeatSettings& settings) {
+Region open_part(const PlaneCandidate& c, std::span<const RadialCandidate> radial,
+                 const Surroundings& around, const SeatSettings& settings) {
   const Plane& first = around.first.product->planes[c.first];
   if (c.gap < -settings.same_length_mm) {
     return is_metal_between(c, first, around.first) && is_metal_between(c, first, around.second)
-               ? c.shared
+               ? without_press_rings(c.shared, first, c.gap, radial, settings)
                : Region{};
   }
   Region open = c.shared;

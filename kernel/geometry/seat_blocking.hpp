@@ -24,8 +24,10 @@ struct OpenRadial {
 [[nodiscard]] OpenRadial open_part(const RadialCandidate& candidate, const Surroundings& around,
                                    const SeatSettings& settings);
 
-// The shared region less what lies between, in the first plane's coordinates.
-[[nodiscard]] Region open_part(const PlaneCandidate& candidate, const Surroundings& around,
+// The shared region less what lies between, in the first plane's coordinates; where the faces have
+// sunk into one another, less the metal that press fits of the same two account for: `radial`.
+[[nodiscard]] Region open_part(const PlaneCandidate& candidate,
+                               std::span<const RadialCandidate> radial, const Surroundings& around,
                                const SeatSettings& settings);
 
 // Whether two cones see each other.

@@ -150,7 +150,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
   for (const PlaneCandidate& c : candidates.planes) {
     stop_if_asked();
     const Plane& plane = first.planes[c.first];
-    const Region open = open_part(c, around, settings);
+    const Region open = open_part(c, candidates.radial, around, settings);
     const double open_area = open.edges.empty() ? 0.0 : area(open);
     if (!is_sliver(open_area, std::max(kTouch, least_area(c, around)), settings)) {
       std::optional<Reach> distances;
@@ -170,7 +170,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
     double open_area = c.area;
     double least = kTouch;
     for (const PlaneCandidate* side : {&c.one, &c.two}) {
-      const Region open = open_part(*side, around, settings);
+      const Region open = open_part(*side, candidates.radial, around, settings);
       open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
       least = std::max(least, least_area(*side, around));
     }

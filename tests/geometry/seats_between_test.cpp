@@ -129,6 +129,23 @@ INSTANTIATE_TEST_SUITE_P(Of, HolesThatBreakOutOfARim,
                                            BreakingOut{17, 3.3}, BreakingOut{-17, 3.3},
                                            BreakingOut{17, 3.02}));
 
+// What the bush overlaps the hole by is the press fit's; its face does not stand too deep.
+TEST(SeatsBetween, AThinBushPressedInFlushHasNoFaceSunkIntoThePlate) {
+  const Seats seats =
+      seats_of({{"Plate", tube(60, 19.92, 0, 0.9), {}}, {"Bush", tube(20, 10, 0, 0.9), {}}});
+  EXPECT_EQ(between(seats, 0, 1), 1U);
+  EXPECT_TRUE(seats.axial.empty());
+}
+
+TEST(SeatsBetween, AThinPressedBushWithAFlangeSunkIntoThePlateIsStillToldOf) {
+  // The flange, 30 across, stands 0.1 deep in the plate's top.
+  const TopoDS_Shape bush = turned({{5, 0}, {10, 0}, {10, 0.8}, {15, 0.8}, {15, 3}, {5, 3}});
+  const Seats seats = seats_of({{"Plate", tube(60, 19.92, 0, 0.9), {}}, {"Bush", bush, {}}});
+  ASSERT_EQ(seats.axial.size(), 1U);
+  EXPECT_NEAR(seats.axial.front().gap, -0.1, 1e-9);
+  EXPECT_NEAR(seats.axial.front().area, kPi * (15 * 15 - 10 * 10), 1e-3);
+}
+
 TEST(SeatsBetween, AnOwnRingBlocksTheBoreBehindIt) {
   // A housing with a thin collar that stands off its bore, on a web at z 5.
   const TopoDS_Shape housing = turned({{20, 0},
