@@ -185,4 +185,30 @@ Accounted account_for(const Model& model, const Seats& seats, const PairSeats& p
   return accounted;
 }
 
+namespace {
+
+bool holds(const Ring& ring, Point p, double grown) {
+  const double z = station(ring.axis, p);
+  const double length = ring.to - ring.from;
+  const double share = length > 0.0 ? std::clamp((z - ring.from) / length, 0.0, 1.0) : 0.0;
+  const double r = distance(ring.axis, p);
+  return z >= ring.from - grown && z <= ring.to + grown &&
+         r >= std::lerp(ring.inner_from, ring.inner_to, share) - grown &&
+         r <= std::lerp(ring.outer_from, ring.outer_to, share) + grown;
+}
+
+bool holds(const Band& band, Point p, double grown) {
+  const double height = dot(band.normal, p - band.at);
+  return height >= band.low - grown && height <= band.high + grown;
+}
+
+}  // namespace
+
+bool one_holds_all(const Accounted& accounted, std::span<const Point> points, double grown) {
+  const auto all = [&](const auto& one) {
+    return std::ranges::all_of(points, [&](Point p) { return holds(one, p, grown); });
+  };
+  return std::ranges::any_of(accounted.rings, all) || std::ranges::any_of(accounted.bands, all);
+}
+
 }  // namespace spotblue::proof

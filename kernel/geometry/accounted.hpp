@@ -3,6 +3,7 @@
 /// Where a pair of parts may share material because a seat says so: rings of press fits, threads
 /// and tapers, and bands between planes that overlap by a known amount. In the first part's frame.
 
+#include <span>
 #include <vector>
 
 #include "spotblue/geometry/seats.hpp"
@@ -42,6 +43,10 @@ enum class Told { apart, too };
 /// What the pair's seats account for, seen from the frame that `to_a` leads to (assembly to A).
 [[nodiscard]] Accounted account_for(const Model& model, const Seats& seats, const PairSeats& pair,
                                     const SeatSettings& settings, const Frame& to_a, Told told);
+
+/// Whether one of the rings or bands, grown by so much on every side, holds all the points.
+[[nodiscard]] bool one_holds_all(const Accounted& accounted, std::span<const Point> points,
+                                 double grown);
 
 /// Whether the two faces overlap.
 [[nodiscard]] bool overlaps(const AxialSeat& seat, const SeatSettings& settings);

@@ -18,7 +18,6 @@
 #include <numbers>
 
 #include "geometry/face_bounds.hpp"
-#include "geometry/metal_depth.hpp"
 #include "geometry/occt_values.hpp"
 #include "geometry/solid_overlap.hpp"
 #include "geometry/solid_probe.hpp"
@@ -26,10 +25,9 @@
 namespace spotblue::proof {
 namespace {
 
-/// How much more than the seat says is cut away: well over the kernel's tolerance, so that nothing
-/// coincides, and well under what anyone measures.
-constexpr double kGrown = 1e-5;
 constexpr double kLeastVolume = 1e-6;
+
+}  // namespace
 
 SolidPoints mesh_points(const TopoDS_Shape& shape) {
   const BRepMesh_IncrementalMesh mesher(shape, 0.02, Standard_True, 0.2);
@@ -56,6 +54,8 @@ SolidPoints mesh_points(const TopoDS_Shape& shape) {
   }
   return points;
 }
+
+namespace {
 
 Span span_along(const std::vector<Point>& points, Direction d) {
   const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });

@@ -4,9 +4,14 @@
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepBndLib.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
+#include <BRepExtrema_DistShapeShape.hxx>
+#include <BRepGProp.hxx>
+#include <BRep_Builder.hxx>
 #include <Bnd_Box.hxx>
+#include <GProp_GProps.hxx>
 #include <TopLoc_Location.hxx>
 #include <TopTools_ListOfShape.hxx>
+#include <TopoDS_Compound.hxx>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -84,6 +89,72 @@ bool holds_all(const TopoDS_Shape& shape, const std::vector<Point>& points) {
   return std::ranges::all_of(points, [&](Point p) { return probe.inside(p, 1e-9); });
 }
 
+/// Points a quarter of its mean thickness under a solid's faces that lie in it.
+std::vector<Point> points_under_faces(const TopoDS_Shape& solid) {
+  constexpr std::size_t kMostPoints = 40;
+  GProp_GProps area;
+  BRepGProp::SurfaceProperties(solid, area);
+  const double deep = 0.25 * std::abs(volume_of(solid)) / std::max(area.Mass(), kNoVolume);
+  SolidProbe probe(solid);
+  std::vector<Point> points;
+  for (const FacePoint& p : face_points(solid, kMostPoints)) {
+    const Point under = p.at - deep * p.out;
+    if (probe.inside(under, 1e-9)) {
+      points.push_back(under);
+    }
+  }
+  return points;
+}
+
+/// Whether more than one of the points of what both should fill lies outside one of them: the
+/// classifier may err on a point.
+bool leaves_either(const TopoDS_Shape& shared, const TopoDS_Shape& a, const TopoDS_Shape& b) {
+  SolidProbe in_a(a);
+  SolidProbe in_b(b);
+  return std::ranges::any_of(solids_of(shared), [&](const TopoDS_Shape& solid) {
+    return std::ranges::count_if(points_under_faces(solid), [&](Point p) {
+             return !in_a.inside(p, 0.0) || !in_b.inside(p, 0.0);
+           }) > 1;
+  });
+}
+
+/// What is left of the solids that no ring or band holds whole.
+TopoDS_Shape without_accounted(const TopoDS_Shape& shared, const Accounted& accounted) {
+  TopoDS_Compound left;
+  const BRep_Builder builder;
+  builder.MakeCompound(left);
+  for (const TopoDS_Shape& solid : solids_of(shared)) {
+    // Corners tell how far it reaches, points within faces whether it fills a ring's middle.
+    std::vector<Point> points = mesh_points(solid).corners;
+    const bool meshed = !points.empty();
+    for (const FacePoint& p : face_points(solid, kProbes)) {
+      points.push_back(p.at);
+    }
+    if (!meshed || !one_holds_all(accounted, points, kGrown)) {
+      builder.Add(left, solid);
+    }
+  }
+  return left;
+}
+
+/// The solids less the tool, believed only where what is left was there and is not in the tool.
+std::optional<TopoDS_Shape> cut_away(const TopoDS_Shape& from, const TopoDS_Shape& tool) {
+  SolidProbe before(from);
+  SolidProbe in_tool(tool);
+  for (const double fuzzy : kFuzzy) {
+    const auto left = boolean<BRepAlgoAPI_Cut>(list_of(from), list_of(tool), fuzzy);
+    const auto is_wrong = [&](const TopoDS_Shape& solid) {
+      return std::ranges::count_if(points_under_faces(solid), [&](Point p) {
+               return !before.inside(p, 0.0) || in_tool.inside(p, 0.0);
+             }) > 1;
+    };
+    if (left && std::ranges::none_of(solids_of(*left), is_wrong)) {
+      return left;
+    }
+  }
+  return {};
+}
+
 /// The common part, believed only when its volume can be and no probe is against it.
 CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
                        const std::vector<Point>& said_inside) {
@@ -113,9 +184,23 @@ CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
       none.why = "the kernel's boolean left out a place that both parts fill";
       continue;
     }
+    if (volume > kNoVolume && leaves_either(*shared, a, b)) {
+      none.why = "the kernel's boolean gave a place that only one of the parts fills";
+      continue;
+    }
     return {shared, ""};
   }
   return none;
+}
+
+/// Where booleans fail: whether no face comes near another and neither part is inside the other.
+bool are_apart(const TopoDS_Shape& a, const TopoDS_Shape& b) {
+  constexpr double kApart = 1e-3;  // mm; well over what the kernel's distance of splines is off by
+  if (probe_inside(a, b) || probe_inside(b, a)) {
+    return false;
+  }
+  const BRepExtrema_DistShapeShape distance(a, b, Extrema_ExtFlag_MIN);
+  return distance.IsDone() && distance.NbSolution() > 0 && distance.Value() > kApart;
 }
 
 double reach_of(const TopoDS_Shape& shape) {
@@ -143,19 +228,22 @@ TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame) {
 }
 
 Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPair& pair) {
-  const CommonPart common = common_part(a, b, pair.inside);
-  if (!common.shape) {
-    return undecided(common.why);
-  }
   Overlap clear;
   clear.state = Overlap::State::clear;
+  const CommonPart common = common_part(a, b, pair.inside);
+  if (!common.shape) {
+    return are_apart(a, b) ? clear : undecided(common.why);
+  }
   if (volume_of(*common.shape) <= kNoVolume) {
     return clear;
   }
-  TopoDS_Shape rest = *common.shape;
+  TopoDS_Shape rest = without_accounted(*common.shape, pair.accounted);
+  if (volume_of(rest) <= kNoVolume) {
+    return clear;
+  }
   const auto allowed = accounted_solids(pair.accounted, reach_of(rest));
   for (const TopoDS_Shape& tool : allowed) {
-    const auto cut = boolean<BRepAlgoAPI_Cut>(list_of(rest), list_of(tool), 0.0);
+    const auto cut = cut_away(rest, tool);
     if (!cut) {
       return undecided("what its seats account for could not be cut away");
     }

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "geometry/exact_overlap.hpp"
+#include "geometry/metal_depth.hpp"
 
 namespace spotblue::proof {
 
@@ -31,7 +32,14 @@ struct FacePoint {
 };
 [[nodiscard]] std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most);
 
-/// What the rings and bands hold, slightly grown, as solids; `reach` covers the shapes.
+/// Points spread over a solid and as far as it reaches, of a mesh within 0.02 mm.
+[[nodiscard]] SolidPoints mesh_points(const TopoDS_Shape& shape);
+
+/// How much more than the seats say is taken off: well over the kernel's tolerance, so that nothing
+/// coincides, and well under what anyone measures; mm.
+inline constexpr double kGrown = 1e-5;
+
+/// What the rings and bands hold, grown by kGrown, as solids; `reach` covers the shapes.
 [[nodiscard]] std::vector<TopoDS_Shape> accounted_solids(const Accounted& accounted, double reach);
 
 /// Volume, depth and a point inside of a non-empty solid.
