@@ -3,7 +3,10 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
+#include <BRepCheck_Analyzer.hxx>
+#include <BRepGProp.hxx>
 #include <BinTools.hxx>
+#include <GProp_GProps.hxx>
 #include <ShapeFix_Shape.hxx>
 #include <cerrno>
 #include <cstdint>
@@ -16,6 +19,7 @@
 #include <vector>
 
 #include "geometry/occt_versions.hpp"
+#include "geometry/plain_faces.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -94,12 +98,35 @@ TopoDS_Shape ShapeStore::load(std::size_t product) const {
   return shape;
 }
 
+namespace {
+
+TopoDS_Shape healed(const TopoDS_Shape& shape) {
+  const Handle(ShapeFix_Shape) fix = new ShapeFix_Shape(shape);
+  fix->Perform();
+  return fix->Shape();
+}
+
+// Faces turned the wrong way make neither. The volume is not held against what it was before: of
+// B-spline faces the kernel's own is far off, and may be negative.
+bool is_sound(const TopoDS_Shape& made) {
+  GProp_GProps volume;
+  BRepGProp::VolumeProperties(made, volume);
+  return volume.Mass() > 0.0 && BRepCheck_Analyzer(made).IsValid();
+}
+
+}  // namespace
+
 TopoDS_Shape ShapeStore::load_healed(std::size_t product) const {
-  TopoDS_Shape shape = load(product);
+  const TopoDS_Shape shape = load(product);
   try {
-    const Handle(ShapeFix_Shape) fix = new ShapeFix_Shape(shape);
-    fix->Perform();
-    return fix->Shape();
+    const TopoDS_Shape plain = with_plain_faces(shape);
+    if (!plain.IsSame(shape)) {
+      TopoDS_Shape made = healed(plain);
+      if (is_sound(made)) {
+        return made;
+      }
+    }
+    return healed(shape);
   } catch (const Standard_Failure& failure) {
     throw shape_lost(shapes_file(folder_),
                      fmt::format("the shape can not be mended: {}", occt::words_of(failure)));

@@ -4,7 +4,6 @@
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepBndLib.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
-#include <BRepExtrema_DistShapeShape.hxx>
 #include <BRepGProp.hxx>
 #include <BRep_Builder.hxx>
 #include <Bnd_Box.hxx>
@@ -193,16 +192,6 @@ CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b,
   return none;
 }
 
-/// Where booleans fail: whether no face comes near another and neither part is inside the other.
-bool are_apart(const TopoDS_Shape& a, const TopoDS_Shape& b) {
-  constexpr double kApart = 1e-3;  // mm; well over what the kernel's distance of splines is off by
-  if (probe_inside(a, b) || probe_inside(b, a)) {
-    return false;
-  }
-  const BRepExtrema_DistShapeShape distance(a, b, Extrema_ExtFlag_MIN);
-  return distance.IsDone() && distance.NbSolution() > 0 && distance.Value() > kApart;
-}
-
 double reach_of(const TopoDS_Shape& shape) {
   Bnd_Box box;
   BRepBndLib::Add(shape, box);
@@ -232,7 +221,7 @@ Overlap solid_overlap(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPa
   clear.state = Overlap::State::clear;
   const CommonPart common = common_part(a, b, pair.inside);
   if (!common.shape) {
-    return are_apart(a, b) ? clear : undecided(common.why);
+    return undecided(common.why);
   }
   if (volume_of(*common.shape) <= kNoVolume) {
     return clear;
