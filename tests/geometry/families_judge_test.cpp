@@ -176,7 +176,9 @@ void judge_volume(const Pair& pair, std::uint64_t seed) {
       in_a_child([&] { return volume_of(BRepAlgoAPI_Common(pair.one, pair.two).Shape()); });
   const bool believed = boolean && *boolean > 1e-9 && *boolean < most * 1.000001;
   if (believed) {
-    const double edges = 2e-3 * *boolean + 1e-3;
+    // Of thin lenses, as of a torus sunk 0.01 mm, the boolean's own edges lie up to a hundredth
+    // off.
+    const double edges = 1e-2 * *boolean + 1e-3;
     if (accounted_for(pair)) {
       EXPECT_LT(reported, *boolean + edges);
     } else {
