@@ -100,6 +100,11 @@ void bind_clashes(py::module_& module) {
       .value("exact", &Clash::exact, "volume from a closed form or a checked boolean")
       .value("cause", &Clash::cause, "\"off axis\", \"faces overlap\", \"undecided: ...\"")
       .done();
+  View<UnnamedScrew>(module, "UnnamedScrew", "What overlaps as a screw does and is no thread.")
+      .value("hole", &UnnamedScrew::hole, "a FeatureRef")
+      .value("screw", &UnnamedScrew::screw, "a FeatureRef")
+      .value("thread", &UnnamedScrew::thread, "of which less than a turn is engaged, or \"\"")
+      .done();
   View<ClashEffort>(module, "ClashEffort", "How the clash search decided.")
       .value("pairs", &ClashEffort::pairs, "near pairs looked at")
       .value("distinct_pairs", &ClashEffort::distinct_pairs, "by product and placement")
@@ -111,6 +116,7 @@ void bind_clashes(py::module_& module) {
              "pairs with free-form faces near each other")
       .value("not_looked_at", &ClashReport::not_looked_at,
              "pairs that the time given did not reach")
+      .value("unnamed_screws", &ClashReport::unnamed_screws, "as deep as screws, and none")
       .value("notes", &ClashReport::notes, "remarks")
       .value("effort", &ClashReport::effort, "what it took")
       .done();

@@ -335,11 +335,13 @@ class Search {
     if (overlap.state == Overlap::State::shared) {
       const Occurrence& first = model_.occurrences[a];
       const Occurrence& second = model_.occurrences[b];
-      const std::string screw =
-          unnamed_screw(model_.products[first.product], model_.products[second.product],
-                        relative_frame(first, second), settings_);
-      if (!screw.empty()) {
-        report.notes.push_back({fmt::format("{} and {}", first.id, second.id), screw});
+      if (auto screw =
+              unnamed_thread(model_.products[first.product], model_.products[second.product],
+                             relative_frame(first, second), settings_)) {
+        report.unnamed_screws.push_back(
+            {{screw->hole_first ? a : b, FeatureKind::cylinder, screw->hole},
+             {screw->hole_first ? b : a, FeatureKind::cylinder, screw->screw},
+             std::move(screw->thread)});
       }
     } else if (overlap.state == Overlap::State::not_looked_at) {
       report.not_looked_at.emplace_back(a, b);

@@ -76,8 +76,9 @@ class CheckText {
         text += group_text(group) + '\n';
       }
     }
-    return fitted_text(text + notes_text(result_.look, paint_, style_.width) + summary(),
-                       style_.width);
+    return fitted_text(
+        text + notes_text(result_.look, style_.unit, paint_, style_.width) + summary(),
+        style_.width);
   }
 
  private:

@@ -1,10 +1,10 @@
 #include "spotblue/report/json.hpp"
 
-#include <initializer_list>
 #include <string_view>
 #include <vector>
 
 #include "report/json_parts.hpp"
+#include "report/look_notes.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 
@@ -13,17 +13,14 @@ namespace {
 
 constexpr int kSchema = 1;
 
-void write_notes(JsonWriter& out, std::string_view key,
-                 std::initializer_list<const std::vector<Note>*> lists) {
+void write_notes(JsonWriter& out, std::string_view key, const std::vector<Note>& notes) {
   out.key(key);
   out.open_array(JsonWriter::Layout::line_each);
-  for (const std::vector<Note>* notes : lists) {
-    for (const Note& note : *notes) {
-      out.open_object();
-      field(out, "about", note.about);
-      field(out, "text", note.text);
-      out.close_object();
-    }
+  for (const Note& note : notes) {
+    out.open_object();
+    field(out, "about", note.about);
+    field(out, "text", note.text);
+    out.close_object();
   }
   out.close_array();
 }
@@ -57,8 +54,8 @@ void write_look(JsonWriter& out, const Look& look) {
   write_threads(out, look.seats, names);
   write_clashes(out, look.clash, names);
   write_stated_sizes(out, look.model, names);
-  write_notes(out, "notes", {&look.model.notes, &look.clash.notes});
-  write_notes(out, "not_looked_at", {&look.not_looked_at});
+  write_notes(out, "notes", look_notes(look, LengthUnit::mm));
+  write_notes(out, "not_looked_at", look.not_looked_at);
   write_seconds(out, look.seconds);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "report/look_notes.hpp"
 #include "report/look_text_parts.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
@@ -123,12 +124,10 @@ std::string summary_text(const TextContext& c) {
 
 }  // namespace
 
-std::string notes_text(const Look& look, const Paint& paint, std::size_t width) {
+std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint, std::size_t width) {
   TextTable table({{"about"}, {"note"}});
-  for (const std::vector<Note>* notes : {&look.model.notes, &look.clash.notes}) {
-    for (const Note& note : *notes) {
-      table.add({shown_text(note.about), shown_text(note.text)}, {shown_text(note.text)});
-    }
+  for (const Note& note : look_notes(look, unit)) {
+    table.add({shown_text(note.about), shown_text(note.text)}, {shown_text(note.text)});
   }
   const std::string body = table.text(kTableIndent, width);
   return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
@@ -159,7 +158,7 @@ std::string look_text(const Look& look, const TextStyle& style) {
   return fitted_text(heading_text(context) + parts_text(context) + centre_lines_text(context) +
                          other_faces_text(context) + width_seats_text(context) +
                          clashes_text(context) + stated_sizes_text(context) +
-                         notes_text(context.look, context.paint, context.width) +
+                         notes_text(context.look, context.unit, context.paint, context.width) +
                          not_looked_at_text(context) + summary_text(context),
                      style.width);
 }

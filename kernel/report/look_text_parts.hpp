@@ -24,7 +24,8 @@ struct TextContext {
 /// Axial seats that are square to no centre line.
 [[nodiscard]] std::string other_faces_text(const TextContext& context);
 [[nodiscard]] std::string width_seats_text(const TextContext& context);
-/// Notes of the reading and of the clash search.
-[[nodiscard]] std::string notes_text(const Look& look, const Paint& paint, std::size_t width);
+/// As look_notes.
+[[nodiscard]] std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint,
+                                     std::size_t width);
 
 }  // namespace spotblue

@@ -103,6 +103,15 @@ TEST(LookText, NameInTheFileCannotDriveTheTerminal) {
   EXPECT_THAT(look_text(look, {}), HasSubstr("\\x1B]0;x\\x07Wheel\\xC2\\x9B"));
 }
 
+TEST(LookText, SaysInTheReadersUnitWhatOverlapsAsAScrewAndIsNone) {
+  Look look = example_look();
+  look.clash.unnamed_screws.push_back({look.seats.radial[0].hole, look.seats.radial[0].shaft, ""});
+  EXPECT_THAT(look_text(look, {}), HasSubstr(" mm in a hole of 44 mm: overlaps as a screw does"));
+  EXPECT_THAT(look_text(look, {.unit = LengthUnit::inch}), HasSubstr(" in in a hole of 1.732"));
+  look.clash.unnamed_screws[0].thread = "M10";
+  EXPECT_THAT(look_text(look, {}), HasSubstr("less than a turn of M10 is engaged"));
+}
+
 TEST(LookText, NothingFoundIsSaidInWords) {
   EXPECT_THAT(look_text({}, {}), HasSubstr("no radial seats, no axial seats"));
 }

@@ -232,6 +232,8 @@ class ClashReport(_Result):
     @property
     def not_looked_at(self) -> tuple[tuple[int, int], ...]: ...
     @property
+    def unnamed_screws(self) -> tuple[UnnamedScrew, ...]: ...
+    @property
     def notes(self) -> tuple[Note, ...]: ...
     @property
     def effort(self) -> ClashEffort: ...
@@ -1469,6 +1471,14 @@ class Turning(_Record):
     load_n: float | None
     thrust_n: float | None
     line: int
+
+class UnnamedScrew(_Result):
+    @property
+    def hole(self) -> FeatureRef: ...
+    @property
+    def screw(self) -> FeatureRef: ...
+    @property
+    def thread(self) -> str: ...
 
 class Wall(_Result):
     @property

@@ -28,6 +28,12 @@ struct Clash {
   std::string cause;  ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
 };
 
+/// A cylinder that overlaps the hole it stands in as a screw does, and yet is no thread: a clash.
+struct UnnamedScrew {
+  FeatureRef hole, screw;
+  std::string thread;  ///< whose sizes it has, less than a turn engaged; empty: none of the tables'
+};
+
 /// How the clash search decided, for the notes and the benchmark.
 struct ClashEffort {
   std::size_t pairs = 0;           ///< near pairs looked at
@@ -42,6 +48,7 @@ struct ClashReport {
   std::vector<std::pair<std::size_t, std::size_t>> not_measured;
   /// Pairs, first < second, for which the time given to the look was up: they may clash.
   std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
+  std::vector<UnnamedScrew> unnamed_screws;
   std::vector<Note> notes;
   ClashEffort effort;
 };
