@@ -77,7 +77,9 @@ Apart sizes_apart(double clearance, double gap_most, double overlap_most,
     return {-clearance, fmt::format("they overlap by {}, more than a press fit's {}",
                                     text_mm(-clearance, unit), text_mm(2.0 * overlap_most, unit))};
   }
-  return {0.0, "something lies between them, or a narrower entry speaks of them"};
+  return {0.0,
+          "something lies between them, lands on both sides of one stand nearer, or a "
+          "narrower entry speaks of them"};
 }
 
 }  // namespace

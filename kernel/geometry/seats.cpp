@@ -10,6 +10,7 @@
 #include "geometry/centre_lines.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/plane_map.hpp"
+#include "geometry/relief.hpp"
 #include "geometry/seat_blocking.hpp"
 #include "geometry/seat_candidates.hpp"
 #include "geometry/seat_overlap.hpp"
@@ -136,6 +137,19 @@ bool is_sliver(double open_area, double least, const SeatSettings& settings) {
   return open_area < least - kWide * settings.same_length_mm;
 }
 
+void drop_reliefs(std::vector<OpenRadialSeat>& seats, const Surroundings& around,
+                  const SeatSettings& settings) {
+  std::vector<OpenStretches> open;
+  open.reserve(seats.size());
+  for (const OpenRadialSeat& seat : seats) {
+    open.push_back({seat.candidate, &seat.open.stretches});
+  }
+  const std::vector<bool> relief =
+      reliefs(open, *around.first.product, *around.second.product, settings);
+  std::size_t i = 0;
+  std::erase_if(seats, [&](const OpenRadialSeat&) { return relief[i++]; });
+}
+
 PairSeats open_seats(const PairCandidates& candidates, const Surroundings& around,
                      const SeatSettings& settings) {
   const Product& first = *around.first.product;
@@ -147,6 +161,7 @@ PairSeats open_seats(const PairCandidates& candidates, const Surroundings& aroun
       seats.radial.push_back({&c, std::move(open)});
     }
   }
+  drop_reliefs(seats.radial, around, settings);
   for (const PlaneCandidate& c : candidates.planes) {
     stop_if_asked();
     const Plane& plane = first.planes[c.first];
