@@ -44,7 +44,7 @@ struct Overlap {
 };
 
 /// Pieces told apart of one pair; what is over is told with the last.
-inline constexpr std::size_t kMostRegions = 16;
+inline constexpr std::size_t kMostRegions = 64;
 
 /// Decides each pair in a contained child; a pair that a TimeLimit leaves no time for is not looked
 /// at; a pair that crashes or runs out of time is undecided and

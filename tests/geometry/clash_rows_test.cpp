@@ -71,6 +71,18 @@ TEST(ClashRows, AnEdgeSunkIntoABedIsAsDeepAsItIsSunk) {
   EXPECT_NEAR(rows[0].depth, 0.02, 1e-4);
 }
 
+TEST(ClashRows, EachOfManyTeethThatFoulHasARowOfItsOwn) {
+  TopoDS_Shape comb = block_solid({0, 0, 0}, {240, 10, 10});
+  for (int i = 0; i < 24; ++i) {
+    comb = fused(comb, block_solid({10.0 * i, 0, 9}, {10.0 * i + 4, 10, 15}));
+  }
+  const auto rows = rows_of(comb, block_solid({-5, -5, 14.9}, {245, 15, 20}));
+  ASSERT_THAT(rows, SizeIs(24));
+  for (const Clash& row : rows) {
+    EXPECT_NEAR(row.volume, 4.0 * 10.0 * 0.1, 1e-6);
+  }
+}
+
 // A half round trough with a post of its size sunk 0.05 into it: a crescent 0.05 deep and 20 wide.
 TEST(ClashRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
   const TopoDS_Shape bed =

@@ -137,8 +137,7 @@ std::optional<Pair> random_pair(std::uint64_t seed) {
   std::tie(pair.a, pair.b) = meeting[chance.below(meeting.size())];
   pair.one = solids[pair.a];
   pair.two = solids[pair.b];
-  const auto file =
-      std::filesystem::temp_directory_path() / ("spotblue-pair-" + std::to_string(seed) + ".step");
+  const auto file = temp_step("pair-" + std::to_string(seed));
   write_assembly(pair.assembly, file);
   pair.seen = look(file, {});
   std::filesystem::remove(file);
@@ -257,10 +256,8 @@ TEST_P(SecondReading, OfTheHealedAssemblyAgrees) {
   const Assembly assembly =
       assemble(GetParam(), generate_families(GetParam(), wrapping.faces, families()), wrapping);
   SCOPED_TRACE(assembly.description());
-  const auto folder = std::filesystem::temp_directory_path();
-  const std::string stem = "spotblue-second-" + std::to_string(GetParam());
-  const auto first = folder / (stem + "-first.step");
-  const auto again = folder / (stem + "-again.step");
+  const auto first = temp_step("first-" + std::to_string(GetParam()));
+  const auto again = temp_step("again-" + std::to_string(GetParam()));
   write_assembly(assembly, first);
   step_to_step(first, again);
   const Look seen = look(again, {});

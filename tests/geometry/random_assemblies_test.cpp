@@ -16,8 +16,7 @@ constexpr std::uint64_t kSeedsInOneProcess = 20;
 class RandomAssemblies : public testing::TestWithParam<std::uint64_t> {};
 
 TEST_P(RandomAssemblies, AreSeenAsTheyAre) {
-  const auto file = std::filesystem::temp_directory_path() /
-                    ("spotblue-random-" + std::to_string(GetParam()) + ".step");
+  const auto file = temp_step("random-" + std::to_string(GetParam()));
   for (std::uint64_t seed = GetParam(); seed < GetParam() + kSeedsInOneProcess; ++seed) {
     const Wrapping wrapping = wrapping_of(seed);
     const Assembly assembly = generate_assembly(seed, wrapping);
@@ -45,8 +44,7 @@ class Wrapped : public testing::TestWithParam<Change> {};
 // The same stations, plain and then wrapped otherwise, measure the same to 1e-9 mm: each wrapping
 // is held against the truth, which knows nothing of it.
 TEST_P(Wrapped, StationsMeasureTheSame) {
-  const auto file = std::filesystem::temp_directory_path() /
-                    (std::string("spotblue-wrapped-") + GetParam().name + ".step");
+  const auto file = temp_step(std::string("wrapped-") + GetParam().name);
   for (std::uint64_t seed = 1001; seed < 1009; ++seed) {
     Wrapping wrapping;
     wrapping.seed = seed;

@@ -31,10 +31,9 @@ Tolerance tolerance_of(const Wrapping& wrapping) {
 
 std::vector<std::string> wrong_calls(const Assembly& assembly, const std::string& name) {
   const char* keep = std::getenv("SPOTBLUE_RANDOM_KEEP");
-  const std::string stem =
-      keep != nullptr ? name + "-" + std::to_string(assembly.seed) : "spotblue-" + name;
-  const auto file = (keep != nullptr ? keep : std::filesystem::temp_directory_path()) /
-                    std::filesystem::path(stem + ".step");
+  const std::string stem = name + "-" + std::to_string(assembly.seed);
+  const auto file =
+      keep != nullptr ? std::filesystem::path(keep) / (stem + ".step") : temp_step(stem);
   write_assembly(assembly, file);
   const Look seen = look(file, {});
   if (keep == nullptr) {

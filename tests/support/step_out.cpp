@@ -1,5 +1,7 @@
 #include "support/step_out.hpp"
 
+#include <unistd.h>
+
 #include <Interface_Static.hxx>
 #include <Message.hxx>
 #include <Message_Messenger.hxx>
@@ -65,6 +67,11 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
     throw std::runtime_error("generator: the kernel did not write " + file.string());
   }
   application->Close(document);
+}
+
+std::filesystem::path temp_step(const std::string& name) {
+  return std::filesystem::temp_directory_path() /
+         ("spotblue-" + std::to_string(getpid()) + "-" + name + ".step");
 }
 
 }  // namespace spotblue::test

@@ -33,6 +33,9 @@ enum class SurfaceCurves { written, left_out };
 void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
                 const std::filesystem::path& file, SurfaceCurves curves = SurfaceCurves::written);
 
+/// "NAME.step" in the temp folder, of this process alone: two runs at once share no file.
+std::filesystem::path temp_step(const std::string& name);
+
 /// Keeps the kernel from printing on the test's stdout.
 void silence_kernel();
 
