@@ -54,8 +54,9 @@ std::optional<TopoDS_Shape> boolean(const TopTools_ListOfShape& arguments,
 
 bool probe_inside(const TopoDS_Shape& probed, const TopoDS_Shape& solid) {
   SolidProbe probe(solid);
-  return std::ranges::any_of(face_points(probed, kProbes),
-                             [&](const FacePoint& p) { return probe.inside(p.at, kProbeDepth); });
+  return std::ranges::any_of(face_points(probed, kProbes), [&](const FacePoint& p) {
+    return probe.deep_inside(p.at, kProbeDepth);
+  });
 }
 
 Overlap undecided(std::string why) {
@@ -77,7 +78,7 @@ std::vector<Point> inside_both(const TopoDS_Shape& a, const TopoDS_Shape& b,
     SolidProbe in_a(a);
     SolidProbe in_b(b);
     std::ranges::copy_if(points, std::back_inserter(found), [&](Point p) {
-      return in_a.inside(p, kProbeDepth) && in_b.inside(p, kProbeDepth);
+      return in_a.deep_inside(p, kProbeDepth) && in_b.deep_inside(p, kProbeDepth);
     });
   }
   return found;

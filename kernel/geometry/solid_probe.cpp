@@ -2,6 +2,8 @@
 
 #include <BRepBndLib.hxx>
 #include <TopExp_Explorer.hxx>
+#include <algorithm>
+#include <array>
 
 #include "geometry/occt_values.hpp"
 
@@ -26,6 +28,17 @@ bool SolidProbe::inside(Point p, double tolerance) {
     }
   }
   return false;
+}
+
+bool SolidProbe::deep_inside(Point p, double depth) {
+  const std::array<Point, 6> round{{{depth, 0, 0},
+                                    {-depth, 0, 0},
+                                    {0, depth, 0},
+                                    {0, -depth, 0},
+                                    {0, 0, depth},
+                                    {0, 0, -depth}}};
+  return inside(p, depth) &&
+         std::ranges::all_of(round, [&](Point by) { return inside(p + by, 0.0); });
 }
 
 }  // namespace spotblue::proof

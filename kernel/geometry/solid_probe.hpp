@@ -16,6 +16,9 @@ class SolidProbe {
   explicit SolidProbe(const TopoDS_Shape& shape);
   /// Whether the point lies in one of the solids, farther than `tolerance` from its faces.
   [[nodiscard]] bool inside(Point p, double tolerance);
+  /// Whether all within about `depth` of the point lies in them, by six points round it: a ray of
+  /// the kernel's may graze the very face that the point lies on.
+  [[nodiscard]] bool deep_inside(Point p, double depth);
 
  private:
   struct One {

@@ -92,5 +92,14 @@ TEST(ClashSplines, TwoRollersThatOverlapAreAClash) {
   EXPECT_NEAR(looked.report.clashes[0].depth, 0.02, 1e-4);
 }
 
+TEST(ClashSplines, AHalfBushLineToLineInItsHousingIsNoClash) {
+  const TopoDS_Shape bush =
+      cut_solid(bar_solid(20, 26, 0, 80), block_solid({-30, -30, -1}, {30, 0, 81}));
+  const Looked looked = looked_at(
+      cut_solid(block_solid({-50, -50, 0}, {50, 50, 80}), bar_solid(0, 26, -1, 81)), bush);
+  EXPECT_THAT(looked.seats.radial, SizeIs(1));
+  EXPECT_THAT(looked.report.clashes, IsEmpty());
+}
+
 }  // namespace
 }  // namespace spotblue
