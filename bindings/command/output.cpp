@@ -10,6 +10,7 @@
 #include <cstdlib>
 #include <system_error>
 
+#include "base/whole_file.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue::command {
@@ -36,34 +37,6 @@ int write_all(int descriptor, std::string_view text) {
     text.remove_prefix(static_cast<std::size_t>(written));
   }
   return 0;
-}
-
-// 0, or the reason.
-int write_file(const fs::path& file, std::string_view text, int flags) {
-  const int descriptor = ::open(file.c_str(), O_WRONLY | O_CLOEXEC | flags, 0666);
-  if (descriptor < 0) {
-    return errno;
-  }
-  const int failed = write_all(descriptor, text);
-  // Some file systems tell only on closing that there was no room.
-  const int closed = ::close(descriptor) == 0 ? 0 : errno;
-  return failed != 0 ? failed : closed;
-}
-
-void replace_file(const fs::path& file, std::string_view text) {
-  std::error_code ignored;
-  const fs::path target = fs::weakly_canonical(file, ignored);
-  const fs::path whole = target.empty() ? file : target;
-  fs::path part = whole;
-  part += ".part-" + std::to_string(::getpid());
-  int failed = write_file(part, text, O_CREAT | O_EXCL);
-  if (failed == 0 && ::rename(part.c_str(), whole.c_str()) != 0) {
-    failed = errno;
-  }
-  if (failed != 0) {
-    fs::remove(part, ignored);
-    cannot_write(file.string(), failed);
-  }
 }
 
 bool reader_has_gone = false;
@@ -111,16 +84,7 @@ void write_result(std::string_view text, const fs::path& output) {
     }
     return;
   }
-  std::error_code ignored;
-  const fs::file_status status = fs::status(output, ignored);
-  if (fs::exists(status) && !fs::is_regular_file(status)) {
-    // A device or a pipe: there is nothing to replace.
-    if (const int failed = write_file(output, text, 0); failed != 0) {
-      cannot_write(output.string(), failed);
-    }
-    return;
-  }
-  replace_file(output, text);
+  write_whole(output, text);
 }
 
 int ended_with(int code) {

@@ -8,9 +8,12 @@
 #include <iterator>
 #include <tuple>
 
+#include "base/file_bytes.hpp"
 #include "bind.hpp"
+#include "job/toml_screen.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/check/check.hpp"
@@ -186,6 +189,20 @@ void bind_shelf(py::module_& module) {
         return nearest_word(word, known);
       },
       py::arg("word"), py::arg("known"), "The known word nearest to one that was mistyped.");
+  shelf.def(
+      "read_plain",
+      [](const std::filesystem::path& file, double most_mb, const std::string& wanted) {
+        return py::bytes(read_bytes(file, most_mb, wanted));
+      },
+      py::arg("file"), py::arg("most_mb"), py::arg("wanted"),
+      "The bytes of an ordinary file, not empty and no larger than that; never waits for a pipe.");
+  shelf.def(
+      "screen_toml",
+      [](const std::string& text, const std::filesystem::path& file) {
+        screen_toml(text, shown_name(file));
+      },
+      py::arg("text"), py::arg("file"),
+      "Refuses TOML that nests or is dotted too deep for any parser, by its line.");
   shelf.def("material_full_name", &material_full_name, py::arg("name"),
             "Name and condition in the table of materials; empty when it is not there.");
   shelf.def(

@@ -7,7 +7,7 @@
 #include <fstream>
 #include <system_error>
 
-#include "geometry/file_bytes.hpp"
+#include "base/file_bytes.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"

@@ -12,15 +12,16 @@
 #include <utility>
 #include <vector>
 
+#include "base/file_bytes.hpp"
 #include "base/time_limit.hpp"
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
-#include "geometry/file_bytes.hpp"
 #include "geometry/finite_model.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/model_format.hpp"
 #include "geometry/outside_files.hpp"
 #include "geometry/read_timed.hpp"
+#include "geometry/sha256.hpp"
 #include "geometry/shape_file.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_declared.hpp"
@@ -221,7 +222,7 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
   using Clock = std::chrono::steady_clock;
   const auto start = Clock::now();
   const std::string name = file.string();
-  std::string bytes = read_bytes(file, limits.file_mb);
+  std::string bytes = read_bytes(file, limits.file_mb, "a STEP file");
   const std::string hash = sha256(bytes);
   drop_byte_order_mark(bytes);
   stop_if_asked();

@@ -16,10 +16,11 @@
 #include <system_error>
 #include <utility>
 
+#include "base/file_bytes.hpp"
+#include "base/whole_file.hpp"
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/face_book.hpp"
-#include "geometry/file_bytes.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/model_format.hpp"
 #include "geometry/semantic_text.hpp"
@@ -303,7 +304,7 @@ std::string text_to_add_to(const std::string& file, std::string text, const Read
       },
       limits);
   refuse_failed(run, file);
-  return read_bytes(rewritten, limits.file_mb);
+  return read_bytes(rewritten, limits.file_mb, "a STEP file");
 }
 
 }  // namespace
@@ -318,14 +319,14 @@ std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
     throw Error(ErrorCode::file_access, {out.string(), ""}, "that is the model itself",
                 "name another file: the model is kept as it is");
   }
-  std::string bytes = read_bytes(model, limits.file_mb);
+  std::string bytes = read_bytes(model, limits.file_mb, "a STEP file");
   drop_byte_order_mark(bytes);
   const std::string text = text_to_add_to(file, std::move(bytes), limits);
   const StepText entities(text, file, limits);
   const Declared declared = read_declared(entities, file, limits);
   const Source source = read_source(text, file, declared, limits);
   Placing placing = place_sizes(source, declared, file, sizes);
-  write_bytes(out, with_sizes(text, entities, placing.sizes, unit, file));
+  write_whole(out, with_sizes(text, entities, placing.sizes, unit, file));
   return std::move(placing.notes);
 }
 

@@ -9,8 +9,9 @@
 #include <limits>
 #include <optional>
 
+#include "base/file_bytes.hpp"
 #include "base/utf8.hpp"
-#include "geometry/file_bytes.hpp"
+#include "base/whole_file.hpp"
 
 namespace spotblue {
 namespace {
@@ -204,7 +205,8 @@ std::string with_coded_letters(std::string_view step) {
 }
 
 void code_letters_in(const std::filesystem::path& file) {
-  write_bytes(file, with_coded_letters(read_bytes(file, std::numeric_limits<double>::max())));
+  write_whole(file, with_coded_letters(
+                        read_bytes(file, std::numeric_limits<double>::max(), "a STEP file")));
 }
 
 std::string decoded_letters(std::string_view value) {

@@ -17,7 +17,8 @@
 #include <map>
 #include <system_error>
 
-#include "geometry/file_bytes.hpp"
+#include "base/file_bytes.hpp"
+#include "base/whole_file.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/mockup_solid.hpp"
@@ -144,7 +145,7 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
                 "make room in the temp folder, or name another in TMPDIR");
   }
   code_letters_in(draft);
-  write_bytes(out, read_bytes(draft, std::numeric_limits<double>::max()));
+  write_whole(out, read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file"));
 }
 
 }  // namespace

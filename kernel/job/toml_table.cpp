@@ -4,11 +4,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
 #include <limits>
-#include <sstream>
 
-#include "base/utf8.hpp"
+#include "base/file_bytes.hpp"
+#include "job/toml_screen.hpp"
 #include "spotblue/base/nearest.hpp"
 
 namespace spotblue {
@@ -36,19 +35,6 @@ std::string at_line(const toml::source_region& source) {
   return source.begin ? fmt::format("line {}", source.begin.line) : std::string();
 }
 
-void require_utf8(std::string_view text, const std::string& file) {
-  std::size_t line = 1;
-  for (std::string_view rest = text; !rest.empty();) {
-    const std::size_t length = utf8_length(rest);
-    if (length == 0 || rest.front() == '\0') {
-      throw Error(ErrorCode::bad_input, {file, fmt::format("line {}", line)},
-                  "a letter there is no UTF-8", "save the file as UTF-8 in your editor");
-    }
-    line += rest.front() == '\n' ? 1 : 0;
-    rest.remove_prefix(length);
-  }
-}
-
 std::string joined(const std::string& a, const std::string& b) {
   return a.empty() || b.empty() ? a + b : a + ", " + b;
 }
@@ -60,22 +46,12 @@ TomlTable::TomlTable(std::shared_ptr<const toml::table> root, const toml::table*
     : root_(std::move(root)), table_(table), file_(std::move(file)), place_(std::move(place)) {}
 
 TomlTable TomlTable::read_file(const std::string& file) {
-  std::ifstream stream(file, std::ios::binary);
-  std::ostringstream text;
-  // A folder opens but does not read, so ask the stream after the read.
-  if (!stream || !(text << stream.rdbuf())) {
-    if (stream.is_open() && stream.peek() == std::ifstream::traits_type::eof() && !stream.bad()) {
-      throw Error(ErrorCode::bad_input, {file, ""}, "the file is empty or a folder",
-                  "name a TOML file with something in it");
-    }
-    throw Error(ErrorCode::file_access, {file, ""}, "the file cannot be opened for reading",
-                "check the path and its permissions");
-  }
-  return read_text(text.str(), file);
+  return read_text(read_bytes(file, kMostTomlMb, "a TOML file"), file);
 }
 
 TomlTable TomlTable::read_text(std::string_view text, const std::string& file) {
-  require_utf8(text, file);
+  text = without_byte_order_mark(text);
+  screen_toml(text, file);
   try {
     auto root = std::make_shared<const toml::table>(toml::parse(text, std::string_view(file)));
     const toml::table* table = root.get();

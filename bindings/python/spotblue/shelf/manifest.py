@@ -37,6 +37,7 @@ COLUMNS = (
     "notes",
 )
 UNITS = ("mm", "inch", "in")
+MOST_MB = 64.0  # of a manifest: a million rows
 _NUMBER = r"[+-]?\s*(?:\d+\.?\d*|\.\d+)"
 
 
@@ -94,13 +95,7 @@ def refuse_model(path: Path) -> None:
 
 def read_text(path: Path) -> str:
     """The manifest's text; errors name it."""
-    try:
-        data = path.read_bytes()
-    except OSError as error:
-        rule = error.strerror or str(error)
-        raise spotblue.FileAccessError(
-            f"{path}: {rule.lower()}; name a manifest that can be read", str(path), "", rule
-        ) from None
+    data = kernel.read_plain(path, MOST_MB, "a manifest")
     if data.startswith(SQLITE):
         rule, cure = "is a database, no manifest", "name the manifest it was filled by"
         raise spotblue.BadInputError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
@@ -296,7 +291,7 @@ class ClaimReader:
         text = self._text(entry.cells.get("solids"))
         if not text:
             return None
-        if not re.fullmatch("[0-9]+", text) or int(text) < 1:
+        if not re.fullmatch("[0-9]{1,9}", text) or int(text) < 1:
             raise self._mistake(entry, "solids", f"{text} is no number of solids", "1, 2, ...")
         return int(text)
 

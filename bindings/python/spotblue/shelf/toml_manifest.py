@@ -34,7 +34,7 @@ def _key_line(text: str, key: str) -> int:
     return next((n for n, row in rows if re.match(rf"\s*\[*\s*[\"']?{re.escape(key)}\b", row)), 1)
 
 
-def _broken(path: Path, text: str, error: tomllib.TOMLDecodeError) -> spotblue.BadInputError:
+def _broken(path: Path, text: str, error: ValueError) -> spotblue.BadInputError:
     from spotblue.shelf.manifest import mistake
 
     place = re.search(r"at line (\d+)", str(error))
@@ -65,9 +65,10 @@ def toml_entries(
     """Unit, and claims with their lines and those of their keys; BadInputError for no manifest."""
     from spotblue.shelf.manifest import UNITS, check_columns, mistake
 
+    kernel.screen_toml(text, path)
     try:
         table = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
+    except ValueError as error:  # a number of thousands of digits is no TOMLDecodeError
         raise _broken(path, text, error) from None
     for key in table:
         if key not in ("unit", "claim"):

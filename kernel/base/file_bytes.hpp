@@ -1,0 +1,23 @@
+#pragma once
+// A file's bytes, read once.
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+#include "spotblue/base/export.hpp"
+
+namespace spotblue {
+
+// Of an ordinary file only: a pipe or device is refused at once, never waited for. `wanted` says in
+// the cure what the file should have been: "a STEP file".
+// Throws Error file_access (missing, no ordinary file, not to be read) or unreadable (empty, larger
+// than `most_mb`).
+[[nodiscard]] SPOTBLUE_EXPORT std::string read_bytes(const std::filesystem::path& file,
+                                                     double most_mb, std::string_view wanted);
+
+// Without UTF-8's byte order mark at the front, where there is one.
+[[nodiscard]] SPOTBLUE_EXPORT std::string_view without_byte_order_mark(std::string_view text);
+SPOTBLUE_EXPORT void drop_byte_order_mark(std::string& text);
+
+}  // namespace spotblue

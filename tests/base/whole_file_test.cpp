@@ -1,0 +1,113 @@
+#include "base/whole_file.hpp"
+
+#include <gmock/gmock.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <string>
+
+#include "base/file_bytes.hpp"
+#include "spotblue/base/error.hpp"
+
+namespace spotblue {
+namespace {
+
+namespace fs = std::filesystem;
+using ::testing::HasSubstr;
+
+class WholeFile : public ::testing::Test {
+ protected:
+  WholeFile()
+      : folder_(fs::temp_directory_path() / ("spotblue-whole-" + std::to_string(getpid()))) {
+    fs::create_directories(folder_);
+  }
+  ~WholeFile() override { fs::remove_all(folder_); }
+
+  [[nodiscard]] fs::path in_folder(const char* name) const { return folder_ / name; }
+  [[nodiscard]] static std::string bytes_of(const fs::path& file) {
+    return read_bytes(file, 1.0, "a file");
+  }
+  [[nodiscard]] std::size_t files() const {
+    return static_cast<std::size_t>(
+        std::distance(fs::directory_iterator(folder_), fs::directory_iterator()));
+  }
+
+ private:
+  fs::path folder_;
+};
+
+TEST_F(WholeFile, IsThereWithAllItsBytes) {
+  write_whole(in_folder("a"), std::string("one\0two", 7));
+  EXPECT_EQ(bytes_of(in_folder("a")), std::string("one\0two", 7));
+  EXPECT_EQ(files(), 1U);
+}
+
+TEST_F(WholeFile, KeepsTheModeOfTheOneItReplaces) {
+  write_whole(in_folder("a"), "old");
+  fs::permissions(in_folder("a"), fs::perms::owner_read | fs::perms::owner_write);
+  write_whole(in_folder("a"), "new");
+  EXPECT_EQ(fs::status(in_folder("a")).permissions(),
+            fs::perms::owner_read | fs::perms::owner_write);
+  EXPECT_EQ(bytes_of(in_folder("a")), "new");
+}
+
+TEST_F(WholeFile, ReplacesWhatALinkLeadsToAndNotTheLink) {
+  write_whole(in_folder("a"), "old");
+  fs::create_symlink(in_folder("a"), in_folder("link"));
+  write_whole(in_folder("link"), "new");
+  EXPECT_TRUE(fs::is_symlink(in_folder("link")));
+  EXPECT_EQ(bytes_of(in_folder("a")), "new");
+}
+
+TEST_F(WholeFile, IsWrittenIntoADeviceWhichStays) {
+  write_whole("/dev/null", "gone");
+  EXPECT_TRUE(fs::is_character_file("/dev/null"));
+}
+
+TEST_F(WholeFile, LeavesWhatWasThereWhereThereIsNoRoom) {
+  write_whole(in_folder("a"), "old");
+  const pid_t child = fork();
+  if (child == 0) {
+    const rlimit most{1000, 1000};
+    setrlimit(RLIMIT_FSIZE, &most);
+    int code = 0;
+    try {
+      write_whole(in_folder("a"), std::string(5000, 'x'));
+    } catch (const Error& problem) {
+      code = problem.rule().find("too large") != std::string::npos ? 42 : 1;
+    }
+    _exit(code);
+  }
+  int status = 0;
+  ASSERT_EQ(waitpid(child, &status, 0), child);
+  ASSERT_TRUE(WIFEXITED(status)) << "ended by signal " << WTERMSIG(status);
+  EXPECT_EQ(WEXITSTATUS(status), 42);
+  EXPECT_EQ(bytes_of(in_folder("a")), "old");
+  EXPECT_EQ(files(), 1U);
+}
+
+TEST_F(WholeFile, ThatCanNotBeNamesItselfAndTheReason) {
+  try {
+    write_whole("/nowhere/at/all", "x");
+    ADD_FAILURE() << "was written";
+  } catch (const Error& problem) {
+    EXPECT_EQ(problem.code(), ErrorCode::file_access);
+    EXPECT_EQ(problem.file(), "/nowhere/at/all");
+    EXPECT_THAT(problem.rule(), HasSubstr("No such file"));
+  }
+}
+
+TEST_F(WholeFile, IsNeverReadFromAPipe) {
+  ASSERT_EQ(mkfifo(in_folder("pipe").c_str(), 0600), 0);
+  try {
+    (void)bytes_of(in_folder("pipe"));
+    ADD_FAILURE() << "was read";
+  } catch (const Error& problem) {
+    EXPECT_EQ(problem.rule(), "this is no ordinary file");
+  }
+}
+
+}  // namespace
+}  // namespace spotblue
