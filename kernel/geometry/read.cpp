@@ -193,7 +193,8 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
   }
   const std::vector<Note> placements = check_placements(entities, name);
   Arrival arrival = transfer(
-      name, [&] { return transfer_step(text, reading.folder); }, reading.limits);
+      name, [&] { return transfer_step(text, reading.folder, reading.completeness); },
+      reading.limits);
   std::vector<Note> missing = take_outside(arrival, declared, reading);
   check_complete(arrival, declared, std::move(missing), reading);
   Model& model = arrival.model;

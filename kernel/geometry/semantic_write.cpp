@@ -72,10 +72,11 @@ std::vector<std::size_t> face_rows(const StepKernel& kernel, const Tree& tree, c
 
 std::string child_work(const std::string& text, const std::filesystem::path& folder) {
   std::vector<std::size_t> rows;
-  const Arrival arrival = transfer_step(
-      text, folder, [&](const StepKernel& kernel, const Tree& tree, const Model& model) {
-        rows = face_rows(kernel, tree, model);
-      });
+  const Arrival arrival =
+      transfer_step(text, folder, Completeness::all_or_error,
+                    [&](const StepKernel& kernel, const Tree& tree, const Model& model) {
+                      rows = face_rows(kernel, tree, model);
+                    });
   std::ostringstream out;
   cereal::BinaryOutputArchive archive(out);
   archive(rows, to_bytes(arrival));

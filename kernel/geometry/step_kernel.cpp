@@ -1,5 +1,7 @@
 #include "geometry/step_kernel.hpp"
 
+#include <fmt/format.h>
+
 #include <IFSelect_ReturnStatus.hxx>
 #include <Interface_Static.hxx>
 #include <Message.hxx>
@@ -13,6 +15,7 @@
 #include <streambuf>
 
 #include "geometry/occt_versions.hpp"
+#include "geometry/step_faults.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -37,12 +40,21 @@ void set_up_kernel() {
 
 }  // namespace
 
-StepKernel::StepKernel(std::string_view text) : reader_((set_up_kernel(), STEPControl_Reader())) {
+StepKernel::StepKernel(std::string_view text, Completeness completeness)
+    : reader_((set_up_kernel(), STEPControl_Reader())) {
   BytesBuffer buffer(text);
   std::istream stream(&buffer);
   if (reader_.ReadStream("model", stream) != IFSelect_RetDone) {
     throw Error(ErrorCode::unreadable, {}, "the kernel refuses the file's text as STEP",
                 "export the file again");
+  }
+  faults_ = entity_faults(*reader_.StepModel());
+  if (!faults_.empty() && completeness == Completeness::all_or_error) {
+    const std::string more = faults_.size() == 1
+                                 ? std::string()
+                                 : fmt::format(", and {} more entities", faults_.size() - 1);
+    throw Error(ErrorCode::unreadable, {"", faults_.front().about}, faults_.front().text + more,
+                "export the file again, or accept a partial model");
   }
   occt::leave_unhealed(reader_);
   reader_.TransferRoots();

@@ -8,14 +8,23 @@
 #include <Transfer_TransientProcess.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <string_view>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 
 // One parsed and transferred file; entities and the shapes made of them.
 class StepKernel {
  public:
-  // Throws Error unreadable when the kernel refuses the text.
-  explicit StepKernel(std::string_view text);
+  // Throws Error unreadable when the kernel refuses the text, or, unless a partial model is
+  // accepted, when it could not read an entity that shapes are made of; nothing is made of any
+  // then.
+  StepKernel(std::string_view text, Completeness completeness);
+
+  // See entity_faults.
+  [[nodiscard]] const std::vector<Note>& faults() const { return faults_; }
 
   [[nodiscard]] const Handle(StepData_StepModel) & entities() const { return entities_; }
   // The shape made of an entity; null when none was.
@@ -29,6 +38,7 @@ class StepKernel {
   STEPControl_Reader reader_;
   Handle(StepData_StepModel) entities_;
   Handle(Transfer_TransientProcess) process_;
+  std::vector<Note> faults_;
 };
 
 }  // namespace spotblue

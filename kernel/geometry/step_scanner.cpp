@@ -8,6 +8,7 @@
 #include <limits>
 #include <utility>
 
+#include "geometry/step_token.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -188,7 +189,8 @@ class Scanner {
                     "export without scopes");
     }
     scanned_.entities.push_back({at_, id});
-    if (!at_end() && text_[at_] != '(') {
+    complex_ = !at_end() && text_[at_] == '(';
+    if (!at_end() && !complex_) {
       if (!is_word(text_[at_]) && text_[at_] != '!') {
         throw refused(start, fmt::format("#{} has no entity name", id), kExportAgain);
       }
@@ -216,6 +218,7 @@ class Scanner {
       expect('(', fmt::format("in #{}", id));
     }
     items_.clear();
+    behind_value_ = false;
     do {
       if (at_end()) {
         throw refused(at_, "the file is truncated: it ends within an entity", "get it again whole");
@@ -226,6 +229,27 @@ class Scanner {
   }
 
   void read_inner(int id) {
+    const char first = text_[at_];
+    const bool is_part = complex_ && items_.size() == 1 && is_word(first);
+    if (behind_value_ && first != ',' && first != ')' && first != ';' && first != '=' && !is_part) {
+      throw refused(at_, fmt::format("in #{}, a comma is missing before '{}'", id, token_here()),
+                    kExportAgain);
+    }
+    read_one(id);
+    behind_value_ = first != ',' && first != '(' && !is_name(first);
+  }
+
+  [[nodiscard]] static bool is_name(char first) {
+    return first == '!' || (is_word(first) && first != '-' && (first < '0' || first > '9'));
+  }
+
+  // For messages: not the whole of a long one.
+  [[nodiscard]] std::string_view token_here() const {
+    constexpr std::size_t kShown = 40;
+    return text_.substr(at_, std::min(past_token(text_, at_) - at_, kShown));
+  }
+
+  void read_one(int id) {
     switch (text_[at_]) {
       case '(':
         items_.push_back(1);
@@ -251,7 +275,17 @@ class Scanner {
         references_.push_back(number_here());
         break;
       default:
-        break;
+        read_value(id);
+    }
+  }
+
+  // A number, a choice, a text or a keyword.
+  void read_value(int id) {
+    const std::string_view token = text_.substr(at_, past_token(text_, at_) - at_);
+    const std::size_t behind = skip_blank(text_, at_ + token.size());
+    const bool opens = behind < text_.size() && text_[behind] == '(';
+    if (const char* fault = token_fault(token, opens)) {
+      throw refused(at_, fmt::format("in #{}, '{}' {}", id, token_here(), fault), kExportAgain);
     }
   }
 
@@ -335,6 +369,8 @@ class Scanner {
   std::size_t at_ = 0;
   std::vector<int> items_;  // of each open bracket, outermost first
   std::vector<int> references_;
+  bool complex_ = false;       // the entity is of several kinds: ( ONE(...) OTHER(...) )
+  bool behind_value_ = false;  // a comma or a bracket must come
   ScannedText scanned_;
 };
 

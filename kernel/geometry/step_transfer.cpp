@@ -109,17 +109,14 @@ TextLinks links_in(std::string_view text) {
 
 }  // namespace
 
-Arrival transfer_step(std::string_view text, const std::filesystem::path& folder) {
-  return transfer_step(text, folder, {});
-}
-
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
-                      const AlsoLook& also) {
+                      Completeness completeness, const AlsoLook& also) {
   const auto start = Clock::now();
   // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
   static std::optional<StepKernel> kernel_of_child;
   const std::optional<std::string> mended = in_utf8(text);
-  const StepKernel& kernel = kernel_of_child.emplace(mended ? std::string_view(*mended) : text);
+  const StepKernel& kernel =
+      kernel_of_child.emplace(mended ? std::string_view(*mended) : text, completeness);
   Tree tree = read_tree(kernel, links_in(text));
   Arrival arrival;
   arrival.solids = arrived_solids(kernel, tree);
@@ -131,6 +128,10 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.features_seconds = added.features_seconds;
   arrival.not_looked_at = std::move(added.not_looked_at);
   add_occurrences(tree, arrival.model);
+  for (const Note& fault : kernel.faults()) {
+    arrival.model.notes.push_back(
+        {fault.about, fault.text + ": what is made of it is not to be trusted"});
+  }
   if (mended) {
     arrival.model.notes.push_back(
         {"names", "some letters in the file are no UTF-8; they are taken for Latin-1"});

@@ -10,6 +10,7 @@
 #include "geometry/product_tree.hpp"
 #include "geometry/step_kernel.hpp"
 #include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 
@@ -49,12 +50,11 @@ struct Arrival {
 //
 // Changes the process's kernel settings and keeps the parsed file for good: only for a contained
 // child, once.
-// Throws Error unreadable when the kernel refuses the text; kernel exceptions pass through.
-[[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder);
-
-// What else is to be found out while the parsed file is there.
+// `also` finds out what else is wanted while the parsed file is there.
+// Throws Error unreadable when the kernel refuses the text or an entity of it; kernel exceptions
+// pass through.
 using AlsoLook = std::function<void(const StepKernel&, const Tree&, const Model&)>;
 [[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
-                                    const AlsoLook& also);
+                                    Completeness completeness, const AlsoLook& also = {});
 
 }  // namespace spotblue

@@ -228,5 +228,62 @@ TEST(BadInput, NoFolderOfShapesIsLeftBehind) {
   EXPECT_EQ(folders(), before);
 }
 
+// The bore's radius, 10, written as something else.
+struct OddNumber {
+  const char* written;
+  const char* told;
+};
+
+// Of the first cylinder of 10.
+std::string with_radius(const std::string& written) {
+  std::smatch found;
+  EXPECT_TRUE(
+      std::regex_search(good(), found, std::regex(R"(CYLINDRICAL_SURFACE\('',#\d+,10\.\))")));
+  const std::string surface = found.str();
+  return found.prefix().str() + surface.substr(0, surface.rfind(',') + 1) + written + ")" +
+         found.suffix().str();
+}
+
+class NumbersThatAreNone : public ::testing::TestWithParam<OddNumber> {};
+
+TEST_P(NumbersThatAreNone, AreRefusedByEntity) {
+  const auto [written, told] = GetParam();
+  const Error problem = error_of(with_radius(written));
+  EXPECT_EQ(problem.code(), ErrorCode::unreadable);
+  EXPECT_THAT(std::string(problem.what()), HasSubstr("#"));
+  EXPECT_THAT(problem.rule(), HasSubstr(told));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Of, NumbersThatAreNone,
+    ::testing::Values(OddNumber{"'10.01'", "its radius is no number"},
+                      OddNumber{"$", "its radius is no number"}, OddNumber{"nan", "is no value"},
+                      OddNumber{"INF", "is no value"}, OddNumber{"1E400", "no finite number"},
+                      OddNumber{"0x10", "is no number"}, OddNumber{"5.5.5", "is no number"},
+                      OddNumber{"1-5", "is no number"}, OddNumber{"1 5", "a comma is missing"},
+                      OddNumber{"1,5", "more or fewer values"}, OddNumber{"10.E", "is no number"},
+                      OddNumber{".T.", "its radius is no number"},
+                      OddNumber{"#1", "its radius is no number"}, OddNumber{"--1.", "is no number"},
+                      OddNumber{"1.0e1", "is no number"},
+                      OddNumber{"1E+01", "its radius is no number"},
+                      OddNumber{"(10.)", "its radius is no number"}));
+
+TEST(BadInput, AnAcceptedPartialModelTellsOfEachEntityThatCouldNotBeRead) {
+  const Folder folder;
+  const Model model = read_step(folder.write("odd.step", with_radius("'10.01'")), ReadLimits{},
+                                Completeness::accept_partial);
+  EXPECT_THAT(model.notes, ::testing::Contains(::testing::Field(
+                               &Note::text, HasSubstr("its radius is no number"))));
+}
+
+TEST(BadInput, NumbersAsManyProgramsWriteThemAreTaken) {
+  const Folder folder;
+  for (const char* written : {"10", "+10.", "1.E1", "0.1E+2"}) {
+    EXPECT_NO_THROW((void)read_step(folder.write("good.step", with_radius(written)), ReadLimits{},
+                                    Completeness::all_or_error))
+        << written;
+  }
+}
+
 }  // namespace
 }  // namespace spotblue

@@ -1,0 +1,16 @@
+#pragma once
+// What the kernel could not read of entities that shapes, places and units are made of: a radius
+// written as a text is not refused by it, but is whatever lay in memory.
+
+#include <StepData_StepModel.hxx>
+#include <vector>
+
+#include "spotblue/geometry/model.hpp"
+
+namespace spotblue {
+
+// About each such entity of a file that has been parsed ("#12, CYLINDRICAL_SURFACE"): what of it
+// can not be read. Names and descriptions do not count.
+[[nodiscard]] std::vector<Note> entity_faults(const StepData_StepModel& entities);
+
+}  // namespace spotblue
