@@ -10,8 +10,8 @@
 #include <cstdlib>
 #include <system_error>
 
-#include "base/whole_file.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 namespace spotblue::command {
 namespace {

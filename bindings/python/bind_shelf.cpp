@@ -8,9 +8,8 @@
 #include <iterator>
 #include <tuple>
 
-#include "base/file_bytes.hpp"
 #include "bind.hpp"
-#include "job/toml_screen.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -18,6 +17,7 @@
 #include "spotblue/base/version.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/job/toml_screen.hpp"
 #include "spotblue/report/text.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/iso286.hpp"

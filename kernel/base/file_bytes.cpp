@@ -1,4 +1,4 @@
-#include "base/file_bytes.hpp"
+#include "spotblue/base/file_bytes.hpp"
 
 #include <fcntl.h>
 #include <fmt/format.h>

@@ -1,4 +1,4 @@
-#include "base/whole_file.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 #include <fcntl.h>
 #include <sys/stat.h>

@@ -7,9 +7,9 @@
 #include <fstream>
 #include <system_error>
 
-#include "base/file_bytes.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/geometry/read.hpp"
 

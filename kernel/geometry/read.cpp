@@ -12,7 +12,6 @@
 #include <utility>
 #include <vector>
 
-#include "base/file_bytes.hpp"
 #include "base/time_limit.hpp"
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
@@ -24,13 +23,16 @@
 #include "geometry/sha256.hpp"
 #include "geometry/shape_file.hpp"
 #include "geometry/shape_store.hpp"
+#include "geometry/step_axes.hpp"
 #include "geometry/step_declared.hpp"
+#include "geometry/step_faults.hpp"
 #include "geometry/step_outside.hpp"
 #include "geometry/step_placement.hpp"
 #include "geometry/step_text.hpp"
 #include "geometry/step_transfer.hpp"
 #include "geometry/unfolding.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -191,7 +193,12 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
     throw unreadable(name, fmt::format("the file holds no solid, {}", declared.instead),
                      "export the parts as solids");
   }
-  const std::vector<Note> placements = check_placements(entities, name);
+  std::vector<Note> placements = check_placements(entities, name);
+  const std::vector<Note> axes = axis_faults(entities);
+  refuse_faults(axes, name, reading.completeness);
+  for (Note& note : notes_of_faults(axes)) {
+    placements.push_back(std::move(note));
+  }
   Arrival arrival = transfer(
       name, [&] { return transfer_step(text, reading.folder, reading.completeness); },
       reading.limits);

@@ -16,8 +16,6 @@
 #include <system_error>
 #include <utility>
 
-#include "base/file_bytes.hpp"
-#include "base/whole_file.hpp"
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/face_book.hpp"
@@ -29,7 +27,9 @@
 #include "geometry/step_rewrite.hpp"
 #include "geometry/step_transfer.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {

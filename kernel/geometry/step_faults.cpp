@@ -15,6 +15,8 @@
 #include <string>
 #include <string_view>
 
+#include "spotblue/base/error.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -99,6 +101,25 @@ std::vector<Note> entity_faults(const StepData_StepModel& entities) {
     }
   }
   return faults;
+}
+
+void refuse_faults(const std::vector<Note>& faults, const std::string& file,
+                   Completeness completeness) {
+  if (faults.empty() || completeness == Completeness::accept_partial) {
+    return;
+  }
+  const std::string more =
+      faults.size() == 1 ? std::string() : fmt::format(", and {} more entities", faults.size() - 1);
+  throw Error(ErrorCode::unreadable, {file, faults.front().about}, faults.front().text + more,
+              "export the file again, or accept a partial model");
+}
+
+std::vector<Note> notes_of_faults(const std::vector<Note>& faults) {
+  std::vector<Note> notes = faults;
+  for (Note& note : notes) {
+    note.text += ": what is made of it is not to be trusted";
+  }
+  return notes;
 }
 
 }  // namespace spotblue

@@ -1,7 +1,5 @@
 #include "geometry/step_kernel.hpp"
 
-#include <fmt/format.h>
-
 #include <IFSelect_ReturnStatus.hxx>
 #include <Interface_Static.hxx>
 #include <Message.hxx>
@@ -49,13 +47,7 @@ StepKernel::StepKernel(std::string_view text, Completeness completeness)
                 "export the file again");
   }
   faults_ = entity_faults(*reader_.StepModel());
-  if (!faults_.empty() && completeness == Completeness::all_or_error) {
-    const std::string more = faults_.size() == 1
-                                 ? std::string()
-                                 : fmt::format(", and {} more entities", faults_.size() - 1);
-    throw Error(ErrorCode::unreadable, {"", faults_.front().about}, faults_.front().text + more,
-                "export the file again, or accept a partial model");
-  }
+  refuse_faults(faults_, "", completeness);
   occt::leave_unhealed(reader_);
   reader_.TransferRoots();
   entities_ = reader_.StepModel();

@@ -9,9 +9,9 @@
 #include <limits>
 #include <optional>
 
-#include "base/file_bytes.hpp"
 #include "base/utf8.hpp"
-#include "base/whole_file.hpp"
+#include "spotblue/base/file_bytes.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 namespace spotblue {
 namespace {

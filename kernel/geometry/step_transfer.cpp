@@ -14,6 +14,7 @@
 #include <utility>
 
 #include "geometry/semantic_read.hpp"
+#include "geometry/step_faults.hpp"
 #include "geometry/step_kernel.hpp"
 #include "geometry/step_letters.hpp"
 #include "geometry/step_mapped.hpp"
@@ -128,9 +129,8 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.features_seconds = added.features_seconds;
   arrival.not_looked_at = std::move(added.not_looked_at);
   add_occurrences(tree, arrival.model);
-  for (const Note& fault : kernel.faults()) {
-    arrival.model.notes.push_back(
-        {fault.about, fault.text + ": what is made of it is not to be trusted"});
+  for (Note& note : notes_of_faults(kernel.faults())) {
+    arrival.model.notes.push_back(std::move(note));
   }
   if (mended) {
     arrival.model.notes.push_back(

@@ -17,8 +17,6 @@
 #include <map>
 #include <system_error>
 
-#include "base/file_bytes.hpp"
-#include "base/whole_file.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/kernel_quiet.hpp"
 #include "geometry/mockup_solid.hpp"
@@ -26,7 +24,9 @@
 #include "geometry/shape_store.hpp"
 #include "geometry/step_author.hpp"
 #include "geometry/step_letters.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/version.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,4 +1,4 @@
-#include "job/toml_screen.hpp"
+#include "spotblue/job/toml_screen.hpp"
 
 #include <fmt/format.h>
 

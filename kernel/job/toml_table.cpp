@@ -6,9 +6,9 @@
 #include <cmath>
 #include <limits>
 
-#include "base/file_bytes.hpp"
-#include "job/toml_screen.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/job/toml_screen.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,4 +1,4 @@
-#include "base/whole_file.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 #include <gmock/gmock.h>
 #include <sys/resource.h>
@@ -8,8 +8,8 @@
 
 #include <string>
 
-#include "base/file_bytes.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/file_bytes.hpp"
 
 namespace spotblue {
 namespace {

@@ -285,5 +285,41 @@ TEST(BadInput, NumbersAsManyProgramsWriteThemAreTaken) {
   }
 }
 
+// The good file with one entity's text replaced by another.
+std::string with_entity(const std::string& pattern, const std::string& written) {
+  std::smatch found;
+  EXPECT_TRUE(std::regex_search(good(), found, std::regex(pattern))) << pattern;
+  return found.prefix().str() + written + found.suffix().str();
+}
+
+struct OddAxis {
+  const char* pattern;
+  const char* written;
+  const char* told;
+};
+
+class AxesThatPointNowhere : public ::testing::TestWithParam<OddAxis> {};
+
+TEST_P(AxesThatPointNowhere, AreRefusedByEntity) {
+  const auto [pattern, written, told] = GetParam();
+  const Error problem = error_of(with_entity(pattern, written));
+  EXPECT_EQ(problem.code(), ErrorCode::unreadable);
+  EXPECT_THAT(problem.place(), HasSubstr("#"));
+  EXPECT_THAT(problem.rule(), HasSubstr(told));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Of, AxesThatPointNowhere,
+    ::testing::Values(OddAxis{R"(DIRECTION\('',\(0\.,0\.,1\.\)\))", "DIRECTION('',(0.,0.,0.))",
+                              "points nowhere"},
+                      OddAxis{R"(DIRECTION\('',\(0\.,0\.,1\.\)\))", "DIRECTION('',(0.,0.,1.,0.))",
+                              "none of three numbers"},
+                      OddAxis{R"(DIRECTION\('',\(0\.,0\.,1\.\)\))", "DIRECTION('',(1.,0.,0.))",
+                              "lie in one line"},
+                      OddAxis{R"(DIRECTION\('',\(0\.,0\.,1\.\)\))",
+                              "CARTESIAN_POINT('',(0.,0.,1.))", "none of three numbers"},
+                      OddAxis{R"(CARTESIAN_POINT\('',\(0\.,0\.,0\.\)\))",
+                              "CARTESIAN_POINT('',(0.,0.))", "no point of three numbers"}));
+
 }  // namespace
 }  // namespace spotblue

@@ -1,5 +1,6 @@
 #pragma once
-// A file's bytes, read once.
+/// @file
+/// A file's bytes, read once.
 
 #include <filesystem>
 #include <string>
@@ -9,14 +10,14 @@
 
 namespace spotblue {
 
-// Of an ordinary file only: a pipe or device is refused at once, never waited for. `wanted` says in
-// the cure what the file should have been: "a STEP file".
-// Throws Error file_access (missing, no ordinary file, not to be read) or unreadable (empty, larger
-// than `most_mb`).
+/// The bytes of an ordinary file: a pipe or a device is refused at once, never waited for.
+/// @param wanted what the file should have been, for the cure: "a STEP file".
+/// @throws Error file_access (missing, no ordinary file, not to be read) or unreadable (empty,
+/// larger than `most_mb`, in 10^6 bytes).
 [[nodiscard]] SPOTBLUE_EXPORT std::string read_bytes(const std::filesystem::path& file,
                                                      double most_mb, std::string_view wanted);
 
-// Without UTF-8's byte order mark at the front, where there is one.
+/// Without UTF-8's byte order mark at the front, where there is one.
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view without_byte_order_mark(std::string_view text);
 SPOTBLUE_EXPORT void drop_byte_order_mark(std::string& text);
 
