@@ -9,6 +9,7 @@ from __future__ import annotations
 LITERAL = "lengths are plain numbers, with their unit in the name"
 SHAPES = "hands out or takes shapes of the CAD kernel, which have no Python value"
 DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no Python value"
+FILES = "how the kernel opens and writes files; the shelf reads its manifests so"
 LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"
 METHOD = "a method of the value"
@@ -25,6 +26,11 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.ascii_lower": (None, LETTERS),
     "base.ascii_upper": (None, LETTERS),
     "base.same_ascii_word": (None, LETTERS),
+    "base.read_bytes": (None, FILES),
+    "base.without_byte_order_mark": (None, FILES),
+    "base.drop_byte_order_mark": (None, FILES),
+    "base.write_whole": (None, FILES),
+    "job.screen_toml": (None, FILES),
     "base.set_log_sink": (None, "the package sets it, to Python's logging"),
     "base.stop_asked": (None, "how the kernel hears of Ctrl-C, in interrupt_test.py"),
     "base.stop_if_asked": (None, "as stop_asked"),
