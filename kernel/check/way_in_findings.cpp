@@ -139,8 +139,55 @@ std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) 
       blockage.has > 0.0 ? length_text(Length::mm(blockage.has), unit) : std::string("no hole"));
 }
 
+// Stations of a cylinder on a line along which its own axis lies.
+std::pair<double, double> stations_of(const Cylinder& cylinder, const Line& axis,
+                                      const Line& line) {
+  const double from = station(line, at_station(axis, cylinder.intervals.front().first));
+  const double to = station(line, at_station(axis, cylinder.intervals.back().second));
+  return std::minmax(from, to);
+}
+
+// Whether a whole bore of one part stands round a shaft of the other.
+bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
+  constexpr double kParallel = 0.02;  // sine of the angle
+  constexpr double kWhole = 6.2;      // rad: a saw cut lets nothing out
+  constexpr double kShared = 0.1;     // mm of length
+  const Occurrence& round = model.occurrences.at(outer);
+  const Occurrence& in_it = model.occurrences.at(inner);
+  for (const Cylinder& bore : model.products.at(round.product).cylinders) {
+    if (bore.side != Side::internal || bore.coverage < kWhole || bore.intervals.empty()) {
+      continue;
+    }
+    const Line axis = place_line(round.frame, bore.axis);
+    const auto [low, high] = stations_of(bore, axis, axis);
+    for (const Cylinder& shaft : model.products.at(in_it.product).cylinders) {
+      const Line other = place_line(in_it.frame, shaft.axis);
+      if (shaft.side != Side::external || shaft.intervals.empty() ||
+          norm(cross(axis.along, other.along)) > kParallel ||
+          distance(axis, other.at) > 0.5 * bore.diameter) {
+        continue;
+      }
+      const auto [from, to] = stations_of(shaft, other, axis);
+      if (std::min(high, to) - std::max(low, from) > kShared) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// Only moves along the line are tried: a part that neither holds the other in a bore nor is held in
+// one may come from the side.
+bool may_come_from_the_side(const Model& model, const Blockage& blockage) {
+  return !stands_round(model, blockage.part, blockage.by) &&
+         !stands_round(model, blockage.by, blockage.part);
+}
+
 void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
-  finding.outcome = Outcome::nonconforming;
+  const Model& model = declared.look->model;
+  const auto held = std::ranges::find_if_not(
+      way.blocked, [&](const Blockage& one) { return may_come_from_the_side(model, one); });
+  finding.outcome = held != way.blocked.end() ? Outcome::nonconforming : Outcome::undecided;
   double least = 0.0;
   for (std::size_t i = 0; i < way.blocked.size(); ++i) {
     finding.found.push_back(
@@ -148,7 +195,14 @@ void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& findi
     least = std::min(least, way.blocked[i].has - way.blocked[i].needs);
   }
   finding.margin = {millimetres("passing_mm", Length::mm(least))};
-  const Blockage& first = way.blocked.front();
+  const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
+  if (held == way.blocked.end()) {
+    finding.advice = fmt::format(
+        "{} has no way along the line past {}; whether it comes in from the side can not be told: "
+        "look by eye",
+        declared.names.id_of(first.part), declared.names.id_of(first.by));
+    return;
+  }
   finding.advice = fmt::format(
       "{} cannot be brought to its place past {}: open the bore, turn the shoulder down, split the "
       "part, or make the shoulder a ring of its own",

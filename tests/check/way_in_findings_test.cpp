@@ -5,9 +5,11 @@
 #include <filesystem>
 #include <fstream>
 
+#include "check/bench.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
+#include "support/value_parts.hpp"
 
 namespace spotblue {
 namespace {
@@ -101,6 +103,24 @@ TEST(WayInFinding, ARingBehindAShoulderIsFoundWithTheNameOfWhatBlocksIt) {
   EXPECT_THAT(finding.advice, HasSubstr("Ring cannot be brought to its place past Spool"));
   ASSERT_THAT(finding.margin, SizeIs(1));
   EXPECT_NEAR(std::get<double>(finding.margin[0].value), 20.05 - 30.0, 1e-6);
+}
+
+// An eye between two cheeks that a pin joins goes in sideways before the pin does.
+TEST(WayInFinding, AnEyeBetweenTwoCheeksMayComeFromTheSide) {
+  Product fork = test::block_part({-15, -15, 0}, {15, 15, 10}, {{0, 0, 12.04}});
+  test::join(fork, test::block_part({-15, -15, 22}, {15, 15, 32}, {{0, 0, 12.04}}));
+  fork.name = "Fork";
+  Product eye = test::ring_part(6.02, 12, 0, 11.6);
+  eye.name = "Eye";
+  Product pin = test::ring_part(0, 6, -2, 34);
+  pin.name = "Pin";
+  test::Bench bench;
+  bench.look.model = test::placed_model({{fork, {}}, {eye, test::shifted(0, 0, 10.2)}, {pin, {}}});
+  bench.look.seats = find_seats(bench.look.model, {});
+  const std::vector<Finding> findings = test::of_kind(bench, "way in");
+  ASSERT_THAT(findings, SizeIs(1));
+  EXPECT_EQ(findings[0].outcome, Outcome::undecided);
+  EXPECT_THAT(findings[0].advice, HasSubstr("from the side"));
 }
 
 TEST(WayInFinding, WithOneShoulderAwayTheRingGoesOn) {
