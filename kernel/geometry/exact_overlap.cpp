@@ -68,7 +68,10 @@ class Shelf {
     const auto known = shapes_.find(product);
     return known != shapes_.end()
                ? known->second
-               : shapes_.emplace(product, store_.load_healed(product)).first->second;
+               : shapes_.emplace(product, store_.load_plain(product)).first->second;
+  }
+  [[nodiscard]] TopoDS_Shape as_written(std::size_t product) const {
+    return store_.load_healed(product);
   }
 
  private:
@@ -81,7 +84,13 @@ void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
   try {
     const Overlap overlap = guarded("comparing two solids", [&] {
       const TopoDS_Shape b = placed_shape(shelf.of(pair.product_b), pair.b_to_a);
-      return solid_overlap(shelf.of(pair.product_a), b, pair);
+      Overlap plain = solid_overlap(shelf.of(pair.product_a), b, pair);
+      if (plain.state != Overlap::State::undecided) {
+        return plain;
+      }
+      // Two copies in one place are told by their faces as written, and not as plain ones.
+      return solid_overlap(shelf.as_written(pair.product_a),
+                           placed_shape(shelf.as_written(pair.product_b), pair.b_to_a), pair);
     });
     slot.state = overlap.state;
     slot.regions = std::min(overlap.regions.size(), kMostRegions);

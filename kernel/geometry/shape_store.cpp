@@ -13,6 +13,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <fstream>
+#include <functional>
 #include <string>
 #include <system_error>
 #include <utility>
@@ -114,11 +115,26 @@ bool is_sound(const TopoDS_Shape& made) {
   return volume.Mass() > 0.0 && BRepCheck_Analyzer(made).IsValid();
 }
 
+TopoDS_Shape or_lost(const std::filesystem::path& folder,
+                     const std::function<TopoDS_Shape()>& make) {
+  try {
+    return make();
+  } catch (const Standard_Failure& failure) {
+    throw shape_lost(shapes_file(folder),
+                     fmt::format("the shape can not be mended: {}", occt::words_of(failure)));
+  }
+}
+
 }  // namespace
 
 TopoDS_Shape ShapeStore::load_healed(std::size_t product) const {
   const TopoDS_Shape shape = load(product);
-  try {
+  return or_lost(folder_, [&] { return healed(shape); });
+}
+
+TopoDS_Shape ShapeStore::load_plain(std::size_t product) const {
+  const TopoDS_Shape shape = load(product);
+  return or_lost(folder_, [&] {
     const TopoDS_Shape plain = with_plain_faces(shape);
     if (!plain.IsSame(shape)) {
       TopoDS_Shape made = healed(plain);
@@ -127,10 +143,7 @@ TopoDS_Shape ShapeStore::load_healed(std::size_t product) const {
       }
     }
     return healed(shape);
-  } catch (const Standard_Failure& failure) {
-    throw shape_lost(shapes_file(folder_),
-                     fmt::format("the shape can not be mended: {}", occt::words_of(failure)));
-  }
+  });
 }
 
 void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Shape> shapes) {

@@ -31,6 +31,9 @@ class ShapeStore {
   // The product's shape mended as the kernel's algorithms need it.
   [[nodiscard]] TopoDS_Shape load_healed(std::size_t product) const;
 
+  // The same with plain faces where it can be made so: see with_plain_faces.
+  [[nodiscard]] TopoDS_Shape load_plain(std::size_t product) const;
+
  private:
   std::filesystem::path folder_;
 };
