@@ -196,7 +196,7 @@ class Reading(unittest.TestCase):
             read_manifest(path)
 
     def test_a_manifest_that_is_not_there_is_named(self) -> None:
-        with self.assertRaisesRegex(spotblue.FileAccessError, "gone.csv: no such file"):
+        with self.assertRaisesRegex(spotblue.FileAccessError, "gone.csv: there is no such file"):
             read_manifest(Path(self.folder.name) / "gone.csv")
 
 

@@ -95,7 +95,8 @@ def refuse_model(path: Path) -> None:
 
 def read_text(path: Path) -> str:
     """The manifest's text; errors name it."""
-    data = kernel.read_plain(path, MOST_MB, "a manifest")
+    there = path.is_file()  # an empty one claims nothing, which is told with its line
+    data = kernel.read_plain(path, MOST_MB, "a manifest") if not there or path.stat().st_size else b""
     if data.startswith(SQLITE):
         rule, cure = "is a database, no manifest", "name the manifest it was filled by"
         raise spotblue.BadInputError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
