@@ -52,11 +52,31 @@ std::optional<TopoDS_Shape> boolean(const TopTools_ListOfShape& arguments,
   return operation.Shape();
 }
 
+/// Points a quarter of its mean thickness under a solid's faces that lie in it.
+std::vector<Point> points_under_faces(const TopoDS_Shape& solid) {
+  constexpr std::size_t kMostPoints = 40;
+  GProp_GProps area;
+  BRepGProp::SurfaceProperties(solid, area);
+  const double deep = 0.25 * std::abs(volume_of(solid)) / std::max(area.Mass(), kNoVolume);
+  SolidProbe probe(solid);
+  std::vector<Point> points;
+  for (const FacePoint& p : face_points(solid, kMostPoints)) {
+    const Point under = p.at - deep * p.out;
+    if (probe.inside(under, 1e-9)) {
+      points.push_back(under);
+    }
+  }
+  return points;
+}
+
 bool probe_inside(const TopoDS_Shape& probed, const TopoDS_Shape& solid) {
   SolidProbe probe(solid);
-  return std::ranges::any_of(face_points(probed, kProbes), [&](const FacePoint& p) {
-    return probe.deep_inside(p.at, kProbeDepth);
-  });
+  const auto is_inside = [&](Point p) { return probe.deep_inside(p, kProbeDepth); };
+  // Of two copies in one place no face lies within the other; and where the classifier finds
+  // nothing in a solid itself, what it says is no evidence of being apart.
+  const std::vector<Point> under = points_under_faces(probed);
+  return under.empty() || std::ranges::any_of(under, is_inside) ||
+         std::ranges::any_of(face_points(probed, kProbes), is_inside, &FacePoint::at);
 }
 
 Overlap undecided(std::string why) {
@@ -87,23 +107,6 @@ std::vector<Point> inside_both(const TopoDS_Shape& a, const TopoDS_Shape& b,
 bool holds_all(const TopoDS_Shape& shape, const std::vector<Point>& points) {
   SolidProbe probe(shape);
   return std::ranges::all_of(points, [&](Point p) { return probe.inside(p, 1e-9); });
-}
-
-/// Points a quarter of its mean thickness under a solid's faces that lie in it.
-std::vector<Point> points_under_faces(const TopoDS_Shape& solid) {
-  constexpr std::size_t kMostPoints = 40;
-  GProp_GProps area;
-  BRepGProp::SurfaceProperties(solid, area);
-  const double deep = 0.25 * std::abs(volume_of(solid)) / std::max(area.Mass(), kNoVolume);
-  SolidProbe probe(solid);
-  std::vector<Point> points;
-  for (const FacePoint& p : face_points(solid, kMostPoints)) {
-    const Point under = p.at - deep * p.out;
-    if (probe.inside(under, 1e-9)) {
-      points.push_back(under);
-    }
-  }
-  return points;
 }
 
 /// Whether more than one of the points of what both should fill lies outside one of them: the
