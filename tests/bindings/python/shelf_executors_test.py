@@ -116,8 +116,9 @@ class OneShelf(unittest.TestCase):
         executor = LosesEach()
         rows = self.run_rows("lost.db", executor=executor, workers=2)
         self.assertEqual(executor.asked, 3 * PARTS)
-        self.assertEqual({row.kind for row in rows}, {"bad file"})
+        self.assertEqual({row.kind for row in rows}, {"not read"})
         self.assertIn("lost 3 times: ConnectionError", rows[0].found)
+        self.assertEqual(self.run_rows("lost.db", workers=2), self.rows)
 
     def test_a_file_that_the_executor_forgets_is_given_to_it_again(self) -> None:
         executor = ForgetsEachOnce()

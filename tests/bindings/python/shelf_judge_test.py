@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import resource
 import tempfile
 import unittest
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
+from unittest import mock
 
+import spotblue
+from spotblue.shelf import judge
 from spotblue.shelf.claim import Claim, Limits, Row, Task
+from spotblue.shelf.content import beside_digest, referred_by, sha256_of
 from spotblue.shelf.features import Feature, axis_offset, find_features, parse_name
 from spotblue.shelf.judge import judge_file
 from spotblue.shelf.materials import stated_materials
@@ -29,6 +35,13 @@ def feature(name: str, size_mm: float, at: tuple[float, float, float] = (0.0, 0.
     return Feature(
         f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0)
     )
+
+
+def task_of(path: Path, claim: Claim = Claim(1, "part.step"), uncertainty_mm: float = 0.0) -> Task:
+    return Task(
+        str(path), sha256_of(path), (claim,), Limits(60.0, 3000.0), uncertainty_mm, "",
+        beside_digest(path, names) if (names := referred_by(path)) else "",
+    )  # fmt: skip
 
 
 class Words(unittest.TestCase):
@@ -103,8 +116,7 @@ class Judging(unittest.TestCase):
         path = self.folder / "part.step"
         path.write_text(text)
         claim = Claim(1, "part.step", **said)
-        task = Task(str(path), "", (claim,), Limits(60.0, 3000.0), uncertainty_mm, "")
-        return judge_file(task).rows
+        return judge_file(task_of(path, claim, uncertainty_mm)).rows
 
     def only(self, text: str, uncertainty_mm: float = 0.0, **said: Any) -> tuple[str, str]:
         rows = self.rows(text, uncertainty_mm, **said)
@@ -122,7 +134,7 @@ class Judging(unittest.TestCase):
     def test_a_full_temp_folder_is_not_the_file_s_fault(self) -> None:
         path = self.folder / "part.step"
         path.write_text(self.bush())
-        task = Task(str(path), "", (Claim(1, "part.step"),), Limits(60.0, 3000.0), 0.0, "")
+        task = task_of(path)
         soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
         resource.setrlimit(resource.RLIMIT_FSIZE, (100, hard))  # ends writing as a full disk does
         try:
@@ -132,11 +144,6 @@ class Judging(unittest.TestCase):
         self.assertTrue(full.passing)
         self.assertIn("can not be written", full.rows[0].found)
         self.assertIn("make room", full.rows[0].advice)
-        self.assertFalse(judge_file(task).passing)
-
-    def test_a_file_that_is_gone_is_its_own_fault(self) -> None:
-        gone = str(self.folder / "gone.step")
-        task = Task(gone, "", (Claim(1, gone),), Limits(60.0, 3000.0), 0.0, "")
         self.assertFalse(judge_file(task).passing)
 
     def test_the_uncertainty_decides_near_a_limit(self) -> None:
@@ -182,6 +189,109 @@ class Judging(unittest.TestCase):
     def test_an_open_shell_is_a_row_of_its_own(self) -> None:
         rows = self.rows(opened(self.bush()))
         self.assertEqual([row.kind for row in rows], ["file", "open shell"])
+
+
+class Passing(unittest.TestCase):
+    """What says nothing of the file is shown and told as passing, never as a finding about it."""
+
+    @classmethod
+    def setUpClass(cls) -> None:
+        folder = tempfile.TemporaryDirectory()
+        cls.addClassCleanup(folder.cleanup)
+        cls.text = shelf_making.Maker(PROGRAM, Path(folder.name)).part("bush", SIZES)
+
+    def setUp(self) -> None:
+        folder = tempfile.TemporaryDirectory()
+        self.addCleanup(folder.cleanup)
+        self.path = Path(folder.name) / "part.step"
+        self.path.write_text(self.text)
+
+    def passing(self, task: Task) -> str:
+        done = judge_file(task)
+        self.assertTrue(done.passing, done.rows)
+        self.assertEqual([(row.kind, row.outcome) for row in done.rows], [("not read", "undecided")])
+        self.assertEqual(done.features, [])
+        self.assertIn("run again", done.rows[0].advice)
+        return done.rows[0].found
+
+    def meanwhile(self, act: Callable[[], object]) -> mock._patch[Any]:
+        """What happens to the file while the kernel reads it."""
+
+        def look(*given: Any, **named: Any) -> Any:
+            act()
+            return look_within(*given, **named)
+
+        look_within = judge.kernel.look_within
+        return mock.patch.object(judge.kernel, "look_within", look)
+
+    def test_a_file_at_rest_is_not(self) -> None:
+        self.assertFalse(judge_file(task_of(self.path)).passing)
+
+    def test_a_bad_file_at_rest_is_not(self) -> None:
+        self.path.write_text(self.text[:2000])
+        done = judge_file(task_of(self.path))
+        self.assertEqual((done.passing, done.rows[0].kind), (False, "bad file"))
+
+    def test_a_file_that_is_gone(self) -> None:
+        task = task_of(self.path)
+        self.path.unlink()
+        self.assertIn("no such file", self.passing(task))
+
+    def test_a_file_that_goes_while_it_is_read(self) -> None:
+        task = task_of(self.path)
+        with self.meanwhile(self.path.unlink):
+            self.assertIn("no such file", self.passing(task))
+
+    def test_a_file_that_fails_to_be_read(self) -> None:
+        task = task_of(self.path)
+        for error in (
+            OSError(errno.EIO, os.strerror(errno.EIO)),
+            spotblue.FileAccessError("x: the file can not be read; check the disk", task.path, "",
+                                     "the file can not be read", "check the disk"),
+        ):  # fmt: skip
+            with mock.patch.object(judge.kernel, "look_within", side_effect=error):
+                self.assertRegex(self.passing(task), "input/output error|can not be read")
+
+    def test_a_file_that_has_changed_since_it_was_hashed(self) -> None:
+        task = task_of(self.path)
+        for text in (self.text.replace("Invented", "Invented,"), self.text[:2000], ""):
+            self.path.write_text(text)
+            self.assertEqual(self.passing(task), "it changed while it was looked at")
+
+    def test_a_file_that_is_taken_away_and_put_back_while_it_is_read(self) -> None:
+        def away() -> None:
+            aside = self.path.with_suffix(".aside")
+            self.path.rename(aside)
+            aside.rename(self.path)
+
+        task = task_of(self.path)
+        with self.meanwhile(away):
+            self.assertEqual(self.passing(task), "it changed while it was looked at")
+
+    def test_a_file_beside_that_changes_or_goes_since_it_was_hashed(self) -> None:
+        other = self.path.with_name("other.stp")
+        refers = "#800001=DOCUMENT_FILE('other.stp','',$,$,'',$);\n"
+        self.path.write_text(self.text.replace("DATA;\n", "DATA;\n" + refers, 1))
+        other.write_text("one")
+        task = task_of(self.path)
+        self.assertNotEqual(task.beside, "")
+        self.assertNotEqual(judge_file(task).rows[0].kind, "not read")
+        other.write_text("two")
+        self.assertEqual(self.passing(task), "it changed while it was looked at")
+        other.unlink()
+        self.assertEqual(self.passing(task), "it changed while it was looked at")
+
+    def test_a_file_whose_material_cannot_be_read(self) -> None:
+        task = task_of(self.path, Claim(1, "part.step", material="grey iron"))
+        gone = OSError(errno.ESTALE, os.strerror(errno.ESTALE))
+        with mock.patch.object(judge, "stated_materials", side_effect=gone):
+            self.assertIn("stale file handle", self.passing(task))
+
+    def test_a_failure_of_the_machine_on_one_claim(self) -> None:
+        error = spotblue.KernelFailureError("no child process", rule="no child process")
+        claim = Claim(1, "part.step", feature="bore", size_mm=30.0, tolerance_class="H7")
+        with mock.patch.object(judge.kernel, "judge_claims", side_effect=error):
+            self.assertEqual(self.passing(task_of(self.path, claim)), "no child process")
 
 
 if __name__ == "__main__":

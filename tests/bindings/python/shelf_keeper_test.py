@@ -10,7 +10,7 @@ import unittest
 from pathlib import Path
 from unittest import mock
 
-from spotblue.shelf import keeper
+from spotblue.shelf import keeper, worker
 from spotblue.shelf.claim import Claim, Examined, Limits, Task
 from spotblue.shelf.keeper import Keeper
 
@@ -33,6 +33,10 @@ def judge(task):
     if "hang" in task.path:
         while True:
             pass
+    if "sleep" in task.path:
+        time.sleep(60)
+    if "killed" in task.path:
+        os.kill(os.getpid(), 9)
     if "greed" in task.path:
         bytearray(3_000_000_000)
     if "raise" in task.path:
@@ -69,10 +73,26 @@ class Examining(unittest.TestCase):
     def still_works(self) -> None:
         self.assertEqual(self.only_row(self.keeper.examine(task("good")))[0], "file")
 
-    def test_a_crash_is_a_row_that_names_the_signal(self) -> None:
-        kind, found = self.only_row(self.keeper.examine(task("crash")))
-        self.assertEqual(kind, "bad file")
-        self.assertIn("SIGABRT", found)
+    def test_a_worker_that_is_ended_by_a_signal_each_time_is_passing_and_names_it(self) -> None:
+        for name, signal in (("crash", "Aborted"), ("killed", "Killed")):
+            done = self.keeper.examine(task(name))
+            kind, found = self.only_row(done)
+            self.assertEqual((kind, done.passing), ("not read", True))
+            self.assertIn(signal, found)
+            self.still_works()
+
+    def test_a_worker_that_cannot_be_started_is_passing(self) -> None:
+        with mock.patch("subprocess.Popen", side_effect=OSError(11, "no room for a process")):
+            done = self.keeper.examine(task("good"))
+        self.assertEqual((self.only_row(done)[0], done.passing), ("not read", True))
+        self.assertIn("no room for a process", done.rows[0].found)
+        self.still_works()
+
+    def test_a_file_that_only_waits_until_its_time_is_up_is_passing(self) -> None:
+        self.still_works()
+        done = self.keeper.examine(task("sleep", 0.5))
+        self.assertEqual((self.only_row(done)[0], done.passing), ("not read", True))
+        self.assertIn("waited", done.rows[0].found)
         self.still_works()
 
     def test_a_file_that_ends_the_worker_is_read_in_a_child_of_the_next(self) -> None:
@@ -128,8 +148,9 @@ class Examining(unittest.TestCase):
 
     def test_a_hang_is_ended_and_is_a_row_that_names_the_limit(self) -> None:
         start = time.monotonic()
-        kind, found = self.only_row(self.keeper.examine(task("hang", 0.5)))
-        self.assertEqual((kind, found), ("bad file", "took longer than 0.5 s"))
+        done = self.keeper.examine(task("hang", 0.5))
+        self.assertEqual(self.only_row(done), ("bad file", "took longer than 0.5 s"))
+        self.assertFalse(done.passing)
         self.assertLess(time.monotonic() - start, 10.0)
         self.still_works()
 
@@ -138,9 +159,18 @@ class Examining(unittest.TestCase):
         self.assertEqual((kind, found), ("bad file", "needs more than 1000 MB"))
         self.still_works()
 
+    def test_greed_on_a_machine_that_has_no_more_is_passing(self) -> None:
+        with mock.patch.object(worker, "judge_file", side_effect=MemoryError):
+            self.assertFalse(worker.judged(task("good")).passing)
+            with mock.patch.object(worker, "machine_lacks", return_value=True):
+                self.assertTrue(worker.judged(task("good")).passing)
+        self.assertFalse(worker.machine_lacks(1.0))
+        self.assertTrue(worker.machine_lacks(1e9))
+
     def test_an_error_in_python_is_a_row_that_names_it(self) -> None:
-        kind, found = self.only_row(self.keeper.examine(task("raise")))
-        self.assertEqual((kind, found), ("bad file", "KeyError: 'no such thing'"))
+        done = self.keeper.examine(task("raise"))
+        self.assertEqual(self.only_row(done), ("not read", "KeyError: 'no such thing'"))
+        self.assertTrue(done.passing)
         self.still_works()
 
     def test_a_worker_that_was_killed_by_others_is_tried_again(self) -> None:

@@ -14,6 +14,7 @@ CONFORMING = "conforming"
 NONCONFORMING = "nonconforming"
 UNDECIDED = "undecided"
 PLACE = ("line", "file", "notes")  # of a claim: what it says is the same wherever it stands
+UNREAD = ("bad file", "missing file", "not read")  # kinds of row: nothing was seen of the file
 WORST_FIRST = (NONCONFORMING, UNDECIDED, CONFORMING)
 
 
@@ -90,6 +91,7 @@ class Limits:
 class Task:
     """One file with all that is claimed of it; sent to a worker. `path` is in its shown form.
 
+    `beside`: digest of the files that it leaves shapes to, empty where it refers to none.
     `apart`: read in a child of the worker, as a file that ended a worker is; slower.
     """
 
@@ -99,6 +101,7 @@ class Task:
     limits: Limits
     uncertainty_mm: float
     rules: str
+    beside: str = ""
     apart: bool = False
 
     def key(self) -> tuple[str, str]:
@@ -110,7 +113,8 @@ class Task:
 class Examined:
     """What a worker found on one file.
 
-    `passing`: the machine had no room for the work; that says nothing of the file.
+    `passing`: it could not be read just now, or the machine had no room for the work; that says
+    nothing of the file.
     """
 
     sha256: str
@@ -134,3 +138,19 @@ def bad_file(reason: str, cure: str = "", place: str = "") -> Row:
         f"{place}: {reason}" if place else reason,
         advice=cure,
     )
+
+
+def not_read(reason: str, cure: str = "", place: str = "") -> Row:
+    """The one row of a file that may be as it should: it, or the machine, was not to be had."""
+    return Row(
+        "not read",
+        UNDECIDED,
+        "a file that can be read now",
+        f"{place}: {reason}" if place else reason,
+        advice=f"{cure}; run again" if cure else "run again",
+    )
+
+
+def passing(sha256: str, reason: str, cure: str = "", place: str = "") -> Examined:
+    """What is shown in this run and kept for no other."""
+    return Examined(sha256, [not_read(reason, cure, place)], passing=True)

@@ -24,7 +24,9 @@ from spotblue.shelf.claim import (
     Row,
     Task,
     bad_file,
+    passing,
 )
+from spotblue.shelf.content import CHANGED, sha256_of, state_of
 from spotblue.shelf.features import (
     HOLES,
     Feature,
@@ -39,6 +41,8 @@ from spotblue.shelf.materials import stated_materials
 from spotblue.shelf.words import number_text, quantities, range_text, same_features
 
 DECIDES = "ISO 14253-1"
+# What these tell of is the disk, a folder for temporary files or a process, and not the file.
+OF_THE_MACHINE = (spotblue.FileAccessError, spotblue.KernelFailureError)
 FIT_KEYS = ("fit", "clearance", "offset", "tilt")
 
 
@@ -73,6 +77,8 @@ class FileJudge:
         for index, claim in enumerate(self.task.claims):
             try:
                 row = self._claim_row(claim)
+            except OF_THE_MACHINE:
+                raise
             except spotblue.Error as error:
                 row = Row("claim", UNDECIDED, found=error.rule or str(error), advice=error.cure)
             rows.append(replace(row, claim=index, feature=row.feature or claim.title()))
@@ -343,14 +349,8 @@ class FileJudge:
         return rows
 
 
-def judge_file(task: Task) -> Examined:
-    """Looks at one file and judges it; a file that cannot be read is one row that says why."""
-    try:
-        judge = FileJudge(task)
-    except spotblue.Error as error:
-        row = bad_file(error.rule or str(error), error.cure, error.place)
-        ours = isinstance(error, spotblue.FileAccessError) and error.file != task.path
-        return Examined(task.sha256, [row], passing=ours)
+def _judge(task: Task) -> Examined:
+    judge = FileJudge(task)
     return Examined(
         judge.found["file"]["sha256"],
         judge.rows(),
@@ -360,3 +360,28 @@ def judge_file(task: Task) -> Examined:
             if item.word in ("bore", "outside", "slot", "width")
         ],
     )
+
+
+def judge_file(task: Task) -> Examined:
+    """Looks at one file and judges it; a file that cannot be read is one row that says why.
+
+    What comes of access to it or of the machine is passing, and so is all that was seen of a file
+    that was not the same all the time.
+    """
+    path = Path(path_of_shown(task.path))
+    refers = bool(task.beside)
+    try:
+        before = state_of(path, refers=refers)
+        try:
+            done = _judge(task)
+        except OF_THE_MACHINE as error:
+            return passing(task.sha256, error.rule or str(error), error.cure, error.place)
+        except spotblue.Error as error:
+            row = bad_file(error.rule or str(error), error.cure, error.place)
+            done = Examined(sha256_of(path), [row])
+        steady = before.beside == task.beside and state_of(path, refers=refers) == before
+    except OSError as error:
+        return passing(task.sha256, (error.strerror or str(error)).lower())
+    if not steady or done.sha256 != task.sha256:
+        return passing(task.sha256, CHANGED)
+    return done

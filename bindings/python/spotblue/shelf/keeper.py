@@ -21,8 +21,8 @@ from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
-from spotblue.shelf.claim import Examined, Task, bad_file
-from spotblue.shelf.worker import FOLDER, GRACE_SECONDS, HEADER
+from spotblue.shelf.claim import Examined, Task, bad_file, passing
+from spotblue.shelf.worker import FOLDER, GRACE_SECONDS, HEADER, stood_still, waited
 
 TRIES = 3
 DEFAULT_COMMAND = (sys.executable or "/usr/bin/python3", "-P", "-m", "spotblue.shelf.worker")
@@ -33,7 +33,21 @@ class WorkerDied(Exception):
 
 
 class WorkerSlow(Exception):
-    """The worker process did not answer in time and was ended."""
+    """The worker process did not answer in time and was ended; `busy`: CPU seconds meanwhile."""
+
+    def __init__(self, busy: float) -> None:
+        super().__init__()
+        self.busy = busy
+
+
+def _busy(process: Path, group: int) -> float:
+    """Seconds of CPU that it and its ended children have used; 0 for one of another group."""
+    try:
+        words = (process / "stat").read_text().rpartition(")")[2].split()
+    except OSError:  # it ended in the meantime
+        return 0.0
+    used = sum(map(int, words[11:15])) if int(words[2]) == group else 0
+    return used / os.sysconf("SC_CLK_TCK")
 
 
 def _environment(folder: str | None) -> dict[str, str]:
@@ -55,16 +69,22 @@ class Keeper:
         self.process: subprocess.Popen[bytes] | None = None
         self.folder: str | None = None  # what a killed worker leaves behind goes with it
         self.ended = False
+        self.busy_before = 0.0  # what the worker had used of the CPU when it got its file
         self.maker: int | None = None  # the thread that is making folder and process just now
 
     def examine(self, task: Task) -> Examined:
-        """One file; a crash is tried again, a hang is not. Raises for nothing a file does."""
+        """One file; a crash is tried again, a hang is not. Raises for nothing a file does.
+
+        Of a worker that died nothing is kept: a crash of the reader would have been its child's.
+        """
         reason = ""
         start = time.monotonic()
         for _ in range(TRIES):
             try:
                 return self._ask(task)
-            except WorkerSlow:
+            except WorkerSlow as slow:
+                if stood_still(time.monotonic() - start, slow.busy, task.limits):
+                    return waited(task)
                 row = bad_file(
                     f"took longer than {task.limits.seconds:g} s", "simplify it, or raise --seconds"
                 )
@@ -72,10 +92,10 @@ class Keeper:
             except WorkerDied as death:
                 reason = str(death)
                 task = replace(task, apart=True)
-        row = bad_file(
-            f"its worker died: {reason}", "export it again; if that does not help, report it"
-        )
-        return Examined(task.sha256, [row], seconds=time.monotonic() - start)
+        return passing(
+            task.sha256, f"its worker died {TRIES} times: {reason}",
+            "see what ended it; if nothing did, export the file again or report it",
+        )  # fmt: skip
 
     def _ask(self, task: Task) -> Examined:
         if self.ended:
@@ -84,12 +104,13 @@ class Keeper:
         assert process.stdin is not None
         data = pickle.dumps(task)
         deadline = time.monotonic() + task.limits.seconds + GRACE_SECONDS
+        self.busy_before = _busy(Path(f"/proc/{process.pid}"), process.pid)
         try:
             process.stdin.write(HEADER.pack(len(data)) + data)
             process.stdin.flush()
             head = self._read(process, HEADER.size, deadline)
             done, spent = pickle.loads(self._read(process, HEADER.unpack(head)[0], deadline))
-        except (OSError, ValueError, EOFError, pickle.UnpicklingError):
+        except (OSError, ValueError, EOFError, ImportError, AttributeError, pickle.UnpicklingError):
             raise WorkerDied(self._how_it_ended()) from None
         assert isinstance(done, Examined)
         if spent:
@@ -105,8 +126,10 @@ class Keeper:
             poll = select.poll()
             poll.register(handle, select.POLLIN | select.POLLHUP)
             if left <= 0.0 or not poll.poll(left * 1000.0):
+                every = Path("/proc").glob("[0-9]*")
+                busy = sum(_busy(one, process.pid) for one in every) - self.busy_before
                 self.close()
-                raise WorkerSlow
+                raise WorkerSlow(busy)
             chunk = os.read(handle, size - len(chunks))
             if not chunk:
                 raise EOFError
@@ -120,6 +143,8 @@ class Keeper:
             try:
                 _refuse_when_ending()
                 self.process = self._make()
+            except OSError as error:
+                raise WorkerDied(f"it cannot be started: {error.strerror or error}") from None
             finally:
                 self.maker = None
             _refuse_when_ending(self)
@@ -150,7 +175,7 @@ class Keeper:
             code = 0
         self.close()
         if code < 0:
-            return signal.Signals(-code).name
+            return signal.strsignal(-code) or f"signal {-code}"
         return f"it ended with {code}"
 
     def end(self) -> None:

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+import errno
 import hashlib
 import json
 import os
-import re
 import stat
 import time
 from collections.abc import Iterable, Iterator
@@ -16,7 +16,8 @@ from pathlib import Path
 import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import path_of_shown, shown_name
-from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task
+from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task, not_read
+from spotblue.shelf.content import CHANGED, beside_digest, referred_by, sha256_of
 from spotblue.shelf.executors import dask_executor, usual_workers
 from spotblue.shelf.manifest import Manifest, read_manifest
 from spotblue.shelf.outputs import refuse_overwriting
@@ -25,9 +26,10 @@ from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.schedule import run_tasks
 from spotblue.shelf.store import Stamp, Store
 
-CHUNK = 1 << 20
 # Before a path: the stamp kept there has the names of files that it refers to in place of a hash.
 REFERS = "refers: "
+NO_REGULAR = "no regular file"
+MOST_LETTERS = 255  # of a name on Linux
 
 
 @dataclass(frozen=True)
@@ -40,44 +42,14 @@ class Settings:
 
 @dataclass
 class ShelfFile:
-    """One file of the manifest with its claims; `task` is absent when it cannot be opened."""
+    """One file of the manifest with its claims; `task` is absent when it cannot be read."""
 
     name: str
     path: Path
     claims: list[Claim]
     task: Task | None = None
     reason: str = ""
-
-
-def sha256_of(path: Path) -> str:
-    """Of a file's bytes, lower-case hex."""
-    digest = hashlib.sha256()
-    with path.open("rb") as stream:
-        while chunk := stream.read(CHUNK):
-            digest.update(chunk)
-    return digest.hexdigest()
-
-
-def referred_by(path: Path) -> str:
-    """Names of STEP files that a file may leave shapes to, a line each; empty for most files."""
-    text = path.read_bytes()
-    if b"DOCUMENT_FILE" not in text:
-        return ""
-    names = re.findall(rb"'([^'/\\\\:\r\n]+\.(?:stp|step|p21))'", text, re.IGNORECASE)
-    return "\n".join(sorted({name.decode("utf-8", "replace") for name in names}))
-
-
-def beside_digest(folder: Path, names: str, seen: set[str]) -> str:
-    """Of the files of these names in the folder, and of those that they refer to in turn."""
-    digest = hashlib.sha256()
-    for name in filter(None, names.split("\n")):
-        path = folder / name
-        if name in seen or path.is_symlink() or not path.is_file():
-            continue
-        seen.add(name)
-        digest.update(os.fsencode(name) + b"\0" + sha256_of(path).encode())
-        digest.update(beside_digest(folder, referred_by(path), seen).encode())
-    return digest.hexdigest()
+    passing: bool = False  # the reason may be gone at the next run
 
 
 def files_of(manifest: Manifest) -> list[ShelfFile]:
@@ -111,49 +83,61 @@ def make_tasks(files: list[ShelfFile], store: Store, settings: Settings) -> None
     known = store.stamps()
     fresh: dict[str, Stamp] = {}
     for file in files:
-        path = shown_name(file.path)
         try:
-            found = file.path.stat()
-            if not stat.S_ISREG(found.st_mode):
-                file.reason = "no regular file"  # a pipe would be waited for until the end of days
-                continue
-            stamp = known.get(path)
-            if stamp is None or not stamp.proves(found):
-                now = time.time_ns()
-                sha256 = sha256_of(file.path)
-                fresh[path] = stamp = Stamp(found.st_size, found.st_mtime_ns, now, sha256)
-                names = referred_by(file.path)
-                if names or REFERS + path in known:
-                    fresh[REFERS + path] = replace(stamp, sha256=names)
-            refers = fresh.get(REFERS + path) or known.get(REFERS + path)
-            beside = (
-                beside_digest(file.path.parent, refers.sha256, {file.path.name})
-                if refers is not None and refers.sha256
-                else ""
-            )
-        except FileNotFoundError:
+            _make_task(file, known, fresh, settings)
+        except (FileNotFoundError, NotADirectoryError):
             file.reason = "no such file"
-            continue
+        except ValueError:  # of the system's own, for a zero byte
+            file.reason = "no file can have a zero byte in its name"
         except OSError as error:
             file.reason = (error.strerror or str(error)).lower()
-            continue
-        rules = rules_of(file.claims, settings, beside)
-        file.task = Task(
-            path, stamp.sha256, tuple(file.claims), settings.limits, settings.uncertainty_mm, rules
-        )
+            file.passing = error.errno != errno.ENAMETOOLONG
     store.keep_stamps(fresh)
+
+
+def _make_task(
+    file: ShelfFile, known: dict[str, Stamp], fresh: dict[str, Stamp], settings: Settings
+) -> None:
+    path = shown_name(file.path)
+    found = file.path.stat()
+    if not stat.S_ISREG(found.st_mode):
+        file.reason = NO_REGULAR  # a pipe would be waited for until the end of days
+        return
+    stamp = known.get(path)
+    if stamp is None or not stamp.proves(found):
+        now = time.time_ns()
+        stamp = Stamp.of(found, now, sha256_of(file.path))
+        names = referred_by(file.path)
+        fresh[path] = stamp
+        if names or REFERS + path in known:
+            fresh[REFERS + path] = replace(stamp, sha256=names)
+    refers = fresh.get(REFERS + path) or known.get(REFERS + path)
+    names = refers.sha256 if refers is not None else ""
+    beside = beside_digest(file.path, names) if names else ""
+    file.task = Task(
+        path,
+        stamp.sha256,
+        tuple(file.claims),
+        settings.limits,
+        settings.uncertainty_mm,
+        rules_of(file.claims, settings, beside),
+        beside,
+    )
 
 
 def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
     """The row of a file that cannot be opened; one that is not there has its nearest named."""
+    if file.passing:
+        return not_read(file.reason, f"see who may read {shown_name(file.path)}, and that its disk is there")
+    if file.reason == NO_REGULAR:
+        return Row("missing file", NONCONFORMING, "a file", file.reason, advice="name a model file")
+    name = shown_name(file.path.name)
     try:
         beside = [shown_name(item.name) for item in file.path.parent.iterdir()]
-    except OSError:
+    except (OSError, ValueError):
         beside = []
-    nearest = kernel.nearest_word(shown_name(file.path.name), beside) if beside else ""
+    nearest = kernel.nearest_word(name, beside) if beside and len(name) <= MOST_LETTERS else ""
     cure = f"the nearest name there is {nearest}" if nearest else f"look in {shown_name(file.path.parent)}"
-    if file.path.exists():
-        cure = "name a model file that can be read"
     return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
 
 
@@ -221,10 +205,7 @@ def judged_rows(files: list[ShelfFile], store: Store, manifest: Manifest) -> lis
         if file.task is None:
             found = [missing_row(file, manifest)]
         else:
-            changed = Row(
-                "bad file", NONCONFORMING, "a file at rest", "it changed while it was looked at",
-                advice="run again",
-            )  # fmt: skip
+            changed = not_read(CHANGED)
             found = results.get(file.task.key(), [changed])
         rows += rows_of_file(file, found, first)
     return rows

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from concurrent.futures import FIRST_COMPLETED, BrokenExecutor, Executor, Future, wait
 
 from spotblue.shelf import keeper
-from spotblue.shelf.claim import Examined, Task, bad_file
+from spotblue.shelf.claim import Examined, Task, passing
 from spotblue.shelf.executors import own_executor, usual_workers
 from spotblue.shelf.store import Store
 from spotblue.shelf.worker import GRACE_SECONDS
@@ -119,7 +119,7 @@ class Schedule:
         results, self.unkept = self.unkept, []
         self.store.keep([(task.key(), done) for task, done in results])
         for task, done in results:
-            if done.sha256 != task.sha256:
+            if done.passing:
                 self.store.forget_stamp(task.path)
             self.kept += 1
             self._count()
@@ -139,8 +139,7 @@ class Schedule:
             self.mine.append(task)
             return
         reason = f"the worker it was given to was lost {TRIES} times: {type(error).__name__}"
-        row = bad_file(reason, "look at it by itself")
-        self.unkept.append((task, Examined(task.sha256, [row])))
+        self.unkept.append((task, passing(task.sha256, reason, "see what ended it")))
 
     def _look_elsewhere(self) -> None:
         for _ in range(len(self.elsewhere)):

@@ -54,6 +54,11 @@ class Stamp:
     hashed_ns: int
     sha256: str
 
+    @staticmethod
+    def of(found: os.stat_result, hashed_ns: int, sha256: str) -> Stamp:
+        """Of a file as it was found when it began to be hashed."""
+        return Stamp(found.st_size, found.st_mtime_ns, hashed_ns, sha256)
+
     def proves(self, found: os.stat_result) -> bool:
         """Whether the file is surely the one that was hashed."""
         return (
@@ -193,7 +198,7 @@ class Store:
             )
 
     def forget_stamp(self, path: str) -> None:
-        """The file changed while it was looked at: the next run hashes it again."""
+        """The file was not to be had, or changed while it was read: the next run hashes it again."""
         self._change(lambda base: base.execute("DELETE FROM file WHERE path=?", (path,)))
 
     def done(self) -> set[Key]:

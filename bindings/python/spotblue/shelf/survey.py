@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 import spotblue
 from spotblue.base import parse_unit, shown_name
-from spotblue.shelf.claim import Claim, Row
+from spotblue.shelf.claim import UNREAD, Claim, Row
 from spotblue.shelf.manifest import Manifest
 from spotblue.shelf.outputs import write_new
 from spotblue.shelf.words import in_unit, number_text
@@ -58,7 +58,7 @@ def draft(
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\n")
     writer.writerow(HEADER)
-    bad = {row.file: row for row in rows if row.kind in ("bad file", "missing file")}
+    bad = {row.file: row for row in rows if row.kind in UNREAD}
     for file in files:
         # A row that begins with # is a remark.
         cell = r"\x23" + file.name[1:] if file.name.startswith("#") else file.name

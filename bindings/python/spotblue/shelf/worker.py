@@ -22,12 +22,13 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Any, BinaryIO
 
-from spotblue.shelf.claim import Examined, Task, bad_file
+from spotblue.shelf.claim import UNREAD, Examined, Limits, Task, bad_file, passing
 from spotblue.shelf.judge import judge_file
 
 HEADER = struct.Struct("<Q")
 GRACE_SECONDS = 5.0
 FOLDER = "SPOTBLUE_WORKER_FOLDER"  # the environment's name for the worker's own temp folder
+LEAST_BUSY = 0.05  # of the time that a file took too long: less, and it only waited
 MOST_GROWTH = 0.25  # of the bound on memory; a worker that leaked more is replaced
 
 
@@ -60,27 +61,60 @@ def bound_memory(memory_mb: float) -> None:
     resource.setrlimit(resource.RLIMIT_AS, (limit, hard))
 
 
+def machine_lacks(memory_mb: float) -> bool:
+    """Whether the machine itself has not that much left: what failed for it says nothing of the file."""
+    lines = Path("/proc/meminfo").read_text().splitlines()
+    left_kb = {name: int(rest.split()[0]) for name, _, rest in (line.partition(":") for line in lines)}
+    return (left_kb.get("MemAvailable", 0) + left_kb.get("SwapFree", 0)) * 1024 < memory_mb * 1e6
+
+
 def judged(task: Task) -> Examined:
     """One file within its bounds; what goes wrong in Python is a row that says so."""
     try:
         return judge_file(task)
     except MemoryError:
-        return Examined(
-            task.sha256,
-            [bad_file(f"needs more than {task.limits.memory_mb:g} MB", "raise --memory")],
-        )
+        memory_mb = task.limits.memory_mb
+        if machine_lacks(memory_mb):
+            return passing(task.sha256, "the machine has no memory left for it", "end other programs")
+        return Examined(task.sha256, [bad_file(f"needs more than {memory_mb:g} MB", "raise --memory")])
     except Exception as error:  # noqa: BLE001: whatever it is, it costs this row only
-        return Examined(task.sha256, [bad_file(f"{type(error).__name__}: {error}".split("\n")[0])])
+        return passing(
+            task.sha256, f"{type(error).__name__}: {error}".split("\n")[0],
+            "this is a fault of spotblue, please report it",
+        )  # fmt: skip
+
+
+def stood_still(wall: float, busy: float, limits: Limits) -> bool:
+    """Whether a file that ran out of time did so by waiting: for its disk, or for other programs."""
+    return wall > 0.9 * limits.seconds and busy < LEAST_BUSY * wall
+
+
+def waited(task: Task) -> Examined:
+    """What is shown of such a file."""
+    return passing(
+        task.sha256, f"took longer than {task.limits.seconds:g} s, and waited for most of it",
+        "see that its disk answers and the machine has time for it",
+    )  # fmt: skip
+
+
+def _busy() -> float:
+    """Seconds of CPU that this process and its children have used."""
+    used = os.times()
+    return used.user + used.system + used.children_user + used.children_system
 
 
 def examine(task: Task) -> tuple[Examined, bool]:
     """What was found of one file, and whether this process is spent: too damaged for another."""
-    start = time.monotonic()
+    start, busy = time.monotonic(), _busy()
     done = judged(task)
-    spent = not task.apart and any(row.kind == "bad file" for row in done.rows)
+    spent = not task.apart and any(row.kind in UNREAD for row in done.rows)
     if spent:
+        start, busy = time.monotonic(), _busy()
         done = judged(replace(task, apart=True))
-    done.seconds = time.monotonic() - start
+    wall = time.monotonic() - start
+    if any(row.kind == "bad file" for row in done.rows):
+        done = waited(task) if stood_still(wall, _busy() - busy, task.limits) else done
+    done.seconds = wall
     return done, spent
 
 
