@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import signal
+import subprocess
 import sys
 import tempfile
 import threading
@@ -16,12 +19,15 @@ from spotblue.shelf.keeper import Keeper
 
 # A worker whose judging does what the file's name says.
 WORKER = """
-import os, tempfile, time
+import os, subprocess, tempfile, time
+from pathlib import Path
 from spotblue.shelf import worker
 from spotblue.shelf import keeper
 from spotblue.shelf.claim import Examined, Row, bad_file
 
 def judge(task):
+    if "at it" in task.path:
+        Path(os.environ["TMPDIR"], "at-it").write_text(str(os.getpid()))
     if "litter" in task.path:
         tempfile.mkdtemp()
     if "only apart" in task.path and not task.apart:
@@ -33,6 +39,8 @@ def judge(task):
     if "hang" in task.path:
         while True:
             pass
+    if "with child" in task.path:
+        subprocess.Popen(["/bin/sleep", "100"])
     if "sleep" in task.path:
         time.sleep(60)
     if "killed" in task.path:
@@ -50,6 +58,29 @@ def judge(task):
 worker.judge_file = judge
 worker.serve()
 """
+
+
+# A process that keeps a worker and does nothing against its own end.
+KEEPER = """
+import sys
+from spotblue.shelf.claim import Claim, Limits, Task
+from spotblue.shelf.keeper import Keeper
+task = Task(sys.argv[2], "0" * 64, (Claim(1, "f"),), Limits(60.0, 1000.0), 0.0, "rules")
+Keeper((sys.executable, sys.argv[1])).examine(task)
+"""
+
+
+def members(group: int) -> list[str]:
+    """Living processes of a group."""
+    found = []
+    for process in Path("/proc").glob("[0-9]*"):
+        try:
+            words = (process / "stat").read_text().rpartition(")")[2].split()
+        except OSError:  # it ended in the meantime
+            continue
+        if int(words[2]) == group and words[0] != "Z":
+            found.append(process.name)
+    return found
 
 
 def task(name: str, seconds: float = 30.0) -> Task:
@@ -110,7 +141,7 @@ class Examining(unittest.TestCase):
     def test_what_a_worker_leaves_in_the_temp_folder_goes_with_it(self) -> None:
         temp = self.folder / "temp"
         temp.mkdir()
-        with mock.patch("tempfile.tempdir", str(temp)):
+        with mock.patch.dict(os.environ, TMPDIR=str(temp)):
             self.keeper.examine(task("litter, crash"))
             self.assertEqual(list(temp.iterdir()), [])
             self.keeper.examine(task("litter"))
@@ -182,6 +213,27 @@ class Examining(unittest.TestCase):
         first = self.keeper.process
         self.still_works()
         self.assertIs(self.keeper.process, first)
+
+    def test_a_worker_at_work_and_what_it_started_end_however_its_keeper_does(self) -> None:
+        temp = self.folder / "temp"
+        temp.mkdir()
+        for by in (signal.SIGKILL, signal.SIGTERM, signal.SIGHUP, signal.SIGINT):
+            for name in ("at it, hang", "at it, with child, sleep"):
+                run = subprocess.Popen(
+                    [sys.executable, "-c", KEEPER, str(self.folder / "worker.py"), name],
+                    stderr=subprocess.DEVNULL, env=os.environ | {"TMPDIR": str(temp)},
+                )  # fmt: skip
+                end = time.monotonic() + 60.0
+                while not any(temp.glob("*/at-it")) and time.monotonic() < end:
+                    time.sleep(0.02)
+                group = int(next(temp.glob("*/at-it")).read_text())
+                run.send_signal(by)
+                run.wait(20.0)
+                end = time.monotonic() + 10.0
+                while (left := members(group)) and time.monotonic() < end:
+                    time.sleep(0.02)
+                with self.subTest(by=by, name=name):
+                    self.assertEqual((left, list(temp.iterdir())), ([], []))
 
     def test_the_worker_ends_when_its_keeper_goes_away(self) -> None:
         self.still_works()

@@ -122,6 +122,11 @@ class Keeping(unittest.TestCase):
         with self.assertRaisesRegex(spotblue.FileAccessError, "^/proc/shelf.db: database: "):
             Store(Path("/proc/shelf.db"), "1")
 
+    def test_a_name_that_no_file_can_have_is_one_clear_line(self) -> None:
+        for name in ("a\0b.db", "x" * 300 + ".db"):
+            with self.assertRaisesRegex(spotblue.FileAccessError, "database: .*; name another|look at"):
+                Store(self.path.with_name(name), "1")
+
     def test_a_full_disk_is_one_clear_line_and_what_was_written_stays(self) -> None:
         words = [sys.executable, "-c", FULL, str(self.path)]
         done = subprocess.run(words, capture_output=True, text=True, check=True)

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import os
+import sqlite3
 import tempfile
 import unittest
+from contextlib import closing
 from pathlib import Path
 
 import spotblue
@@ -53,7 +55,7 @@ class Asking(unittest.TestCase):
         store = Store(self.database, kernel.version)
         path = self.database.with_name(f"{name}.step")
         path.touch()
-        store.keep_stamps({str(path): Stamp(1, 1, 1, name)})
+        store.keep_stamps({str(path): Stamp(1, 1, 1, 1, name)})
         store.keep([((name, "r"), Examined(name, [], features))])
         store.close()
 
@@ -148,6 +150,14 @@ class Asking(unittest.TestCase):
     def test_a_folder_is_no_database(self) -> None:
         with self.assertRaisesRegex(spotblue.FileAccessError, "no regular file"):
             spotblue.which(self.database.parent, hole="38", hole_fit="H7/g6")
+
+    def test_a_damaged_row_is_not_offered_and_told(self) -> None:
+        with closing(sqlite3.connect(self.database)) as base, base:
+            base.execute("UPDATE feature SET size_mm=38.041 WHERE sha256='thin' AND word='outside'")
+        asked = {"hole": "38.012", "hole_fit": "-0.040 to -0.020"}
+        with self.assertLogs("spotblue.shelf", "WARNING") as told:
+            self.assertEqual(self.files(**asked), ["crooked"])
+        self.assertIn("1 damaged rows are left out", told.output[0])
 
     def test_a_shelf_that_this_version_has_not_looked_at_is_refused(self) -> None:
         for version, told in (("0.0", "is filled by another version"), ("", "has no results yet")):

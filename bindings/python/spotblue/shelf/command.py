@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 import os
 import signal
 from dataclasses import asdict
@@ -162,9 +163,19 @@ def run_which(given: Given) -> int:
     return 0 if "conforming" in outcomes else 3 if outcomes else 1
 
 
+class Complaints(logging.Handler):
+    """What the shelf's log tells, as lines of the program's own."""
+
+    def emit(self, record: logging.LogRecord) -> None:
+        """One line."""
+        complain(record.getMessage())
+
+
 def main(words: list[str]) -> int:
     """Runs a verb on words that the program has read; what is wrong is one line and exit code 2."""
     verbs = {"library": run_library, "which": run_which}
+    log = logging.getLogger("spotblue.shelf")
+    log.handlers, log.propagate = [Complaints()], False
     try:
         if not words or words[0] not in verbs:
             raise spotblue.BadInputError("spotblue.shelf: the first word is library or which")

@@ -10,7 +10,7 @@ import os
 import signal
 from types import FrameType
 
-from spotblue.shelf import keeper, outputs, progress
+from spotblue.shelf import folders, keeper, outputs, progress
 
 _LINE = b"spotblue: interrupted; what was done is kept, and the next run goes on there\n"
 _said = False
@@ -25,6 +25,7 @@ def end_by_signal(number: int) -> None:
 def _end(number: int, _frame: FrameType | None) -> None:
     global _said
     keeper.kill_all()
+    folders.remove_all()
     outputs.remove_drafts()
     progress.wipe()
     if not _said:

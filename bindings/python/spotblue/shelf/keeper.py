@@ -10,17 +10,16 @@ import atexit
 import os
 import pickle
 import select
-import shutil
 import signal
 import subprocess
 import sys
-import tempfile
 import threading
 import time
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
+from spotblue.shelf import folders
 from spotblue.shelf.claim import Examined, Task, bad_file, passing
 from spotblue.shelf.worker import FOLDER, GRACE_SECONDS, HEADER, stood_still, waited
 
@@ -151,8 +150,10 @@ class Keeper:
         return self.process
 
     def _make(self) -> subprocess.Popen[bytes]:
+        held: tuple[int, ...] = ()
         try:
-            self.folder = tempfile.mkdtemp(prefix="spotblue-worker-")
+            self.folder, lock = folders.make()
+            held = (lock,)
         except OSError:
             self.folder = None  # the kernel says what is wrong with the temp folder, per file
         return subprocess.Popen(
@@ -162,6 +163,7 @@ class Keeper:
             stderr=subprocess.DEVNULL,
             env=_environment(self.folder),
             bufsize=0,
+            pass_fds=held,
             start_new_session=True,
         )
 
@@ -208,7 +210,7 @@ class Keeper:
     def remove_folder(self) -> None:
         """What the worker had for its temporary files."""
         if self.folder is not None:
-            shutil.rmtree(self.folder, ignore_errors=True)
+            folders.remove(self.folder)
 
     def has_folder_left(self) -> bool:
         """Removes it; whether something came into it meanwhile."""
@@ -266,6 +268,7 @@ def examine(task: Task) -> Examined:
         keeper = Keeper()
         _of_thread.keeper = keeper
         if not _all:
+            folders.sweep()  # a cluster's machines judge no shelf of their own
             atexit.register(close_all)
         _all.append(keeper)
     return keeper.examine(task)

@@ -16,6 +16,7 @@ from pathlib import Path
 import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import path_of_shown, shown_name
+from spotblue.shelf import folders
 from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task, not_read
 from spotblue.shelf.content import CHANGED, beside_digest, referred_by, sha256_of
 from spotblue.shelf.executors import dask_executor, usual_workers
@@ -321,6 +322,7 @@ def judge_shelf(
             f"uncertainty: {settings.uncertainty_mm:g} mm makes no sense; give what the sizes were "
             "measured to, or 0"
         )
+    folders.sweep()
     store = Store(shelf.database, kernel.version)
     shown = Progress(progress)
     start = time.monotonic()

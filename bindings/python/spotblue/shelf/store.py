@@ -7,38 +7,37 @@ runs may share the file, each taking a short lease on what it works at.
 from __future__ import annotations
 
 import json
+import logging
 import os
 import socket
 import sqlite3
 import time
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import astuple, dataclass
 from pathlib import Path
 from typing import Any, TypeVar
 
 import spotblue
 from spotblue.shelf.claim import Examined, Row
+from spotblue.shelf.copying import is_writable, read_only_copy
+from spotblue.shelf.salvage import sound_rows
+from spotblue.shelf.tables import (
+    APPLICATION_ID,
+    COLUMNS,
+    PAGE_BYTES,
+    SCHEMA,
+    create_tables,
+    has_tables,
+    insert,
+    is_sound,
+    take_out,
+    unsound,
+)
 
-APPLICATION_ID = 0x5B0B100E
-SCHEMA = 1
+# Of what is in the file, and not of the disk or of another program; a read past its end is the first.
+DAMAGE = ("SQLITE_IOERR_SHORT_READ", "SQLITE_CORRUPT", "SQLITE_NOTADB", "SQLITE_ERROR")
 BUSY_SECONDS = 60.0
 STEP_SECONDS = 0.25
-TABLES = """
-CREATE TABLE IF NOT EXISTS file (
-  path TEXT PRIMARY KEY, size INTEGER NOT NULL, mtime_ns INTEGER NOT NULL,
-  hashed_ns INTEGER NOT NULL, sha256 TEXT NOT NULL);
-CREATE TABLE IF NOT EXISTS result (
-  sha256 TEXT NOT NULL, rules TEXT NOT NULL, version TEXT NOT NULL, rows TEXT NOT NULL,
-  seconds REAL NOT NULL, PRIMARY KEY (sha256, rules, version));
-CREATE TABLE IF NOT EXISTS feature (
-  sha256 TEXT NOT NULL, version TEXT NOT NULL, id TEXT NOT NULL, part TEXT NOT NULL,
-  word TEXT NOT NULL, size_mm REAL NOT NULL, form TEXT NOT NULL,
-  PRIMARY KEY (sha256, version, id));
-CREATE INDEX IF NOT EXISTS feature_size ON feature (word, size_mm);
-CREATE TABLE IF NOT EXISTS lease (
-  sha256 TEXT NOT NULL, rules TEXT NOT NULL, version TEXT NOT NULL, owner TEXT NOT NULL,
-  until REAL NOT NULL, PRIMARY KEY (sha256, rules, version));
-"""
 T = TypeVar("T")
 Key = tuple[str, str]  # content and rules
 # A file changed in the clock tick in which it was hashed looks unchanged: such a stamp is no proof.
@@ -47,23 +46,25 @@ STAMP_PROOF_NS = 2_000_000_000
 
 @dataclass(frozen=True)
 class Stamp:
-    """Size and time of a file when it was hashed."""
+    """Size and times of a file when it was hashed."""
 
     size: int
     mtime_ns: int
+    ctime_ns: int
     hashed_ns: int
     sha256: str
 
     @staticmethod
     def of(found: os.stat_result, hashed_ns: int, sha256: str) -> Stamp:
         """Of a file as it was found when it began to be hashed."""
-        return Stamp(found.st_size, found.st_mtime_ns, hashed_ns, sha256)
+        return Stamp(found.st_size, found.st_mtime_ns, found.st_ctime_ns, hashed_ns, sha256)
 
     def proves(self, found: os.stat_result) -> bool:
         """Whether the file is surely the one that was hashed."""
         return (
             self.size == found.st_size
             and self.mtime_ns == found.st_mtime_ns
+            and self.ctime_ns == found.st_ctime_ns
             and self.hashed_ns - self.mtime_ns > STAMP_PROOF_NS
         )
 
@@ -88,7 +89,8 @@ def _alive(owner: str) -> bool:
 class Store:
     """An open database; every failure is one Error that names it and the cure.
 
-    `filled`: for one that is only asked, so an empty file is none and nothing is made of it.
+    `filled`: for one that is only asked, so an empty file is none and nothing is made of it. One that
+    may not be written to is read into memory. The log "spotblue.shelf" has a line for what is left out.
     """
 
     def __init__(self, path: Path, version: str, *, filled: bool = False) -> None:
@@ -99,6 +101,7 @@ class Store:
         self.leased: set[Key] = set()
         self.passing: dict[Key, list[Row]] = {}
         self.base = self._guarded(self._open)
+        self._sift()
 
     def _guarded(self, work: Callable[[], T]) -> T:
         """Waits for a file that another run holds, in short steps so that Ctrl-C is heard."""
@@ -108,16 +111,13 @@ class Store:
                 return work()
             except sqlite3.Error as error:
                 if "locked" not in str(error) or time.monotonic() > end:
-                    raise self._error(str(error)) from None
+                    raise self._error(str(error), self._salvaged(error)) from None
                 time.sleep(0.05)
-            except OSError as error:
-                raise self._error(error.strerror or str(error)) from None
+            except (OSError, ValueError) as error:  # the latter for a zero byte in its name
+                raise self._error(getattr(error, "strerror", None) or str(error)) from None
 
-    def _error(self, rule: str) -> spotblue.FileAccessError:
-        lowered = rule.lower()
-        another = "another with --database"
-        if self.filled:
-            another = "another that spotblue library has filled"
+    def _error(self, rule: str, saved: str = "") -> spotblue.FileAccessError:
+        another = "another that spotblue library has filled" if self.filled else "another with --database"
         cures = {
             "is full": "make room; what was written before is kept, and the next run goes on there",
             "i/o error": "make room or mend the disk; what was written before is kept",
@@ -127,42 +127,94 @@ class Store:
             "not a database": f"name {another}; this one is left as it is",
             "malformed": "move it away and run spotblue library again",
             "no shelf": f"name {another}; this one is left as it is",
+            "format": f"use that spotblue, or name {another}; this one is left as it is",
+            "null byte": f"name {another}",
             "locked": "another program holds it: wait until it is done",
         }
-        cure = next((cure for key, cure in cures.items() if key in lowered), "look at the disk")
+        found = (cure for key, cure in cures.items() if key in rule.lower())
+        cure = saved or next(found, "look at the disk")
         text = f"{self.path}: database: {rule}; {cure}"
         return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
 
+    def _salvaged(self, error: sqlite3.Error) -> str:
+        """Puts what is sound in a damaged database into a new one beside it; empty for nothing."""
+        name = getattr(error, "sqlite_errorname", "SQLITE_CORRUPT")
+        if ".salvaged" in self.path.name or not name.startswith(DAMAGE):
+            return ""
+        try:
+            sound = sound_rows(self.path)
+            if not sound["result"]:
+                return ""
+            beside = self.path.with_name(f"{self.path.stem}.salvaged{self.path.suffix}")
+            store = Store(beside, self.version)
+        except (OSError, ValueError):  # of a file that is gone, or a folder that is read-only
+            return ""
+        try:
+            store._change(lambda base: [insert(base, "IGNORE", *rows) for rows in sound.items()])
+        except spotblue.Error:
+            return ""
+        finally:
+            store.close()
+        number = len(sound["result"])
+        return f"its {number} sound results are in {beside.name}: name that one, or put it in its place"
+
     def _open(self) -> sqlite3.Connection:
-        if self.path.exists() and not self.path.is_file():
-            raise sqlite3.DatabaseError("no regular file, so no shelf of this spotblue")
-        base = sqlite3.connect(self.path, timeout=STEP_SECONDS, isolation_level=None)
-        if base.execute("PRAGMA schema_version").fetchone()[0]:
-            found = base.execute("PRAGMA application_id").fetchone()[0]
-            made_by = base.execute("PRAGMA user_version").fetchone()[0]
-            if found != APPLICATION_ID or made_by != SCHEMA:
-                base.close()
-                raise sqlite3.DatabaseError("it is SQLite, but no shelf of this spotblue")
-            if base.execute("PRAGMA journal_mode").fetchone()[0] == "wal" and self._complete(base):
-                base.execute("PRAGMA synchronous=NORMAL")
+        if self.path.exists():
+            if not self.path.is_file():
+                raise sqlite3.DatabaseError("no regular file, so no shelf of this spotblue")
+            if not all(is_writable(place) for place in (self.path, self.path.absolute().parent)):
+                base = self._ready(read_only_copy(self.path))
+                if not self.filled:
+                    self._tell("it may only be read, so nothing new is kept")
                 return base
-        elif self.filled:
+        return self._ready(sqlite3.connect(self.path, timeout=STEP_SECONDS, isolation_level=None))
+
+    def _ready(self, base: sqlite3.Connection) -> sqlite3.Connection:
+        # Text that is none any more shall be missed by its checksum, and not end the run.
+        base.text_factory = lambda data: data.decode("utf-8", "replace")
+        try:
+            if base.execute("PRAGMA schema_version").fetchone()[0]:
+                self._refuse_other(base)
+            elif self.filled:
+                raise sqlite3.DatabaseError("it is empty, and no shelf of this spotblue")
+            else:
+                self._begin(base)
+            if (found := base.execute("PRAGMA integrity_check(1)").fetchone()[0]) != "ok":
+                raise sqlite3.DatabaseError(f"malformed: {' '.join(found.split())}")
+        except BaseException:
             base.close()
-            raise sqlite3.DatabaseError("it is empty, and no shelf of this spotblue")
-        base.execute("PRAGMA journal_mode=WAL")
+            raise
         base.execute("PRAGMA synchronous=NORMAL")
-        base.execute("BEGIN IMMEDIATE")
-        base.execute(f"PRAGMA application_id={APPLICATION_ID}")
-        base.execute(f"PRAGMA user_version={SCHEMA}")
-        for statement in TABLES.split(";\n"):
-            base.execute(statement)
-        base.execute("COMMIT")
         return base
 
     @staticmethod
-    def _complete(base: sqlite3.Connection) -> bool:
-        tables = {row[0] for row in base.execute("SELECT name FROM sqlite_master")}
-        return {"file", "result", "feature", "lease"} <= tables
+    def _refuse_other(base: sqlite3.Connection) -> None:
+        ours = base.execute("PRAGMA application_id").fetchone()[0] == APPLICATION_ID
+        made_by = base.execute("PRAGMA user_version").fetchone()[0]
+        if ours and made_by != SCHEMA:
+            raise sqlite3.DatabaseError(f"it has format {made_by} of another spotblue, this has {SCHEMA}")
+        if not ours:
+            raise sqlite3.DatabaseError("it is SQLite, but no shelf of this spotblue")
+        if not has_tables(base):
+            raise sqlite3.DatabaseError("malformed: its tables are not those that were made")
+
+    @staticmethod
+    def _begin(base: sqlite3.Connection) -> None:
+        base.execute(f"PRAGMA page_size={PAGE_BYTES}")
+        base.execute("PRAGMA journal_mode=WAL")
+        base.execute("BEGIN IMMEDIATE")
+        create_tables(base)
+        base.execute("COMMIT")
+
+    def _sift(self) -> None:
+        """Takes out what is not as it was written, so that it is worked out anew."""
+        if self.filled or not self._guarded(lambda: unsound(self.base)):
+            return
+        taken = self._change(lambda base: take_out(base, unsound(base)))
+        self._tell(f"{taken} damaged rows are not believed and are worked out anew")
+
+    def _tell(self, what: str) -> None:
+        logging.getLogger("spotblue.shelf").warning("%s: database: %s", self.path, what)
 
     def _change(self, work: Callable[[sqlite3.Connection], T]) -> T:
         def whole() -> T:
@@ -182,20 +234,16 @@ class Store:
         """What is known of each file, by its path."""
         rows = self._guarded(
             lambda: self.base.execute(
-                "SELECT path, size, mtime_ns, hashed_ns, sha256 FROM file"
+                "SELECT path, size, mtime_ns, ctime_ns, hashed_ns, sha256 FROM file"
             ).fetchall()
         )
         return {row[0]: Stamp(*row[1:]) for row in rows}
 
     def keep_stamps(self, stamps: dict[str, Stamp]) -> None:
         """Remembers the content of files."""
-        rows = [(path, s.size, s.mtime_ns, s.hashed_ns, s.sha256) for path, s in stamps.items()]
+        rows = [(path, *astuple(stamp)) for path, stamp in stamps.items()]
         if rows:
-            self._change(
-                lambda base: base.executemany(
-                    "INSERT OR REPLACE INTO file VALUES (?,?,?,?,?)", rows
-                )
-            )
+            self._change(lambda base: insert(base, "REPLACE", "file", rows))
 
     def forget_stamp(self, path: str) -> None:
         """The file was not to be had, or changed while it was read: the next run hashes it again."""
@@ -259,10 +307,7 @@ class Store:
         row = base.execute(f"SELECT owner, until FROM lease {where}", key).fetchone()
         if row and row[0] != self.owner and row[1] > time.time() and _alive(row[0]):
             return False
-        base.execute(
-            "INSERT OR REPLACE INTO lease VALUES (?,?,?,?,?)",
-            (*key, self.owner, time.time() + seconds),
-        )
+        insert(base, "REPLACE", "lease", [(*key, self.owner, time.time() + seconds)])
         return True
 
     def keep(self, results: list[tuple[Key, Examined]]) -> None:
@@ -282,18 +327,16 @@ class Store:
 
     def _write(self, base: sqlite3.Connection, key: Key, done: Examined) -> None:
         rows = json.dumps([row.to_dict() for row in done.rows])
-        base.execute(
-            "INSERT OR IGNORE INTO result VALUES (?,?,?,?,?)",
-            (done.sha256, key[1], self.version, rows, done.seconds),
-        )
-        base.executemany(
-            "INSERT OR IGNORE INTO feature VALUES (?,?,?,?,?,?,?)",
-            [
-                (done.sha256, self.version, f["id"], f["part"], f["word"], f["size_mm"],
-                 json.dumps({name: f[name] for name in ("at", "along", "ends", "coverage_deg")}))
-                for f in done.features
-            ],
-        )  # fmt: skip
+        features = {
+            f["id"]: (
+                done.sha256, self.version, f["id"], f["part"], f["word"], f["size_mm"],
+                json.dumps({name: f[name] for name in ("at", "along", "ends", "coverage_deg")}),
+            )
+            for f in done.features
+        }  # fmt: skip
+        result = (done.sha256, key[1], self.version, rows, done.seconds, len(features))
+        if insert(base, "IGNORE", "result", [result]):
+            insert(base, "REPLACE", "feature", features.values())
         base.execute(
             "DELETE FROM lease WHERE sha256=? AND rules=? AND version=?",
             (*key, self.version),
@@ -301,18 +344,25 @@ class Store:
 
     def features(self, word: str, least_mm: float, most_mm: float) -> list[dict[str, Any]]:
         """Features of one kind and a range of sizes with the files that have them; mm."""
-        rows = self._guarded(
+        found = self._guarded(
             lambda: self.base.execute(
-                "SELECT file.path, feature.id, feature.part, feature.size_mm, feature.form "
-                "FROM feature JOIN file ON file.sha256 = feature.sha256 "
+                "SELECT file.*, feature.* FROM feature JOIN file ON file.sha256 = feature.sha256 "
                 "WHERE version=? AND word=? AND size_mm BETWEEN ? AND ? ORDER BY file.path, id",
                 (self.version, word, least_mm, most_mm),
             ).fetchall()
         )
-        return [
-            {"file": row[0], "id": row[1], "part": row[2], "size_mm": row[3], **json.loads(row[4])}
-            for row in rows
+        stamp = COLUMNS["file"].count(",") + 2
+        sound = [
+            row for row in found if is_sound("file", row[:stamp]) and is_sound("feature", row[stamp:])
         ]
+        if len(sound) < len(found):
+            lost = len(found) - len(sound)
+            self._tell(f"{lost} damaged rows are left out; spotblue library MANIFEST works them out anew")
+        return [
+            {"file": row[0], "id": row[stamp + 2], "part": row[stamp + 3], "size_mm": row[stamp + 5],
+             **json.loads(row[stamp + 6])}
+            for row in sound
+        ]  # fmt: skip
 
     def features_of(self, sha256: str) -> list[tuple[str, str, str, float]]:
         """Id, part, kind and size of each feature of size of one content."""

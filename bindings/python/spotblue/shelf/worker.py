@@ -1,7 +1,7 @@
 """The worker process: takes one file after another from its keeper, within bounds on memory.
 
 Speaks over its standard input and output: a length of 8 bytes, then a pickle. Ends when its keeper
-goes away.
+goes away, whatever it is at.
 
 It reads files in itself, since a child for each would cost more than most reads do, and the making
 of processes is what two workers get in each other's way with. A file that fails so is read again in
@@ -13,10 +13,12 @@ from __future__ import annotations
 import os
 import pickle
 import resource
+import select
 import shutil
 import signal
 import struct
 import sys
+import threading
 import time
 from dataclasses import replace
 from pathlib import Path
@@ -27,6 +29,7 @@ from spotblue.shelf.judge import judge_file
 
 HEADER = struct.Struct("<Q")
 GRACE_SECONDS = 5.0
+LAST_SECONDS = 0.3  # for a worker's own way out, when its keeper has gone
 FOLDER = "SPOTBLUE_WORKER_FOLDER"  # the environment's name for the worker's own temp folder
 LEAST_BUSY = 0.05  # of the time that a file took too long: less, and it only waited
 MOST_GROWTH = 0.25  # of the bound on memory; a worker that leaked more is replaced
@@ -118,13 +121,32 @@ def examine(task: Task) -> tuple[Examined, bool]:
     return done, spent
 
 
+def remove_own_folder() -> None:
+    """That of its temporary files, where its keeper has given it one."""
+    if folder := os.environ.get(FOLDER):
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def end_with_keeper(keeper: int) -> None:
+    """Waits until the keeper has gone, whatever ended it, and ends this process and all it started."""
+    hung_up = select.poll()
+    hung_up.register(0, 0)
+    while not hung_up.poll(1000.0) and os.getppid() == keeper:
+        pass
+    time.sleep(LAST_SECONDS)  # one that has nothing to do ends by itself
+    remove_own_folder()
+    if os.getpgrp() == os.getpid():
+        os.killpg(0, signal.SIGKILL)
+    os.kill(os.getpid(), signal.SIGKILL)
+
+
 def serve() -> None:
     """Answers tasks until the keeper goes away, then removes its own temp folder."""
+    threading.Thread(target=end_with_keeper, args=(os.getppid(),), daemon=True).start()
     try:
         answer_tasks()
     finally:
-        if folder := os.environ.get(FOLDER):
-            shutil.rmtree(folder, ignore_errors=True)
+        remove_own_folder()
 
 
 def answer_tasks() -> None:
