@@ -99,11 +99,23 @@ void bind_clashes(py::module_& module) {
       .value("at", &Clash::at, "a point inside the overlap, or None")
       .value("exact", &Clash::exact, "volume from a closed form or a checked boolean")
       .value("cause", &Clash::cause, "\"off axis\", \"faces overlap\", \"undecided: ...\"")
+      .computed(
+          "undecided", [](const Clash& clash) { return clash.undecided(); },
+          "whether they share material is not known")
       .done();
   View<UnnamedScrew>(module, "UnnamedScrew", "What overlaps as a screw does and is no thread.")
       .value("hole", &UnnamedScrew::hole, "a FeatureRef")
       .value("screw", &UnnamedScrew::screw, "a FeatureRef")
       .value("thread", &UnnamedScrew::thread, "of which less than a turn is engaged, or \"\"")
+      .done();
+  View<Contact>(module, "Contact", "Two occurrences that touch where no seat says how.")
+      .value("a", &Contact::a, "number of the occurrence, from 0")
+      .value("b", &Contact::b, "number of the occurrence, from 0")
+      .value("gap_mm", &Contact::gap, "least distance, or None where it could not be measured")
+      .value("at", &Contact::at, "on a, where they come nearest, or None")
+      .value("a_face", &Contact::a_face, "\"sphere\", \"free form\", ... or \"\"")
+      .value("b_face", &Contact::b_face, "\"sphere\", \"free form\", ... or \"\"")
+      .value("why", &Contact::why, "why the gap could not be measured, or \"\"")
       .done();
   View<ClashEffort>(module, "ClashEffort", "How the clash search decided.")
       .value("pairs", &ClashEffort::pairs, "near pairs looked at")
@@ -112,8 +124,8 @@ void bind_clashes(py::module_& module) {
       .done();
   View<ClashReport, std::shared_ptr<ClashReport>>(module, "ClashReport", "Every clash found.")
       .value("clashes", &ClashReport::clashes, "by place in the model")
-      .value("not_measured", &ClashReport::not_measured,
-             "pairs with free-form faces near each other")
+      .value("contacts", &ClashReport::contacts,
+             "what touches at no seat, the nearest of each pair")
       .value("not_looked_at", &ClashReport::not_looked_at,
              "pairs that the time given did not reach")
       .value("unnamed_screws", &ClashReport::unnamed_screws, "as deep as screws, and none")

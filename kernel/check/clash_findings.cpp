@@ -1,16 +1,13 @@
 #include <fmt/format.h>
 
 #include <cstddef>
-#include <string_view>
+#include <string>
 
 #include "check/seat_findings.hpp"
 #include "check/words.hpp"
 
 namespace spotblue {
 namespace {
-
-// How find_clashes marks a pair that the kernel could not decide.
-constexpr std::string_view kUndecided = "undecided";
 
 std::string cure_of(const Clash& clash) {
   if (clash.cause == "off axis") {
@@ -46,7 +43,7 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
     finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
     finding.margin = {millimetres("overlap_mm", allowed->depth - depth)};
   }
-  if (clash.cause.starts_with(kUndecided)) {
+  if (clash.undecided()) {
     finding.outcome = Outcome::undecided;
     finding.basis = "the kernel could not decide: " + clash.cause;
     finding.advice = "look at this pair by eye, or mend the solids and check again";

@@ -184,6 +184,16 @@ std::vector<AllowedOverlap> overlaps_of_meshes(const Job& job) {
   return overlaps;
 }
 
+void tell_contacts(DeclaredJob& declared, const PairBook& book) {
+  const std::vector<Contact>& contacts = declared.look->clash.contacts;
+  declared.contact_told.resize(contacts.size(), false);
+  for (std::size_t i = 0; i < contacts.size(); ++i) {
+    if (!book.find(contacts[i].a, contacts[i].b).empty()) {
+      declared.contact_told[i] = true;
+    }
+  }
+}
+
 void declare_meshes(DeclaredJob& declared) {
   declared.mesh_overlaps =
       std::make_shared<const std::vector<AllowedOverlap>>(overlaps_of_meshes(*declared.job));
@@ -195,6 +205,7 @@ void declare_meshes(DeclaredJob& declared) {
     const AllowedOverlap*& allowed = declared.clash_allowed[i];
     allowed = allowed == nullptr ? found[i] : allowed;
   }
+  tell_contacts(declared, book);
 }
 
 void declare_allowed(DeclaredJob& declared) {
@@ -210,6 +221,7 @@ void declare_allowed(DeclaredJob& declared) {
             ? only(job, "allow", job.allowed, book.find(seat.a.occurrence, seat.b.occurrence))
             : nullptr);
   }
+  tell_contacts(declared, book);
 }
 
 template <typename Seat, typename Ref>
@@ -288,7 +300,7 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
 
 DeclaredJob declare(const Job& job, const Look& look) {
   DeclaredJob declared{
-      &job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+      &job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);

@@ -29,6 +29,7 @@ struct DeclaredJob {
   std::vector<const AllowedOverlap*> axial_allowed;
   std::vector<const TaperWant*> taper_wants;
   std::vector<const AllowedOverlap*> clash_allowed;
+  std::vector<bool> contact_told;  ///< an allowance or a mesh speaks of the two parts
   /// Allowances that meshes of plain gear blanks imply; what clash_allowed may point into.
   std::shared_ptr<const std::vector<AllowedOverlap>> mesh_overlaps;
   /// What the model's stated sizes want where the job is silent; radial_fits and width_fits point

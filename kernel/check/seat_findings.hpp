@@ -42,8 +42,8 @@ namespace spotblue {
 [[nodiscard]] std::vector<Finding> way_in_findings(const DeclaredJob& declared);
 /// Fits, wants and allowances that matched nothing in the model.
 [[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
-/// One for whatever of the model is set against nothing, or not measured: open shells, surfaces,
-/// free-form faces near each other.
+/// One for whatever of the model is set against nothing, or not judged: open shells, surfaces, and
+/// parts that touch at no seat.
 [[nodiscard]] std::vector<Finding> unseen_findings(const DeclaredJob& declared);
 /// One for each thing that the time given to the look did not reach.
 [[nodiscard]] std::vector<Finding> not_looked_at_findings(const Look& look);

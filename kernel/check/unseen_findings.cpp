@@ -1,8 +1,14 @@
+#include <fmt/format.h>
+
+#include <cmath>
 #include <iterator>
+#include <map>
 #include <string>
+#include <tuple>
 #include <utility>
 
 #include "check/seat_findings.hpp"
+#include "check/words.hpp"
 
 namespace spotblue {
 namespace {
@@ -16,6 +22,58 @@ Finding unseen(std::vector<std::string> about, std::string why, std::string advi
   finding.basis = "closed solids are compared, and fits of planes, cylinders and cones measured";
   finding.advice = std::move(advice);
   return finding;
+}
+
+// Contacts that read alike: the same two parts, at the same faces, as far apart.
+struct AlikeContacts {
+  const Contact* first = nullptr;
+  std::size_t count = 0;
+};
+
+std::vector<AlikeContacts> alike_contacts(const DeclaredJob& declared) {
+  const auto& occurrences = declared.look->model.occurrences;
+  const std::vector<Contact>& contacts = declared.look->clash.contacts;
+  const double same = declared.look->settings.seats.same_length_mm;
+  std::map<std::tuple<std::size_t, std::size_t, std::string, std::string, long long>, std::size_t>
+      known;
+  std::vector<AlikeContacts> found;
+  for (std::size_t i = 0; i < contacts.size(); ++i) {
+    if (declared.contact_told[i]) {
+      continue;
+    }
+    const Contact& contact = contacts[i];
+    const long long steps = contact.gap ? std::llround(*contact.gap / (10.0 * same)) : -1;
+    const auto [entry, is_new] =
+        known.try_emplace({occurrences[contact.a].product, occurrences[contact.b].product,
+                           contact.a_face, contact.b_face, steps},
+                          found.size());
+    if (is_new) {
+      found.push_back({&contact, 0});
+    }
+    ++found[entry->second].count;
+  }
+  return found;
+}
+
+std::string contact_text(const AlikeContacts& alike, LengthUnit unit) {
+  const Contact& contact = *alike.first;
+  std::string text =
+      contact.gap
+          ? fmt::format("{} and {} come within {} of each other where no seat says how they bear",
+                        contact.a_face, contact.b_face, length_text(Length::mm(*contact.gap), unit))
+          : "whether they touch is not measured: " + contact.why;
+  return alike.count > 1 ? fmt::format("{}; {} such pairs", text, alike.count) : text;
+}
+
+std::vector<Finding> contact_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  for (const AlikeContacts& alike : alike_contacts(declared)) {
+    findings.push_back(
+        unseen({declared.names.id_of(alike.first->a), declared.names.id_of(alike.first->b)},
+               contact_text(alike, declared.job->unit),
+               "measure it on the parts, or draw it with planes, cylinders and cones that seat"));
+  }
+  return findings;
 }
 
 }  // namespace
@@ -51,13 +109,8 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
                                 "close it where it was drawn and export it again"));
     }
   }
-  for (const auto& [a, b] : look.clash.not_measured) {
-    findings.push_back(
-        unseen({declared.names.id_of(a), declared.names.id_of(b)},
-               "a free-form face of one comes near a round or free-form face of the "
-               "other: whether they fit there is not measured",
-               "measure it on the parts, or draw it with planes, cylinders and cones"));
-  }
+  std::vector<Finding> touching = contact_findings(declared);
+  std::move(touching.begin(), touching.end(), std::back_inserter(findings));
   return findings;
 }
 

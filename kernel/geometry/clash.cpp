@@ -14,6 +14,7 @@
 
 #include "base/time_limit.hpp"
 #include "geometry/clear_pair.hpp"
+#include "geometry/contact_question.hpp"
 #include "geometry/exact_overlap.hpp"
 #include "geometry/foul.hpp"
 #include "geometry/occurrence_pairs.hpp"
@@ -36,10 +37,10 @@ using proof::ToldClash;
 /// What is known of all pairs that are alike; in the first product's frame.
 struct Verdict {
   std::vector<ToldClash> told;
-  bool not_looked_at = false;       ///< the time given was up
-  bool not_measured = false;        ///< free-form faces near each other
-  bool clear_else = false;          ///< beside what is told nothing is shared
-  std::optional<std::size_t> open;  ///< index of the pair whose solids are asked
+  bool not_looked_at = false;  ///< the time given was up
+  bool clear_else = false;     ///< beside what is told nothing is shared
+  std::optional<std::size_t>
+      open;  ///< index of the pair whose solids are asked, if only about contact
 };
 
 /// A told clash as its piece of the solids' overlap shows it: the numbers where both agree.
@@ -83,6 +84,24 @@ std::vector<const ToldClash*> shown_by(const OverlapRegion& region,
     }
   }
   return found;
+}
+
+std::string face_word(proof::FaceForm form) {
+  switch (form) {
+    case proof::FaceForm::plane:
+      return "plane";
+    case proof::FaceForm::cylinder:
+      return "cylinder";
+    case proof::FaceForm::cone:
+      return "cone";
+    case proof::FaceForm::sphere:
+      return "sphere";
+    case proof::FaceForm::torus:
+      return "torus";
+    case proof::FaceForm::free_form:
+      break;
+  }
+  return "free form";
 }
 
 std::span<const Line> first_few(const std::vector<Line>& lines, std::size_t most) {
@@ -131,20 +150,22 @@ class Search {
 
   [[nodiscard]] ClashReport report(const std::vector<Overlap>& overlaps) const {
     ClashReport report;
-    report.effort = {seats_.near_pairs.size(), verdicts_.size(), open_.size()};
+    const auto overlaps_asked = std::ranges::count(open_, false, &OpenPair::proved_clear);
+    report.effort = {seats_.near_pairs.size(), verdicts_.size(),
+                     static_cast<std::size_t>(overlaps_asked)};
     for (std::size_t p = 0; p < verdict_of_.size(); ++p) {
       const auto [a, b] = seats_.near_pairs[p];
       const Verdict& verdict = verdicts_[verdict_of_[p]];
       if (verdict.not_looked_at) {
         report.not_looked_at.emplace_back(a, b);
       }
-      if (verdict.not_measured) {
-        report.not_measured.emplace_back(a, b);
-      }
-      if (verdict.open) {
+      if (verdict.open && !open_[*verdict.open].proved_clear) {
         add_open(report, a, b, verdict, overlaps[*verdict.open]);
       } else {
         add_told(report, a, b, verdict, nullptr);
+      }
+      if (verdict.open && open_[*verdict.open].contact != proof::ContactQuestion::none) {
+        add_contact(report, a, b, open_[*verdict.open], overlaps[*verdict.open]);
       }
     }
     std::ranges::stable_sort(report.clashes, {}, [](const Clash& c) {
@@ -174,11 +195,9 @@ class Search {
         proof::account_for(model_, seats_, pair, settings_, to_a, Told::too);
     const proof::Pair placed{
         bounds(first.product), bounds(second.product), b_to_a, inverse(b_to_a), explained, same};
-    Verdict verdict{
-        .told = told_fouls(pair, to_a, same),
-        .not_measured = free_form_near(bounds(first.product), bounds(second.product), b_to_a),
-        .clear_else = proof::proved_clear(placed),
-        .open = {}};
+    Verdict verdict{.told = told_fouls(pair, to_a, same),
+                    .clear_else = proof::proved_clear(placed),
+                    .open = {}};
     if (!verdict.clear_else && verdict.told.empty()) {
       if (auto ring = proof::round_ring_clashes(placed)) {
         verdict.told = std::move(*ring);
@@ -186,7 +205,14 @@ class Search {
       }
     }
     const bool all_certain = std::ranges::all_of(verdict.told, &ToldClash::certain);
-    if (!verdict.clear_else || (!all_certain && model_.shapes != nullptr)) {
+    const bool overlap_open = !verdict.clear_else || (!all_certain && model_.shapes != nullptr);
+    // Solids that no shape is there for can not be measured: only free forms are told then.
+    const auto contact = verdict.told.empty()
+                             ? proof::contact_question(
+                                   placed.a, placed.b, b_to_a,
+                                   bear_on_each_other(pair) || model_.shapes == nullptr, settings_)
+                             : proof::ContactQuestion::none;
+    if (overlap_open || contact != proof::ContactQuestion::none) {
       verdict.open = open_.size();
       OpenPair open{first.product,
                     second.product,
@@ -195,7 +221,10 @@ class Search {
                     directions(placed),
                     axes(placed),
                     {},
-                    same};
+                    same,
+                    !overlap_open,
+                    contact,
+                    settings_.radial_gap_mm};
       for (const ToldClash& told : verdict.told) {
         if (told.clash.at) {
           open.inside.push_back(*told.clash.at);
@@ -206,22 +235,12 @@ class Search {
     return verdict;
   }
 
-  /// Whether a free-form face of one comes near a round or free-form face of the other, by boxes.
-  [[nodiscard]] bool free_form_near(const proof::FaceBounds& a, const proof::FaceBounds& b,
-                                    const Frame& b_to_a) const {
-    const auto near = [&](const proof::FaceBounds& one, const proof::FaceBounds& other,
-                          const Frame& to_one) {
-      return std::ranges::any_of(one.others, [&](const OtherFace& face) {
-        const Box box = grown(face.box, settings_.radial_gap_mm);
-        const auto meets = [&](const auto& with) {
-          return overlap(box, place_box(to_one, with.box));
-        };
-        return !face.revolved && !face.sized &&
-               (std::ranges::any_of(other.patches, meets) ||
-                std::ranges::any_of(other.others, meets));
-      });
-    };
-    return near(a, b, b_to_a) || near(b, a, inverse(b_to_a));
+  /// Whether a seat or thread says how the two bear on each other: faces that stand apart do not.
+  [[nodiscard]] bool bear_on_each_other(const PairSeats& pair) const {
+    return !pair.radial.empty() || !pair.taper.empty() || !pair.width.empty() ||
+           !pair.threads.empty() || std::ranges::any_of(pair.axial, [&](std::size_t i) {
+             return seats_.axial[i].gap <= proof::kTouching;
+           });
   }
 
   [[nodiscard]] std::vector<ToldClash> told_fouls(const PairSeats& pair, const Frame& to_a,
@@ -320,6 +339,26 @@ class Search {
       Clash clash = told.clash;
       clash.exact = clash.exact && (overlap == nullptr || told.certain);
       add(report, a, b, clash);
+    }
+  }
+
+  void add_contact(ClashReport& report, std::size_t a, std::size_t b, const OpenPair& pair,
+                   const Overlap& overlap) const {
+    Contact contact{.a = a, .b = b};
+    if (overlap.state == Overlap::State::clear && overlap.contact) {
+      contact.gap = overlap.contact->gap;
+      contact.at = place_point(model_.occurrences[a].frame, overlap.contact->at);
+      contact.a_face = face_word(overlap.contact->a);
+      contact.b_face = face_word(overlap.contact->b);
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::clear && !overlap.no_contact_why.empty()) {
+      contact.why = overlap.no_contact_why;
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::undecided && pair.proved_clear) {
+      contact.why = overlap.why;
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::not_looked_at && pair.proved_clear) {
+      report.not_looked_at.emplace_back(a, b);
     }
   }
 

@@ -14,6 +14,7 @@
 #include "base/time_limit.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/guard.hpp"
+#include "geometry/nearest_contact.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/solid_overlap.hpp"
 #include "spotblue/base/stop.hpp"
@@ -27,6 +28,8 @@ struct Slot {
   Overlap::State state = Overlap::State::undecided;
   std::size_t regions = 0;
   std::array<OverlapRegion, kMostRegions> region{};
+  bool contact_begun = false, contact_done = false;
+  std::optional<NearestContact> contact;
   std::array<char, 200> why{};
 };
 
@@ -79,8 +82,21 @@ class Shelf {
   std::map<std::size_t, TopoDS_Shape> shapes_;
 };
 
-void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
-  slot.begun = true;
+void find_contact(Shelf& shelf, const OpenPair& pair, Slot& slot) {
+  slot.contact_begun = true;
+  try {
+    slot.contact = guarded("looking where two solids touch", [&] {
+      return nearest_contact(shelf.of(pair.product_a),
+                             placed_shape(shelf.of(pair.product_b), pair.b_to_a), pair.contact,
+                             pair.reach);
+    });
+    slot.contact_done = true;
+  } catch (const Error& error) {
+    keep_text(slot, error.rule());
+  }
+}
+
+void find_overlap(Shelf& shelf, const OpenPair& pair, Slot& slot) {
   try {
     const Overlap overlap = guarded("comparing two solids", [&] {
       const TopoDS_Shape b = placed_shape(shelf.of(pair.product_b), pair.b_to_a);
@@ -98,6 +114,18 @@ void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
     keep_text(slot, overlap.why);
   } catch (const Error& error) {
     keep_text(slot, error.rule());
+  }
+}
+
+void decide(Shelf& shelf, const OpenPair& pair, Slot& slot) {
+  slot.begun = true;
+  if (pair.proved_clear) {
+    slot.state = Overlap::State::clear;
+  } else {
+    find_overlap(shelf, pair, slot);
+  }
+  if (slot.state == Overlap::State::clear && pair.contact != ContactQuestion::none) {
+    find_contact(shelf, pair, slot);
   }
   slot.done = true;
 }
@@ -166,6 +194,20 @@ void decide_all(const ShapeStore& shapes, std::span<const OpenPair> pairs, Share
   }
 }
 
+Overlap answer(const Slot& slot, bool all_done) {
+  Overlap overlap;
+  const bool known = all_done || slot.done;
+  overlap.state = known ? slot.state : Overlap::State::not_looked_at;
+  overlap.regions = {slot.region.begin(), slot.region.begin() + slot.regions};
+  overlap.contact = slot.contact;
+  if (slot.contact_begun && !slot.contact_done) {
+    overlap.no_contact_why = slot.why.data();
+  } else {
+    overlap.why = slot.why.data();
+  }
+  return overlap;
+}
+
 }  // namespace
 
 std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const OpenPair> pairs,
@@ -181,9 +223,7 @@ std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const Op
     const bool done = done_in_time([&] { decide_all(*shapes, pairs, slots, limits); });
     for (std::size_t i = 0; i < pairs.size(); ++i) {
       const Slot& slot = slots[i];
-      overlaps[i] = {done || slot.done ? slot.state : Overlap::State::not_looked_at,
-                     {slot.region.begin(), slot.region.begin() + slot.regions},
-                     slot.why.data()};
+      overlaps[i] = answer(slot, done);
     }
   } catch (const Error& error) {
     stop_if_asked();

@@ -1,6 +1,7 @@
 #pragma once
 /// @file
-/// What two placed solids share, by the kernel's boolean, for the pairs no proof has cleared.
+/// What two placed solids share, by the kernel's boolean, for the pairs no proof has cleared; and
+/// where those touch that share nothing.
 
 #include <cstdint>
 #include <optional>
@@ -9,6 +10,7 @@
 #include <vector>
 
 #include "geometry/accounted.hpp"
+#include "geometry/contact_question.hpp"
 #include "spotblue/geometry/settings.hpp"
 
 namespace spotblue::proof {
@@ -23,6 +25,9 @@ struct OpenPair {
   /// Points said to be inside both: an answer that leaves one out that is, is not believed.
   std::vector<Point> inside;
   double same_length = 0.0;
+  bool proved_clear = false;  ///< only the contact is asked about
+  ContactQuestion contact = ContactQuestion::none;
+  double reach = 0.0;  ///< of nearest_contact
 };
 
 /// One connected piece of an overlap.
@@ -39,8 +44,10 @@ struct OverlapRegion {
 struct Overlap {
   enum class State { clear, shared, undecided, not_looked_at };
   State state = State::undecided;
-  std::vector<OverlapRegion> regions;  ///< greatest first, when shared
-  std::string why;                     ///< one line, when undecided
+  std::vector<OverlapRegion> regions;     ///< greatest first, when shared
+  std::string why;                        ///< one line, when undecided
+  std::optional<NearestContact> contact;  ///< of a pair asked about it that is clear
+  std::string no_contact_why;  ///< one line, where whether a clear pair touches was not found
 };
 
 /// Pieces told apart of one pair; what is over is told with the last.

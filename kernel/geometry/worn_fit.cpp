@@ -64,6 +64,38 @@ double least_of(const std::function<double(double)>& of) {
   return std::min(of(best), of(0.5 * (low + high)));
 }
 
+// The middle of the area that a row encloses; none where it does not close.
+std::optional<Point> middle_of(const PointAt& point, const Line& axis, double row) {
+  constexpr double kClosed = 1e-6;  // mm
+  const Point start = point(row, 0.0);
+  if (norm(point(row, 1.0) - start) > kClosed) {
+    return std::nullopt;
+  }
+  double area = 0.0;
+  Point moment{};
+  Point last = start;
+  for (int i = 1; i <= kAcross; ++i) {
+    const Point next = point(row, static_cast<double>(i) / kAcross);
+    const double twice = dot(axis.along, cross(last - start, next - start));
+    area += twice;
+    moment = moment + (twice / 3.0) * ((last - start) + (next - start));
+    last = next;
+  }
+  return area == 0.0 ? std::nullopt : std::optional(start + (1.0 / area) * moment);
+}
+
+// The line through the middles of the first and last row, where all rows go round: samples that
+// crowd on one side of an oval draw a fitted axis there.
+Line middle_axis(const PointAt& point, const Line& rough) {
+  const auto first = middle_of(point, rough, 0.0);
+  const auto last = middle_of(point, rough, 1.0);
+  if (!first || !last || norm(*last - *first) < kOneStation) {
+    return rough;
+  }
+  const Direction along = unit(*last - *first);
+  return {*first, dot(along, rough.along) > 0.0 ? along : -1.0 * along};
+}
+
 DiameterAt size_of(const PointAt& point, const Line& axis, double row) {
   const auto radius = [&](double across) { return distance(axis, point(row, across)); };
   return {station(axis, point(row, 0.5)), 2.0 * least_of(radius),
@@ -90,7 +122,7 @@ std::optional<WornSurface> worn_surface(const TopoDS_Face& face) {
     return std::nullopt;
   }
   WornSurface worn;
-  worn.axis = rough->axis;
+  worn.axis = middle_axis(*point, rough->axis);
   const Point out =
       samples.front().at - at_station(worn.axis, station(worn.axis, samples.front().at));
   const bool outward = dot(samples.front().normal, out) > 0.0;

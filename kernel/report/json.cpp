@@ -53,6 +53,7 @@ void write_look(JsonWriter& out, const Look& look) {
   write_width_seats(out, look.seats, names);
   write_threads(out, look.seats, names);
   write_clashes(out, look.clash, names);
+  write_contacts(out, look.clash, names);
   write_stated_sizes(out, look.model, names);
   write_notes(out, "notes", look_notes(look, LengthUnit::mm));
   write_notes(out, "not_looked_at", look.not_looked_at);

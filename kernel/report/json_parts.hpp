@@ -40,6 +40,7 @@ void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names)
 /// Sizes that the file states on faces.
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names);
 void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names);
+void write_contacts(JsonWriter& out, const ClashReport& report, const ModelNames& names);
 
 void write_job(JsonWriter& out, const Job& job);
 /// The findings and how many there are of each outcome.

@@ -161,6 +161,24 @@ void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames&
   });
 }
 
+void write_contacts(JsonWriter& out, const ClashReport& report, const ModelNames& names) {
+  write_list(out, "contacts", report.contacts, [&](const Contact& contact) {
+    place_field(out, "a", contact.a, names);
+    place_field(out, "b", contact.b, names);
+    if (contact.gap) {
+      field(out, "gap_mm", *contact.gap);
+      field(out, "a_face", contact.a_face);
+      field(out, "b_face", contact.b_face);
+    }
+    if (contact.at) {
+      point_field(out, "at", *contact.at);
+    }
+    if (!contact.why.empty()) {
+      field(out, "why", contact.why);
+    }
+  });
+}
+
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names) {
   write_list(out, "semantic_sizes", model.semantic_sizes, [&](const SemanticSize& size) {
     if (size.entity > 0) {

@@ -64,6 +64,20 @@ std::string clashes_text(const TextContext& c) {
   return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
 }
 
+std::string contacts_text(const TextContext& c) {
+  TextTable table({{"part"}, {"part"}, {"gap", Align::right}, {"face"}, {"face"}, {"at"}, {""}});
+  for (const Contact& contact : c.look.clash.contacts) {
+    const std::string gap = contact.gap ? length_cell(*contact.gap, c.unit) : "";
+    const std::string why = shown_text(contact.why);
+    table.add({c.names.occurrence(contact.a), c.names.occurrence(contact.b), gap, contact.a_face,
+               contact.b_face, contact.at ? point_text(*contact.at, c.unit) : "", why},
+              {c.names.product_of(contact.a), c.names.product_of(contact.b), gap, contact.a_face,
+               contact.b_face, why});
+  }
+  const std::string body = table.text(kTableIndent, c.width);
+  return body.empty() ? "" : c.paint.heading("Touching at no seat") + '\n' + body + '\n';
+}
+
 std::string stated_sizes_text(const TextContext& c) {
   TextTable table({{"stated for"},
                    {"size mm"},
@@ -114,7 +128,16 @@ std::string summary_text(const TextContext& c) {
   text += ", " + counted(seats.taper.size(), "taper", "tapers");
   text += ", " + counted(seats.width.size(), "key or slot", "keys and slots");
   text += ", " + counted(seats.threads.size(), "screw in a tapped hole", "screws in tapped holes");
-  text += ", " + counted(c.look.clash.clashes.size(), "clash", "clashes");
+  const std::vector<Clash>& clashes = c.look.clash.clashes;
+  const auto open = static_cast<std::size_t>(std::ranges::count_if(clashes, &Clash::undecided));
+  text += ", " + counted(clashes.size() - open, "clash", "clashes");
+  if (open > 0) {
+    text += fmt::format(", {} undecided", counted(open, "pair", "pairs"));
+  }
+  if (!c.look.clash.contacts.empty()) {
+    text +=
+        ", " + counted(c.look.clash.contacts.size(), "contact at no seat", "contacts at no seat");
+  }
   if (!c.look.not_looked_at.empty()) {
     text +=
         ", " + counted(c.look.not_looked_at.size(), "thing not looked at", "things not looked at");
@@ -157,7 +180,8 @@ std::string look_text(const Look& look, const TextStyle& style) {
   const TextContext context{look, names, style.unit, Paint(style.colour), style.width};
   return fitted_text(heading_text(context) + parts_text(context) + centre_lines_text(context) +
                          other_faces_text(context) + width_seats_text(context) +
-                         clashes_text(context) + stated_sizes_text(context) +
+                         clashes_text(context) + contacts_text(context) +
+                         stated_sizes_text(context) +
                          notes_text(context.look, context.unit, context.paint, context.width) +
                          not_looked_at_text(context) + summary_text(context),
                      style.width);

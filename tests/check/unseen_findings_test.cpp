@@ -5,6 +5,7 @@
 
 #include <set>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "check/bench.hpp"
@@ -16,6 +17,7 @@ using test::Bench;
 using test::of_kind;
 using test::wheel_on_bush;
 using ::testing::ElementsAre;
+using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
 TEST(UnseenFinding, IsTheOnlyOneWhereThereIsNothingToJudge) {
@@ -81,12 +83,42 @@ TEST(UnseenFinding, JudgesNothingOfAModelThatWasNotRead) {
   EXPECT_EQ(findings[0].outcome, Outcome::undecided);
 }
 
-TEST(UnseenFinding, NamesTwoPartsWithFreeFormFacesNearEachOther) {
+TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.not_measured.emplace_back(0, 1);
+  bench.look.clash.contacts.push_back(
+      {.a = 0, .b = 1, .gap = 0.02, .a_face = "sphere", .b_face = "free form"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Wheel", "Bush"));
+  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
+              HasSubstr("sphere and free form come within 0.02 mm"));
+}
+
+TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
+  Bench bench = wheel_on_bush();
+  const Contact ball{.a = 0, .b = 1, .gap = 0.02, .a_face = "sphere", .b_face = "torus"};
+  bench.look.clash.contacts = {ball, ball, ball};
+  const std::vector<Finding> findings = of_kind(bench, "unseen");
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value), HasSubstr("3 such pairs"));
+}
+
+TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
+  Bench bench = wheel_on_bush();
+  bench.look.clash.contacts.push_back({.a = 0, .b = 1, .why = "the kernel crashed on it"});
+  const std::vector<Finding> findings = of_kind(bench, "unseen");
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
+              HasSubstr("not measured: the kernel crashed on it"));
+}
+
+TEST(UnseenFinding, LeavesOutContactsThatAMeshOrAnAllowanceSpeaksOf) {
+  Bench bench = wheel_on_bush();
+  bench.look.clash.contacts.push_back(
+      {.a = 0, .b = 1, .gap = 0.0, .a_face = "torus", .b_face = "cylinder"});
+  bench.job.allowed.push_back(
+      {.a = "Wheel", .b = "Bush", .reason = "O-ring", .depth = Length::mm(0.5)});
+  EXPECT_THAT(of_kind(bench, "unseen"), IsEmpty());
 }
 
 }  // namespace

@@ -30,6 +30,7 @@ namespace {
 
 using testing::ElementsAre;
 using testing::IsEmpty;
+using testing::SizeIs;
 using testing::UnorderedElementsAre;
 
 TopoDS_Shape together(const std::vector<TopoDS_Shape>& solids) {
@@ -189,7 +190,7 @@ TEST_P(Bodies, BesideASurfaceAreSaidToBeSetAgainstLessThanThereIs) {
   EXPECT_EQ(look.model.not_compared.front().about, "Pump");
 }
 
-TEST_P(Bodies, WithFreeFormFacesNearEachOtherAreSaidNotToBeMeasured) {
+TEST_P(Bodies, WithFreeFormFacesOneInTheOtherAreAContact) {
   const auto egg = [](double grown) {
     gp_GTrsf stretch;
     stretch.SetValue(3, 3, 1.5);
@@ -197,7 +198,11 @@ TEST_P(Bodies, WithFreeFormFacesNearEachOtherAreSaidNotToBeMeasured) {
   };
   const TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(-20, -20, -20), gp_Pnt(20, 20, 20)).Shape();
   const Look look = seen({cut(block, egg(0.1)), egg(0.0), moved(egg(0.0), shift(100.0, 0.0, 0.0))});
-  EXPECT_THAT(look.clash.not_measured, ElementsAre(std::pair<std::size_t, std::size_t>(0, 1)));
+  ASSERT_THAT(look.clash.contacts, SizeIs(1));
+  EXPECT_EQ(look.clash.contacts[0].a, 0U);
+  EXPECT_EQ(look.clash.contacts[0].b, 1U);
+  EXPECT_EQ(look.clash.contacts[0].a_face, "free form");
+  EXPECT_NEAR(look.clash.contacts[0].gap.value(), 0.1, 1e-3);
 }
 
 INSTANTIATE_TEST_SUITE_P(Curves, Bodies,

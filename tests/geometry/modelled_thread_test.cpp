@@ -90,7 +90,7 @@ TEST(ModelledThread, InAModelledNutIsAThreadAndNoClash) {
   ASSERT_THAT(looked.seats.threads, SizeIs(1));
   EXPECT_EQ(looked.seats.threads[0].size, "M10");
   EXPECT_THAT(looked.clash.clashes, IsEmpty());
-  EXPECT_THAT(looked.clash.not_measured, IsEmpty());
+  EXPECT_THAT(looked.clash.contacts, IsEmpty());
   EXPECT_EQ(looked.clash.effort.kernel_pairs, 0U);
 }
 

@@ -29,11 +29,11 @@ std::vector<std::string> keys(const std::string& text) {
 
 // Source of every expected key and its order: design section 9, the JSON contract.
 TEST(LookJson, HasTheKeysOfTheContractInItsOrder) {
-  EXPECT_THAT(
-      keys(look_json(example_look())),
-      ElementsAre("schema", "spotblue", "kernel", "file", "settings", "products", "occurrences",
-                  "centre_lines", "radial_seats", "axial_seats", "taper_seats", "width_seats",
-                  "threads", "clashes", "semantic_sizes", "notes", "not_looked_at", "seconds"));
+  EXPECT_THAT(keys(look_json(example_look())),
+              ElementsAre("schema", "spotblue", "kernel", "file", "settings", "products",
+                          "occurrences", "centre_lines", "radial_seats", "axial_seats",
+                          "taper_seats", "width_seats", "threads", "clashes", "contacts",
+                          "semantic_sizes", "notes", "not_looked_at", "seconds"));
 }
 
 TEST(LookJson, SaysWhichVersionsAndFileItComesFrom) {

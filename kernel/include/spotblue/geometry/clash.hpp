@@ -1,6 +1,7 @@
 #pragma once
 /// @file
-/// Overlap of two solids that no seat, thread or allowance accounts for.
+/// Overlap of two solids that no seat, thread or allowance accounts for, and contact that none
+/// tells.
 
 #include <cstddef>
 #include <optional>
@@ -26,6 +27,8 @@ struct Clash {
   std::optional<Point> at{};
   bool exact = true;  ///< volume from a closed form or a checked boolean
   std::string cause;  ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
+  /// Whether the two share material is not known; `cause` says why.
+  [[nodiscard]] bool undecided() const { return cause.starts_with("undecided"); }
 };
 
 /// A cylinder that overlaps the hole it stands in as a screw does, and yet is no thread: a clash.
@@ -34,18 +37,30 @@ struct UnnamedScrew {
   std::string thread;  ///< whose sizes it has, less than a turn engaged; empty: none of the tables'
 };
 
+/// Two occurrences that touch, or stand one in the other with no more between than a seat has,
+/// where no seat, thread or clash says how: a ball in its socket, a shaft in a vee, cones of two
+/// angles.
+struct Contact {
+  std::size_t a = 0, b = 0;     ///< occurrences, a < b
+  std::optional<double> gap{};  ///< least distance, mm; none where it could not be measured
+  std::optional<Point> at{};    ///< on a, where they come nearest, assembly frame
+  /// The faces there: "plane", "cylinder", "cone", "sphere", "torus" or "free form"; empty without
+  /// a gap.
+  std::string a_face{}, b_face{};
+  std::string why{};  ///< one line, where the gap could not be measured
+};
+
 /// How the clash search decided, for the notes and the benchmark.
 struct ClashEffort {
   std::size_t pairs = 0;           ///< near pairs looked at
   std::size_t distinct_pairs = 0;  ///< by (product, product, relative placement)
-  std::size_t kernel_pairs = 0;    ///< that needed the kernel's exact boolean
+  std::size_t kernel_pairs = 0;    ///< that needed the kernel's exact boolean, contacts aside
 };
 
 struct ClashReport {
   std::vector<Clash> clashes;
-  /// Pairs of occurrences, first < second, where a free-form face comes within a seat's radial gap
-  /// of a round or another free-form face: whether they fit there is not measured.
-  std::vector<std::pair<std::size_t, std::size_t>> not_measured;
+  /// Of each pair the nearest: what bears there is not judged.
+  std::vector<Contact> contacts;
   /// Pairs, first < second, for which the time given to the look was up: they may clash.
   std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
   std::vector<UnnamedScrew> unnamed_screws;
@@ -53,7 +68,7 @@ struct ClashReport {
   ClashEffort effort;
 };
 
-/// Finds every clash among seats.near_pairs.
+/// Finds every clash among seats.near_pairs, and what touches there at no seat.
 ///
 /// One clash for each region of each pair. A seat that fouls (fouls_by > 0) and an axial seat with
 /// a negative gap are clashes too. Press fits, threads and tapers within the seat limits, up to

@@ -1,0 +1,37 @@
+#pragma once
+/// @file
+/// Which pairs may touch where no seat says how, told by what bounds their faces; and the answer.
+
+#include <cstdint>
+
+#include "geometry/face_bounds.hpp"
+#include "spotblue/geometry/settings.hpp"
+
+namespace spotblue::proof {
+
+/// What is asked of two parts that share no material.
+enum class ContactQuestion {
+  none,       ///< they come near nowhere, or their seats say how
+  any_face,   ///< nothing says how they bear on each other
+  free_form,  ///< a free-form face comes near a round or free-form face of the other
+};
+
+/// Parts that come so near touch, mm: a tenth of what is felt at the bench.
+inline constexpr double kTouching = 0.01;
+
+enum class FaceForm : std::uint8_t { plane, cylinder, cone, sphere, torus, free_form };
+
+/// Where two faces come nearest.
+struct NearestContact {
+  double gap = 0.0;  ///< mm
+  Point at;          ///< on a, in its frame
+  FaceForm a = FaceForm::plane, b = FaceForm::plane;
+};
+
+/// `seated`: a seat or thread joins the two. `b_to_a` leads to a's frame. Never none where faces
+/// of two parts that nothing joins come within the settings' radial gap.
+[[nodiscard]] ContactQuestion contact_question(const FaceBounds& a, const FaceBounds& b,
+                                               const Frame& b_to_a, bool seated,
+                                               const SeatSettings& settings);
+
+}  // namespace spotblue::proof

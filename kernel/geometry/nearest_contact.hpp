@@ -1,0 +1,21 @@
+#pragma once
+/// @file
+/// Where two placed solids that share no material touch, or stand one in the other, by the kernel's
+/// least distance face by face. Runs in a contained child only.
+
+#include <TopoDS_Shape.hxx>
+#include <optional>
+
+#include "geometry/contact_question.hpp"
+
+namespace spotblue::proof {
+
+/// The nearest two faces that touch (kTouching), or of which one is hollow, the other bulges into
+/// it and no more than `reach` lies between; none where there are no such faces. `b` is in a's
+/// frame. Asked about free forms only, two plain faces are no answer.
+/// @throws Error kernel_failure when the kernel does not find a distance.
+[[nodiscard]] std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a,
+                                                            const TopoDS_Shape& b,
+                                                            ContactQuestion question, double reach);
+
+}  // namespace spotblue::proof
