@@ -1,33 +1,140 @@
 #include "geometry/contact_question.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <vector>
+
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue::proof {
 namespace {
 
-std::vector<Box> near_boxes(const FaceBounds& bounds, const Box& other, double reach) {
-  std::vector<Box> found;
-  const auto keep = [&](const auto& face) {
-    if (overlap(grown(face.box, reach), other)) {
-      found.push_back(face.box);
+/// One face by what bounds it; one of the three is set.
+struct Bounded {
+  Box box;  ///< in a's frame
+  const Turned* turned = nullptr;
+  const Flat* flat = nullptr;
+  const OtherFace* other = nullptr;
+};
+
+/// The faces of a part that come within reach of a box of its own frame.
+std::vector<Bounded> faces_near(const FaceBounds& bounds, const Box& other, double reach) {
+  std::vector<Bounded> found;
+  const auto is_near = [&](const auto& face) { return overlap(grown(face.box, reach), other); };
+  for (const Turned& turned : bounds.patches) {
+    if (is_near(turned)) {
+      found.push_back({turned.box, &turned, nullptr, nullptr});
     }
-  };
-  std::ranges::for_each(bounds.patches, keep);
-  std::ranges::for_each(bounds.flats, keep);
-  std::ranges::for_each(bounds.others, keep);
+  }
+  for (const Flat& flat : bounds.flats) {
+    if (is_near(flat)) {
+      found.push_back({flat.box, nullptr, &flat, nullptr});
+    }
+  }
+  for (const OtherFace& face : bounds.others) {
+    if (is_near(face)) {
+      found.push_back({face.box, nullptr, nullptr, &face});
+    }
+  }
   return found;
 }
 
-bool any_near(const FaceBounds& a, const FaceBounds& b, const Frame& b_to_a, double reach) {
-  const std::vector<Box> of_a = near_boxes(a, place_box(b_to_a, b.box), reach);
-  std::vector<Box> of_b = near_boxes(b, place_box(inverse(b_to_a), a.box), reach);
-  for (Box& box : of_b) {
-    box = place_box(b_to_a, box);
+Span extent_of(const Bounded& face, Direction d) {
+  return face.turned != nullptr ? extent(*face.turned, d)
+         : face.flat != nullptr ? extent(*face.flat, d)
+                                : extent(face.other->box, d);
+}
+
+/// Whether a face comes within `limit` of the plane of another part's flat; `to_face` leads from
+/// the flat's frame to the face's.
+bool meets_plane(const Flat& flat, const Bounded& face, const Frame& to_face, double limit) {
+  const Span span = extent_of(face, place_direction(to_face, flat.normal));
+  const double at = dot(place_direction(to_face, flat.normal), place_point(to_face, flat.at));
+  return at >= span.low - limit && at <= span.high + limit;
+}
+
+/// A ring about an axis that holds a round face.
+struct Round {
+  Line axis;
+  double from = 0.0, to = 0.0, inner = 0.0, outer = 0.0;
+};
+
+std::optional<Round> round_of(const Bounded& face) {
+  if (face.turned != nullptr) {
+    const auto [inner, outer] = std::minmax(face.turned->radius_from, face.turned->radius_to);
+    return Round{face.turned->axis, face.turned->from, face.turned->to, inner, outer};
   }
-  return std::ranges::any_of(of_a, [&](const Box& one) {
-    const Box reached = grown(one, reach);
-    return std::ranges::any_of(of_b, [&](const Box& other) { return overlap(reached, other); });
+  if (face.other != nullptr && face.other->revolved) {
+    return Round{face.other->axis, face.other->from, face.other->to, face.other->inner,
+                 face.other->outer};
+  }
+  return std::nullopt;
+}
+
+/// Whether two round faces may come within `limit`: told where their axes are parallel.
+bool rounds_meet(const Round& one, const Round& other, const Frame& to_one, double limit) {
+  if (norm(cross(place_direction(to_one, other.axis.along), one.axis.along)) > 1e-6) {
+    return true;
+  }
+  const auto [first, last] =
+      std::minmax(station(one.axis, place_point(to_one, at_station(other.axis, other.from))),
+                  station(one.axis, place_point(to_one, at_station(other.axis, other.to))));
+  const double apart = distance(one.axis, place_point(to_one, other.axis.at));
+  return first <= one.to + limit && last >= one.from - limit &&
+         std::max({apart - one.outer - other.outer, one.inner - other.outer - apart,
+                   other.inner - one.outer - apart}) <= limit;
+}
+
+/// Whether a ring square to a flat of another part reaches its outline; others are said to.
+bool reaches_outline(const Flat& flat, const Round& ring, const Frame& to_flat, double limit) {
+  if (flat.outline == nullptr ||
+      norm(cross(place_direction(to_flat, ring.axis.along), flat.normal)) > 1e-6) {
+    return true;
+  }
+  const Point from_at = place_point(to_flat, ring.axis.at) - flat.at;
+  const Reach outline = reach(*flat.outline, {dot(from_at, flat.u), dot(from_at, flat.v)});
+  const double slack = limit + flat.slack;
+  return outline.least <= ring.outer + slack && outline.greatest >= ring.inner - slack;
+}
+
+/// How near two faces come at most where they count. Between planes, cylinders and cones the seats
+/// have told what stands one in the other.
+double limit_of(const Bounded& one, const Bounded& other, double reach) {
+  const bool plane = one.flat != nullptr || other.flat != nullptr;
+  return plane || (one.other == nullptr && other.other == nullptr) ? kTouching : reach;
+}
+
+bool may_come_near(const Bounded& a, const Bounded& b, const Frame& b_to_a, const Frame& a_to_b,
+                   double reach) {
+  if (a.flat != nullptr && b.flat != nullptr &&
+      norm(cross(place_direction(b_to_a, b.flat->normal), a.flat->normal)) < 1e-6) {
+    return false;  // an axial seat, or back to back
+  }
+  const double limit = limit_of(a, b, reach);
+  if (!overlap(grown(a.box, limit), b.box) ||
+      (a.flat != nullptr && !meets_plane(*a.flat, b, a_to_b, limit)) ||
+      (b.flat != nullptr && !meets_plane(*b.flat, a, b_to_a, limit))) {
+    return false;
+  }
+  const auto round_a = round_of(a);
+  const auto round_b = round_of(b);
+  return (!round_a || !round_b || rounds_meet(*round_a, *round_b, b_to_a, limit)) &&
+         (a.flat == nullptr || !round_b || reaches_outline(*a.flat, *round_b, b_to_a, limit)) &&
+         (b.flat == nullptr || !round_a || reaches_outline(*b.flat, *round_a, a_to_b, limit));
+}
+
+bool any_near(const FaceBounds& a, const FaceBounds& b, const Frame& b_to_a, double reach) {
+  const Frame a_to_b = inverse(b_to_a);
+  const std::vector<Bounded> of_a = faces_near(a, place_box(b_to_a, b.box), reach);
+  std::vector<Bounded> of_b = faces_near(b, place_box(a_to_b, a.box), reach);
+  for (Bounded& face : of_b) {
+    face.box = place_box(b_to_a, face.box);
+  }
+  return std::ranges::any_of(of_a, [&](const Bounded& one) {
+    stop_if_asked();
+    return std::ranges::any_of(of_b, [&](const Bounded& other) {
+      return may_come_near(one, other, b_to_a, a_to_b, reach);
+    });
   });
 }
 

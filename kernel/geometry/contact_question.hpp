@@ -28,8 +28,9 @@ struct NearestContact {
   FaceForm a = FaceForm::plane, b = FaceForm::plane;
 };
 
-/// `seated`: a seat or thread joins the two. `b_to_a` leads to a's frame. Never none where faces
-/// of two parts that nothing joins come within the settings' radial gap.
+/// `seated`: a seat or thread joins the two. `b_to_a` leads to a's frame. Never none where two
+/// parts that nothing joins touch, or a ball, a torus or a free form of theirs comes within the
+/// settings' radial gap of a face that is not plane.
 [[nodiscard]] ContactQuestion contact_question(const FaceBounds& a, const FaceBounds& b,
                                                const Frame& b_to_a, bool seated,
                                                const SeatSettings& settings);

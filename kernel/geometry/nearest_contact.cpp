@@ -140,11 +140,21 @@ bool is_asked(const BoxedFace& a, const BoxedFace& b, ContactQuestion question) 
   return (free(a.form) && b.form != FaceForm::plane) || (free(b.form) && a.form != FaceForm::plane);
 }
 
+/// How near two faces come at most where they count. Between planes, cylinders and cones the seats
+/// have told what stands one in the other.
+double limit_of(const BoxedFace& a, const BoxedFace& b, double reach) {
+  const auto seats = [](FaceForm form) {
+    return form == FaceForm::cylinder || form == FaceForm::cone;
+  };
+  const bool plane = a.form == FaceForm::plane || b.form == FaceForm::plane;
+  return plane || (seats(a.form) && seats(b.form)) ? kTouching : reach;
+}
+
 bool is_contact(const BoxedFace& a, const BoxedFace& b, const Nearest& nearest, double reach) {
   if (nearest.gap <= kTouching) {
     return true;
   }
-  if (nearest.gap > reach || a.form == FaceForm::plane || b.form == FaceForm::plane) {
+  if (nearest.gap > limit_of(a, b, reach)) {
     return false;
   }
   const Curving of_a = curving(a.face, nearest.on_a);
@@ -170,7 +180,8 @@ std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a, const TopoD
   int heaviest = 0;
   for (const BoxedFace& one : of_a) {
     for (const BoxedFace& other : of_b) {
-      if (!is_asked(one, other, question) || one.box.Distance(other.box) > most + kAsNear) {
+      const double limit = std::min(most + kAsNear, limit_of(one, other, reach));
+      if (!is_asked(one, other, question) || one.box.Distance(other.box) > limit) {
         continue;
       }
       const auto apart = nearest(one.face, other.face);

@@ -91,7 +91,7 @@ TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Wheel", "Bush"));
   EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
-              HasSubstr("sphere and free form come within 0.02 mm"));
+              HasSubstr("sphere and free form come within 0.020 mm"));
 }
 
 TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
