@@ -58,6 +58,19 @@ struct Crescent {
     return norm(offset_at(axis, shaft, s)) + shaft_at(s) - hole_at(s);
   }
 
+  /// Whether the shaft is out of the hole at both ends and not between: askew, it fouls twice.
+  [[nodiscard]] bool in_two() const {
+    if (past(from) <= 0.0 || past(to) <= 0.0) {
+      return false;
+    }
+    for (int i = 1; i < kPieces; ++i) {
+      if (past(from + (to - from) * i / kPieces) <= 0.0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /// mm2, over the stretch.
   [[nodiscard]] double mean_area() const {
     const Point slope = shaft.along - dot(shaft.along, axis.along) * axis.along;
@@ -225,7 +238,7 @@ ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat) {
   Crescent crescent{axis, shaft, seat.from, seat.to, seat.tilt, {bore, bore}, {radius, radius}};
   ToldClash told;
   // Of a worn pair the mean sizes tell no volume.
-  told.certain = seat.coverage > 2.0 * kPi - 1e-6 && !seat.worn;
+  told.certain = seat.coverage > 2.0 * kPi - 1e-6 && !seat.worn && !crescent.in_two();
   const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
   told.ring = Ring{axis,
                    seat.from,

@@ -88,6 +88,18 @@ TEST(ClashSeats, ATiltedShaftIsReportedWithTheVolumeTheBooleanFinds) {
   EXPECT_NEAR(volume, truth(pair), 0.01 * volume);
 }
 
+TEST(ClashSeats, AShaftAskewFoulsAtEachEndOfItsBoreInARowOfItsOwn) {
+  const Placed pair{bar_solid(15, 30, 0, 40), bar_solid(0, 14.95, -30, 30),
+                    compose(shifted(0, 0, 20), rotated({0, 1, 0}, 0.006))};
+  const Looked looked = looked_at(pair);
+  ASSERT_EQ(looked.report.clashes.size(), 2U);
+  const Point one = looked.report.clashes[0].at.value();
+  const Point other = looked.report.clashes[1].at.value();
+  EXPECT_LT(one.x * other.x, 0.0);
+  EXPECT_LT((one.z - 20.0) * (other.z - 20.0), 0.0);
+  EXPECT_NEAR(looked.report.clashes[0].volume, looked.report.clashes[1].volume, 1e-3);
+}
+
 TEST(ClashSeats, APressFitIsNoClashAndNeedsNoKernel) {
   for (const double over : {0.002, 0.01, 0.03, 0.07}) {
     const Placed pair{

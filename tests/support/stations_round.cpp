@@ -105,6 +105,9 @@ void add_foul(Station& station, const TrueRadial& seat, bool plain) {
     clash.volume =
         beyond(seat.hole_diameter / 2, seat.shaft_diameter / 2, seat.offset) * seat.engaged;
   }
+  // Askew, and clear in the middle: at each end by itself.
+  clash.in_pieces =
+      seat.tilt > 0.0 && seat.offset + 0.5 * seat.shaft_diameter < 0.5 * seat.hole_diameter;
   station.truth.clashes.push_back(clash);
 }
 
