@@ -5,16 +5,20 @@
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <iterator>
+#include <system_error>
 #include <tuple>
 
 #include "bind.hpp"
+#include "long_call.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/base/version.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/job/toml_screen.hpp"
@@ -146,6 +150,20 @@ std::string material_full_name(const std::string& name) {
   return found == nullptr ? std::string() : fmt::format("{} {}", found->name, found->condition);
 }
 
+// A device or a pipe may keep its writer waiting, and then Ctrl-C must be heard; a file of the disk
+// is whole first, so that no draft is left of it.
+void write_result(const std::filesystem::path& file, const std::string& bytes) {
+  std::error_code ignored;
+  const auto kind = std::filesystem::status(file, ignored).type();
+  if (kind == std::filesystem::file_type::regular ||
+      kind == std::filesystem::file_type::not_found) {
+    const py::gil_scoped_release released;
+    write_whole(file, bytes);
+    return;
+  }
+  run_long([file, bytes] { write_whole(file, bytes); });
+}
+
 }  // namespace
 
 void bind_shelf(py::module_& module) {
@@ -203,6 +221,11 @@ void bind_shelf(py::module_& module) {
       },
       py::arg("text"), py::arg("file"),
       "Refuses TOML that nests or is dotted too deep for any parser, by its line.");
+  shelf.def(
+      "write_whole",
+      [](const std::filesystem::path& file, const py::bytes& data) { write_result(file, data); },
+      py::arg("file"), py::arg("data"),
+      "A file that appears whole or not at all; a device or a pipe is written to.");
   shelf.def("material_full_name", &material_full_name, py::arg("name"),
             "Name and condition in the table of materials; empty when it is not there.");
   shelf.def(

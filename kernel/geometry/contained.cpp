@@ -240,6 +240,19 @@ Contained failed_with(const Error& error) {
   return {Contained::End::failed, {}, one_line(error.what()), error};
 }
 
+// What the kernel never does to itself: another program, the user or the machine wants it to end.
+void throw_if_ended_from_outside(int status) {
+  constexpr std::array kFromOutside{SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT};
+  if (!WIFSIGNALED(status) ||
+      std::find(kFromOutside.begin(), kFromOutside.end(), WTERMSIG(status)) == kFromOutside.end()) {
+    return;
+  }
+  throw Error(ErrorCode::kernel_failure, {},
+              fmt::format("the process that worked on it was ended from outside ({})",
+                          sigdescr_np(WTERMSIG(status))),
+              "run it again; where nobody ended it, the machine had no memory left");
+}
+
 Contained told(std::string message, int status) {
   if (WIFSIGNALED(status)) {
     const int number = WTERMSIG(status);
@@ -325,6 +338,7 @@ Contained run_contained(const std::function<std::string()>& work, const ReadLimi
   if (stopped == Stopped::out_of_memory) {
     return {Contained::End::out_of_memory, {}, fmt::format("passed {:g} MB", limits.memory_mb)};
   }
+  throw_if_ended_from_outside(status);
   return told(std::move(message), status);
 }
 

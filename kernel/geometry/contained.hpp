@@ -27,7 +27,8 @@ struct Contained {
 // handler, and dies with the calling thread. An exception ends in End::failed with its type and
 // message, an Error also as itself; std::bad_alloc ends in End::out_of_memory.
 //
-// Throws Error kernel_failure when the system lets no process be made. Safe from any thread.
+// Throws Error kernel_failure when the system lets no process be made, or another program ends the
+// child (SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT). Safe from any thread.
 [[nodiscard]] Contained run_contained(const std::function<std::string()>& work,
                                       const ReadLimits& limits);
 

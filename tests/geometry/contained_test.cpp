@@ -100,6 +100,23 @@ TEST(Contained, ACrashIsToldAndTheCallerLives) {
   EXPECT_THAT(run.detail, HasSubstr("Segmentation"));
 }
 
+TEST(Contained, AnEndFromOutsideIsNoCrashAndSaysNothingOfTheWork) {
+  for (const int number : {SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT}) {
+    try {
+      (void)run_contained(
+          [number]() -> std::string {
+            std::raise(number);
+            return {};
+          },
+          quick());
+      ADD_FAILURE() << "signal " << number;
+    } catch (const Error& error) {
+      EXPECT_EQ(error.code(), ErrorCode::kernel_failure);
+      EXPECT_THAT(error.rule(), HasSubstr("ended from outside"));
+    }
+  }
+}
+
 TEST(Contained, AnAbortIsACrash) {
   const Contained run = run_contained([]() -> std::string { std::abort(); }, quick());
   EXPECT_EQ(run.end, End::crashed);

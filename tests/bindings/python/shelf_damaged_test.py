@@ -196,6 +196,12 @@ class Damaged(InAFolder):
         self.assertIn(key, [(row[0], row[1]) for row in found])
         self.assertEqual(len(found), RESULTS + 1)
 
+    def test_a_pipe_and_a_folder_have_no_rows_and_are_not_waited_for(self) -> None:
+        pipe = self.folder / "pipe"
+        os.mkfifo(pipe)
+        for place in (pipe, self.folder, Path("/dev/null")):
+            self.assertEqual(sound_rows(place)["result"], [])
+
     def test_pages_of_noise_are_no_rows_and_end(self) -> None:
         chance = random.Random(3)
         for _ in range(50):

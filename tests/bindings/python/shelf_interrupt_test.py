@@ -14,6 +14,7 @@ from pathlib import Path
 
 import shelf_making
 import spotblue
+from shelf_processes import processes_in
 from spotblue._kernel import shelf as kernel
 from spotblue.shelf.claim import Examined
 from spotblue.shelf.store import Store
@@ -32,20 +33,6 @@ def held_back() -> None:
 def ignored() -> None:
     """As a shell has it for what a script starts in the background."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
-
-
-def workers_in(folder: Path) -> list[str]:
-    """Processes whose temp folder is below this one: a run's workers and what they start."""
-    found = []
-    for process in Path("/proc").glob("[0-9]*"):
-        try:
-            environment = (process / "environ").read_bytes()
-            state = (process / "stat").read_text().rpartition(")")[2].split()[0]
-        except OSError:  # it ended in the meantime
-            continue
-        if f"TMPDIR={folder}".encode() in environment and state != "Z":
-            found.append((process / "cmdline").read_text())
-    return found
 
 
 class Interrupting(unittest.TestCase):
@@ -88,9 +75,9 @@ class Interrupting(unittest.TestCase):
         self.assertIn(err, said)
         # Workers see the end of their pipe, on a loaded machine a moment later.
         end = time.monotonic() + 15
-        while workers_in(self.temp) and time.monotonic() < end:
+        while processes_in(self.temp) and time.monotonic() < end:
             time.sleep(0.05)
-        self.assertEqual(workers_in(self.temp), [])
+        self.assertEqual(processes_in(self.temp), {})
         self.assertEqual(list(self.temp.iterdir()), [])
 
     def wait_for_workers(self) -> None:

@@ -4,9 +4,12 @@ from __future__ import annotations
 
 import errno
 import os
+import resource
+import signal
 import stat
 import subprocess
 import tempfile
+import time
 import unittest
 from pathlib import Path
 from unittest import mock
@@ -41,6 +44,7 @@ class Refusing(InAFolder):
         (self.folder / "man.csv").write_text(MANIFEST)
         (self.folder / "here").symlink_to(".")
         (self.folder / "link.csv").symlink_to("man.csv")
+        (self.folder / "hard.csv").hardlink_to(self.folder / "man.csv")
 
     def contents(self) -> dict[str, bytes]:
         return {path.name: path.read_bytes() for path in self.folder.iterdir() if path.is_file()}
@@ -61,7 +65,7 @@ class Refusing(InAFolder):
 
     def test_a_report_over_the_manifest_however_it_is_spelt(self) -> None:
         whole = str(self.folder / "man.csv")
-        for target in ("man.csv", "./here/./man.csv", whole, "link.csv", "here/man.csv"):
+        for target in ("man.csv", "./here/./man.csv", whole, "link.csv", "here/man.csv", "hard.csv"):
             with self.subTest(target=target):
                 said = self.refused("--csv", target)
                 self.assertIn(f"--csv {target}: this is the manifest man.csv, which would", said)
@@ -94,6 +98,39 @@ class Refusing(InAFolder):
         self.assertIn("--database here/none.step: this is a model of the shelf", said)
         self.assertIn("this is the manifest", self.refused("--database", "link.csv"))
 
+    def test_a_database_whose_parts_would_be_the_manifest_or_a_model(self) -> None:
+        for end in ("-wal", "-shm", "-journal"):
+            (self.folder / f"x.db{end}").write_text(MANIFEST)
+            before = self.contents()
+            done = subprocess.run(
+                [PROGRAM, "library", f"x.db{end}", "--database", "x.db"], capture_output=True,
+                text=True, check=False, cwd=self.folder,
+            )  # fmt: skip
+            self.assertEqual(done.returncode, 2)
+            self.assertIn(f"x.db{end}: this is the manifest", done.stderr)
+            self.assertEqual(self.contents(), before)
+
+    def test_a_name_that_no_file_can_have_is_refused_in_one_line(self) -> None:
+        with self.assertRaisesRegex(spotblue.FileAccessError, "--csv a.*b: embedded null byte; name"):
+            outputs.write_result("a\0b", "text", "--csv")
+        done = self.ran("--csv", "x" * 300)
+        self.assertEqual(done.returncode, 2)
+        self.assertRegex(done.stderr, r"\Aspotblue: --csv x+: [^\n]*ile name too long; [^\n]+\n\Z")
+
+    def test_a_signal_ends_a_run_that_waits_for_the_reader_of_a_pipe(self) -> None:
+        os.mkfifo(self.folder / "pipe")
+        for by in (signal.SIGINT, signal.SIGTERM, signal.SIGHUP):
+            run = subprocess.Popen(
+                [PROGRAM, "library", "man.csv", "--csv", "pipe"], stderr=subprocess.PIPE, text=True,
+                cwd=self.folder,
+            )  # fmt: skip
+            time.sleep(3.0)
+            run.send_signal(by)
+            _, err = run.communicate(timeout=10)
+            self.assertEqual(run.returncode, -by)
+            self.assertIn("interrupted", err)
+            self.assertTrue(stat.S_ISFIFO(os.stat(self.folder / "pipe").st_mode))
+
     def test_python_refuses_such_a_database_too(self) -> None:
         man = self.folder / "man.csv"
         with self.assertRaisesRegex(spotblue.BadInputError, "this is the manifest"):
@@ -125,7 +162,7 @@ class Refusing(InAFolder):
     def test_a_full_device_is_told_with_place_and_cure(self) -> None:
         done = self.ran("--csv", "/dev/full")
         self.assertEqual((done.returncode, done.stdout), (2, ""))
-        self.assertRegex(done.stderr, r"\Aspotblue: --csv /dev/full: no room [^\n]+; make room[^\n]+\n\Z")
+        self.assertRegex(done.stderr, r"\Aspotblue: --csv /dev/full: [^\n]*No space [^\n]+; make room[^\n]+\n\Z")
         self.assertTrue(stat.S_ISCHR(os.stat("/dev/full").st_mode))
 
     def test_a_full_or_closed_standard_output_is_told(self) -> None:
@@ -188,6 +225,25 @@ class Writing(InAFolder):
         self.assertEqual((self.folder / "true").stat().st_mode & 0o777, 0o640)
         self.assertEqual(self.names(), ["link", "true"])
 
+    def test_a_name_that_standard_error_is_goes_after_what_is_in_it(self) -> None:
+        with (self.folder / "log").open("w") as log:
+            log.write("before\n")
+            log.flush()
+            saved = os.dup(2)
+            os.dup2(log.fileno(), 2)
+            try:
+                outputs.write_result("/dev/stderr", "new\n")
+            finally:
+                os.dup2(saved, 2)
+                os.close(saved)
+        self.assertEqual((self.folder / "log").read_text(), "before\nnew\n")
+
+    def test_a_hard_link_is_not_written_through(self) -> None:
+        (self.folder / "one").write_text("old")
+        (self.folder / "two").hardlink_to(self.folder / "one")
+        outputs.write_result(self.folder / "two", "new")
+        self.assertEqual((self.folder / "one").read_text(), "old")
+
     def test_a_link_to_what_is_not_there_makes_it(self) -> None:
         (self.folder / "link").symlink_to("true")
         outputs.write_result(self.folder / "link", "new")
@@ -203,10 +259,15 @@ class Writing(InAFolder):
 
     def test_what_cannot_be_written_leaves_the_old_and_no_draft(self) -> None:
         (self.folder / "out").write_text("old")
-        full = OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
-        with mock.patch("os.chmod", side_effect=full):
-            with self.assertRaisesRegex(spotblue.FileAccessError, "--csv .*out: no room"):
-                outputs.write_result(self.folder / "out", "new", "--csv")
+        soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
+        resource.setrlimit(resource.RLIMIT_FSIZE, (1000, hard))  # ends writing as a full disk does
+        try:
+            with self.assertRaisesRegex(spotblue.FileAccessError, "--csv .*out: .*too large; make"):
+                outputs.write_result(self.folder / "out", "new" * 5000, "--csv")
+            with self.assertRaisesRegex(spotblue.FileAccessError, "other: .*too large; make"):
+                outputs.write_new(self.folder / "other", "new" * 5000)
+        finally:
+            resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))
         self.assertEqual(self.names(), ["out"])
         self.assertEqual((self.folder / "out").read_text(), "old")
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 import json
 import logging
 import os
+import re
 import signal
 from dataclasses import asdict
+from math import isfinite
 from pathlib import Path
 
 import spotblue
@@ -21,6 +23,8 @@ from spotblue.shelf.which import Candidate, Seat, shortened, which
 from spotblue.shelf.words import length_text, names_in_unit
 
 BAD_INPUT = 2
+MOST_DIGITS = 30
+_NUMBER = re.compile(r"[+-]?([0-9]+\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+)?")
 REPORTS = ("--csv", "--json", "--junit", "--html")
 
 
@@ -40,7 +44,25 @@ class Given:
         return self._values.get(option)
 
     def number(self, option: str, default: float) -> float:
-        return float(self._values.get(option, default))
+        """BadInputError for what is no finite number, and for more digits than anyone writes."""
+        text = self._values.get(option)
+        if text is None:
+            return default
+        if not _NUMBER.fullmatch(text) or len(text) > MOST_DIGITS or not isfinite(float(text)):
+            raise self._wrong(option, text, "no number", "write it like 0.5")
+        return float(text)
+
+    def whole(self, option: str) -> int | None:
+        """The same for a whole number; None when it is not given."""
+        text = self._values.get(option)
+        if text is not None and not re.fullmatch("[0-9]{1,9}", text):
+            raise self._wrong(option, text, "no whole number", "write it like 4")
+        return None if text is None else int(text)
+
+    @staticmethod
+    def _wrong(option: str, text: str, what: str, cure: str) -> spotblue.BadInputError:
+        rule = f"{text} is {what}" if text else "nothing is given"
+        return spotblue.BadInputError(f"{option}: {rule}; {cure}", "", option, rule, cure)
 
 
 def complain(message: str) -> None:
@@ -75,7 +97,9 @@ def _write_reports(given: Given, report: ShelfReport) -> bool:
 def run_library(given: Given) -> int:
     """The verb; gives the exit code."""
     interrupt.clean_up_on_interrupt()
-    workers = given.text("--workers")
+    workers = given.whole("--workers")
+    limits = Limits(given.number("--seconds", 120.0), given.number("--memory", 6000.0))
+    uncertainty_mm = given.number("--uncertainty", 0.0)
     shelf = open_shelf(
         given.operand(), database=given.text("--database"), unit=given.text("--unit") or "mm"
     )
@@ -85,11 +109,8 @@ def run_library(given: Given) -> int:
         outputs.refuse_precious(option, target)
     report = judge_shelf(
         shelf,
-        Settings(
-            Limits(given.number("--seconds", 120.0), given.number("--memory", 6000.0)),
-            given.number("--uncertainty", 0.0),
-        ),
-        workers=None if workers is None else int(workers),
+        Settings(limits, uncertainty_mm),
+        workers=workers,
         scheduler=given.text("--scheduler"),
         progress=True if given.has("--progress") else None,
     )

@@ -38,7 +38,7 @@ COLUMNS = (
 )
 UNITS = ("mm", "inch", "in")
 MOST_MB = 64.0  # of a manifest: a million rows
-_NUMBER = r"[+-]?\s*(?:\d+\.?\d*|\.\d+)"
+_NUMBER = r"[+-]?\s*(?:[0-9]{1,30}\.?[0-9]{0,30}|\.[0-9]{1,30})"
 
 
 @dataclass(frozen=True)

@@ -8,12 +8,13 @@ from __future__ import annotations
 import errno
 import os
 import re
+import secrets
 import stat
-import tempfile
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 import spotblue
+from spotblue._kernel import shelf as kernel
 from spotblue.base import shown_name
 
 STANDARD_OUTPUT = "-"
@@ -26,16 +27,29 @@ _drafts: set[str] = set()
 Key = str | tuple[int, int]
 
 
+def _stat(path: str | Path | int) -> os.stat_result | None:
+    """None for what is not there, or can be nowhere."""
+    try:
+        return os.stat(path)
+    except (OSError, ValueError):
+        return None
+
+
+def true_path(path: str | Path) -> str:
+    """Without links and ups, as far as it is there."""
+    try:
+        return os.path.realpath(path)
+    except ValueError:  # a zero byte, which no file's name has
+        return str(path)
+
+
 def _keys(path: str | Path | int) -> Iterator[Key]:
     """What tells a file by whatever spelling, link or descriptor it is named."""
-    try:
-        found = os.stat(path)
-    except OSError:
-        found = None
+    found = _stat(path)
     if found is not None and stat.S_ISCHR(found.st_mode) and found.st_rdev == _NULL:
         return  # what keeps nothing can lose nothing
     if not isinstance(path, int):
-        yield os.path.realpath(path)
+        yield true_path(path)
     if found is not None:
         yield found.st_dev, found.st_ino
 
@@ -71,11 +85,8 @@ def refuse_overwriting(targets: dict[str, str], kept: Iterable[tuple[str, Path]]
 
 def _key(path: Path) -> Key:
     """One of _keys, at the price of one look: a shelf has many files."""
-    try:
-        found = os.stat(path)
-    except OSError:
-        return os.path.realpath(path)
-    return found.st_dev, found.st_ino
+    found = _stat(path)
+    return true_path(path) if found is None else (found.st_dev, found.st_ino)
 
 
 def refuse_precious(option: str, target: str) -> None:
@@ -88,7 +99,7 @@ def refuse_precious(option: str, target: str) -> None:
         what = "a database" if head == SQLITE else ""
         if not what and head and spotblue.is_model_file(target):
             what = "a model"
-    except (OSError, spotblue.Error):
+    except (OSError, ValueError, spotblue.Error):
         return  # not there, or not to be read: writing tells
     if what:
         raise _refused(option, target, f"this is {what}, which would be lost", "give another name")
@@ -130,66 +141,60 @@ def write_result(path: Path | str, text: str, option: str = "") -> None:
 
     A link stays and what it leads to is replaced; a device or a pipe is written to.
     """
+    data = text.encode("utf-8", "replace")
+    place = f"{option} {shown_name(path)}".strip()
     try:
         try:
             there = os.stat(path)
         except FileNotFoundError:
-            _replace(os.path.realpath(path), text, None)
-            return
-        if stat.S_ISREG(there.st_mode):
-            if _is_standard_output(there):
-                _write_all(1, text.encode("utf-8", "replace"))  # it may have been begun: >> log
-                return
-            _replace(os.path.realpath(path), text, stat.S_IMODE(there.st_mode))
-            return
-        descriptor = os.open(path, os.O_WRONLY | os.O_CLOEXEC)
+            there = None
+        stream = _standard_stream(there)
+        if stream is not None:
+            _write_all(stream, data)  # it may have been begun: >> log
+        elif there is None or stat.S_ISREG(there.st_mode):
+            kernel.write_whole(true_path(path), data)
+        else:
+            kernel.write_whole(path, data)
+    except spotblue.Error as error:
+        raise _failed(place, error.rule, error.cure) from None
+    except (OSError, ValueError) as error:
+        raise _cannot(error, place) from None
+
+
+def _standard_stream(found: os.stat_result | None) -> int | None:
+    """Standard output or error, where an ordinary file is that."""
+    for stream in (1, 2):
         try:
-            _write_all(descriptor, text.encode("utf-8", "replace"))
-        finally:
-            os.close(descriptor)
-    except OSError as error:
-        raise _cannot(error, f"{option} {shown_name(path)}".strip()) from None
-
-
-def _is_standard_output(found: os.stat_result) -> bool:
-    try:
-        return os.path.samestat(found, os.fstat(1))
-    except OSError:
-        return False
+            if found and stat.S_ISREG(found.st_mode) and os.path.samestat(found, os.fstat(stream)):
+                return stream
+        except OSError:
+            continue  # it is closed
+    return None
 
 
 def write_new(path: Path, text: str) -> None:
     """The same for a file that must not be there yet: FileAccessError when it is."""
-    try:
-        _replace(str(path), text, None, new=True)
-    except OSError as error:
-        raise _cannot(error, shown_name(path)) from None
-
-
-def _replace(path: str, text: str, mode: int | None, *, new: bool = False) -> None:
-    handle, draft = tempfile.mkstemp(dir=os.path.dirname(path) or ".", prefix=".spotblue-")
+    draft = str(path.with_name(f".spotblue-{secrets.token_hex(6)}"))
     _drafts.add(draft)
     try:
-        with os.fdopen(handle, "w", encoding="utf-8", errors="replace") as stream:
-            stream.write(text)
-        os.chmod(draft, 0o666 & ~_umask() if mode is None else mode)
-        if new:
-            _put_beside(draft, path)
-        else:
-            os.replace(draft, path)
+        kernel.write_whole(draft, text.encode("utf-8", "replace"))
+        _put_beside(draft, path)
+    except spotblue.Error as error:
+        raise _failed(shown_name(path), error.rule, error.cure) from None
+    except OSError as error:
+        raise _cannot(error, shown_name(path)) from None
     finally:
         _remove(draft)
         _drafts.discard(draft)
 
 
-def _put_beside(draft: str, path: str) -> None:
+def _put_beside(draft: str, path: Path) -> None:
     try:
         os.link(draft, path)
     except FileExistsError:
         raise
     except OSError:  # a file system without links
-        if os.path.lexists(path):
-            raise FileExistsError(errno.EEXIST, os.strerror(errno.EEXIST)) from None
+        os.close(os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL | os.O_CLOEXEC))
         os.replace(draft, path)
 
 
@@ -206,17 +211,15 @@ def remove_drafts() -> None:
         _remove(draft)
 
 
-def _cannot(error: OSError, place: str) -> spotblue.FileAccessError:
-    rule = (error.strerror or str(error)).lower()
-    cure = "name a place that can be written"
-    if error.errno in _NO_ROOM:
-        rule, cure = "no room is left there", "make room, or name another place"
-    elif error.errno == errno.EBADF:
-        rule, cure = "it is closed", "give it a reader, or name a file"
+def _cannot(error: OSError | ValueError, place: str) -> spotblue.FileAccessError:
+    number = error.errno if isinstance(error, OSError) else None
+    rule = (getattr(error, "strerror", None) or str(error)).lower()
+    if number in _NO_ROOM:
+        return _failed(place, "no room is left there", "make room, or name another place")
+    if number == errno.EBADF:
+        return _failed(place, "it is closed", "give it a reader, or name a file")
+    return _failed(place, rule, "name a place that can be written")
+
+
+def _failed(place: str, rule: str, cure: str) -> spotblue.FileAccessError:
     return spotblue.FileAccessError(f"{place}: {rule}; {cure}", place, "", rule, cure)
-
-
-def _umask() -> int:
-    found = os.umask(0o022)
-    os.umask(found)
-    return found

@@ -21,7 +21,7 @@ from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, T
 from spotblue.shelf.content import CHANGED, beside_digest, referred_by, sha256_of
 from spotblue.shelf.executors import dask_executor, usual_workers
 from spotblue.shelf.manifest import Manifest, read_manifest
-from spotblue.shelf.outputs import refuse_overwriting
+from spotblue.shelf.outputs import refuse_overwriting, true_path
 from spotblue.shelf.progress import Progress
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.schedule import run_tasks
@@ -214,7 +214,7 @@ def judged_rows(files: list[ShelfFile], store: Store, manifest: Manifest) -> lis
 
 def database_beside(manifest: Path) -> Path:
     """Where a shelf's results are kept when nothing else is said."""
-    if manifest.is_dir():
+    if os.path.isdir(manifest):
         return manifest / "manifest.shelf.db"
     return manifest.with_suffix(".shelf.db")
 
@@ -269,12 +269,17 @@ class Shelf:
     files: list[ShelfFile]
     database: Path
 
+    def parts(self) -> list[Path]:
+        """What SQLite has beside the database at times."""
+        true = true_path(self.database)
+        return [Path(true + end) for end in ("-wal", "-shm", "-journal")]
+
     def kept(self) -> Iterator[tuple[str, Path]]:
         """What no result may be written over: what it is and where."""
         yield "the manifest", self.manifest.path  # of a folder: the draft
         yield "the database", self.database
-        for end in ("-wal", "-shm", "-journal"):
-            yield "a part of the database", Path(os.path.realpath(self.database) + end)
+        for part in self.parts():
+            yield "a part of the database", part
         for file in self.files:
             yield "a model of the shelf", file.path
 
@@ -282,7 +287,10 @@ class Shelf:
 def open_shelf(manifest: Path | str, *, database: Path | str | None, unit: str) -> Shelf:
     """Reads the manifest or looks through the folder; raises as library()."""
     path = Path(manifest)
-    if path.is_dir():
+    if "\0" in str(path):
+        rule, cure = "no file can have a zero byte in its name", "name the manifest"
+        raise spotblue.FileAccessError(f"{path}: {rule}; {cure}", str(path), "", rule, cure)
+    if os.path.isdir(path):
         from spotblue.shelf.survey import refuse_overwriting as refuse_draft
         from spotblue.shelf.survey import survey_manifest
 
@@ -293,8 +301,9 @@ def open_shelf(manifest: Path | str, *, database: Path | str | None, unit: str) 
     shelf = Shelf(
         path, wanted, files_of(wanted), Path(database) if database else database_beside(path)
     )
-    inputs = (item for item in shelf.kept() if "database" not in item[0])
-    refuse_overwriting({"--database": str(shelf.database)}, inputs)
+    inputs = [item for item in shelf.kept() if "database" not in item[0]]
+    for part in (shelf.database, *shelf.parts()):
+        refuse_overwriting({"--database": str(part)}, inputs)
     return shelf
 
 
@@ -333,7 +342,7 @@ def judge_shelf(
         )
         rows = judged_rows(shelf.files, store, shelf.manifest)
         drafted = None
-        if shelf.path.is_dir():
+        if os.path.isdir(shelf.path):
             from spotblue.shelf.survey import draft
 
             drafted = draft(shelf.path, shelf.files, store, rows, shelf.manifest.unit)

@@ -69,7 +69,7 @@ class _Pages:
     """All pages that there are: the database's own, and those in its log, the newest first."""
 
     def __init__(self, path: Path) -> None:
-        self.main = path.read_bytes()
+        self.main = path.read_bytes() if path.is_file() else b""  # a pipe would be waited for
         self.logged: list[tuple[int, bytes]] = []
         wal = Path(os.path.realpath(path) + "-wal")
         log = wal.read_bytes() if wal.is_file() else b""

@@ -19,25 +19,13 @@ from typing import Any, TypeVar
 
 import spotblue
 from spotblue.shelf.claim import Examined, Row
-from spotblue.shelf.copying import is_writable, read_only_copy
+from spotblue.shelf.opening import open_database
 from spotblue.shelf.salvage import sound_rows
-from spotblue.shelf.tables import (
-    APPLICATION_ID,
-    COLUMNS,
-    PAGE_BYTES,
-    SCHEMA,
-    create_tables,
-    has_tables,
-    insert,
-    is_sound,
-    take_out,
-    unsound,
-)
+from spotblue.shelf.tables import COLUMNS, insert, is_sound, take_out, unsound
 
 # Of what is in the file, and not of the disk or of another program; a read past its end is the first.
 DAMAGE = ("SQLITE_IOERR_SHORT_READ", "SQLITE_CORRUPT", "SQLITE_NOTADB", "SQLITE_ERROR")
 BUSY_SECONDS = 60.0
-STEP_SECONDS = 0.25
 T = TypeVar("T")
 Key = tuple[str, str]  # content and rules
 # A file changed in the clock tick in which it was hashed looks unchanged: such a stamp is no proof.
@@ -159,52 +147,10 @@ class Store:
         return f"its {number} sound results are in {beside.name}: name that one, or put it in its place"
 
     def _open(self) -> sqlite3.Connection:
-        if self.path.exists():
-            if not self.path.is_file():
-                raise sqlite3.DatabaseError("no regular file, so no shelf of this spotblue")
-            if not all(is_writable(place) for place in (self.path, self.path.absolute().parent)):
-                base = self._ready(read_only_copy(self.path))
-                if not self.filled:
-                    self._tell("it may only be read, so nothing new is kept")
-                return base
-        return self._ready(sqlite3.connect(self.path, timeout=STEP_SECONDS, isolation_level=None))
-
-    def _ready(self, base: sqlite3.Connection) -> sqlite3.Connection:
-        # Text that is none any more shall be missed by its checksum, and not end the run.
-        base.text_factory = lambda data: data.decode("utf-8", "replace")
-        try:
-            if base.execute("PRAGMA schema_version").fetchone()[0]:
-                self._refuse_other(base)
-            elif self.filled:
-                raise sqlite3.DatabaseError("it is empty, and no shelf of this spotblue")
-            else:
-                self._begin(base)
-            if (found := base.execute("PRAGMA integrity_check(1)").fetchone()[0]) != "ok":
-                raise sqlite3.DatabaseError(f"malformed: {' '.join(found.split())}")
-        except BaseException:
-            base.close()
-            raise
-        base.execute("PRAGMA synchronous=NORMAL")
+        base, kept = open_database(self.path, filled=self.filled)
+        if not kept and not self.filled:
+            self._tell("it may only be read, so nothing new is kept")
         return base
-
-    @staticmethod
-    def _refuse_other(base: sqlite3.Connection) -> None:
-        ours = base.execute("PRAGMA application_id").fetchone()[0] == APPLICATION_ID
-        made_by = base.execute("PRAGMA user_version").fetchone()[0]
-        if ours and made_by != SCHEMA:
-            raise sqlite3.DatabaseError(f"it has format {made_by} of another spotblue, this has {SCHEMA}")
-        if not ours:
-            raise sqlite3.DatabaseError("it is SQLite, but no shelf of this spotblue")
-        if not has_tables(base):
-            raise sqlite3.DatabaseError("malformed: its tables are not those that were made")
-
-    @staticmethod
-    def _begin(base: sqlite3.Connection) -> None:
-        base.execute(f"PRAGMA page_size={PAGE_BYTES}")
-        base.execute("PRAGMA journal_mode=WAL")
-        base.execute("BEGIN IMMEDIATE")
-        create_tables(base)
-        base.execute("COMMIT")
 
     def _sift(self) -> None:
         """Takes out what is not as it was written, so that it is worked out anew."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import sys
 import tomllib
 from pathlib import Path
 from typing import Any
@@ -37,6 +38,9 @@ def _key_line(text: str, key: str) -> int:
 def _broken(path: Path, text: str, error: ValueError) -> spotblue.BadInputError:
     from spotblue.shelf.manifest import mistake
 
+    if digits := re.search(rf"[0-9_]{{{sys.get_int_max_str_digits()},}}", text):
+        line = text.count("\n", 0, digits.start()) + 1
+        return mistake(path, line, "", f"a number of {len(digits[0])} digits", "write a shorter one")
     place = re.search(r"at line (\d+)", str(error))
     line = int(place[1]) if place else text.count("\n") + 1
     rule, cure = re.sub(r" \(at .*\)", "", str(error)), "mend the TOML there"

@@ -203,8 +203,9 @@ def which(
     """
     if hole is None and shaft is None:
         raise spotblue.BadInputError("which: neither hole nor shaft is given; give one or both")
-    if cut_mm < 0.0 or uncertainty_mm < 0.0:
-        raise spotblue.BadInputError("which: the cut and the uncertainty are not negative")
+    for name, value in (("cut", cut_mm), ("uncertainty", uncertainty_mm)):
+        if not 0.0 <= value < 1e6:
+            raise spotblue.BadInputError(f"which: {name}: {value:g} mm makes no sense; 0 or more")
     path = Path(database)
     if not path.is_file():
         what = "no regular file, so no database" if path.exists() else "no such database"
