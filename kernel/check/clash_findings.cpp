@@ -10,13 +10,21 @@ namespace spotblue {
 namespace {
 
 std::string cure_of(const Clash& clash) {
-  if (clash.cause == "off axis") {
+  if (clash.cause.ends_with("off axis")) {
     return "true up the bore or the seat it hangs on";
   }
   if (clash.cause == "faces overlap") {
     return "face one back, or move the part along";
   }
   return "cut one clear of the other, or move it";
+}
+
+// Of a press fit or a taper off its axis the seat's own overlap is meant and not counted.
+std::string shared_text(const Clash& clash, Length depth, LengthUnit unit) {
+  const bool seated = clash.cause.starts_with("press fit") || clash.cause.starts_with("taper");
+  return fmt::format("the parts share {:.4g} mm3, {} deep{}", clash.volume,
+                     length_text(depth, unit),
+                     seated ? ", beyond what such a seat may overlap" : "");
 }
 
 Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
@@ -59,8 +67,7 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
                         ? fmt::format("deeper than the {} allowed{}",
                                       length_text(allowed->depth, unit), from_line(allowed->line))
                         : std::string("two solids cannot share space; no allowance declared");
-    finding.advice = fmt::format("the parts share {:.4g} mm3, {} deep: {}", clash.volume,
-                                 length_text(depth, unit), cure_of(clash));
+    finding.advice = shared_text(clash, depth, unit) + ": " + cure_of(clash);
   }
   return finding;
 }

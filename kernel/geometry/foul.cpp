@@ -252,7 +252,7 @@ ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat) {
                 .length = seat.to - seat.from,
                 .at = told.certain ? std::optional(crescent.inside()) : std::nullopt,
                 .exact = told.certain,
-                .cause = "off axis"};
+                .cause = pressed ? "press fit off axis" : "off axis"};
   return told;
 }
 
@@ -286,7 +286,7 @@ ToldClash taper_foul(const FoulScene& scene, const TaperSeat& seat) {
                 .length = seat.engaged,
                 .at = crescent.inside(),
                 .exact = false,
-                .cause = "off axis"};
+                .cause = "taper off axis"};
   return told;
 }
 

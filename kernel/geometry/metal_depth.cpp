@@ -19,8 +19,8 @@ namespace {
 constexpr std::size_t kMostPoints = 64;
 /// A way is given up once it is that much longer than another's.
 constexpr double kClearlyLonger = 1.25;
-constexpr double kFinest = 1e-3;  // of the length: a lens may be thin and long
-constexpr int kMostTries = 200;
+constexpr double kFinest = 1e-6;  // of the length
+constexpr int kMostTries = 300;
 
 /// Either all along one direction or away from a line.
 struct WayThrough {
@@ -139,22 +139,40 @@ class Chords {
   double extent_ = 0.0;
 };
 
+/// The two of the points that lie farthest apart along a direction.
+struct Ends {
+  Point low, high;
+};
+Ends ends_along(std::span<const Point> points, Direction d) {
+  const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });
+  return {low, high};
+}
+
 /// How far the points go square to the way, or along the line that it leads away from.
 double length_beside(std::span<const Point> points, const WayThrough& way) {
-  const auto extent = [&](Direction d) {
-    const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });
-    return dot(high - low, d);
-  };
   if (way.from) {
-    return extent(way.from->along);
+    const Ends ends = ends_along(points, way.from->along);
+    return dot(ends.high - ends.low, way.from->along);
   }
   constexpr int kTurns = 12;
+  constexpr int kMostSteps = 20;
   const Direction u = any_square(way.along);
   const Direction v = cross(way.along, u);
   double most = 0.0;
   for (int i = 0; i < kTurns; ++i) {
     const double angle = std::numbers::pi * i / kTurns;
-    most = std::max(most, extent(std::cos(angle) * u + std::sin(angle) * v));
+    Direction d = std::cos(angle) * u + std::sin(angle) * v;
+    // From the two ends along a direction to those along the line through them, while it helps.
+    for (int step = 0; step < kMostSteps; ++step) {
+      const Ends ends = ends_along(points, d);
+      const Point across = ends.high - ends.low - dot(ends.high - ends.low, way.along) * way.along;
+      const double length = norm(across);
+      if (length <= most + 1e-12) {
+        break;
+      }
+      most = length;
+      d = unit(across);
+    }
   }
   return most;
 }

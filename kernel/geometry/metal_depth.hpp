@@ -29,8 +29,8 @@ struct SolidPoints {
 
 /// Of each way the longest unbroken piece within the solid; of those the least.
 ///
-/// Exact where the longest piece is met by a line through one of the points; elsewhere the best of
-/// them is improved step by step, to about a thousandth of the length.
+/// The best of the points' lines is improved step by step, to about a millionth of the length where
+/// one such piece is the longest near it.
 [[nodiscard]] MetalDepth metal_depth(const TopoDS_Shape& solid, const SolidPoints& points,
                                      const WaysThrough& ways);
 

@@ -184,6 +184,13 @@ TEST(ClashFinding, DoesNotConformAndGivesVolumeAndDepth) {
   EXPECT_THAT(finding.advice, HasSubstr("12.5 mm3, 0.400 mm deep"));
 }
 
+TEST(ClashFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
+  const Finding finding = two_parts(0.4, "press fit off axis").only();
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice,
+              HasSubstr("0.400 mm deep, beyond what such a seat may overlap: true"));
+}
+
 TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   Bench bench = two_parts(0.4, "solids overlap");
   bench.job.allowed.push_back({"Bracket", "Seal", "squeezed on purpose", Length::mm(0.5), 0});

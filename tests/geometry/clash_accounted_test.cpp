@@ -74,7 +74,7 @@ TEST(Accounted, ATaperFarOffItsAxisFoulsOnOneSide) {
   const ClashReport report = clashes_of(taper_hole(), taper(), shifted(0.4, 0, 0));
   ASSERT_THAT(report.clashes, SizeIs(1));
   EXPECT_NEAR(report.clashes.front().depth, 0.4 * std::cos(std::atan(0.1)) - 0.22, 0.002);
-  EXPECT_EQ(report.clashes.front().cause, "off axis");
+  EXPECT_EQ(report.clashes.front().cause, "taper off axis");
 }
 
 /// Ridges of M10 coarse along z, `at` along the pitch; crest and root radii, metal within.

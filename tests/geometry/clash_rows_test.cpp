@@ -131,6 +131,18 @@ TEST(ClashRows, AShaftOffItsAxisWithItsShoulderSunkInIsOneRow) {
   EXPECT_NEAR(rows[0].volume, truth, 1e-3 * truth);
 }
 
+// A corner cut off at 45 degrees: a triangle of legs 5, 10 thick. Its longest way square to the cut
+// runs through the corner itself, and its farthest points stand across its thickness.
+TEST(ClashRows, ACornerIsAsDeepAndAsLongAsItIsWhereverItsEdgesLie) {
+  const double half = 0.5 * std::numbers::sqrt2;
+  const auto rows =
+      rows_of(block_solid({-60, -60, 0}, {0, 0, 10}), block_solid({0, -50, 0}, {50, 50, 10}),
+              compose(shifted(-2.5, -2.5, 0), test::rotated({0, 0, 1}, 0.25 * std::numbers::pi)));
+  ASSERT_THAT(rows, SizeIs(1));
+  EXPECT_NEAR(rows[0].depth, 5.0 * half, 1e-5);
+  EXPECT_NEAR(rows[0].length, std::hypot(5.0 * std::numbers::sqrt2, 10.0), 1e-9);
+}
+
 TEST(ClashRows, AnOverlapWithinTheFilesUncertaintyIsNoClash) {
   const TopoDS_Shape low = block_solid({0, 0, 0}, {20, 20, 10});
   const TopoDS_Shape high = block_solid({5, 5, 10 - 5e-6}, {15, 15, 20});

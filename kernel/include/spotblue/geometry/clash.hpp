@@ -26,7 +26,9 @@ struct Clash {
   /// A point inside the overlap, assembly frame; none where none is known.
   std::optional<Point> at{};
   bool exact = true;  ///< volume from a closed form or a checked boolean
-  std::string cause;  ///< "off axis", "faces overlap", "solids overlap", "undecided: ..."
+  /// "off axis"; "press fit off axis" and "taper off axis", of which the numbers tell only what is
+  /// deeper than such a seat may be; "faces overlap", "solids overlap", "undecided: ...".
+  std::string cause;
   /// Whether the two share material is not known; `cause` says why.
   [[nodiscard]] bool undecided() const { return cause.starts_with("undecided"); }
 };
