@@ -74,6 +74,7 @@ int main(int argc, char** argv) {
     command::hold_standard_streams();
     // A reader that goes away must not end what else there is to write; see ended_with.
     std::signal(SIGPIPE, SIG_IGN);
+    std::signal(SIGXFSZ, SIG_IGN);  // a file that may grow no more is an error like others
     return command::ended_with(command::run({argv + 1, argv + argc}));
   });
 }
