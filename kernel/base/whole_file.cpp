@@ -59,6 +59,16 @@ int write_all(int descriptor, std::string_view bytes) {
   return 0;
 }
 
+// A link that leads nowhere, or round in a circle, would be lost to the draft that takes its place.
+void refuse_lost_link(const fs::path& file, int trouble) {
+  std::error_code unknown;
+  if (fs::is_symlink(fs::symlink_status(file, unknown))) {
+    throw Error(ErrorCode::file_access, {shown_name(file), ""},
+                "this is a link that leads to no file: " + std::generic_category().message(trouble),
+                "name the file itself");
+  }
+}
+
 // Some file systems tell only on closing that there was no room.
 int closed(int descriptor, int failed) {
   const int late = ::close(descriptor) == 0 ? 0 : errno;
@@ -112,6 +122,9 @@ void write_whole(const fs::path& file, std::string_view bytes) {
   const NoSizeSignal quiet;
   struct stat there {};
   const bool is_there = ::stat(file.c_str(), &there) == 0;
+  if (!is_there) {
+    refuse_lost_link(file, errno);
+  }
   int failed = 0;
   if (is_there && S_ISDIR(there.st_mode)) {
     failed = EISDIR;

@@ -61,6 +61,16 @@ TEST_F(WholeFile, ReplacesWhatALinkLeadsToAndNotTheLink) {
   EXPECT_EQ(bytes_of(in_folder("a")), "new");
 }
 
+TEST_F(WholeFile, IsNotWrittenInPlaceOfALinkThatLeadsNowhere) {
+  fs::create_symlink(in_folder("gone"), in_folder("dangling"));
+  fs::create_symlink(in_folder("loop"), in_folder("loop"));
+  for (const char* name : {"dangling", "loop"}) {
+    EXPECT_THROW(write_whole(in_folder(name), "new"), Error);
+    EXPECT_TRUE(fs::is_symlink(in_folder(name)));
+  }
+  EXPECT_EQ(files(), 2U);
+}
+
 TEST_F(WholeFile, IsWrittenIntoADeviceWhichStays) {
   write_whole("/dev/null", "gone");
   EXPECT_TRUE(fs::is_character_file("/dev/null"));
