@@ -151,6 +151,38 @@ bool free_form_near(const FaceBounds& one, const FaceBounds& other, const Frame&
   });
 }
 
+/// A ball is kept as the ring of its whole sphere.
+bool is_ball(const OtherFace& face) {
+  return face.revolved && face.pieces.empty() && face.inner == 0.0 && face.from == -face.outer &&
+         face.to == face.outer;
+}
+
+/// Whether a ball of one comes near a ball, a torus or a free form of the other, or touches a cone.
+/// In a bore of its size it is the round end of a shaft.
+bool ball_near(const FaceBounds& one, const FaceBounds& other, const Frame& to_one, double reach) {
+  if (std::ranges::none_of(one.others, is_ball)) {
+    return false;
+  }
+  const Frame from_one = inverse(to_one);
+  std::vector<Bounded> faces = faces_near(other, place_box(from_one, one.box), reach);
+  for (Bounded& face : faces) {
+    face.box = place_box(to_one, face.box);
+  }
+  std::erase_if(faces, [](const Bounded& face) {
+    return face.other == nullptr &&
+           (face.turned == nullptr || face.turned->radius_from == face.turned->radius_to);
+  });
+  return std::ranges::any_of(one.others, [&](const OtherFace& ball) {
+    return is_ball(ball) && std::ranges::any_of(faces, [&](const Bounded& face) {
+             const double within = face.other != nullptr ? reach : kTouching;
+             const auto round = round_of(face);
+             return overlap(grown(ball.box, within), face.box) &&
+                    (!round || rounds_meet(*round_of({ball.box, nullptr, nullptr, &ball}), *round,
+                                           to_one, within));
+           });
+  });
+}
+
 }  // namespace
 
 ContactQuestion contact_question(const FaceBounds& a, const FaceBounds& b, const Frame& b_to_a,
@@ -159,8 +191,10 @@ ContactQuestion contact_question(const FaceBounds& a, const FaceBounds& b, const
   if (!seated) {
     return any_near(a, b, b_to_a, reach) ? ContactQuestion::any_face : ContactQuestion::none;
   }
-  return free_form_near(a, b, b_to_a, reach) || free_form_near(b, a, inverse(b_to_a), reach)
-             ? ContactQuestion::free_form
+  const Frame a_to_b = inverse(b_to_a);
+  return free_form_near(a, b, b_to_a, reach) || free_form_near(b, a, a_to_b, reach) ||
+                 ball_near(a, b, b_to_a, reach) || ball_near(b, a, a_to_b, reach)
+             ? ContactQuestion::beside_seats
              : ContactQuestion::none;
 }
 

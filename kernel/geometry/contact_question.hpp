@@ -11,9 +11,9 @@ namespace spotblue::proof {
 
 /// What is asked of two parts that share no material.
 enum class ContactQuestion {
-  none,       ///< they come near nowhere, or their seats say how
-  any_face,   ///< nothing says how they bear on each other
-  free_form,  ///< a free-form face comes near a round or free-form face of the other
+  none,          ///< they come near nowhere, or their seats say how
+  any_face,      ///< nothing says how they bear on each other
+  beside_seats,  ///< a ball or a free-form face comes near a round or free-form face of the other
 };
 
 /// Parts that come so near touch, mm: a tenth of what is felt at the bench.

@@ -132,29 +132,35 @@ std::optional<Nearest> nearest(const TopoDS_Face& a, const TopoDS_Face& b) {
   return found;
 }
 
+/// Beside seats: what a ball or a free form bears on, but a ball in a bore of its size, which is
+/// the round end of a shaft.
 bool is_asked(const BoxedFace& a, const BoxedFace& b, ContactQuestion question) {
-  if (question == ContactQuestion::any_face) {
-    return true;
-  }
-  const auto free = [](FaceForm form) { return form == FaceForm::free_form; };
-  return (free(a.form) && b.form != FaceForm::plane) || (free(b.form) && a.form != FaceForm::plane);
+  const auto bears_on = [](FaceForm one, FaceForm other) {
+    return other != FaceForm::plane &&
+           (one == FaceForm::free_form || (one == FaceForm::sphere && other != FaceForm::cylinder));
+  };
+  return question == ContactQuestion::any_face || bears_on(a.form, b.form) ||
+         bears_on(b.form, a.form);
 }
 
 /// How near two faces come at most where they count. Between planes, cylinders and cones the seats
 /// have told what stands one in the other.
-double limit_of(const BoxedFace& a, const BoxedFace& b, double reach) {
+double limit_of(const BoxedFace& a, const BoxedFace& b, ContactQuestion question, double reach) {
   const auto seats = [](FaceForm form) {
     return form == FaceForm::cylinder || form == FaceForm::cone;
   };
   const bool plane = a.form == FaceForm::plane || b.form == FaceForm::plane;
-  return plane || (seats(a.form) && seats(b.form)) ? kTouching : reach;
+  const bool drill_point = question == ContactQuestion::beside_seats &&
+                           (a.form == FaceForm::cone || b.form == FaceForm::cone);
+  return plane || drill_point || (seats(a.form) && seats(b.form)) ? kTouching : reach;
 }
 
-bool is_contact(const BoxedFace& a, const BoxedFace& b, const Nearest& nearest, double reach) {
+bool is_contact(const BoxedFace& a, const BoxedFace& b, const Nearest& nearest,
+                ContactQuestion question, double reach) {
   if (nearest.gap <= kTouching) {
     return true;
   }
-  if (nearest.gap > limit_of(a, b, reach)) {
+  if (nearest.gap > limit_of(a, b, question, reach)) {
     return false;
   }
   const Curving of_a = curving(a.face, nearest.on_a);
@@ -180,7 +186,7 @@ std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a, const TopoD
   int heaviest = 0;
   for (const BoxedFace& one : of_a) {
     for (const BoxedFace& other : of_b) {
-      const double limit = std::min(most + kAsNear, limit_of(one, other, reach));
+      const double limit = std::min(most + kAsNear, limit_of(one, other, question, reach));
       if (!is_asked(one, other, question) || one.box.Distance(other.box) > limit) {
         continue;
       }
@@ -192,7 +198,7 @@ std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a, const TopoD
       const int weighs = weight(one, other, *apart);
       const bool nearer = apart->gap < most - kAsNear;
       const bool as_near = !nearer && apart->gap < most + kAsNear && weighs > heaviest;
-      if ((nearer || as_near) && is_contact(one, other, *apart, reach)) {
+      if ((nearer || as_near) && is_contact(one, other, *apart, question, reach)) {
         most = nearer ? apart->gap : most;
         heaviest = weighs;
         found = NearestContact{apart->gap, from_occt(apart->on_a), one.form, other.form};

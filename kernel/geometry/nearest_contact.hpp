@@ -12,7 +12,7 @@ namespace spotblue::proof {
 
 /// The nearest two faces that touch (kTouching), or of which one is a ball, a torus or free form
 /// and one stands in the other with no more than `reach` between; none where there are no such
-/// faces. `b` is in a's frame. Asked about free forms only, two plain faces are no answer.
+/// faces. `b` is in a's frame. Beside seats only what a ball or a free form bears on is an answer.
 /// @throws Error kernel_failure when the kernel does not find a distance.
 [[nodiscard]] std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a,
                                                             const TopoDS_Shape& b,

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include <BRepAlgoAPI_Cut.hxx>
+#include <BRepAlgoAPI_Fuse.hxx>
 #include <BRepBuilderAPI_NurbsConvert.hxx>
 #include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeSphere.hxx>
@@ -124,6 +125,35 @@ TEST(Contact, APinBesideTheWallOfAWideRingIsNoContact) {
   EXPECT_THAT(
       looked_at(bar_solid(50, 60, 0, 20), bar_solid(0, 2, -5, 25), shifted(47.5, 0, 0)).contacts,
       IsEmpty());
+}
+
+// A stem in its guide joins the two; its ball bears on a cone of the same body, or stands off it.
+TEST(Contact, ABallOnItsConeIsToldThoughItsStemIsASeat) {
+  const double half = 0.5 * std::numbers::sqrt2;
+  const auto valve = [](double lift) {
+    BRepAlgoAPI_Fuse whole(ball(10.0, {0, 0, lift}), bar_solid(0, 3, -30 + lift, 0));
+    return whole.Shape();
+  };
+  // The ball of 10 touches the cone r = z + 10 sqrt(2) where its normal is at 45 degrees.
+  const double at = 10.0 * half;
+  const TopoDS_Shape seat = turned_solid({{3.02, -40},
+                                          {20, -40},
+                                          {20, -at + 3.0},
+                                          {at + 3.0, -at + 3.0},
+                                          {at - 2.0, -at - 2.0},
+                                          {at - 2.0, -12.0},
+                                          {3.02, -12.0}});
+  const ClashReport shut = looked_at(seat, valve(0.0));
+  ASSERT_THAT(shut.contacts, SizeIs(1));
+  EXPECT_NEAR(shut.contacts[0].gap.value(), 0.0, 1e-6);
+  EXPECT_EQ(shut.contacts[0].a_face, "cone");
+  EXPECT_EQ(shut.contacts[0].b_face, "sphere");
+  EXPECT_THAT(looked_at(seat, valve(0.5)).contacts, IsEmpty());
+}
+
+TEST(Contact, TheRoundEndOfAShaftInItsHoleIsNone) {
+  const TopoDS_Shape pin = BRepAlgoAPI_Fuse(ball(5.0), bar_solid(0, 5, 0, 20)).Shape();
+  EXPECT_THAT(looked_at(bar_solid(5.02, 12, -20, 15), pin).contacts, IsEmpty());
 }
 
 TEST(Contact, ABallAgainstARimOverAShoulderThatStandsApartIsTold) {
