@@ -115,7 +115,7 @@ class Store:
             "not a database": f"name {another}; this one is left as it is",
             "malformed": "move it away and run spotblue library again",
             "no shelf": f"name {another}; this one is left as it is",
-            "format": f"use that spotblue, or name {another}; this one is left as it is",
+            "format": f"move it away, or name {another}; this one is left as it is",
             "null byte": f"name {another}",
             "locked": "another program holds it: wait until it is done",
         }
