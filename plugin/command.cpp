@@ -11,6 +11,7 @@
 #include "geometry/occt_versions.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "tcl_value.hpp"
 
 namespace spotblue::plugin {
@@ -40,7 +41,7 @@ bool looks_like_option(const std::string& word) {
 
 int fail(Draw_Interpretor& interpreter, const Command& command, const std::string& why) {
   interpreter.Reset();
-  interpreter << command.name << ": " << why.c_str();
+  interpreter << command.name << ": " << shortened(shown_text(why), kMostMessage).c_str();
   return 1;
 }
 

@@ -13,8 +13,9 @@
 #include <StepData_StepModel.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <algorithm>
+#include <cstdlib>
 #include <filesystem>
-#include <fstream>
+#include <limits>
 #include <nlohmann/json.hpp>
 #include <utility>
 
@@ -22,7 +23,9 @@
 #include "document_sizes.hpp"
 #include "geometry/occt_versions.hpp"
 #include "geometry/step_letters.hpp"
+#include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "step_mending.hpp"
 
 namespace spotblue::plugin {
@@ -70,37 +73,65 @@ class Silence {
   Message_SequenceOfPrinters printers_;
 };
 
-bool ends_as_step(const std::filesystem::path& file) {
-  constexpr std::string_view kEnd = "END-ISO-10303-21;";
-  std::ifstream in(file, std::ios::binary);
-  std::string tail(64, '\0');
-  in.seekg(-static_cast<std::streamoff>(tail.size()), std::ios::end);
-  in.read(tail.data(), static_cast<std::streamsize>(tail.size()));
-  return in.good() && tail.find(kEnd) != std::string::npos;
+Error no_room(const std::filesystem::path& target) {
+  return {ErrorCode::file_access,
+          {shown_name(target), ""},
+          "cannot be written: the temp folder has no room for its draft",
+          "make room there, or name another in TMPDIR"};
 }
 
-// The file appears whole or not at all.
-void write(STEPCAFControl_Writer& writer, const std::filesystem::path& file) {
-  std::error_code trouble;
-  const auto status = std::filesystem::status(file, trouble);
-  if (std::filesystem::exists(status) && !std::filesystem::is_regular_file(status)) {
-    throw Error(ErrorCode::file_access, {file.string(), ""}, "is no ordinary file",
-                "name a STEP file");
+/// A folder of its own that goes with it: the kernel opens no name that is not UTF-8.
+class TempFolder {
+ public:
+  /// @throws Error file_access, naming `target`, where there is no room for one.
+  explicit TempFolder(const std::filesystem::path& target) {
+    std::error_code trouble;
+    const std::filesystem::path temp = std::filesystem::temp_directory_path(trouble);
+    std::string name = (temp / "spotblue-XXXXXX").string();
+    if (trouble || mkdtemp(name.data()) == nullptr) {
+      throw no_room(target);
+    }
+    path_ = name;
   }
-  std::filesystem::path partial = file;
-  partial += ".partial";
-  trouble.clear();
-  const bool whole = writer.Write(partial.c_str()) == IFSelect_RetDone && ends_as_step(partial);
-  if (whole) {
-    code_letters_in(partial);
-    std::filesystem::rename(partial, file, trouble);
-  }
-  if (!whole || trouble) {
+  ~TempFolder() {
     std::error_code ignored;
-    std::filesystem::remove(partial, ignored);
-    throw Error(ErrorCode::file_access, {file.string(), ""}, "can not be written",
-                "check the folder, its rights and the room on the disk");
+    std::filesystem::remove_all(path_, ignored);
   }
+  TempFolder(const TempFolder&) = delete;
+  TempFolder& operator=(const TempFolder&) = delete;
+  TempFolder(TempFolder&&) = delete;
+  TempFolder& operator=(TempFolder&&) = delete;
+
+  [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
+ private:
+  std::filesystem::path path_;
+};
+
+std::string step_of(STEPCAFControl_Writer& writer, const std::filesystem::path& target) {
+  const TempFolder folder(target);
+  const std::filesystem::path draft = folder.path() / "document.step";
+  // The writer does not always see that there was no more room.
+  if (writer.Write(draft.c_str()) != IFSelect_RetDone || !ends_as_step(draft)) {
+    throw no_room(target);
+  }
+  code_letters_in(draft);
+  return read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file");
+}
+
+// What the document was checked by, and the file that it is kept in.
+std::vector<std::filesystem::path> inputs_of(const Subject& subject) {
+  std::vector<std::filesystem::path> inputs;
+  if (subject.checked) {
+    inputs.push_back(path_of_shown(subject.job.file));
+  }
+  if (subject.document->IsSaved()) {
+    TCollection_AsciiString path(subject.document->GetPath());
+    path += "/";
+    path += TCollection_AsciiString(subject.document->GetName());
+    inputs.emplace_back(path.ToCString());
+  }
+  return inputs;
 }
 
 }  // namespace
@@ -108,7 +139,9 @@ void write(STEPCAFControl_Writer& writer, const std::filesystem::path& file) {
 Json save_command(const Arguments& arguments) {
   arguments.expect(2, 2);
   const std::string& file = arguments.words()[1];
+  const std::filesystem::path target = path_of_shown(file);
   const Subject& found = document_subject(arguments.words()[0]);
+  refuse_overwriting(target, inputs_of(found));
   const Silence silence;
   STEPCAFControl_Controller::Init();
   const Setting schema("write.step.schema", "AP242DIS");
@@ -125,7 +158,7 @@ Json save_command(const Arguments& arguments) {
   }
   const Written written =
       mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
-  write(writer, path_of_shown(file));
+  write_whole(target, step_of(writer, target));
   const std::vector<SizeThere> sizes = sizes_in(found);
   const std::size_t all = dimensions_in(found);
   return {{"file", file},

@@ -34,7 +34,7 @@ Result answered(const Work& work) {
   Result result;
   const auto failed = [&](std::string why) {
     result = {};
-    result.trouble = shown_text(why);
+    result.trouble = shortened(shown_text(why), kMostMessage);
   };
   try {
     work(result);
@@ -178,7 +178,7 @@ void fill(host::CheckResult& result, const Subject& subject) {
 
 Subject checked(const Handle(TDocStd_Document) & document, const std::string& job_file) {
   Job job = job_file.empty() ? bare_job(kDocumentName, LengthUnit::mm)
-                             : read_job(path_of_shown(job_file));
+                             : read_job(path_of_shown(job_file), Outside::allowed);
   Subject subject = looked_at(document, look_settings(job));
   if (job_file.empty() && subject.look.model.semantic_sizes.empty()) {
     throw mistaken("the document states no size to be checked by",
@@ -230,7 +230,7 @@ class OwnService final : public host::Service {
       if (job_file.empty()) {
         throw mistaken("shapes state no sizes to be checked by", "name a job file");
       }
-      Job job = read_job(path_of_shown(job_file));
+      Job job = read_job(path_of_shown(job_file), Outside::allowed);
       Subject subject = looked_at(parts, look_settings(job));
       judge(subject, std::move(job));
       fill(result, subject);
@@ -244,7 +244,7 @@ class OwnService final : public host::Service {
     };
     Kept kept = answered<Kept>([&](Kept& result) {
       require_document(document);
-      result.json = plugin::kept_findings(document).dump();
+      result.json = plugin::kept_findings(document).dump(-1, ' ', true);
     });
     trouble = std::move(kept.trouble);
     return std::move(kept.json);

@@ -1,6 +1,7 @@
 #include "beside.hpp"
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue::command {
 
@@ -17,7 +18,7 @@ fs::path folder_beside_program(std::initializer_list<const char*> folders, const
     }
   }
   throw Error(ErrorCode::file_access,
-              {(here / *folders.begin() / file).lexically_normal().string(), ""}, "is not there",
+              {shown_name((here / *folders.begin() / file).lexically_normal()), ""}, "is not there",
               cure);
 }
 

@@ -9,6 +9,7 @@
 #include "progress.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -41,9 +42,10 @@ CheckResult check_bare(const ViewOptions& options) {
   return result;
 }
 
-CheckResult check_job(const ViewOptions& options) {
-  const Job job = read_job(options.file);
-  refuse_overwriting(options.output, job.model);
+CheckResult check_job(const ViewOptions& options, const std::filesystem::path& with_sizes) {
+  const Job job = read_job(options.file, options.outside);
+  refuse_overwriting(options.output, {job.model});
+  refuse_overwriting(with_sizes, {job.model});
   return check_with_progress(job, options.seconds);
 }
 
@@ -66,7 +68,7 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
     names += (names.empty() ? "" : ", ") + note.about;
   }
   for (const auto& [reason, names] : by_reason) {
-    text += fmt::format("not written, {}: {}\n", reason, names);
+    text += fmt::format("not written, {}: {}\n", shown_text(reason), shown_text(names));
   }
   return text;
 }
@@ -76,10 +78,13 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
 ExitCode run_check(const Given& given) {
   const ViewOptions options = view_options(given);
   const std::filesystem::path with_sizes = given.text("--with-sizes");
-  refuse_overwriting(options.output, options.file);
-  refuse_overwriting(with_sizes, options.file);
+  refuse_overwriting(options.output, {options.file});
+  refuse_overwriting(with_sizes, {options.file});
   refuse_one_for_both(options.output, with_sizes);
-  const CheckResult result = is_model_file(options.file) ? check_bare(options) : check_job(options);
+  const CheckResult result =
+      is_model_file(options.file) ? check_bare(options) : check_job(options, with_sizes);
+  refuse_overwriting(options.output, files_of(result.look.model));
+  refuse_overwriting(with_sizes, files_of(result.look.model));
   const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
                options.output);

@@ -6,6 +6,7 @@
 #include "output.hpp"
 #include "progress.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "verbs.hpp"
 #include "view_options.hpp"
@@ -16,14 +17,15 @@ namespace {
 std::vector<CheckResult> check_all(const Given& given, const std::filesystem::path& output) {
   std::vector<Job> jobs;
   for (const std::filesystem::path file : given.operands) {
-    refuse_overwriting(output, file);
-    jobs.push_back(read_job(file));
-    refuse_overwriting(output, jobs.back().model);
+    refuse_overwriting(output, {file});
+    jobs.push_back(read_job(file, outside_of(given)));
+    refuse_overwriting(output, {jobs.back().model});
   }
   std::vector<CheckResult> plans;
   for (const Job& job : jobs) {
     const Progress progress("checking " + shown_name(job.model.filename()));
     plans.push_back(check(job));
+    refuse_overwriting(output, files_of(plans.back().look.model));
   }
   return plans;
 }

@@ -2,6 +2,8 @@
 
 #include "output.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "verbs.hpp"
 #include "view_options.hpp"
 
@@ -14,7 +16,7 @@ namespace fs = std::filesystem;
 void refuse_replacing(const fs::path& output) {
   std::error_code ignored;
   if (!output.empty() && fs::is_regular_file(output, ignored)) {
-    throw Error(ErrorCode::file_access, {output.string(), ""},
+    throw Error(ErrorCode::file_access, {shown_name(output), ""},
                 "is there already and may be filled in", "give another name, or remove it first");
   }
 }
@@ -34,7 +36,7 @@ std::string model_path(const ViewOptions& options) {
 
 ExitCode run_draft(const Given& given) {
   const ViewOptions options = view_options(given);
-  refuse_overwriting(options.output, options.file);
+  refuse_overwriting(options.output, {options.file});
   refuse_replacing(options.output);
   const Look found = look_with_progress(options);
   const LengthUnit unit = unit_for(options, found.model.file);

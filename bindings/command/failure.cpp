@@ -7,6 +7,7 @@
 #include <new>
 #include <string>
 
+#include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue::command {
@@ -25,7 +26,7 @@ int contained(const std::function<int()>& run) {
 }
 
 void say_failure(std::string_view message) {
-  const std::string line = "spotblue: " + shown_text(message) + '\n';
+  const std::string line = "spotblue: " + shortened(shown_text(message), kMostMessage) + '\n';
   // Nothing is left to say it with when standard error itself fails.
   for (std::size_t done = 0; done < line.size();) {
     const ssize_t written = ::write(STDERR_FILENO, line.data() + done, line.size() - done);

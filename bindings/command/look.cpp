@@ -1,5 +1,6 @@
 
 #include "output.hpp"
+#include "spotblue/base/whole_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
 #include "verbs.hpp"
@@ -8,8 +9,9 @@
 namespace spotblue::command {
 ExitCode run_look(const Given& given) {
   const ViewOptions options = view_options(given);
-  refuse_overwriting(options.output, options.file);
+  refuse_overwriting(options.output, {options.file});
   const Look found = look_with_progress(options);
+  refuse_overwriting(options.output, files_of(found.model));
   const std::string text =
       options.json ? look_json(found)
                    : look_text(found, style_for(options, unit_for(options, found.model.file)));

@@ -4,13 +4,13 @@
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/mockup_file.hpp"
 #include "verbs.hpp"
+#include "view_options.hpp"
 
 namespace spotblue::command {
 ExitCode run_model(const Given& given) {
   const std::filesystem::path mockup_file = given.operands[0];
   const std::filesystem::path out = given.operands[1];
-  refuse_overwriting(out, mockup_file);
-  const Mockup mockup = read_mockup(mockup_file);
+  const Mockup mockup = read_mockup(mockup_file, outside_of(given));
   const Progress progress("making " + shown_name(out.filename()));
   write_mockup(mockup, out);
   return kAllWell;

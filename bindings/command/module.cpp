@@ -1,10 +1,15 @@
 #include "module.hpp"
 
 #include <array>
+#include <exception>
+#include <new>
+#include <string>
 #include <string_view>
 
 #include "failure.hpp"
 #include "output.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
 #include "verbs.hpp"
 
@@ -21,10 +26,39 @@ constexpr std::array<Runner, 5> kRunners{{{"model", run_model},
                                           {"check", run_check},
                                           {"compare", run_compare}}};
 
+// "press.step" or "a.toml, b.toml".
+std::string files_in(const Given& given) {
+  std::string files;
+  for (const std::string& operand : given.operands) {
+    files += (files.empty() ? "" : ", ") + shown_name(operand);
+  }
+  return files;
+}
+
+// What is thrown and names no file shall name it all the same.
+ExitCode run_naming_files(const Runner& runner, const Given& given) {
+  try {
+    return runner.run(given);
+  } catch (const Error& error) {
+    if (error.file().empty()) {
+      throw Error(error.code(), {files_in(given), error.place()}, error.rule(), error.cure());
+    }
+    throw;
+  } catch (const std::bad_alloc&) {
+    throw Error(ErrorCode::file_access, {},
+                "the machine lacks the memory for " + std::string(given.verb->name) + " of " +
+                    files_in(given),
+                "close other programs and try again");
+  } catch (const std::exception& error) {
+    throw Error(ErrorCode::kernel_failure, {files_in(given), ""}, error.what(),
+                "report it with the file");
+  }
+}
+
 ExitCode run(const Given& given) {
   for (const Runner& runner : kRunners) {
     if (runner.verb == given.verb->name) {
-      return runner.run(given);
+      return run_naming_files(runner, given);
     }
   }
   say_failure(std::string("the module library does not have the verb ") + given.verb->name);

@@ -11,6 +11,7 @@
 #include <system_error>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 
 namespace spotblue::command {
@@ -55,22 +56,14 @@ void hold_standard_streams() {
   }
 }
 
-void refuse_overwriting(const fs::path& output, const fs::path& input) {
-  std::error_code ignored;
-  if (!output.empty() && fs::equivalent(output, input, ignored)) {
-    throw Error(ErrorCode::bad_input, {output.string(), ""},
-                "this is the file to read; it would be overwritten",
-                "give the result another name");
-  }
-}
-
 void refuse_one_for_both(const fs::path& one, const fs::path& other) {
   const auto leads_to = [](const fs::path& file) {
     std::error_code ignored;
     return fs::weakly_canonical(fs::absolute(file, ignored), ignored);
   };
-  if (!one.empty() && !other.empty() && leads_to(one) == leads_to(other)) {
-    throw Error(ErrorCode::bad_input, {other.string(), ""},
+  if (!one.empty() && !other.empty() &&
+      (leads_to(one) == leads_to(other) || is_same_file(one, other))) {
+    throw Error(ErrorCode::bad_input, {shown_name(other), ""},
                 "two results would be written to this one file", "give each a name of its own");
   }
 }

@@ -12,9 +12,6 @@ namespace spotblue::command {
 /// place of a closed standard output; writing to one that was closed still fails.
 void hold_standard_streams();
 
-/// @throws Error bad_input when `output` is the very file `input`, by whatever path.
-void refuse_overwriting(const std::filesystem::path& output, const std::filesystem::path& input);
-
 /// @throws Error bad_input when both are given and lead to one file.
 void refuse_one_for_both(const std::filesystem::path& one, const std::filesystem::path& other);
 

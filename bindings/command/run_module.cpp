@@ -7,6 +7,7 @@
 #include "beside.hpp"
 #include "module.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
 #include "verbs.hpp"
 
@@ -17,7 +18,7 @@ constexpr const char* kLibrary = "spotblue_verbs.so";
 constexpr const char* kCure = "build the whole of spotblue, or install it again";
 
 [[noreturn]] void refuse(const std::filesystem::path& library, const std::string& what) {
-  throw Error(ErrorCode::file_access, {library.string(), ""}, what, kCure);
+  throw Error(ErrorCode::file_access, {shown_name(library), ""}, what, kCure);
 }
 
 template <class F>

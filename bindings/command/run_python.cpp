@@ -3,6 +3,7 @@
 #include <csignal>
 #include <cstdlib>
 #include <filesystem>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -21,9 +22,10 @@ constexpr const char* kInterpreter = "/usr/bin/python3";
 void put_on_path(const fs::path& folder) {
   const char* const before = std::getenv("PYTHONPATH");
   std::string paths = folder.string();
-  if (before != nullptr && *before != '\0') {
-    paths += ':';
-    paths += before;
+  std::istringstream entries(before != nullptr ? before : "");
+  for (std::string entry; std::getline(entries, entry, ':');) {
+    // An empty one would stand for the folder that the user is in, and whatever lies there.
+    paths += entry.empty() ? "" : ":" + entry;
   }
   setenv("PYTHONPATH", paths.c_str(), 1);
 }

@@ -10,8 +10,17 @@ constexpr const char* kUnitShown = "mm|in";
 constexpr Option kOutput{"--output", Takes::path, "PATH",
                          "write to a file in place of the terminal"};
 
+constexpr Option kAllowOutsideJob{
+    "--allow-outside", Takes::nothing, "",
+    "take the model also from outside the job file's folder and what is below it"};
+
 constexpr std::array<Use, 1> kModelUses{{
     {"MOCKUP.toml OUT.step", "make STEP solids and an assembly from caliper sizes"},
+}};
+
+constexpr std::array<Option, 1> kModelOptions{{
+    {"--allow-outside", Takes::nothing, "",
+     "include files also from outside the mock-up's folder and what is below it"},
 }};
 
 constexpr std::array<Use, 1> kLookUses{{
@@ -46,12 +55,13 @@ constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
-constexpr std::array<Option, 5> kCheckOptions{{
+constexpr std::array<Option, 6> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
      "findings and all that was found, as JSON by tests/reference/schema-1.json, always in mm"},
     kSeconds,
+    kAllowOutsideJob,
     kOutput,
     {"--with-sizes", Takes::path, "OUT.step",
      "write a copy of the model, as AP242, that states the classes and limits of the job on the "
@@ -61,9 +71,10 @@ constexpr std::array<Option, 5> kCheckOptions{{
 constexpr std::array<Use, 1> kCompareUses{{
     {"JOB.toml JOB.toml ...", "put plans for one repair side by side"},
 }};
-constexpr std::array<Option, 2> kCompareOptions{{
+constexpr std::array<Option, 3> kCompareOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the first job file is written"},
+    kAllowOutsideJob,
     kOutput,
 }};
 
@@ -112,17 +123,12 @@ constexpr std::array<Option, 2> kProgramOptions{{
 }};
 
 constexpr std::array<Verb, 7> kVerbs{{
-    {"model",
-     DoneBy::kernel,
-     "make STEP solids from caliper sizes",
-     kModelUses,
-     2,
-     2,
+    {"model", DoneBy::kernel, "make STEP solids from caliper sizes", kModelUses, 2, 2,
      R"(The mock-up file lists parts by their steps, bores, keyseats and holes, in mm or inches, and where
-each stands. OUT.step appears whole or not at all; an older one is replaced.
+each stands. OUT.step appears whole or not at all; an older one is replaced. Files that the mock-up
+includes lie in its folder or below it.
 )",
-     {},
-     "Ends with 0 when the solids are written, 2 for bad input.\n",
+     kModelOptions, "Ends with 0 when the solids are written, 2 for bad input.\n",
      R"(spotblue model press.toml press.step
 spotblue look press.step
 )"},
@@ -155,7 +161,8 @@ spotblue draft press.step --output press-job.toml
     {"check", DoneBy::kernel, "judge each fit by what a job file wants or the STEP file states",
      kCheckUses, 1, 1,
      R"(Each finding says conforming, nonconforming or undecided, what is wanted and found, the margin, the
-standard's clause and one line of advice. The nonconforming ones come first.
+standard's clause and one line of advice. The nonconforming ones come first. The model that a job
+names lies in the job file's folder or below it.
 
 Sizes with a class or limits that the STEP file states count wherever the job file says nothing; a
 hole and a shaft that both have one make a wanted fit.

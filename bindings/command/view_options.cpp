@@ -14,12 +14,25 @@ ViewOptions view_options(const Given& given) {
                       .output = given.text("--output"),
                       .unit = given.text("--unit"),
                       .json = given.has("--json"),
-                      .accept_partial = given.has("--accept-partial")};
+                      .accept_partial = given.has("--accept-partial"),
+                      .outside = outside_of(given)};
   if (given.has("--seconds")) {
     const std::string text = given.text("--seconds");  // the table has seen that it is a number
     std::from_chars(text.data(), text.data() + text.size(), options.seconds);
   }
   return options;
+}
+
+Outside outside_of(const Given& given) {
+  return given.has("--allow-outside") ? Outside::allowed : Outside::refused;
+}
+
+std::vector<std::filesystem::path> files_of(const Model& model) {
+  std::vector<std::filesystem::path> files;
+  for (const std::string& name : model.file.files) {
+    files.push_back(path_of_shown(name));
+  }
+  return files;
 }
 
 LengthUnit unit_for(const ViewOptions& options, const FileInfo& file) {

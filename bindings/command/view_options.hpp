@@ -5,9 +5,11 @@
 #include <filesystem>
 #include <limits>
 #include <string>
+#include <vector>
 
 #include "given.hpp"
 #include "spotblue/geometry/look.hpp"
+#include "spotblue/job/outside.hpp"
 #include "spotblue/report/text.hpp"
 
 namespace spotblue::command {
@@ -19,10 +21,16 @@ struct ViewOptions {
   bool json = false;
   bool accept_partial = false;
   double seconds = std::numeric_limits<double>::infinity();  ///< for the look
+  Outside outside = Outside::refused;
 };
 
 /// The first operand and what of these options was given.
 [[nodiscard]] ViewOptions view_options(const Given& given);
+
+/// What --allow-outside says.
+[[nodiscard]] Outside outside_of(const Given& given);
+/// All files that were read for the model.
+[[nodiscard]] std::vector<std::filesystem::path> files_of(const Model& model);
 
 /// The unit asked for; otherwise inches for a file written in inches or feet, else mm.
 [[nodiscard]] LengthUnit unit_for(const ViewOptions& options, const FileInfo& file);

@@ -5,7 +5,12 @@
 
 #include <pybind11/pybind11.h>
 
+#include "spotblue/job/outside.hpp"
+
 namespace spotblue::python {
+
+/// What the keyword allow_outside stands for.
+inline Outside outside_of(bool allowed) { return allowed ? Outside::allowed : Outside::refused; }
 
 void bind_log(pybind11::module_& module);
 void bind_region(pybind11::module_& module);

@@ -97,8 +97,20 @@ void bind_names(py::module_& module) {
         return shown_text(text.attr("encode")("utf-8", "surrogateescape").cast<std::string>());
       },
       py::arg("text"),
-      "One line of text without control letters: what is one, and what came of bytes that are no "
-      "UTF-8, becomes \\xNN.");
+      "One line of text without control letters and marks that turn lines: what is one, and what "
+      "came of bytes that are no UTF-8, becomes \\xNN.");
+  module.def(
+      "shortened",
+      [](const py::str& text, std::size_t most_bytes) {
+        return shortened(text.attr("encode")("utf-8", "surrogateescape").cast<std::string>(),
+                         most_bytes);
+      },
+      py::arg("text"), py::arg("most_bytes"),
+      R"(Beginning and end of a text that is longer than so many bytes of UTF-8; else the text.
+
+Args:
+    text: shown_text.
+    most_bytes: 16 or more.)");
   module.def(
       "shown_name",
       [os](const py::object& file) {

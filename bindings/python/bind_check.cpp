@@ -33,7 +33,8 @@ CheckResult check_bare(const std::filesystem::path& model, double seconds) {
   return result;
 }
 
-CheckResult check_given(const JobOrFile& given, std::optional<double> look_seconds) {
+CheckResult check_given(const JobOrFile& given, std::optional<double> look_seconds,
+                        Outside outside) {
   const double seconds = look_seconds.value_or(std::numeric_limits<double>::infinity());
   if (!(seconds > 0.0)) {
     throw Error(ErrorCode::bad_input, {"", "seconds"}, "need more than 0", "give it some time");
@@ -42,7 +43,7 @@ CheckResult check_given(const JobOrFile& given, std::optional<double> look_secon
     return check(*job, seconds);
   }
   const auto& file = std::get<std::filesystem::path>(given);
-  return is_model_file(file) ? check_bare(file, seconds) : check(read_job(file), seconds);
+  return is_model_file(file) ? check_bare(file, seconds) : check(read_job(file, outside), seconds);
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -127,9 +128,16 @@ void bind_result(py::module_& module) {
 
 void bind_check_functions(py::module_& module) {
   module.def(
-      "read_job", [](const std::filesystem::path& file) { return read_job(file); }, py::arg("file"),
+      "read_job",
+      [](const std::filesystem::path& file, bool allow_outside) {
+        return read_job(file, outside_of(allow_outside));
+      },
+      py::arg("file"), py::kw_only(), py::arg("allow_outside") = false,
       R"(Reads and checks a job file; its model's path is seen from where the file lies.
 
+Args:
+    file: a job file.
+    allow_outside: take a model that does not lie in the job file's folder or below it.
 Raises: FileAccessError; BadInputError naming file and line for what breaks a rule.)");
   module.def(
       "bare_job",
@@ -149,15 +157,18 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
 Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
   module.def(
       "check",
-      [](const JobOrFile& job, std::optional<double> seconds) {
-        return std::make_shared<CheckResult>(long_call([=] { return check_given(job, seconds); }));
+      [](const JobOrFile& job, std::optional<double> seconds, bool allow_outside) {
+        return std::make_shared<CheckResult>(
+            long_call([=] { return check_given(job, seconds, outside_of(allow_outside)); }));
       },
       py::arg("job"), py::kw_only(), py::arg("seconds") = py::none(),
+      py::arg("allow_outside") = false,
       R"(Looks at a model and judges it.
 
 Args:
     job: a Job, a job file, or a STEP file, which is judged by the sizes that it states itself.
     seconds: as for look; what was not looked at by then is undecided.
+    allow_outside: as for read_job, of a job file.
 Returns: the same as the program's check verb.
 Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputError for a job that
     breaks a rule or names what the model does not have.)");

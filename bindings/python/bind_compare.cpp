@@ -22,15 +22,15 @@ struct ComparedPlans {
 
 using Plan = std::variant<SharedCheck, std::filesystem::path>;
 
-CheckResult checked(const Plan& plan) {
+CheckResult checked(const Plan& plan, Outside outside) {
   const auto* const done = std::get_if<SharedCheck>(&plan);
-  return done != nullptr ? **done : check(read_job(std::get<std::filesystem::path>(plan)));
+  return done != nullptr ? **done : check(read_job(std::get<std::filesystem::path>(plan), outside));
 }
 
-ComparedPlans compare_all(const std::vector<Plan>& plans) {
+ComparedPlans compare_all(const std::vector<Plan>& plans, Outside outside) {
   ComparedPlans result;
   for (const Plan& plan : plans) {
-    result.plans.push_back(checked(plan));
+    result.plans.push_back(checked(plan, outside));
   }
   result.comparison = compare_plans(result.plans);
   return result;
@@ -114,13 +114,16 @@ void bind_compare(py::module_& module) {
       });
   module.def(
       "compare",
-      [](const std::vector<Plan>& plans) {
-        return std::make_shared<ComparedPlans>(long_call([=] { return compare_all(plans); }));
+      [](const std::vector<Plan>& plans, bool allow_outside) {
+        return std::make_shared<ComparedPlans>(
+            long_call([=] { return compare_all(plans, outside_of(allow_outside)); }));
       },
-      py::arg("plans"), R"(Puts plans for one repair side by side.
+      py::arg("plans"), py::kw_only(), py::arg("allow_outside") = false,
+      R"(Puts plans for one repair side by side.
 
 Args:
     plans: two or more job files or CheckResults.
+    allow_outside: as for read_job, of the job files.
 Raises: BadInputError for fewer than two; as check() for files.)");
 }
 

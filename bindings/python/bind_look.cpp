@@ -84,11 +84,11 @@ LookSettings settings_for(const std::optional<SeatSettings>& seats,
 
 Look look_given(const std::filesystem::path& file, bool accept_partial,
                 const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
-                std::optional<double> seconds) {
+                std::optional<double> seconds, Outside outside) {
   if (file.extension() != ".toml") {
     return look(file, settings_for(seats, limits, accept_partial, seconds));
   }
-  const Job job = read_job(file);
+  const Job job = read_job(file, outside);
   const JobSettings& of_job = job.settings;
   const bool partial = accept_partial || of_job.completeness == Completeness::accept_partial;
   return look(job.model, settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits),
@@ -126,13 +126,15 @@ void bind_look_functions(py::module_& module) {
       "look",
       [](const std::filesystem::path& file, bool accept_partial,
          const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
-         std::optional<double> seconds) {
-        return std::make_shared<Look>(
-            long_call([=] { return look_given(file, accept_partial, seats, limits, seconds); }));
+         std::optional<double> seconds, bool allow_outside) {
+        return std::make_shared<Look>(long_call([=] {
+          return look_given(file, accept_partial, seats, limits, seconds,
+                            outside_of(allow_outside));
+        }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
       py::arg("seats") = py::none(), py::arg("limits") = py::none(),
-      py::arg("seconds") = py::none(),
+      py::arg("seconds") = py::none(), py::arg("allow_outside") = false,
       R"(Finds parts, features, centre lines, seats, threads and clashes.
 
 Args:
@@ -140,6 +142,7 @@ Args:
     accept_partial: take what can be read of a damaged file, with a note, in place of an error.
     seats, limits: in place of the job file's or the usual ones.
     seconds: ends within these and one more; what was not looked at by then is in not_looked_at.
+    allow_outside: as for read_job, of a job file.
 Returns: the same as the program's look verb.
 Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");
   module.def(

@@ -53,6 +53,7 @@ void bind_whole_mockup(py::module_& module) {
   Record<Mockup> mockup(module, "Mockup",
                         "Simple solids from caliper sizes, placed along centre lines.");
   mockup.field("file", &Mockup::file, "named in errors; may be empty")
+      .field("read_from", &Mockup::read_from, "files it was read from; never written over")
       .field("title", &Mockup::title, "name of the assembly")
       .field("about", &Mockup::about, "goes into the STEP header");
   mockup.field("unit", &Mockup::unit, "the STEP file is written in");
@@ -77,10 +78,12 @@ void bind_whole_mockup(py::module_& module) {
 
 using MockupOrFile = std::variant<Mockup, std::filesystem::path>;
 
-void make_model(const MockupOrFile& given, const std::filesystem::path& out) {
+void make_model(const MockupOrFile& given, const std::filesystem::path& out, bool allow_outside) {
   long_call([=] {
     const auto* const mockup = std::get_if<Mockup>(&given);
-    write_mockup(mockup != nullptr ? *mockup : read_mockup(std::get<std::filesystem::path>(given)),
+    write_mockup(mockup != nullptr ? *mockup
+                                   : read_mockup(std::get<std::filesystem::path>(given),
+                                                 outside_of(allow_outside)),
                  out);
     return true;
   });
@@ -92,11 +95,20 @@ void bind_mockup(py::module_& module) {
   bind_mockup_parts(module);
   bind_placing(module);
   bind_whole_mockup(module);
-  module.def("model", &make_model, py::arg("mockup"), py::arg("out"),
+  module.def("model", &make_model, py::arg("mockup"), py::arg("out"), py::kw_only(),
+             py::arg("allow_outside") = false,
              "Makes the STEP model of a Mockup or a mock-up file; it appears whole or not at all.");
   module.def(
-      "read_mockup", [](const std::filesystem::path& file) { return read_mockup(file); },
-      py::arg("file"), "Reads and checks a mock-up file.");
+      "read_mockup",
+      [](const std::filesystem::path& file, bool allow_outside) {
+        return read_mockup(file, outside_of(allow_outside));
+      },
+      py::arg("file"), py::kw_only(), py::arg("allow_outside") = false,
+      R"(Reads and checks a mock-up file.
+
+Args:
+    file: a mock-up file.
+    allow_outside: include files also from elsewhere than its folder and what is below it.)");
   module.def("check_parts", &check_parts, py::arg("mockup"), "Refuses sizes that make no part.");
   module.def("place_parts", &place_parts, py::arg("mockup"),
              "Where each instance goes, in order of the placements.");

@@ -139,6 +139,7 @@ void bind_products(py::module_& module) {
       .value("sha256", &FileInfo::sha256, "of its bytes")
       .value("protocol", &FileInfo::protocol, "AP203, AP214 or AP242")
       .value("unit", &FileInfo::unit, "of length, as the file is written")
+      .value("files", &FileInfo::files, "all that were read for it, itself first")
       .done();
   View<Note>(module, "Note", "A remark a reader of the result must know.")
       .value("about", &Note::about, "part or file")

@@ -6,6 +6,7 @@
 #include <unistd.h>
 
 #include <cerrno>
+#include <new>
 #include <system_error>
 
 #include "spotblue/base/error.hpp"
@@ -67,6 +68,14 @@ std::string read_bytes(const fs::path& file, double most_mb, std::string_view wa
     return Error(code, {shown_name(file), ""}, what, cure);
   };
   const OpenFile in(file);
+  const auto lacking = [&](const std::string& what) {
+    return Error(ErrorCode::file_access, {},
+                 fmt::format("the machine lacks {} to read {}", what, shown_name(file)),
+                 "close other programs and try again");
+  };
+  if (in.trouble() == EMFILE || in.trouble() == ENFILE || in.trouble() == ENOMEM) {
+    throw lacking(fmt::format("room for another open file ({})", words_of(in.trouble())));
+  }
   if (in.descriptor() < 0) {
     throw in.trouble() == ENOENT || in.trouble() == ENOTDIR
         ? refuse(ErrorCode::file_access, "there is no such file", "check the path")
@@ -92,9 +101,15 @@ std::string read_bytes(const fs::path& file, double most_mb, std::string_view wa
         fmt::format("the file has {:.1f} MB, more than the limit of {:g} MB", size / 1e6, most_mb),
         "raise the limit or split the file");
   }
-  std::string bytes(static_cast<std::size_t>(facts.st_size), '\0');
+  std::string bytes;
+  try {
+    bytes.resize(static_cast<std::size_t>(facts.st_size));
+  } catch (const std::bad_alloc&) {
+    throw lacking(fmt::format("{:.0f} MB of memory", size / 1e6));
+  }
   if (!in.fill(bytes)) {
-    throw refuse(ErrorCode::file_access, "the file can not be read", "check the disk");
+    throw refuse(ErrorCode::file_access, "the file can not be read: " + words_of(errno),
+                 "check the disk");
   }
   if (bytes.empty()) {
     throw refuse(ErrorCode::unreadable, "the file is empty",

@@ -7,6 +7,8 @@
 #include <utility>
 
 #include "base/logger.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -21,7 +23,8 @@ class CallbackSink : public spdlog::sinks::base_sink<std::mutex> {
     const LogLevel level = message.level >= spdlog::level::warn   ? LogLevel::warning
                            : message.level == spdlog::level::info ? LogLevel::info
                                                                   : LogLevel::debug;
-    receiver_(level, std::string_view(message.payload.data(), message.payload.size()));
+    const std::string_view text(message.payload.data(), message.payload.size());
+    receiver_(level, shortened(shown_text(text), kMostMessage));
   }
   void flush_() override {}
 

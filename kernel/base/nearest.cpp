@@ -11,6 +11,9 @@
 namespace spotblue {
 namespace {
 
+// The time grows with the product of two words' lengths.
+constexpr std::size_t kMostCompared = 200;
+
 std::size_t edits(std::string_view a, std::string_view b) {
   std::vector<std::size_t> row(b.size() + 1);
   std::iota(row.begin(), row.end(), std::size_t{0});
@@ -32,8 +35,14 @@ std::size_t edits(std::string_view a, std::string_view b) {
 std::string nearest_word(std::string_view word, std::span<const std::string> known) {
   std::string best;
   std::size_t fewest = std::numeric_limits<std::size_t>::max();
+  word = word.substr(0, kMostCompared);
   for (const std::string& candidate : known) {
-    const std::size_t distance = edits(word, candidate);
+    const std::string_view compared = std::string_view(candidate).substr(0, kMostCompared);
+    const std::size_t longer = std::max(compared.size(), word.size());
+    if (longer - std::min(compared.size(), word.size()) >= fewest) {
+      continue;  // takes that many edits at the least
+    }
+    const std::size_t distance = edits(word, compared);
     if (distance < fewest) {
       fewest = distance;
       best = candidate;

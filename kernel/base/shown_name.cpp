@@ -31,11 +31,12 @@ std::optional<char> escaped(std::string_view text) {
                                                    : std::nullopt;
 }
 
-// C0, DEL, and U+0080 to U+009F, which in UTF-8 are C2 80 to C2 9F.
-bool is_control(std::string_view letter) {
-  const auto first = static_cast<std::uint8_t>(letter[0]);
-  return letter.size() == 1 ? first < 0x20 || first == 0x7F
-                            : first == 0xC2 && static_cast<std::uint8_t>(letter[1]) < 0xA0;
+// Not in the middle of a letter.
+std::size_t letter_end(std::string_view text, std::size_t at) {
+  while (at > 0 && at < text.size() && (static_cast<std::uint8_t>(text[at]) & 0xC0U) == 0x80) {
+    --at;
+  }
+  return at;
 }
 
 }  // namespace
@@ -46,7 +47,7 @@ std::string shown_text(std::string_view text) {
   while (!text.empty()) {
     const std::size_t length = utf8_length(text);
     const std::string_view letter = text.substr(0, std::max<std::size_t>(length, 1));
-    if (length == 0 || is_control(letter)) {
+    if (length == 0 || is_unshown(letter)) {
       std::for_each(letter.begin(), letter.end(), [&](char byte) { add_escape(shown, byte); });
     } else {
       shown += letter;
@@ -54,6 +55,22 @@ std::string shown_text(std::string_view text) {
     text.remove_prefix(letter.size());
   }
   return shown;
+}
+
+std::string shortened(std::string_view text, std::size_t most) {
+  constexpr std::string_view kBetween = " ... ";
+  if (text.size() <= most) {
+    return std::string(text);
+  }
+  const std::size_t room = most - std::min(most, kBetween.size());
+  const std::size_t tail = room / 3;  // the end tells of a path or a list more than its middle
+  std::string cut(text.substr(0, letter_end(text, room - tail)));
+  cut += kBetween;
+  std::size_t from = text.size() - tail;
+  while (from < text.size() && (static_cast<std::uint8_t>(text[from]) & 0xC0U) == 0x80) {
+    ++from;
+  }
+  return cut += text.substr(from);
 }
 
 std::string shown_name(const std::filesystem::path& file) {

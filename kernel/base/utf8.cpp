@@ -1,7 +1,5 @@
 #include "base/utf8.hpp"
 
-#include <cstdint>
-
 namespace spotblue {
 
 std::size_t utf8_length(std::string_view text) {
@@ -24,6 +22,34 @@ std::size_t utf8_length(std::string_view text) {
   const bool overlong = (first == 0xE0 && byte(1) < 0xA0) || (first == 0xF0 && byte(1) < 0x90);
   const bool no_letter = (first == 0xED && byte(1) > 0x9F) || (first == 0xF4 && byte(1) > 0x8F);
   return overlong || no_letter ? 0 : length;
+}
+
+std::uint32_t code_point(std::string_view letter) {
+  const auto byte = [&](std::size_t i) { return static_cast<std::uint8_t>(letter[i]); };
+  if (letter.size() == 1) {
+    return byte(0);
+  }
+  std::uint32_t code = byte(0) & (0x7FU >> letter.size());
+  for (std::size_t i = 1; i < letter.size(); ++i) {
+    code = (code << 6U) | (byte(i) & 0x3FU);
+  }
+  return code;
+}
+
+bool is_unshown(std::string_view letter) {
+  const auto byte = [&](std::size_t i) { return static_cast<std::uint8_t>(letter[i]); };
+  switch (letter.size()) {
+    case 1:
+      return byte(0) < 0x20 || byte(0) == 0x7F;
+    case 2:  // U+0080 to U+009F, U+061C
+      return (byte(0) == 0xC2 && byte(1) < 0xA0) || letter == "\xD8\x9C";
+    case 3:  // U+20xx is E2 80 xx or E2 81 xx
+      return byte(0) == 0xE2 && ((byte(1) == 0x80 && (byte(2) == 0x8E || byte(2) == 0x8F ||
+                                                      (byte(2) >= 0xA8 && byte(2) <= 0xAE))) ||
+                                 (byte(1) == 0x81 && byte(2) >= 0xA6 && byte(2) <= 0xA9));
+    default:
+      return false;
+  }
 }
 
 }  // namespace spotblue

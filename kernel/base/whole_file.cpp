@@ -1,6 +1,7 @@
 #include "spotblue/base/whole_file.hpp"
 
 #include <fcntl.h>
+#include <fmt/format.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -80,7 +81,7 @@ int write_into(const fs::path& device, std::string_view bytes) {
   return descriptor < 0 ? errno : closed(descriptor, write_all(descriptor, bytes));
 }
 
-fs::path beside(const fs::path& target) {
+fs::path random_name_in(const fs::path& folder) {
   constexpr std::string_view kLetters = "abcdefghijklmnopqrstuvwxyz0123456789";
   constexpr int kLength = 12;
   std::random_device chance;
@@ -88,37 +89,86 @@ fs::path beside(const fs::path& target) {
   for (int i = 0; i < kLength; ++i) {
     name += kLetters[chance() % kLetters.size()];
   }
-  return target.parent_path() / name;
+  return folder / name;
 }
 
-// Without a mode: as new files are made here.
-int replace(const fs::path& target, std::string_view bytes, std::optional<mode_t> mode) {
-  const fs::path draft = beside(target);
-  const int descriptor =
-      ::open(draft.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666);
-  if (descriptor < 0) {
-    return errno;
+// Taken away again unless it has found its place.
+class Draft {
+ public:
+  explicit Draft(const fs::path& folder) : name_(random_name_in(folder)) {}
+  ~Draft() {
+    if (is_there_) {
+      ::unlink(name_.c_str());
+    }
   }
-  int failed = write_all(descriptor, bytes);
-  if (failed == 0 && mode && ::fchmod(descriptor, *mode) != 0) {
-    failed = errno;
+  Draft(const Draft&) = delete;
+  Draft& operator=(const Draft&) = delete;
+  Draft(Draft&&) = delete;
+  Draft& operator=(Draft&&) = delete;
+
+  [[nodiscard]] const fs::path& name() const { return name_; }
+
+  // 0, or the reason. Without a mode: as new files are made here.
+  int write(std::string_view bytes, std::optional<mode_t> mode) {
+    const int descriptor =
+        ::open(name_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666);
+    if (descriptor < 0) {
+      return errno;
+    }
+    is_there_ = true;
+    int failed = write_all(descriptor, bytes);
+    if (failed == 0 && mode && ::fchmod(descriptor, *mode) != 0) {
+      failed = errno;
+    }
+    if (failed == 0 && ::fsync(descriptor) != 0) {
+      failed = errno;
+    }
+    return closed(descriptor, failed);
   }
-  if (failed == 0 && ::fsync(descriptor) != 0) {
-    failed = errno;
+
+  int take_place_of(const fs::path& target) {
+    if (::rename(name_.c_str(), target.c_str()) != 0) {
+      return errno;
+    }
+    is_there_ = false;
+    return 0;
   }
-  failed = closed(descriptor, failed);
-  if (failed == 0 && ::rename(draft.c_str(), target.c_str()) != 0) {
-    failed = errno;
+
+ private:
+  fs::path name_;
+  bool is_there_ = false;
+};
+
+int replace(const fs::path& target, std::string_view bytes, std::optional<mode_t> mode,
+            const DraftCheck& check) {
+  Draft draft(target.parent_path());
+  if (const int failed = draft.write(bytes, mode); failed != 0) {
+    return failed;
   }
-  if (failed != 0) {
-    ::unlink(draft.c_str());
+  if (check) {
+    check(draft.name());
   }
-  return failed;
+  return draft.take_place_of(target);
+}
+
+int write_checked_into(const fs::path& device, std::string_view bytes, const DraftCheck& check) {
+  if (check) {
+    constexpr mode_t kOwn = 0600;
+    std::error_code trouble;
+    Draft draft(fs::temp_directory_path(trouble));
+    if (const int failed = trouble ? trouble.value() : draft.write(bytes, kOwn); failed != 0) {
+      return failed;
+    }
+    check(draft.name());
+  }
+  return write_into(device, bytes);
 }
 
 }  // namespace
 
-void write_whole(const fs::path& file, std::string_view bytes) {
+void write_whole(const fs::path& file, std::string_view bytes) { write_whole(file, bytes, {}); }
+
+void write_whole(const fs::path& file, std::string_view bytes, const DraftCheck& check) {
   const NoSizeSignal quiet;
   struct stat there {};
   const bool is_there = ::stat(file.c_str(), &there) == 0;
@@ -129,17 +179,37 @@ void write_whole(const fs::path& file, std::string_view bytes) {
   if (is_there && S_ISDIR(there.st_mode)) {
     failed = EISDIR;
   } else if (is_there && !S_ISREG(there.st_mode)) {
-    failed = write_into(file, bytes);
+    failed = write_checked_into(file, bytes, check);
   } else {
     std::error_code unknown;
     const fs::path target = fs::weakly_canonical(file, unknown);
     failed = replace(target.empty() ? file : target, bytes,
-                     is_there ? std::optional(there.st_mode & 07777U) : std::nullopt);
+                     is_there ? std::optional(there.st_mode & 07777U) : std::nullopt, check);
   }
   if (failed != 0) {
     throw Error(ErrorCode::file_access, {shown_name(file), ""},
                 "cannot be written: " + std::generic_category().message(failed),
                 "make room or give another place");
+  }
+}
+
+bool is_same_file(const fs::path& one, const fs::path& other) {
+  struct stat a {};
+  struct stat b {};
+  return ::stat(one.c_str(), &a) == 0 && ::stat(other.c_str(), &b) == 0 && a.st_dev == b.st_dev &&
+         a.st_ino == b.st_ino;
+}
+
+void refuse_overwriting(const fs::path& output, const std::vector<fs::path>& inputs) {
+  for (const fs::path& input : inputs) {
+    if (!output.empty() && !input.empty() && is_same_file(output, input)) {
+      throw Error(ErrorCode::bad_input, {shown_name(output), ""},
+                  output == input ? "this is a file to read; it would be overwritten"
+                                  : fmt::format("this is the file to read {}; it would be "
+                                                "overwritten",
+                                                shown_name(input)),
+                  "give the result another name");
+    }
   }
 }
 

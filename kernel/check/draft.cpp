@@ -4,11 +4,13 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <filesystem>
 #include <map>
 #include <string_view>
 #include <utility>
 #include <vector>
 
+#include "base/utf8.hpp"
 #include "check/common_fits.hpp"
 #include "check/names.hpp"
 #include "check/words.hpp"
@@ -20,16 +22,15 @@ namespace {
 // A TOML basic string; also safe in a comment, as it never holds a line break.
 std::string toml_text(std::string_view text) {
   std::string out = "\"";
-  for (const char letter : text) {
-    const auto code = static_cast<unsigned char>(letter);
-    if (letter == '"' || letter == '\\') {
-      out += '\\';
-      out += letter;
-    } else if (code < 0x20 || code == 0x7f) {
-      out += fmt::format("\\u{:04X}", code);
+  while (!text.empty()) {
+    const std::string_view letter = text.substr(0, std::max<std::size_t>(utf8_length(text), 1));
+    if (is_unshown(letter)) {
+      out += fmt::format("\\u{:04X}", code_point(letter));
     } else {
+      out += letter == "\"" || letter == "\\" ? "\\" : "";
       out += letter;
     }
+    text.remove_prefix(letter.size());
   }
   return out + "\"";
 }
@@ -75,13 +76,17 @@ std::string times_text(const Meeting& meeting) {
 
 std::string head(const std::string& model_path, LengthUnit unit) {
   const bool mm = unit == LengthUnit::mm;
+  const std::filesystem::path path(model_path);
+  const bool outside = path.is_absolute() || (!path.empty() && *path.begin() == "..");
   return fmt::format(
       "# Drafted by spotblue: all that was found, nothing assumed. Take the # off a line to use "
       "it.\n# Bare lengths are in {}; \"1 5/16\" and \"12 mm\" do as well. Names of features give "
-      "their sizes in mm.\nschema = 1\nmodel = {}\nunit = \"{}\"\n\n"
+      "their sizes in mm.\nschema = 1\n{}model = {}\nunit = \"{}\"\n\n"
       "# [settings]\n# default_uncertainty = {}  # of sizes that have none of their own\n",
-      mm ? "mm" : "inches", toml_text(shown_name(model_path)), mm ? "mm" : "inch",
-      mm ? "0.005" : "0.0002");
+      mm ? "mm" : "inches",
+      outside ? "# Unless it lies below this file's folder, spotblue check needs --allow-outside.\n"
+              : "",
+      toml_text(shown_name(path)), mm ? "mm" : "inch", mm ? "0.005" : "0.0002");
 }
 
 std::string parts(const Model& model) {

@@ -19,6 +19,7 @@
 #include <cstring>
 #include <exception>
 #include <fstream>
+#include <limits>
 #include <new>
 #include <optional>
 #include <string_view>
@@ -29,6 +30,7 @@
 #include "base/logger.hpp"
 #include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {
@@ -53,15 +55,15 @@ constexpr const char* kAllUsed = "no more memory to be had";
 std::string one_line(std::string text) {
   std::replace_if(
       text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < ' '; }, ' ');
-  text.resize(std::min<std::size_t>(text.size(), 500));
-  return text;
+  constexpr std::size_t kMostDetail = 500;
+  return shortened(text, kMostDetail);
 }
 
-// An Error as one string: its code, then each of its texts with a zero behind.
+// An Error as one string: its code, then each of its texts, which hold none, with a zero behind.
 std::string packed(const Error& error) {
   std::string all(1, static_cast<char>(error.code()));
   for (const std::string& text : {error.file(), error.place(), error.rule(), error.cure()}) {
-    all += one_line(text) + '\0';
+    all += text + '\0';
   }
   return all;
 }
@@ -91,18 +93,44 @@ double statm_bytes(pid_t process, int figure) {
   return in ? pages * static_cast<double>(sysconf(_SC_PAGESIZE)) : 0.0;
 }
 
-void limit(__rlimit_resource resource, double value) {
+// What the machine, or a limit that was set for the caller, leaves to a process, 10^6 bytes.
+double memory_left_mb(double base_bytes) {
+  double kib = 0.0;
+  std::ifstream in("/proc/meminfo");
+  for (std::string name; in >> name;) {
+    double value = 0.0;
+    if (in >> value && (name == "MemAvailable:" || name == "SwapFree:")) {
+      kib += value;
+    }
+    in.clear();
+    in.ignore(std::numeric_limits<std::streamsize>::max(), '\n');
+  }
+  double bytes = kib > 0.0 ? kib * 1024.0 : std::numeric_limits<double>::infinity();
+  rlimit set{};
+  if (getrlimit(RLIMIT_AS, &set) == 0 && set.rlim_cur != RLIM_INFINITY) {
+    bytes = std::min(bytes, static_cast<double>(set.rlim_cur) - base_bytes);
+  }
+  return std::max(bytes, 0.0) / 1e6;
+}
+
+rlim_t as_limit(double value) {
+  return value < 9e18 ? static_cast<rlim_t>(std::max(0.0, value)) : RLIM_INFINITY;
+}
+
+void limit(__rlimit_resource resource, double soft, double hard) {
   rlimit now{};
   getrlimit(resource, &now);
-  const auto wanted = value < 9e18 ? static_cast<rlim_t>(std::max(0.0, value)) : RLIM_INFINITY;
-  now.rlim_cur = std::min(wanted, now.rlim_max);
-  now.rlim_max = now.rlim_cur;
+  now.rlim_max = std::min(as_limit(hard), now.rlim_max);
+  now.rlim_cur = std::min({as_limit(soft), now.rlim_max, now.rlim_cur});
   setrlimit(resource, &now);
 }
 
+void limit(__rlimit_resource resource, double value) { limit(resource, value, value); }
+
 void apply_limits(const ReadLimits& limits, double base_bytes) {
   limit(RLIMIT_CORE, 0.0);
-  limit(RLIMIT_CPU, std::ceil(limits.seconds) + 1.0);
+  // SIGXCPU at the first; at the second the system would end the child without saying why.
+  limit(RLIMIT_CPU, std::ceil(limits.seconds) + 1.0, std::ceil(limits.seconds) + 10.0);
   if (kAddressSpaceLimited) {
     limit(RLIMIT_AS, base_bytes + limits.memory_mb * 1e6);
   }
@@ -112,6 +140,7 @@ void reset_signals() {
   for (int number = 1; number < NSIG; ++number) {
     std::signal(number, SIG_DFL);  // refused for SIGKILL and SIGSTOP, which is fine
   }
+  std::signal(SIGXFSZ, SIG_IGN);  // writing fails, and whoever writes says so
   sigset_t none;
   sigemptyset(&none);
   sigprocmask(SIG_SETMASK, &none, nullptr);
@@ -173,8 +202,7 @@ class Pipe {
  public:
   Pipe() {
     if (pipe2(ends_.data(), O_CLOEXEC) != 0) {
-      throw Error(ErrorCode::kernel_failure, {}, fmt::format("no pipe: {}", std::strerror(errno)),
-                  "close files or programs and try again");
+      throw lacking(fmt::format("room for a pipe: {}", std::strerror(errno)));
     }
   }
   ~Pipe() {
@@ -247,13 +275,14 @@ void throw_if_ended_from_outside(int status) {
       std::find(kFromOutside.begin(), kFromOutside.end(), WTERMSIG(status)) == kFromOutside.end()) {
     return;
   }
-  throw Error(ErrorCode::kernel_failure, {},
+  stop_if_asked();
+  throw Error(ErrorCode::file_access, {},
               fmt::format("the process that worked on it was ended from outside ({})",
                           sigdescr_np(WTERMSIG(status))),
               "run it again; where nobody ended it, the machine had no memory left");
 }
 
-Contained told(std::string message, int status) {
+Contained told(std::string message, int status, double room_mb, double wanted_mb) {
   if (WIFSIGNALED(status)) {
     const int number = WTERMSIG(status);
     if (number == SIGXCPU) {
@@ -271,6 +300,11 @@ Contained told(std::string message, int status) {
     case kReturned:
       return {Contained::End::finished, std::move(message), {}};
     case kNoMemory:
+      if (room_mb < wanted_mb) {
+        return {Contained::End::lacking,
+                {},
+                fmt::format("there were {:.0f} MB of memory to be had", room_mb)};
+      }
       return {Contained::End::out_of_memory, {}, kAllUsed};
     case kThrewError:
       if (const auto error = unpacked(message)) {
@@ -307,13 +341,12 @@ Contained run_here(const std::function<std::string()>& work) {
 
 Contained run_contained(const std::function<std::string()>& work, const ReadLimits& limits) {
   const double base_bytes = statm_bytes(getpid(), 0);
+  const double room_mb = memory_left_mb(base_bytes);
   Pipe pipe;
   const pid_t parent = getpid();
   const pid_t child = fork();
   if (child < 0) {
-    throw Error(ErrorCode::kernel_failure, {},
-                fmt::format("no child process: {}", std::strerror(errno)),
-                "close programs and try again");
+    throw lacking(fmt::format("room for another process: {}", std::strerror(errno)));
   }
   if (child == 0) {
     be_child(work, limits, base_bytes, pipe.end(1), parent);
@@ -339,7 +372,7 @@ Contained run_contained(const std::function<std::string()>& work, const ReadLimi
     return {Contained::End::out_of_memory, {}, fmt::format("passed {:g} MB", limits.memory_mb)};
   }
   throw_if_ended_from_outside(status);
-  return told(std::move(message), status);
+  return told(std::move(message), status, room_mb, limits.memory_mb);
 }
 
 void throw_own_error(const Contained& run, const std::string& file) {
@@ -348,6 +381,38 @@ void throw_own_error(const Contained& run, const std::string& file) {
     throw Error(own.code(), {own.file().empty() ? file : own.file(), own.place()}, own.rule(),
                 own.cure());
   }
+}
+
+void require_finished(const Contained& run, const std::string& file, const ReadLimits& limits) {
+  throw_own_error(run, file);
+  const auto unreadable = [&](const std::string& what, const char* cure) {
+    return Error(ErrorCode::unreadable, {file, ""}, what, cure);
+  };
+  switch (run.end) {
+    case Contained::End::finished:
+      return;
+    case Contained::End::lacking:
+      throw lacking(fmt::format("what it takes to read {}: {}", file, run.detail));
+    case Contained::End::out_of_time:
+      throw unreadable(fmt::format("reading took longer than {:g} s", limits.seconds),
+                       "raise the limit on time or simplify the file");
+    case Contained::End::out_of_memory:
+      throw unreadable(fmt::format("reading took more than {:g} MB", limits.memory_mb),
+                       "raise the limit on memory or simplify the file");
+    case Contained::End::crashed:
+      throw unreadable(fmt::format("the kernel crashed on it ({})", run.detail),
+                       "the file is damaged: export it again");
+    case Contained::End::failed:
+      throw unreadable(fmt::format("the kernel can not read it ({})", run.detail),
+                       "the file is damaged: export it again");
+  }
+}
+
+Error lacking(const std::string& what) {
+  return {ErrorCode::file_access,
+          {},
+          "the machine lacks " + what,
+          "close other programs, or let fewer files be read at a time, and try again"};
 }
 
 }  // namespace spotblue

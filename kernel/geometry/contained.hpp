@@ -11,7 +11,8 @@
 namespace spotblue {
 
 struct Contained {
-  enum class End { finished, failed, crashed, out_of_time, out_of_memory };
+  // `lacking`: the machine had less memory than the limits leave to the work.
+  enum class End { finished, failed, crashed, out_of_time, out_of_memory, lacking };
   End end = End::crashed;
   std::string bytes;                          // what work() returned, when finished
   std::string detail;                         // exception text or signal, one line
@@ -27,8 +28,8 @@ struct Contained {
 // handler, and dies with the calling thread. An exception ends in End::failed with its type and
 // message, an Error also as itself; std::bad_alloc ends in End::out_of_memory.
 //
-// Throws Error kernel_failure when the system lets no process be made, or another program ends the
-// child (SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT). Safe from any thread.
+// Throws Error file_access, of no file, when the system lets no process be made, or another program
+// ends the child (SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT). Safe from any thread.
 [[nodiscard]] Contained run_contained(const std::function<std::string()>& work,
                                       const ReadLimits& limits);
 
@@ -36,8 +37,16 @@ struct Contained {
 // ends the process.
 [[nodiscard]] Contained run_here(const std::function<std::string()>& work);
 
-// Throws the Error that work() threw, if it did, with `file` where that names none: what it says of
-// cause and cure is truer than what can be said of a failure in general.
+// Throws unless the work, reading `file`, has finished: the Error that work() threw, with `file`
+// where that names none; else unreadable, or file_access without a file for what the machine
+// lacked.
+void require_finished(const Contained& run, const std::string& file, const ReadLimits& limits);
+
+// The same where only an Error of work() itself is thrown: what it says of cause and cure is truer
+// than what can be said of a failure in general.
 void throw_own_error(const Contained& run, const std::string& file);
+
+// Error file_access that blames no file: `what` the machine lacked, in words that name the file.
+[[nodiscard]] Error lacking(const std::string& what);
 
 }  // namespace spotblue

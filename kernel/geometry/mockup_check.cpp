@@ -5,8 +5,10 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "geometry/block_faces.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -54,6 +56,13 @@ bool lies_within(const BlockPart& block, PartFace face, FacePoint centre, double
 
 MockupPlace place_of(const Mockup& mockup, const MockupPart& part) {
   return {mockup.file, fmt::format("part \"{}\"", part.name)};
+}
+
+void need_plain(const MockupPlace& place, std::string_view what, const std::string& name) {
+  if (shown_text(name) != name) {
+    throw place.error(fmt::format("{} has letters that can not be shown: \"{}\"", what, name),
+                      "leave out line ends, tabs and other control letters");
+  }
 }
 
 void need_positive(const MockupPlace& place, std::string_view what, double value_mm) {
@@ -151,6 +160,8 @@ void check_block(const MockupPlace& place, const BlockPart& block) {
 }
 
 void check_parts(const Mockup& mockup) {
+  need_plain({mockup.file, "title"}, "the title", mockup.title);
+  std::set<std::string> names;
   for (std::size_t i = 0; i < mockup.parts.size(); ++i) {
     const MockupPart& part = mockup.parts[i];
     const MockupPlace place = place_of(mockup, part);
@@ -158,8 +169,8 @@ void check_parts(const Mockup& mockup) {
       throw Error(ErrorCode::bad_input, {mockup.file, fmt::format("part {}", i + 1)}, "has no name",
                   "add name = \"...\"");
     }
-    const auto same = [&part](const MockupPart& other) { return other.name == part.name; };
-    if (std::count_if(mockup.parts.begin(), mockup.parts.end(), same) > 1) {
+    need_plain(place, "its name", part.name);
+    if (!names.insert(part.name).second) {
       throw place.error("two parts have this name", "give each part a name of its own");
     }
     if (const auto* turned = std::get_if<TurnedPart>(&part.shape)) {

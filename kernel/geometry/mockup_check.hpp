@@ -27,6 +27,9 @@ struct MockupPlace {
 
 [[nodiscard]] MockupPlace place_of(const Mockup& mockup, const MockupPart& part);
 
+/// A name that goes into STEP as it is: UTF-8 without control letters and marks that turn lines.
+void need_plain(const MockupPlace& place, std::string_view what, const std::string& name);
+
 /// A length or diameter that must be above 0.
 void need_positive(const MockupPlace& place, std::string_view what, double value_mm);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 
 #include "geometry/block_faces.hpp"
 #include "geometry/mockup_check.hpp"
@@ -118,12 +119,13 @@ class Placer {
   }
 
   void check_names() const {
+    std::set<std::string> names;
     for (std::size_t i = 0; i < mockup_.placements.size(); ++i) {
-      for (std::size_t j = 0; j < i; ++j) {
-        if (mockup_.placements[i].name == mockup_.placements[j].name) {
-          throw place(i).error("two placements have this name",
-                               "give this one a name of its own: name = \"...\"");
-        }
+      need_plain(place(i), "its name", mockup_.placements[i].name);
+      need_plain(place(i), "its group", mockup_.placements[i].group);
+      if (!names.insert(mockup_.placements[i].name).second) {
+        throw place(i).error("two placements have this name",
+                             "give this one a name of its own: name = \"...\"");
       }
     }
   }

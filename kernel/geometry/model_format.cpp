@@ -81,7 +81,7 @@ ModelFormat format_of(std::string_view bytes, const std::filesystem::path& file)
   const ModelFormat named = format_by_name(file).value_or(ModelFormat::step);
   if (named != ModelFormat::step) {
     throw Error(
-        ErrorCode::unreadable, {file.string(), "at its start"},
+        ErrorCode::unreadable, {shown_name(file), "at its start"},
         fmt::format("this is no {}, nor any other model that can be read", format_name(named)),
         "save it again, as .xbf, .brep or STEP");
   }

@@ -43,23 +43,6 @@ Error unreadable(const std::string& file, const std::string& what, const std::st
   return {ErrorCode::unreadable, {file, ""}, what, cure};
 }
 
-Error ended_badly(const std::string& file, const Contained& run, const ReadLimits& limits) {
-  switch (run.end) {
-    case Contained::End::out_of_time:
-      return unreadable(file, fmt::format("reading took longer than {:g} s", limits.seconds),
-                        "raise the limit on time or simplify the file");
-    case Contained::End::out_of_memory:
-      return unreadable(file, fmt::format("reading took more than {:g} MB", limits.memory_mb),
-                        "raise the limit on memory or simplify the file");
-    case Contained::End::crashed:
-      return unreadable(file, fmt::format("the kernel crashed on it ({})", run.detail),
-                        "the file is damaged: export it again");
-    default:
-      return unreadable(file, fmt::format("the kernel can not read it ({})", run.detail),
-                        "the file is damaged: export it again");
-  }
-}
-
 Arrival transfer(const std::string& file, const std::function<Arrival()>& read,
                  const ReadLimits& limits) {
   const auto work = [&] { return to_bytes(read()); };
@@ -68,10 +51,7 @@ Arrival transfer(const std::string& file, const std::function<Arrival()>& read,
   if (run.end != Contained::End::finished) {
     stop_if_asked();
   }
-  throw_own_error(run, file);
-  if (run.end != Contained::End::finished) {
-    throw ended_badly(file, run, limits);
-  }
+  require_finished(run, file, limits);
   return arrival_from_bytes(std::move(run.bytes));
 }
 
@@ -90,7 +70,7 @@ struct Reading {
   const Reading* from = nullptr;
   // Files that may still be read for the first one, whatever refers to them.
   std::size_t* files_left = nullptr;
-  [[nodiscard]] std::string name() const { return file.string(); }
+  [[nodiscard]] std::string name() const { return shown_name(file); }
   [[nodiscard]] bool is_under_way(const std::filesystem::path& other) const {
     return file.filename() == other.filename() || (from != nullptr && from->is_under_way(other));
   }
@@ -132,6 +112,8 @@ std::string take_file(Arrival& arrival, const std::string& name,
       throw too_many_parts(reading.limits.occurrences);
     }
     take_in(arrival.model, reading.folder, other.model, places);
+    std::vector<std::string>& files = arrival.model.file.files;
+    files.insert(files.end(), other.model.file.files.begin(), other.model.file.files.end());
     if (arrival.model.file.unit.empty()) {
       arrival.model.file.unit = other.model.file.unit;
     }
@@ -220,7 +202,7 @@ Arrival arrive_from_shapes(const std::filesystem::path& file, const std::string&
                            const ReadLimits& limits, Completeness completeness) {
   const ShapeFile shapes{bytes, format, shown_name(file.stem()), limits, completeness};
   Arrival arrival = transfer(
-      file.string(), [&] { return transfer_shape_file(shapes, folder); }, limits);
+      shown_name(file), [&] { return transfer_shape_file(shapes, folder); }, limits);
   arrival.model.file.protocol = format == ModelFormat::xbf ? "xbf" : "brep";
   return arrival;
 }
@@ -229,7 +211,7 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
                       Completeness completeness, Formats formats, const Reading* from) {
   using Clock = std::chrono::steady_clock;
   const auto start = Clock::now();
-  const std::string name = file.string();
+  const std::string name = shown_name(file);
   std::string bytes = read_bytes(file, limits.file_mb, "a STEP file");
   const std::string hash = sha256(bytes);
   drop_byte_order_mark(bytes);
@@ -249,6 +231,7 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
   }
   require_finite(timed.model, name, completeness);
   timed.model.file.name = shown_name(file);
+  timed.model.file.files.insert(timed.model.file.files.begin(), shown_name(file));
   timed.model.file.sha256 = hash;
   timed.model.shapes = store;
   timed.read_seconds =

@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 #include <unordered_map>
+#include <utility>
 
 #include "geometry/semantic_class.hpp"
 #include "spotblue/base/error.hpp"
@@ -57,7 +58,6 @@ class SizeText {
         next_(entities.entities().back().id + 1) {}
 
   std::string with(const std::vector<PlacedSize>& sizes) {
-    const auto end = text_.rfind("ENDSEC");
     if (sizes.empty()) {
       return std::string(text_);
     }
@@ -67,7 +67,7 @@ class SizeText {
     for (const PlacedSize& size : sizes) {
       add_size(size);
     }
-    changes_.push_back({end, 0, std::move(added_)});
+    changes_.push_back({entities_.data_end(), 0, std::move(added_)});
     return changed();
   }
 
@@ -170,23 +170,41 @@ class SizeText {
     add(fmt::format("PLUS_MINUS_TOLERANCE(#{},#{})", tolerance, size));
   }
 
+  // What holds shapes, looked up once for all sizes.
+  void read_holders() {
+    for (const StepText::Entity& entity : entities_.entities()) {
+      const auto property = entities_.arguments(entity, "PRODUCT_DEFINITION_SHAPE");
+      if (property && property->size() > 2) {
+        property_of_[reference((*property)[2]).value_or(0)] = entity.id;
+      }
+      const auto arguments = entities_.arguments(entity);
+      if (arguments && arguments->size() == 3 &&
+          entities_.keyword(entity).ends_with("REPRESENTATION")) {
+        for (const int item : references((*arguments)[1])) {
+          holder_of_.try_emplace(item, entity.id, reference((*arguments)[2]).value_or(0));
+        }
+      }
+    }
+  }
+
   ShapeOf shape_of(const PlacedSize& size) {
     const auto known = shapes_.find(size.definition);
     if (known != shapes_.end()) {
       return known->second;
     }
+    if (property_of_.empty()) {
+      read_holders();
+    }
     ShapeOf shape;
-    for (const StepText::Entity& entity : entities_.entities()) {
-      const auto property = entities_.arguments(entity, "PRODUCT_DEFINITION_SHAPE");
-      if (property && property->size() > 2 && reference((*property)[2]) == size.definition) {
-        shape.property = entity.id;
-      }
-      const auto arguments = entities_.arguments(entity);
-      if (shape.representation == 0 && arguments && arguments->size() == 3 &&
-          entities_.keyword(entity).ends_with("REPRESENTATION") &&
-          holds_any((*arguments)[1], size.solids)) {
-        shape.representation = entity.id;
-        shape.context = reference((*arguments)[2]).value_or(0);
+    if (const auto property = property_of_.find(size.definition); property != property_of_.end()) {
+      shape.property = property->second;
+    }
+    for (const int solid : size.solids) {
+      const auto holder = holder_of_.find(solid);
+      if (holder != holder_of_.end() &&
+          (shape.representation == 0 || holder->second.first < shape.representation)) {
+        shape.representation = holder->second.first;
+        shape.context = holder->second.second;
       }
     }
     if (shape.property == 0 || shape.representation == 0 || shape.context == 0) {
@@ -196,13 +214,6 @@ class SizeText {
                   "export the file again, each part with its own solids");
     }
     return shapes_[size.definition] = shape;
-  }
-
-  static bool holds_any(std::string_view items, const std::vector<int>& wanted) {
-    const std::vector<int> all = references(items);
-    return std::any_of(all.begin(), all.end(), [&](int one) {
-      return std::find(wanted.begin(), wanted.end(), one) != wanted.end();
-    });
   }
 
   void replace(std::string_view piece, std::string by) {
@@ -216,11 +227,12 @@ class SizeText {
     if (schema.starts_with("AP242")) {
       return;
     }
-    const auto list = text_.find("FILE_SCHEMA");
-    const auto from = text_.find('\'', list);
-    const auto to = text_.find('\'', from + 1);
-    replace(text_.substr(from, to + 1 - from),
-            "'AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 1 1 4 }'");
+    const std::string_view named = entities_.quoted_schema();
+    if (named.empty()) {
+      throw Error(ErrorCode::unreadable, {file_, "FILE_SCHEMA"}, "the header names no schema",
+                  "export the file again");
+    }
+    replace(named, "'AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF { 1 0 10303 442 1 1 4 }'");
     for (const StepText::Entity& entity : entities_.entities()) {
       const auto protocol = entities_.arguments(entity, "APPLICATION_PROTOCOL_DEFINITION");
       if (protocol && protocol->size() > 2) {
@@ -233,14 +245,8 @@ class SizeText {
 
   // The header's preprocessor; empty when there is none.
   [[nodiscard]] std::string preprocessor() const {
-    const auto name = text_.find("FILE_NAME");
-    const auto open = text_.find('(', name);
-    const auto close = text_.find(");", open);
-    if (name == std::string_view::npos || close == std::string_view::npos) {
-      return "";
-    }
-    const auto arguments = split_arguments(text_.substr(open + 1, close - open - 1));
-    return arguments.size() > 4 ? quoted(arguments[4]) : "";
+    const auto name = entities_.header("FILE_NAME");
+    return name && name->size() > 4 ? quoted((*name)[4]) : "";
   }
 
   void repair_grades() {
@@ -287,6 +293,8 @@ class SizeText {
   std::string added_;
   std::vector<Change> changes_;
   std::unordered_map<int, ShapeOf> shapes_;
+  std::unordered_map<int, int> property_of_;                // of a product definition
+  std::unordered_map<int, std::pair<int, int>> holder_of_;  // representation and its context
 };
 
 }  // namespace

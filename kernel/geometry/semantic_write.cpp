@@ -8,12 +8,12 @@
 #include <cereal/types/string.hpp>
 #include <cereal/types/vector.hpp>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <memory>
 #include <optional>
 #include <set>
 #include <sstream>
-#include <system_error>
 #include <utility>
 
 #include "geometry/completeness.hpp"
@@ -21,6 +21,7 @@
 #include "geometry/face_book.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/model_format.hpp"
+#include "geometry/semantic_proof.hpp"
 #include "geometry/semantic_text.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_declared.hpp"
@@ -29,6 +30,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/standards/iso286.hpp"
 
@@ -83,20 +85,11 @@ std::string child_work(const std::string& text, const std::filesystem::path& fol
   return std::move(out).str();
 }
 
-void refuse_failed(const Contained& run, const std::string& file) {
-  throw_own_error(run, file);
-  if (run.end != Contained::End::finished) {
-    throw Error(ErrorCode::unreadable, {file, ""},
-                fmt::format("the kernel can not read it ({})", run.detail),
-                "see what spotblue look says of it");
-  }
-}
-
 Source read_source(const std::string& text, const std::string& file, const Declared& declared,
                    const ReadLimits& limits) {
   const ShapeStore store(make_shape_folder());
   const Contained run = run_contained([&] { return child_work(text, store.folder()); }, limits);
-  refuse_failed(run, file);
+  require_finished(run, file, limits);
   std::vector<std::size_t> rows;
   std::string bytes;
   try {
@@ -116,11 +109,12 @@ Source read_source(const std::string& text, const std::string& file, const Decla
   for (const ArrivedProduct& product : arrival.products) {
     source.definitions.push_back(product.entity);
   }
+  std::set<std::pair<FaceKey, int>> taken;
   for (std::size_t i = 0; i + 3 < rows.size(); i += 4) {
-    std::vector<int>& faces = source.faces[{rows[i], static_cast<int>(rows[i + 1]), rows[i + 2]}];
+    const FaceKey key{rows[i], static_cast<int>(rows[i + 1]), rows[i + 2]};
     const int face = static_cast<int>(rows[i + 3]);
-    if (std::find(faces.begin(), faces.end(), face) == faces.end()) {
-      faces.push_back(face);
+    if (taken.emplace(key, face).second) {
+      source.faces[key].push_back(face);
     }
   }
   return source;
@@ -304,8 +298,35 @@ std::string text_to_add_to(const std::string& file, std::string text, const Read
         return std::string("done");
       },
       limits);
-  refuse_failed(run, file);
+  require_finished(run, file, limits);
   return read_bytes(rewritten, limits.file_mb, "a STEP file");
+}
+
+// Reads a draft as any reader would and throws unless it says what was meant.
+void prove(const std::filesystem::path& draft, const Source& source,
+           const std::vector<PlacedSize>& sizes, const std::string& out, const ReadLimits& limits) {
+  const auto refuse = [&](ErrorCode code, const std::string& why) {
+    return Error(code, {out, ""}, "not written, since it does not read back as meant: " + why,
+                 "what was there is as it was; report it with the model");
+  };
+  try {
+    const std::string text = read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file");
+    const StepText entities(text, out, limits);
+    const Declared declared = read_declared(entities, out, limits);
+    const Source written = read_source(text, out, declared, limits);
+    const std::string difference = first_difference(source.model, written.model, sizes);
+    if (!difference.empty()) {
+      throw refuse(ErrorCode::kernel_failure, difference);
+    }
+    if (!sizes.empty() && declared.protocol != "AP242") {
+      throw refuse(ErrorCode::kernel_failure, fmt::format("its header says {}", declared.protocol));
+    }
+  } catch (const Error& error) {
+    if (error.code() == ErrorCode::kernel_failure || error.code() == ErrorCode::file_access) {
+      throw;
+    }
+    throw refuse(ErrorCode::kernel_failure, error.rule());
+  }
 }
 
 }  // namespace
@@ -314,12 +335,8 @@ std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
                                        const std::filesystem::path& out,
                                        std::span<const SizeToWrite> sizes, LengthUnit unit,
                                        const ReadLimits& limits) {
-  const std::string file = model.string();
-  std::error_code ignored;
-  if (std::filesystem::equivalent(model, out, ignored)) {
-    throw Error(ErrorCode::file_access, {out.string(), ""}, "that is the model itself",
-                "name another file: the model is kept as it is");
-  }
+  const std::string file = shown_name(model);
+  refuse_overwriting(out, {model});
   std::string bytes = read_bytes(model, limits.file_mb, "a STEP file");
   drop_byte_order_mark(bytes);
   const std::string text = text_to_add_to(file, std::move(bytes), limits);
@@ -327,7 +344,10 @@ std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
   const Declared declared = read_declared(entities, file, limits);
   const Source source = read_source(text, file, declared, limits);
   Placing placing = place_sizes(source, declared, file, sizes);
-  write_whole(out, with_sizes(text, entities, placing.sizes, unit, file));
+  write_whole(out, with_sizes(text, entities, placing.sizes, unit, file),
+              [&](const std::filesystem::path& draft) {
+                prove(draft, source, placing.sizes, shown_name(out), limits);
+              });
   return std::move(placing.notes);
 }
 

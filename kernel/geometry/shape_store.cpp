@@ -22,13 +22,14 @@
 #include "geometry/occt_versions.hpp"
 #include "geometry/plain_faces.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
 
 Error shape_lost(const std::filesystem::path& file, const std::string& why) {
-  return {ErrorCode::kernel_failure,
-          {file.string(), ""},
+  return {ErrorCode::file_access,
+          {shown_name(file), ""},
           why,
           "check that the temp folder has room and read the model again"};
 }
@@ -67,7 +68,7 @@ std::filesystem::path make_shape_folder() {
   constexpr int kPlaces = 6;  // which mkdtemp fills where it finds so many X at the end
   std::string name = (temp / fmt::format("spotblue-{}-{:X>{}}", getpid(), "", kPlaces)).string();
   if (trouble || mkdtemp(name.data()) == nullptr) {
-    throw Error(ErrorCode::file_access, {temp.string(), ""},
+    throw Error(ErrorCode::file_access, {shown_name(temp), ""},
                 fmt::format("no folder for the shapes can be made: {}",
                             trouble ? trouble.message() : std::strerror(errno)),
                 "make room there, or name another temp folder in TMPDIR");
@@ -120,8 +121,9 @@ TopoDS_Shape or_lost(const std::filesystem::path& folder,
   try {
     return make();
   } catch (const Standard_Failure& failure) {
-    throw shape_lost(shapes_file(folder),
-                     fmt::format("the shape can not be mended: {}", occt::words_of(failure)));
+    throw Error(ErrorCode::kernel_failure, {shown_name(shapes_file(folder)), ""},
+                fmt::format("the shape can not be mended: {}", occt::words_of(failure)),
+                "export the part again");
   }
 }
 
@@ -160,7 +162,7 @@ void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Sh
   out.close();
   listed.close();
   if (!out || !listed) {
-    throw Error(ErrorCode::file_access, {file.string(), ""}, "the shapes can not be written",
+    throw Error(ErrorCode::file_access, {shown_name(file), ""}, "the shapes can not be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
 }
@@ -183,7 +185,7 @@ void append_shapes(const std::filesystem::path& folder, const std::filesystem::p
   out.close();
   listed.close();
   if (!out || !listed || !in) {
-    throw Error(ErrorCode::file_access, {file.string(), ""}, "the shapes can not be written",
+    throw Error(ErrorCode::file_access, {shown_name(file), ""}, "the shapes can not be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
 }

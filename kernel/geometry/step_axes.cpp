@@ -5,6 +5,7 @@
 #include <charconv>
 #include <optional>
 #include <string_view>
+#include <unordered_set>
 
 #include "spotblue/geometry/vector.hpp"
 
@@ -68,12 +69,19 @@ class Axes {
     }
   }
 
-  [[nodiscard]] std::optional<Point> three_of(std::string_view argument,
-                                              std::string_view keyword) const {
+  [[nodiscard]] std::optional<Point> three_of(std::string_view argument, std::string_view keyword) {
+    constexpr std::size_t kMostLetters = 1000;  // of three numbers and the brackets
     const auto id = reference(argument);
-    const StepText::Entity* entity = id ? text_.find(*id) : nullptr;
+    const StepText::Entity* entity = id && !endless_.contains(*id) ? text_.find(*id) : nullptr;
     const auto arguments = entity != nullptr ? text_.arguments(*entity, keyword) : std::nullopt;
-    const auto all = arguments ? numbers(arguments->back()) : std::vector<double>{};
+    if (!arguments || arguments->empty()) {
+      return std::nullopt;
+    }
+    if (arguments->back().size() > kMostLetters) {
+      endless_.insert(*id);
+      return std::nullopt;
+    }
+    const auto all = numbers(arguments->back());
     return all.size() == 3 ? std::optional(Point{all[0], all[1], all[2]}) : std::nullopt;
   }
 
@@ -105,6 +113,7 @@ class Axes {
 
   const StepText& text_;
   std::vector<Note> faults_;
+  std::unordered_set<int> endless_;  // lists that are read once, however many share them
 };
 
 }  // namespace

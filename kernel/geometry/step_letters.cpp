@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cstdint>
+#include <fstream>
 #include <iterator>
 #include <limits>
 #include <optional>
@@ -15,19 +16,6 @@
 
 namespace spotblue {
 namespace {
-
-// The code point of a whole UTF-8 letter.
-std::uint32_t code_point(std::string_view letter) {
-  const auto byte = [&](std::size_t i) { return static_cast<std::uint8_t>(letter[i]); };
-  if (letter.size() == 1) {
-    return byte(0);
-  }
-  std::uint32_t code = byte(0) & (0x7FU >> letter.size());
-  for (std::size_t i = 1; i < letter.size(); ++i) {
-    code = (code << 6U) | (byte(i) & 0x3FU);
-  }
-  return code;
-}
 
 // A string's inside, coded; `inside` has no line ends.
 void add_coded(std::string& to, std::string_view inside) {
@@ -122,8 +110,10 @@ bool add_decoded(std::string& to, std::string_view& rest) {
   }
   const bool two = rest.starts_with("\\X2\\");
   if (two || rest.starts_with("\\X4\\")) {
-    const std::size_t end = rest.find("\\X0\\", 4);
-    const auto letters = end == std::string_view::npos
+    // Not by searching for \X0\, which a text of many codes without one would make go on for long.
+    const std::size_t end =
+        std::min(rest.find_first_not_of("0123456789ABCDEFabcdef", 4), rest.size());
+    const auto letters = !rest.substr(end).starts_with("\\X0\\")
                              ? std::nullopt
                              : wide_letters(rest.substr(4, end - 4), two ? 4 : 8);
     if (letters) {
@@ -207,6 +197,15 @@ std::string with_coded_letters(std::string_view step) {
 void code_letters_in(const std::filesystem::path& file) {
   write_whole(file, with_coded_letters(
                         read_bytes(file, std::numeric_limits<double>::max(), "a STEP file")));
+}
+
+bool ends_as_step(const std::filesystem::path& file) {
+  constexpr std::size_t kTail = 64;
+  std::ifstream in(file, std::ios::binary);
+  std::string tail(kTail, '\0');
+  in.seekg(-static_cast<std::streamoff>(kTail), std::ios::end);
+  in.read(tail.data(), static_cast<std::streamsize>(kTail));
+  return in.good() && tail.find("END-ISO-10303-21;") != std::string::npos;
 }
 
 std::string decoded_letters(std::string_view value) {

@@ -20,6 +20,9 @@ namespace spotblue {
 // too. Throws Error file_access.
 SPOTBLUE_EXPORT void code_letters_in(const std::filesystem::path& file);
 
+// Whether the file ends as STEP text does: none that lacked room does. Exported as above.
+[[nodiscard]] SPOTBLUE_EXPORT bool ends_as_step(const std::filesystem::path& file);
+
 // The text with each byte that is no UTF-8 taken for a letter of Latin-1: Open CASCADE makes one
 // letter of several such bytes. Nothing when all of it is UTF-8.
 [[nodiscard]] std::optional<std::string> in_utf8(std::string_view step);

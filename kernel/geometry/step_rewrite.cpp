@@ -14,6 +14,7 @@
 #include "geometry/step_author.hpp"
 #include "geometry/step_letters.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 
@@ -39,9 +40,13 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   writer.SetDimTolMode(false);
   leave_author_out(writer.Writer().WS());
   occt::write_lengths_in(writer.Writer().WS(), 1.0);
-  if (!writer.Transfer(document, STEPControl_AsIs) ||
-      writer.Write(out.c_str()) != IFSelect_RetDone) {
+  if (!writer.Transfer(document, STEPControl_AsIs)) {
     throw failed;
+  }
+  // The writer does not always see that there was no more room.
+  if (writer.Write(out.c_str()) != IFSelect_RetDone || !ends_as_step(out)) {
+    throw Error(ErrorCode::file_access, {shown_name(out), ""}, "the file cannot be written",
+                "make room in the temp folder, or name another in TMPDIR");
   }
   code_letters_in(out);
 }

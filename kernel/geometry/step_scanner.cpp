@@ -173,6 +173,7 @@ class Scanner {
     while (!at_end() && !is_word_here("ENDSEC")) {
       read_entity();
     }
+    scanned_.data_end = at_;
     end_section();
   }
 

@@ -31,6 +31,7 @@ namespace spotblue {
 
 struct ScannedText {
   std::string_view header;
+  std::size_t data_end = 0;                // where the last data section's ENDSEC begins
   std::vector<StepText::Entity> entities;  // in the order of their numbers
 };
 

@@ -112,6 +112,7 @@ StepText::StepText(std::string_view text, const std::string& file, const ReadLim
     : text_(text) {
   ScannedText scanned = scan_step(text, file, limits);
   header_ = scanned.header;
+  data_end_ = scanned.data_end;
   entities_ = std::move(scanned.entities);
 }
 
@@ -157,17 +158,26 @@ std::optional<std::vector<std::string_view>> StepText::arguments(const Entity& e
   return split_arguments(inside_brackets(text_, open));
 }
 
-std::string StepText::schema() const {
+std::optional<std::vector<std::string_view>> StepText::header(std::string_view keyword) const {
   for (std::size_t at = 0; at < header_.size(); at = next_token(header_, at)) {
-    if (word_at(header_, at) == "FILE_SCHEMA") {
-      const std::size_t open = header_.find('\'', at);
-      return open == std::string_view::npos
-                 ? std::string()
-                 : quoted(trimmed(header_.substr(open, next_token(header_, open) - open)));
+    const std::size_t open = next_token(header_, at);
+    if (word_at(header_, at) == keyword && open < header_.size() && header_[open] == '(') {
+      return split_arguments(inside_brackets(header_, open));
     }
   }
-  return {};
+  return std::nullopt;
 }
+
+std::string_view StepText::quoted_schema() const {
+  const auto schemas = header("FILE_SCHEMA");
+  if (!schemas || schemas->empty() || !schemas->front().starts_with('(')) {
+    return {};
+  }
+  const auto names = split_arguments(inside_brackets(schemas->front(), 0));
+  return names.empty() ? std::string_view() : names.front();
+}
+
+std::string StepText::schema() const { return quoted(quoted_schema()); }
 
 std::size_t StepText::line_of(const Entity& entity) const { return line_at(text_, entity.begin); }
 

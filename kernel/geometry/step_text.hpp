@@ -51,14 +51,21 @@ class StepText {
       const Entity& entity, std::string_view keyword) const;
   // The same for a simple entity of whatever keyword; nothing for a complex one.
   [[nodiscard]] std::optional<std::vector<std::string_view>> arguments(const Entity& entity) const;
-  // The first schema the header names; empty when it names none.
+  // The arguments of the header's entity of this keyword; nothing when it has none.
+  [[nodiscard]] std::optional<std::vector<std::string_view>> header(std::string_view keyword) const;
+  // The first schema the header names, with its quotes; empty when it names none.
+  [[nodiscard]] std::string_view quoted_schema() const;
+  // The same as text.
   [[nodiscard]] std::string schema() const;
+  // Where the ENDSEC of the last data section begins.
+  [[nodiscard]] std::size_t data_end() const { return data_end_; }
   [[nodiscard]] std::size_t line_of(const Entity& entity) const;
 
  private:
   std::string_view text_;
   std::vector<Entity> entities_;
   std::string_view header_;
+  std::size_t data_end_ = 0;
 };
 
 }  // namespace spotblue

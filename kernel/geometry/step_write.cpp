@@ -12,6 +12,9 @@
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <XSControl_WorkSession.hxx>
+#include <algorithm>
+#include <array>
+#include <cmath>
 #include <gp_Trsf.hxx>
 #include <limits>
 #include <map>
@@ -23,8 +26,11 @@
 #include "geometry/occt_versions.hpp"
 #include "geometry/shape_store.hpp"
 #include "geometry/step_author.hpp"
+#include "geometry/step_declared.hpp"
 #include "geometry/step_letters.hpp"
+#include "geometry/step_name.hpp"
 #include "spotblue/base/file_bytes.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/base/whole_file.hpp"
 
@@ -110,19 +116,75 @@ const char* schema_of(StepProtocol protocol) {
   return "AP214IS";
 }
 
+// Texts of the header have one line and end at no NUL.
+std::string plain_line(std::string words) {
+  std::replace_if(
+      words.begin(), words.end(),
+      [](char c) { return static_cast<unsigned char>(c) < ' ' || c == '\x7F'; }, ' ');
+  return words;
+}
+
 void write_header(const Mockup& mockup, const Handle(StepData_StepModel) & model) {
   APIHeaderSection_MakeHeader header(model);
   const auto text = [](const std::string& words) {
     return new TCollection_HAsciiString(words.c_str());
   };
   header.SetName(text(mockup.title));
-  header.SetDescriptionValue(1, text(mockup.about.empty() ? "mock-up" : mockup.about));
+  header.SetDescriptionValue(1, text(mockup.about.empty() ? "mock-up" : plain_line(mockup.about)));
   header.SetOriginatingSystem(text(std::string("spotblue ") + kVersion));
   header.SetAuthorValue(1, text(""));
   header.SetOrganizationValue(1, text(""));
 }
 
-void write_document(const Mockup& mockup, const Document& document, KernelQuiet& quiet,
+// By the text: protocol, unit, and each part by name, one solid, as often as it was placed.
+std::string difference_from(const Mockup& mockup, const std::vector<PlacedPart>& placed,
+                            const Declared& declared) {
+  constexpr std::array<const char*, 3> kProtocols{"AP203", "AP214", "AP242"};
+  if (declared.protocol != kProtocols.at(static_cast<std::size_t>(mockup.protocol))) {
+    return fmt::format("its header says {}", declared.protocol);
+  }
+  if (declared.unit != (mockup.unit == LengthUnit::mm ? "mm" : "inch")) {
+    return fmt::format("its unit is '{}'", declared.unit);
+  }
+  std::map<std::string, double> missing;
+  for (const PlacedPart& one : placed) {
+    missing[clean_name(mockup.parts[one.part].name)] += 1.0;
+  }
+  for (const DeclaredPart& part : declared.parts) {
+    missing[part.name] -= part.solids * part.occurrences;
+  }
+  for (const auto& [name, count] : missing) {
+    if (count != 0.0) {
+      return fmt::format("part '{}' is there {} times {}", name, std::abs(count),
+                         count > 0.0 ? "too few" : "too many");
+    }
+  }
+  return {};
+}
+
+void require_as_meant(const std::filesystem::path& draft, const Mockup& mockup,
+                      const std::vector<PlacedPart>& placed, const std::filesystem::path& out) {
+  const std::string name = shown_name(out);
+  std::string why;
+  try {
+    const std::string text = read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file");
+    const StepText entities(text, name, {});
+    why = difference_from(mockup, placed, read_declared(entities, name, {}));
+  } catch (const Error& error) {
+    if (error.code() == ErrorCode::file_access) {
+      throw;
+    }
+    why = error.rule();
+  }
+  if (!why.empty()) {
+    throw Error(ErrorCode::kernel_failure, {name, ""},
+                "not written, since it does not read back as meant: " + why,
+                "what was there is as it was; simplify the mock-up, or report it");
+  }
+}
+
+void write_document(const Mockup& mockup, const std::vector<PlacedPart>& placed,
+                    const Document& document, KernelQuiet& quiet,
                     const std::filesystem::path& out) {
   STEPCAFControl_Controller::Init();
   quiet.set("write.step.schema", schema_of(mockup.protocol));
@@ -140,24 +202,28 @@ void write_document(const Mockup& mockup, const Document& document, KernelQuiet&
   // The CAD kernel opens no name that is not UTF-8, so it writes under one of ours.
   const ShapeStore folder(make_shape_folder());
   const std::filesystem::path draft = folder.folder() / "model.step";
-  if (writer.Write(draft.c_str()) != IFSelect_RetDone) {
-    throw Error(ErrorCode::file_access, {draft.string(), ""}, "the file cannot be written",
+  if (writer.Write(draft.c_str()) != IFSelect_RetDone || !ends_as_step(draft)) {
+    throw Error(ErrorCode::file_access, {shown_name(draft), ""}, "the file cannot be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
   code_letters_in(draft);
-  write_whole(out, read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file"));
+  write_whole(out, read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file"),
+              [&](const std::filesystem::path& written) {
+                require_as_meant(written, mockup, placed, out);
+              });
 }
 
 }  // namespace
 
 void write_mockup(const Mockup& mockup, const std::filesystem::path& out) {
+  refuse_overwriting(out, mockup.read_from);
   check_parts(mockup);
   const std::vector<PlacedPart> placed = place_parts(mockup);
-  guarded("writing " + out.string(), [&] {
+  guarded("writing " + shown_name(out), [&] {
     KernelQuiet quiet;
     const Document document;
     add_assembly(mockup, placed, document);
-    write_document(mockup, document, quiet, out);
+    write_document(mockup, placed, document, quiet, out);
   });
 }
 

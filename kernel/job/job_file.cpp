@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "job/job_entries.hpp"
+#include "job/named_file.hpp"
 #include "job/toml_table.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -65,14 +66,14 @@ void require_known_materials(const TomlTable& top, const Job& job) {
 
 }  // namespace
 
-Job read_job(const std::filesystem::path& file) {
-  const TomlTable top = TomlTable::read_file(file.string());
+Job read_job(const std::filesystem::path& file, Outside outside) {
+  const TomlTable top = TomlTable::read_file(file);
   require_schema(top);
   Job job;
   job.file = shown_name(file);
   job.unit = read_unit(top);
   job.title = top.find_text("title").value_or("");
-  job.model = file.parent_path() / path_of_shown(top.text("model"));
+  job.model = named_file(file, top, "model", top.text("model"), outside);
   job.parts = read_parts(top, job.unit);
   job.fits = read_fits(top, job.unit);
   job.sizes = read_sizes(top, job.unit);

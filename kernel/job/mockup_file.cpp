@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "job/mockup_part_file.hpp"
+#include "job/named_file.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
@@ -148,11 +149,12 @@ LengthUnit read_unit(const TomlTable& table) {
 }
 
 // Files shared by several mock-ups; they may not include others in turn.
-void read_included(const TomlTable& table, Mockup& mockup, MockupLines& lines) {
+void read_included(const TomlTable& table, Outside outside, Mockup& mockup, MockupLines& lines) {
   for (const std::string& name : table.texts("include")) {
     const std::filesystem::path file =
-        std::filesystem::path(table.file()).parent_path() / path_of_shown(name);
-    const TomlTable included = TomlTable::read_file(file.string());
+        named_file(mockup.read_from.front(), table, "include", name, outside);
+    const TomlTable included = TomlTable::read_file(file);
+    mockup.read_from.push_back(file);
     (void)included.find_text("title");
     (void)included.find_text("about");
     read_contents(included, read_unit(included), mockup, lines);
@@ -162,11 +164,12 @@ void read_included(const TomlTable& table, Mockup& mockup, MockupLines& lines) {
 
 }  // namespace
 
-Mockup read_mockup(const std::filesystem::path& file) {
-  const TomlTable table = TomlTable::read_file(file.string());
+Mockup read_mockup(const std::filesystem::path& file, Outside outside) {
+  const TomlTable table = TomlTable::read_file(file);
   Mockup mockup;
   MockupLines lines;
   mockup.file = shown_name(file);
+  mockup.read_from.push_back(file);
   if (table.has("schema") && table.has("model")) {
     throw table.error("model", "this is a job file and no mock-up",
                       "judge by it with spotblue check");
@@ -175,7 +178,7 @@ Mockup read_mockup(const std::filesystem::path& file) {
   mockup.about = table.find_text("about").value_or("");
   mockup.unit = read_unit(table);
   mockup.protocol = read_protocol(table);
-  read_included(table, mockup, lines);
+  read_included(table, outside, mockup, lines);
   read_contents(table, mockup.unit, mockup, lines);
   table.refuse_unknown();
   try {

@@ -8,6 +8,7 @@
 
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/toml_screen.hpp"
 
 namespace spotblue {
@@ -45,8 +46,8 @@ TomlTable::TomlTable(std::shared_ptr<const toml::table> root, const toml::table*
                      std::string file, std::string place)
     : root_(std::move(root)), table_(table), file_(std::move(file)), place_(std::move(place)) {}
 
-TomlTable TomlTable::read_file(const std::string& file) {
-  return read_text(read_bytes(file, kMostTomlMb, "a TOML file"), file);
+TomlTable TomlTable::read_file(const std::filesystem::path& file) {
+  return read_text(read_bytes(file, kMostTomlMb, "a TOML file"), shown_name(file));
 }
 
 TomlTable TomlTable::read_text(std::string_view text, const std::string& file) {

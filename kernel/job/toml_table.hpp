@@ -4,6 +4,7 @@
 
 #include <toml++/toml.h>
 
+#include <filesystem>
 #include <memory>
 #include <optional>
 #include <string>
@@ -25,8 +26,8 @@ class TomlTable {
   /// Parses a file and gives its top table.
   /// @throws Error file_access when it cannot be opened, bad_input with the line when it is no
   /// TOML.
-  [[nodiscard]] static TomlTable read_file(const std::string& file);
-  /// The same from text; `file` is only named in errors.
+  [[nodiscard]] static TomlTable read_file(const std::filesystem::path& file);
+  /// The same from text; `file`, in its shown form, is only named in errors.
   [[nodiscard]] static TomlTable read_text(std::string_view text, const std::string& file);
 
   /// Where this table is, in words for errors: `part "Wheel"`, `part "Wheel", outside 2`.

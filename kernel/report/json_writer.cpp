@@ -1,16 +1,44 @@
 #include "report/json_writer.hpp"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "base/utf8.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 
+namespace {
+
+// RFC 8259, 7: any letter may stand as \uXXXX; all that are unshown lie below U+10000.
+std::string without_unshown(std::string quoted) {
+  if (std::all_of(quoted.begin(), quoted.end(), [](char c) { return c >= ' ' && c < '\x7F'; })) {
+    return quoted;
+  }
+  std::string out;
+  out.reserve(quoted.size());
+  std::string_view text = quoted;
+  while (!text.empty()) {
+    const std::string_view letter = text.substr(0, std::max<std::size_t>(utf8_length(text), 1));
+    if (is_unshown(letter)) {
+      out += nlohmann::json(letter).dump(-1, ' ', true).substr(1);
+      out.pop_back();
+    } else {
+      out += letter;
+    }
+    text.remove_prefix(letter.size());
+  }
+  return out;
+}
+
+}  // namespace
+
 std::string json_quoted(std::string_view text) {
-  return nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
+  return without_unshown(
+      nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace));
 }
 
 void JsonWriter::next_in_level() {

@@ -3,13 +3,17 @@
 #include <algorithm>
 #include <sstream>
 #include <string_view>
+#include <utility>
 
 #include "report/text_words.hpp"
+#include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
 
 constexpr std::size_t kBetween = 2;  // blanks between columns
+// A name without end would make every row as long.
+constexpr std::size_t kMostCell = 1000;
 
 void append_cell(std::string& line, const std::string& cell, std::size_t width, Align align) {
   const std::size_t gap = width - shown_width(cell);
@@ -33,7 +37,11 @@ void TextTable::add(const std::vector<std::string>& cells, const std::vector<std
   }
   const auto [place, fresh] = row_of_.try_emplace(key, rows_.size());
   if (fresh) {
-    rows_.push_back({cells, 1});
+    Row row{cells, 1};
+    for (std::string& cell : row.cells) {
+      cell = shortened(cell, kMostCell);
+    }
+    rows_.push_back(std::move(row));
   } else {
     ++rows_[place->second].count;
   }

@@ -23,7 +23,8 @@ class TextTable {
  public:
   explicit TextTable(std::vector<Column> columns) : columns_(std::move(columns)) {}
 
-  /// One cell a column; empty cells are allowed. A row that reads as one before is counted there.
+  /// One cell a column, of 1000 bytes at most; empty cells are allowed. A row that reads as one
+  /// before is counted there.
   void add(const std::vector<std::string>& cells) { add(cells, cells); }
   /// The same, where `alike` decides which rows are one and the first one's cells are shown.
   void add(const std::vector<std::string>& cells, const std::vector<std::string>& alike);

@@ -47,8 +47,8 @@ void add_broken(std::string& to, std::string_view line, std::size_t width) {
   const std::size_t indent = std::min(line.find_first_not_of(' '), line.size());
   const std::string margin(std::min(indent + kFurtherIn, width / 2), ' ');
   std::size_t room = width;
-  while (shown_width(line) > room) {
-    std::size_t end = fitting(line, room);
+  // Not by the width of all that is left, which would be counted anew for each line of it.
+  for (std::size_t end = fitting(line, room); end < line.size(); end = fitting(line, room)) {
     const std::size_t blank = line.rfind(' ', end);
     const std::size_t words = line.find_first_not_of(' ');
     if (blank != std::string_view::npos && blank > words) {

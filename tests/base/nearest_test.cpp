@@ -13,6 +13,13 @@ TEST(NearestWord, FindsTheWordWithTheFewestEdits) {
   EXPECT_EQ(nearest_word("Modell", known), "model");
 }
 
+// A hundred names of 100,000 letters would take 10^12 steps.
+TEST(NearestWord, TakesNoLongerForNamesWithoutEnd) {
+  std::vector<std::string> known(100, std::string(100'000, 'a'));
+  known.push_back("b" + std::string(100'000, 'a'));
+  EXPECT_EQ(nearest_word("b" + std::string(50'000, 'a'), known), known.back());
+}
+
 TEST(NearestWord, IsEmptyWhenNothingIsKnown) { EXPECT_EQ(nearest_word("x", {}), ""); }
 
 }  // namespace

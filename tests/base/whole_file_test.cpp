@@ -44,6 +44,35 @@ TEST_F(WholeFile, IsThereWithAllItsBytes) {
   EXPECT_EQ(files(), 1U);
 }
 
+TEST_F(WholeFile, ADraftThatIsFoundBadTakesNoPlace) {
+  write_whole(in_folder("a"), "old");
+  EXPECT_THROW(write_whole(in_folder("a"), "new",
+                           [](const fs::path& draft) {
+                             EXPECT_EQ(bytes_of(draft), "new");
+                             throw Error(ErrorCode::unreadable, {}, "is bad", "");
+                           }),
+               Error);
+  EXPECT_EQ(bytes_of(in_folder("a")), "old");
+  EXPECT_EQ(files(), 1U);
+  write_whole(in_folder("a"), "new", [](const fs::path&) {});
+  EXPECT_EQ(bytes_of(in_folder("a")), "new");
+}
+
+TEST_F(WholeFile, AnInputIsSeenThroughEveryLink) {
+  write_whole(in_folder("input"), "in");
+  fs::create_symlink(in_folder("input"), in_folder("soft"));
+  fs::create_hard_link(in_folder("input"), in_folder("hard"));
+  write_whole(in_folder("other"), "in");
+  for (const char* name : {"input", "soft", "hard"}) {
+    EXPECT_THROW(refuse_overwriting(in_folder(name), {in_folder("other"), in_folder("input")}),
+                 Error)
+        << name;
+  }
+  EXPECT_NO_THROW(refuse_overwriting(in_folder("other"), {in_folder("input")}));
+  EXPECT_NO_THROW(refuse_overwriting(in_folder("new"), {in_folder("input"), in_folder("new")}));
+  EXPECT_NO_THROW(refuse_overwriting("", {in_folder("input")}));
+}
+
 TEST_F(WholeFile, KeepsTheModeOfTheOneItReplaces) {
   write_whole(in_folder("a"), "old");
   fs::permissions(in_folder("a"), fs::perms::owner_read | fs::perms::owner_write);

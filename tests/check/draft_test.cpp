@@ -43,6 +43,25 @@ TEST(Draft, IsAcceptedAsItStandsWithNothingDecided) {
   EXPECT_THAT(findings, Each(Field(&Finding::outcome, Outcome::undecided)));
 }
 
+TEST(Draft, ShowsNoTerminalWhatItWouldActOnAndNamesThePartAllTheSame) {
+  Bench bench = group();
+  std::string& name = bench.look.model.products[0].id;
+  name += "\xC2\x9B\xE2\x80\xAE";
+  const std::string text = draft_job(bench.look, "group.step", LengthUnit::mm);
+  EXPECT_THAT(text, HasSubstr("\\u009B\\u202E"));
+  EXPECT_EQ(text.find("\xE2\x80\xAE"), std::string::npos);
+  EXPECT_EQ(job_of(text).parts[0].part, name);
+}
+
+TEST(Draft, SaysWhereItsModelLiesElsewhereThanTheJobMayReach) {
+  const Bench bench = group();
+  for (const char* path : {"../group.step", "/elsewhere/group.step"}) {
+    EXPECT_THAT(draft_job(bench.look, path, LengthUnit::mm), HasSubstr("--allow-outside")) << path;
+  }
+  EXPECT_EQ(draft_job(bench.look, "below/group.step", LengthUnit::mm).find("--allow-outside"),
+            std::string::npos);
+}
+
 TEST(Draft, IsAcceptedInInchesToo) {
   const Bench bench = group();
   const Job job = job_of(draft_job(bench.look, "group.step", LengthUnit::inch));

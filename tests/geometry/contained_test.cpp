@@ -1,12 +1,17 @@
 #include "geometry/contained.hpp"
 
 #include <gmock/gmock.h>
+#include <sys/mman.h>
+#include <sys/resource.h>
+#include <unistd.h>
 
 #include <Standard_DomainError.hxx>
+#include <cerrno>
 #include <chrono>
 #include <csignal>
 #include <cstdio>
 #include <cstdlib>
+#include <fstream>
 #include <memory>
 #include <new>
 #include <stdexcept>
@@ -80,6 +85,17 @@ TEST(Contained, AnErrorArrivesAsItWasThrown) {
   }
 }
 
+TEST(Contained, ALongNameArrivesWhole) {
+  const std::string name = "/" + std::string(3000, 'n');
+  const Contained run = run_contained(
+      [&]() -> std::string {
+        throw Error(ErrorCode::file_access, {name, ""}, "no room", "");
+      },
+      quick());
+  ASSERT_TRUE(run.error);
+  EXPECT_EQ(run.error->file(), name);
+}
+
 TEST(RunHere, ReturnsAndFailsAsInAChild) {
   EXPECT_EQ(run_here([] { return std::string("a"); }).bytes, "a");
   const Contained failed =
@@ -111,7 +127,8 @@ TEST(Contained, AnEndFromOutsideIsNoCrashAndSaysNothingOfTheWork) {
           quick());
       ADD_FAILURE() << "signal " << number;
     } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::kernel_failure);
+      EXPECT_EQ(error.code(), ErrorCode::file_access);
+      EXPECT_EQ(error.file(), "");
       EXPECT_THAT(error.rule(), HasSubstr("ended from outside"));
     }
   }
@@ -157,6 +174,45 @@ TEST(Contained, WorkThatEatsAllMemoryIsStopped) {
       },
       ReadLimits{.seconds = 60.0, .memory_mb = 300.0});
   EXPECT_EQ(run.end, End::out_of_memory);
+}
+
+// A limit that was set for the caller is no fault of the file, nor is a machine with less memory
+// than the file may take.
+TEST(Contained, LessMemoryThanItMayTakeIsTheMachinesLack) {
+#ifdef __SANITIZE_ADDRESS__
+  GTEST_SKIP() << "the address space is not limited here";
+#endif
+  rlimit before{};
+  getrlimit(RLIMIT_AS, &before);
+  if (before.rlim_max != RLIM_INFINITY) {
+    GTEST_SKIP() << "the address space is limited already";
+  }
+  std::ifstream statm("/proc/self/statm");
+  double pages = 0.0;
+  statm >> pages;
+  const rlimit less{static_cast<rlim_t>(pages * static_cast<double>(sysconf(_SC_PAGESIZE)) + 1e8),
+                    before.rlim_max};
+  setrlimit(RLIMIT_AS, &less);
+  const Contained run =
+      run_contained([]() -> std::string { return std::string(300'000'000, 'x'); }, quick());
+  setrlimit(RLIMIT_AS, &before);
+  EXPECT_EQ(run.end, End::lacking) << run.detail;
+  EXPECT_THAT(run.detail, HasSubstr("MB"));
+}
+
+TEST(Contained, AFileThatMayGrowNoMoreIsNoCrash) {
+  rlimit before{};
+  getrlimit(RLIMIT_FSIZE, &before);
+  const rlimit none{0, before.rlim_max};
+  setrlimit(RLIMIT_FSIZE, &none);
+  const Contained run = run_contained(
+      []() -> std::string {
+        const int file = memfd_create("small", 0);
+        return write(file, "x", 1) < 0 && errno == EFBIG ? "told" : "written";
+      },
+      quick());
+  setrlimit(RLIMIT_FSIZE, &before);
+  EXPECT_EQ(run.bytes, "told");
 }
 
 TEST(Contained, WhatTheWorkPrintsGoesNowhere) {

@@ -7,7 +7,9 @@
 #include <functional>
 #include <string>
 
+#include "geometry/step_axes.hpp"
 #include "geometry/step_declared.hpp"
+#include "geometry/step_placement.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -61,6 +63,66 @@ TEST(Growth, LinkedRepresentationsCostNoMoreThanTheirNumber) {
   const double few = declare(chain_of_representations(1000));
   const double many = declare(chain_of_representations(16000));
   EXPECT_LT(many, 3.0 * 16.0 * few) << few << " s, " << many << " s";
+}
+
+// Shells that list so many faces each.
+std::string listing(int shells, int faces) {
+  std::string text =
+      "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');"
+      "\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN'));\nENDSEC;\nDATA;\n#1=ADVANCED_FACE('',(),#1,.T.);\n";
+  for (int shell = 0; shell < shells; ++shell) {
+    const std::string id = "#" + std::to_string(2 * shell + 2);
+    text += id + "=CLOSED_SHELL('',(#1";
+    for (int i = 1; i < faces; ++i) {
+      text += ",#1";
+    }
+    text += "));\n#" + std::to_string(2 * shell + 3) + "=MANIFOLD_SOLID_BREP(''," + id + ");\n";
+  }
+  return text + "ENDSEC;\nEND-ISO-10303-21;\n";
+}
+
+// Parts whose names have so many letters, as codes that never end.
+std::string naming(int parts, int letters) {
+  std::string text =
+      "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');"
+      "\nFILE_SCHEMA(('AUTOMOTIVE_DESIGN'));\nENDSEC;\nDATA;\n#1=CLOSED_SHELL('',());\n"
+      "#2=(GEOMETRIC_REPRESENTATION_CONTEXT(3)REPRESENTATION_CONTEXT('',''));\n";
+  std::string name;
+  while (name.size() < static_cast<std::size_t>(letters)) {
+    name += "\\X2\\";
+  }
+  for (int i = 0; i < parts; ++i) {
+    const auto id = [i](int what) { return "#" + std::to_string(10 * i + 10 + what); };
+    text += id(0) + "=PRODUCT('" + name + "','" + name + "','',());\n";
+    text += id(1) + "=PRODUCT_DEFINITION_FORMATION('',''," + id(0) + ");\n";
+    text += id(2) + "=PRODUCT_DEFINITION('',''," + id(1) + ",#2);\n";
+    text += id(3) + "=PRODUCT_DEFINITION_SHAPE('',''," + id(2) + ");\n";
+    text += id(4) + "=MANIFOLD_SOLID_BREP('" + name + "',#1);\n";
+    text += id(5) + "=SHAPE_REPRESENTATION('',(" + id(4) + "),#2);\n";
+    text += id(6) + "=SHAPE_DEFINITION_REPRESENTATION(" + id(3) + "," + id(5) + ");\n";
+  }
+  return text + "ENDSEC;\nEND-ISO-10303-21;\n";
+}
+
+double seconds_to_read(const std::string& text) {
+  return seconds([&] {
+    const StepText entities(text, "file.step", {});
+    ASSERT_FALSE(read_declared(entities, "file.step", {}).solids.empty());
+    ASSERT_TRUE(axis_faults(entities).empty());
+    ASSERT_TRUE(check_placements(entities, "file.step").empty());
+  });
+}
+
+TEST(Growth, AListCostsNoMoreThanItsLength) {
+  const double few = seconds_to_read(listing(20, 2'500));
+  const double many = seconds_to_read(listing(20, 50'000));
+  EXPECT_LT(many, 3.0 * 20.0 * few) << few << " s, " << many << " s";
+}
+
+TEST(Growth, NamesCostNoMoreThanTheirLength) {
+  const double few = seconds_to_read(naming(200, 1'000));
+  const double many = seconds_to_read(naming(200, 10'000));
+  EXPECT_LT(many, 3.0 * 10.0 * few) << few << " s, " << many << " s";
 }
 
 constexpr const char* kHead =

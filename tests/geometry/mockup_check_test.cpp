@@ -12,6 +12,30 @@ using test::lone;
 using test::plain_step;
 using test::turned;
 
+// What ISO 10303-21 has no place for in a string would come back as another name, or none.
+TEST(MockupNames, OnesThatCanNotBeShownAreRefused) {
+  for (const std::string& name : {std::string("two\nlines"), std::string("cut\0here", 8),
+                                  std::string("\xFF"), std::string("\xE2\x80\xAE turned")}) {
+    Mockup by_part = lone(turned({{40, 20}}));
+    by_part.parts[0].name = name;
+    EXPECT_THROW(check_parts(by_part), Error) << name;
+    Mockup by_title = lone(turned({{40, 20}}));
+    by_title.title = name;
+    EXPECT_THROW(check_parts(by_title), Error) << name;
+    Placement placement;
+    placement.name = "Part";
+    placement.part = "Part";
+    placement.at = 0.0;
+    for (std::string Placement::*text : {&Placement::name, &Placement::group}) {
+      Mockup placed = lone(turned({{40, 20}}));
+      placed.placements = {placement};
+      EXPECT_NO_THROW((void)place_parts(placed));
+      placed.placements[0].*text = name;
+      EXPECT_THROW((void)place_parts(placed), Error) << name;
+    }
+  }
+}
+
 struct Impossible {
   const char* name;
   std::function<void(TurnedPart&)> spoil;  ///< a tube of 40 and 30, 20 long each, bored 16

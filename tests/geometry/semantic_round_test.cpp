@@ -2,9 +2,11 @@
 
 #include <gmock/gmock.h>
 
+#include <functional>
 #include <numbers>
 
 #include "geometry/semantic_files.hpp"
+#include "geometry/semantic_proof.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/standards/iso286.hpp"
 #include "support/solids.hpp"
@@ -221,6 +223,67 @@ TEST(StatedSizesWriting, KeepsEveryEntityOfTheFile) {
   const std::string before = test::text_of(file);
   const auto end = before.rfind("ENDSEC");
   EXPECT_EQ(test::text_of(out).substr(0, end), before.substr(0, end));
+}
+
+// Words of the header and of a comment that only look like the places to write to.
+TEST(StatedSizesWriting, LabelsTheSchemaAndNoTextThatLooksLikeIt) {
+  const Folder folder;
+  const auto file = test::write_parts(folder, {test::plate("Plate", {20.0})}, LengthUnit::mm,
+                                      StepProtocol::ap214);
+  std::string text = test::text_of(file);
+  const auto description = text.find("FILE_DESCRIPTION((") + 18;
+  text.insert(description, "'FILE_SCHEMA((''AUTOMOTIVE_DESIGN''));','FILE_NAME(',");
+  text.insert(text.rfind("END-ISO"), "/* ENDSEC; */\n");
+  const auto odd = folder.write("odd.step", text);
+  const auto out = folder.path() / "out.step";
+  (void)write_semantic_sizes(
+      odd, out, std::vector<SizeToWrite>{{"Plate", "bore 20", 20.0, "H7", {}}}, LengthUnit::mm, {});
+  EXPECT_THAT(test::text_of(out), testing::HasSubstr("'FILE_SCHEMA((''AUTOMOTIVE_DESIGN''));'"));
+  const Model model = test::read_whole(out);
+  EXPECT_EQ(model.file.protocol, "AP242");
+  EXPECT_EQ(sizes_on(model, "bore 20").size(), 1U);
+}
+
+TEST(StatedSizesWriting, SaysWhatDoesNotReadBackAsMeant) {
+  const Folder folder;
+  const auto file = test::write_parts(folder, {test::plate("Plate", {20.0, 30.0})}, LengthUnit::mm,
+                                      StepProtocol::ap214);
+  const auto out = folder.path() / "out.step";
+  const SizeToWrite size{"Plate", "bore 20", 20.0, "H7", {}};
+  (void)write_semantic_sizes(file, out, std::vector<SizeToWrite>{size}, LengthUnit::mm, {});
+  const Model before = test::read_whole(file);
+  const Model after = test::read_whole(out);
+  const std::vector<PlacedSize> added{{&size, SizeCharacteristic::diameter, 0, {}, {}}};
+  EXPECT_EQ(first_difference(before, after, added), "");
+  EXPECT_THAT(first_difference(before, before, added), testing::HasSubstr("is not stated"));
+  EXPECT_THAT(first_difference(after, before, {}), testing::HasSubstr("20 H7"));
+  const auto with = [&](const std::function<void(Model&)>& change) {
+    Model changed = after;
+    change(changed);
+    return first_difference(before, changed, added);
+  };
+  EXPECT_THAT(with([](Model& model) { model.products[0].cylinders[0].diameter += 1e-6; }),
+              testing::HasSubstr("part 'Plate'"));
+  EXPECT_THAT(with([](Model& model) { model.occurrences[0].frame.rows[2][3] += 1e-6; }),
+              testing::HasSubstr("no longer stands"));
+  EXPECT_THAT(with([](Model& model) { model.products.pop_back(); }),
+              testing::HasSubstr("became 0"));
+  EXPECT_THAT(with([](Model& model) { model.semantic_sizes[0].limits->upper_mm += 1e-5; }),
+              testing::HasSubstr("is not stated"));
+}
+
+TEST(StatedSizesWriting, NeverTakesThePlaceOfTheModelByWhateverLink) {
+  const Folder folder;
+  const auto file = test::write_parts(folder, {test::plate("Plate", {20.0})}, LengthUnit::mm,
+                                      StepProtocol::ap214);
+  const std::string text = test::text_of(file);
+  std::filesystem::create_hard_link(file, folder.path() / "hard.step");
+  EXPECT_THROW(
+      (void)write_semantic_sizes(file, folder.path() / "hard.step",
+                                 std::vector<SizeToWrite>{{"Plate", "bore 20", 20.0, "H7", {}}},
+                                 LengthUnit::mm, {}),
+      Error);
+  EXPECT_EQ(test::text_of(file), text);
 }
 
 TEST(StatedSizesWriting, LeavesASizeThatIsThereAndRefusesAnotherForItsFace) {

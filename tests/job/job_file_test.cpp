@@ -2,6 +2,11 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <fstream>
+#include <string>
 
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
@@ -10,6 +15,55 @@ namespace spotblue {
 namespace {
 
 using test::job_of;
+using ::testing::HasSubstr;
+
+class OutsideFolder : public ::testing::Test {
+ protected:
+  OutsideFolder()
+      : folder_(std::filesystem::temp_directory_path() /
+                ("spotblue-outside-" + std::to_string(getpid()))) {
+    std::filesystem::create_directories(folder_ / "job" / "below");
+    std::ofstream(folder_ / "press.step") << "x";
+    std::ofstream(folder_ / "job" / "below" / "press.step") << "x";
+    std::filesystem::create_symlink("../press.step", folder_ / "job" / "link.step");
+    std::filesystem::create_directory_symlink("..", folder_ / "job" / "up");
+    std::filesystem::create_symlink("below/press.step", folder_ / "job" / "inner.step");
+  }
+  ~OutsideFolder() override { std::filesystem::remove_all(folder_); }
+
+  [[nodiscard]] Job job_with(const std::string& model, Outside outside) const {
+    std::ofstream(folder_ / "job" / "job.toml")
+        << "schema = 1\nunit = \"mm\"\nmodel = \"" << model << "\"\n";
+    return read_job(folder_ / "job" / "job.toml", outside);
+  }
+  std::filesystem::path folder_;
+};
+
+TEST_F(OutsideFolder, AModelElsewhereIsRefusedByLineWithWhereItLiesAndTheCure) {
+  for (const std::string& model :
+       {std::string("../press.step"), std::string("link.step"), std::string("up/press.step"),
+        std::string("below/../../none.step"), (folder_ / "press.step").string(),
+        std::string("../job-of-another/press.step")}) {
+    try {
+      (void)job_with(model, Outside::refused);
+      ADD_FAILURE() << model;
+    } catch (const Error& error) {
+      EXPECT_EQ(error.code(), ErrorCode::bad_input);
+      EXPECT_THAT(error.what(), HasSubstr("job.toml, line 3, model: \"" + model + "\" is /"));
+      EXPECT_THAT(error.what(), HasSubstr("--allow-outside"));
+    }
+    EXPECT_NO_THROW((void)job_with(model, Outside::allowed)) << model;
+  }
+}
+
+TEST_F(OutsideFolder, AModelBelowTheJobsFolderIsTakenByWhateverName) {
+  for (const std::string& model :
+       {std::string("below/press.step"), std::string("inner.step"),
+        std::string("not-made-yet.step"), std::string("up/job/below/press.step"),
+        (folder_ / "job" / "below" / "press.step").string()}) {
+    EXPECT_NO_THROW((void)job_with(model, Outside::refused)) << model;
+  }
+}
 
 const std::string kHead = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
 

@@ -221,6 +221,29 @@ TEST(MockupFile, AnIncludedFileAddsItsPartsInItsOwnUnit) {
   EXPECT_NEAR(place_point(place_parts(mockup)[0].frame, {}).z, 8.0, 1e-12);
 }
 
+TEST(MockupFile, AFileElsewhereIsIncludedOnlyWhereThatIsAllowed) {
+  std::string plan = kStudPlan;
+  plan.replace(plan.find("shared.toml"), 11, "/dev/null");
+  try {
+    (void)read_including("", plan);
+    FAIL() << "no Error was thrown";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.what(),
+                HasSubstr("plan.toml, line 2, include: \"/dev/null\" is /dev/null"));
+    EXPECT_THAT(problem.what(), HasSubstr("--allow-outside"));
+  }
+}
+
+TEST(MockupFile, KnowsWhichFilesItWasReadFrom) {
+  const Mockup mockup = read_including(
+      "[[part]]\nname = 'Ring'\nkind = 'ring'\noutside = 2\ninside = 1\n"
+      "thickness = 1\n[[place]]\npart = 'Ring'\nat = 0\n",
+      kStudPlan);
+  ASSERT_EQ(mockup.read_from.size(), 2U);
+  EXPECT_EQ(mockup.read_from[0].filename(), "plan.toml");
+  EXPECT_EQ(mockup.read_from[1].filename(), "shared.toml");
+}
+
 TEST(MockupFile, AMistakeInAnIncludedFileNamesThatFile) {
   try {
     (void)read_including(

@@ -2,8 +2,8 @@
 ReadStep D $stage/models/out/hand-pump-crank.step
 sbclass D "Bush: bore 31.7703" "31.75 F8"
 set before [sbclasses D]
-expect_words {sbsave D no/such/folder/out.step} "no/such/folder/out.step" "can not be written"
-expect_words {sbsave D /dev/full} "/dev/full" "no ordinary file"
+expect_words {sbsave D no/such/folder/out.step} "no/such/folder/out.step" "cannot be written"
+expect_words {sbsave D /dev/full} "/dev/full" "No space left"
 expect {[file type /dev/full] eq "characterSpecial"}
 file mkdir folder.step
 expect_words {sbsave D folder.step} "folder.step"
@@ -21,10 +21,19 @@ puts \$channel \$words
 close \$channel"
 close $script
 exec sh -c "trap '' XFSZ; ulimit -f 100; exec $env(SPOTBLUE_HARNESS) -b -f small.tcl" >small.log 2>@1
-expect {[string match "*out.step*can not be written*" [contents said.txt]]}
+expect {[string match "*out.step*cannot be written*" [contents said.txt]]}
 expect_equal [contents out.step] $whole
-expect_equal [glob -nocomplain *.partial] {}
+expect_equal [glob -nocomplain .spotblue-*] {}
 expect_equal [sbclasses D] $before
+# Never onto the job file it was checked by, by whatever link.
+set channel [open job.toml w]
+puts $channel "schema = 1\nunit = \"mm\"\nmodel = \"../none.step\""
+close $channel
+file link -hard job.step job.toml
+sbcheck D job.toml
+set job [contents job.toml]
+expect_words {sbsave D job.step} "job.step" "would be overwritten"
+expect_equal [contents job.toml] $job
 # Onto the file it was read from, twice.
 sbsave D out.step
 sbsave D out.step

@@ -149,7 +149,7 @@ Seats example_seats() {
 
 Look example_look() {
   Look look;
-  look.model.file = {"wheel.step", std::string(64, 'a'), "AP242", "mm"};
+  look.model.file = {"wheel.step", std::string(64, 'a'), "AP242", "mm", {}};
   look.model.products = {wheel(), stud()};
   Frame mirrored;
   mirrored.rows = {{{-1, 0, 0, 0.1}, {0, 1, 0, -0.0}, {0, 0, 1, 1e-17}}};

@@ -34,6 +34,12 @@ TEST(JsonWriter, AnyFiniteDoubleReadsBackToTheSameBits) {
   }
 }
 
+TEST(JsonWriter, LettersThatATerminalActsOnAreCodedAndReadBack) {
+  const std::string text = "\x7F\x1B[2J \xC2\x9B \xE2\x80\xAE B\xC3\xBC";
+  EXPECT_EQ(json_quoted(text), "\"\\u007f\\u001b[2J \\u009b \\u202e B\xC3\xBC\"");
+  EXPECT_EQ(nlohmann::json::parse(json_quoted(text)).get<std::string>(), text);
+}
+
 TEST(JsonWriter, NegativeZeroIsWrittenAsZero) { EXPECT_EQ(number(-0.0), "[0]"); }
 
 TEST(JsonWriter, NumberThatIsNotFiniteIsRefusedWithItsKey) {

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace spotblue::test {
 namespace {
 
@@ -21,6 +23,16 @@ TEST(TextTable, CountsRowsThatReadAlike) {
   table.add({"Nut"});
   table.add({"Bolt"});
   EXPECT_EQ(table.text(0), "part\nBolt  x 2\nNut\n");
+}
+
+TEST(TextTable, ANameWithoutEndMakesNoRowWithoutEnd) {
+  TextTable table({{"part"}, {"size"}});
+  table.add({std::string(100'000, 'x'), "1"});
+  table.add({std::string(100'000, 'x') + "y", "1"});
+  table.add({"Bolt", "8"});
+  const std::string text = table.text(0);
+  EXPECT_EQ(std::count(text.begin(), text.end(), '\n'), 4);
+  EXPECT_LT(text.size(), 5000U);
 }
 
 TEST(TextTable, LeavesOutColumnsWithoutAnyCell) {

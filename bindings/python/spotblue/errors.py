@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+import sys
 
-def _shown(text: str) -> str:
-    if text.isprintable():
+
+_MOST_BYTES = 2000  # of a message, as the kernel's own have
+
+
+def _shown(text: str, most_bytes: int) -> str:
+    if text.isprintable() and 4 * len(text) <= most_bytes:
         return text
-    from spotblue._numbers.base import shown_text  # made after these classes
+    from spotblue._numbers.base import shortened, shown_text  # made after these classes
 
-    return shown_text(text)
+    return shortened(shown_text(text), most_bytes)
 
 
 class Error(Exception):
@@ -20,12 +25,12 @@ class Error(Exception):
     def __init__(
         self, message: str, file: str = "", place: str = "", rule: str = "", cure: str = ""
     ) -> None:
-        super().__init__(_shown(message))
-        self.message = _shown(message)
-        self.file = _shown(file)
-        self.place = _shown(place)
-        self.rule = _shown(rule)
-        self.cure = _shown(cure)
+        self.message = _shown(message, _MOST_BYTES)
+        super().__init__(self.message)
+        self.file = _shown(file, sys.maxsize)
+        self.place = _shown(place, _MOST_BYTES)
+        self.rule = _shown(rule, _MOST_BYTES)
+        self.cure = _shown(cure, _MOST_BYTES)
 
     def __str__(self) -> str:
         return self.message

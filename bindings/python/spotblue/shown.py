@@ -5,6 +5,8 @@ from __future__ import annotations
 from html import escape
 from typing import TYPE_CHECKING
 
+from spotblue.base import shown_text
+
 if TYPE_CHECKING:
     from collections.abc import Iterable, Mapping, Sequence
 
@@ -13,16 +15,20 @@ if TYPE_CHECKING:
 _MOST_ROWS = 200
 
 
+def _cell(value: object) -> str:
+    return escape(shown_text(str(value)))
+
+
 def _table(caption: str, heads: Sequence[str], rows: Sequence[Iterable[object]]) -> str:
     head = "".join(f"<th>{escape(text)}</th>" for text in heads)
     body = "".join(
-        "<tr>" + "".join(f"<td>{escape(str(cell))}</td>" for cell in row) + "</tr>"
+        "<tr>" + "".join(f"<td>{_cell(cell)}</td>" for cell in row) + "</tr>"
         for row in rows[:_MOST_ROWS]
     )
     left = len(rows) - _MOST_ROWS
     more = f"<tr><td>and {left} more</td></tr>" if left > 0 else ""
     return (
-        f"<table><caption>{escape(caption)}</caption><thead><tr>{head}</tr></thead>"
+        f"<table><caption>{_cell(caption)}</caption><thead><tr>{head}</tr></thead>"
         f"<tbody>{body}{more}</tbody></table>"
     )
 

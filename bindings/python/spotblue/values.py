@@ -7,6 +7,7 @@ every other value becomes an object whose "is" names its class, with its fields.
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Mapping
 from pathlib import Path
 from typing import Any
@@ -16,6 +17,8 @@ from spotblue.base import path_of_shown, shown_name
 from spotblue.errors import BadInputError
 
 _IS = "is"
+# What a terminal acts on, as base.shown_text has it; JSON's own text has control letters coded.
+_UNSHOWN = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
 
 
 def _plain(value: Any) -> Any:
@@ -40,7 +43,8 @@ def to_json(value: Any) -> str:
     """
     if isinstance(value, (_kernel.Look, _kernel.CheckResult)):
         return value.to_json()
-    return json.dumps(_plain(value), ensure_ascii=False, allow_nan=False)
+    text = json.dumps(_plain(value), ensure_ascii=False, allow_nan=False)
+    return _UNSHOWN.sub(lambda letter: f"\\u{ord(letter[0]):04x}", text)
 
 
 def _class_of(name: str) -> type[Any] | None:

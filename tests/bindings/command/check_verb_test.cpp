@@ -84,7 +84,55 @@ TEST_F(CheckVerb, AJobBehindALinkedFolderFindsItsModel) {
   std::filesystem::create_directories(bench_.path("deep/er"));
   std::filesystem::create_directory_symlink("../../deep/er", bench_.path("far/in/link"));
   bench_.write("deep/er/job.toml", "schema = 1\nmodel = \"../../press.step\"\nunit = \"mm\"\n");
-  EXPECT_EQ(bench_.run("check far/in/link/job.toml").code, 3);
+  EXPECT_EQ(bench_.run("check far/in/link/job.toml --allow-outside").code, 3);
+}
+
+TEST_F(CheckVerb, AModelOutsideTheJobsFolderIsReadOnlyWhereThatIsAllowed) {
+  std::filesystem::create_directories(bench_.path("jobs"));
+  bench_.write("jobs/job.toml", "schema = 1\nmodel = \"../press.step\"\nunit = \"mm\"\n");
+  for (const char* verb : {"check", "compare jobs/job.toml"}) {
+    const std::string words = std::string(verb) + " jobs/job.toml";
+    const Said said = bench_.run(words);
+    EXPECT_EQ(said.code, 2) << verb;
+    EXPECT_THAT(said.err, HasSubstr("jobs/job.toml, line 2, model: \"../press.step\" is /"));
+    EXPECT_THAT(said.err, HasSubstr("--allow-outside"));
+    EXPECT_NE(bench_.run(words + " --allow-outside").code, 2) << verb;
+  }
+}
+
+TEST_F(CheckVerb, ADraftSaysThatItsModelLiesOutside) {
+  std::filesystem::create_directories(bench_.path("jobs"));
+  ASSERT_EQ(bench_.run("draft press.step --output jobs/job.toml").code, 0);
+  EXPECT_THAT(bench_.read("jobs/job.toml"),
+              HasSubstr("--allow-outside.\nmodel = \"../press.step\""));
+  ASSERT_EQ(bench_.run("draft press.step --output job.toml").code, 0);
+  EXPECT_THAT(bench_.read("job.toml"), ::testing::Not(HasSubstr("--allow-outside")));
+  EXPECT_EQ(bench_.run("check job.toml").code, 3);
+}
+
+TEST_F(CheckVerb, WritesOverNoneOfItsFilesByWhateverLink) {
+  (void)check(wants("[-0.05, -0.02]"));
+  const std::string model = bench_.read("press.step");
+  const std::string job = bench_.read("job.toml");
+  std::filesystem::create_symlink("press.step", bench_.path("soft.step"));
+  std::filesystem::create_hard_link(bench_.path("press.step"), bench_.path("hard.step"));
+  std::filesystem::create_hard_link(bench_.path("job.toml"), bench_.path("hard.toml"));
+  for (const char* out : {"press.step", "soft.step", "hard.step", "job.toml", "hard.toml"}) {
+    for (const char* words :
+         {"check job.toml --output ", "check job.toml --json --output ",
+          "check job.toml --with-sizes ", "compare job.toml job.toml --output "}) {
+      const Said said = bench_.run(words + std::string(out));
+      EXPECT_EQ(said.code, 2) << words << out;
+      EXPECT_THAT(said.err, HasSubstr("would be overwritten")) << words << out;
+    }
+  }
+  for (const char* out : {"press.step", "soft.step", "hard.step"}) {
+    for (const char* verb : {"look", "draft", "check"}) {
+      EXPECT_EQ(bench_.run(verb + std::string(" press.step --output ") + out).code, 2) << verb;
+    }
+  }
+  EXPECT_EQ(bench_.read("press.step"), model);
+  EXPECT_EQ(bench_.read("job.toml"), job);
 }
 
 TEST_F(CheckVerb, JsonCountsItsOutcomes) {
@@ -136,7 +184,7 @@ TEST_F(CheckVerb, JobThatDecidesNoSizeWritesNoCopy) {
 TEST_F(CheckVerb, CopyWithSizesNeverReplacesTheModel) {
   const Said said = check(kClasses, "--with-sizes press.step");
   EXPECT_EQ(said.code, 2);
-  EXPECT_THAT(said.err, HasSubstr("the model itself"));
+  EXPECT_THAT(said.err, HasSubstr("would be overwritten"));
 }
 
 TEST_F(CheckVerb, StepFileAloneIsCheckedByWhatItStates) {

@@ -31,7 +31,7 @@ TEST_F(DraftVerb, CheckAcceptsTheDraftAndLeavesItUndecided) {
 TEST_F(DraftVerb, DraftInAnotherFolderStillFindsItsModel) {
   std::filesystem::create_directory(bench_.path("jobs"));
   EXPECT_EQ(bench_.run("draft press.step --output jobs/job.toml").code, 0);
-  EXPECT_EQ(bench_.run("check jobs/job.toml").code, 3);
+  EXPECT_EQ(bench_.run("check jobs/job.toml --allow-outside").code, 3);
 }
 
 TEST_F(DraftVerb, JobFileThatExistsIsKept) {

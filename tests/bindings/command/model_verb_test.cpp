@@ -62,6 +62,47 @@ TEST(ModelVerb, NeverOverwritesItsMockup) {
   EXPECT_EQ(bench.read("press.toml"), kPressMockup);
 }
 
+TEST(ModelVerb, NeverOverwritesWhatItsMockupIncludes) {
+  const Bench bench;
+  const std::string mockup = kPressMockup;
+  const std::string shared = mockup.substr(mockup.find("[[part]]"));
+  bench.write("shared.toml", shared);
+  bench.write("press.toml", "title = \"Press\"\nunit = \"mm\"\ninclude = \"shared.toml\"\n");
+  std::filesystem::create_hard_link(bench.path("shared.toml"), bench.path("hard.step"));
+  for (const char* out : {"shared.toml", "hard.step"}) {
+    const Said said = bench.run("model press.toml " + std::string(out));
+    EXPECT_EQ(said.code, 2) << out;
+    EXPECT_THAT(said.err, HasSubstr("would be overwritten")) << out;
+  }
+  EXPECT_EQ(bench.read("shared.toml"), shared);
+  EXPECT_EQ(bench.run("model press.toml press.step").code, 0);
+}
+
+// A text of more than 16 KB is none that a STEP file may have.
+TEST(ModelVerb, WhatWouldNotReadBackTakesNoPlace) {
+  const Bench bench;
+  const std::string mockup = kPressMockup;
+  bench.write("press.toml",
+              "title = \"" + std::string(20'000, 'x') + "\"" + mockup.substr(mockup.find('\n')));
+  bench.write("press.step", "old");
+  const Said said = bench.run("model press.toml press.step");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("press.step: not written, since it does not read back"));
+  EXPECT_EQ(bench.read("press.step"), "old");
+  EXPECT_EQ(bench.files(), 2U);
+}
+
+TEST(ModelVerb, IncludesAFileElsewhereOnlyWhereThatIsAllowed) {
+  const Bench bench;
+  const std::string mockup = kPressMockup;
+  std::filesystem::create_directories(bench.path("plans"));
+  bench.write("shared.toml", mockup.substr(mockup.find("[[part]]")));
+  bench.write("plans/press.toml",
+              "title = \"Press\"\nunit = \"mm\"\ninclude = \"../shared.toml\"\n");
+  EXPECT_THAT(bench.run("model plans/press.toml press.step").err, HasSubstr("--allow-outside"));
+  EXPECT_EQ(bench.run("model plans/press.toml press.step --allow-outside").code, 0);
+}
+
 TEST(ModelVerb, ALinkStaysAndWhatItLeadsToIsReplaced) {
   const Bench bench;
   bench.write("press.toml", kPressMockup);

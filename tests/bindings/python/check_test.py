@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+import tempfile
 import unittest
 from pathlib import Path
 
@@ -90,6 +91,23 @@ class CheckTest(unittest.TestCase):
         self.assertEqual(spotblue.margin_share(self.result.findings[least.finding]), least.share)
         clash = next(one for one in self.result.findings if one.kind == "clash")
         self.assertIsNone(spotblue.margin_share(clash))
+
+    def test_a_model_outside_the_jobs_folder_is_read_only_where_that_is_allowed(self) -> None:
+        with tempfile.TemporaryDirectory() as folder:
+            model = Path(folder) / "m.step"
+            model.write_bytes(demo.step(PLAN).read_bytes())
+            (Path(folder) / "jobs").mkdir()
+            job = Path(folder) / "jobs" / "job.toml"
+            job.write_text('schema = 1\nmodel = "../m.step"\nunit = "mm"\n')
+            for call in (
+                lambda **how: spotblue.read_job(job, **how),
+                lambda **how: spotblue.look(job, **how),
+                lambda **how: spotblue.check(job, **how),
+                lambda **how: spotblue.compare([job, job], **how),
+            ):
+                with self.assertRaisesRegex(spotblue.BadInputError, "allow_outside=True"):
+                    call()
+                call(allow_outside=True)
 
     def test_one_plan_is_no_comparison(self) -> None:
         with self.assertRaises(spotblue.BadInputError):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import pickle
+import tempfile
 import unittest
 from pathlib import Path
 
@@ -114,6 +115,31 @@ class MockupTest(unittest.TestCase):
         with self.assertRaisesRegex(spotblue.BadInputError, "Pin"):
             spotblue.model(bush_on_pin(30.05, 0.0), demo.folder() / "none.step")
         self.assertFalse((demo.folder() / "none.step").exists())
+
+    def test_a_model_never_goes_over_what_its_mock_up_was_read_from(self) -> None:
+        with tempfile.TemporaryDirectory() as folder:
+            plan, ring = Path(folder) / "plan.toml", Path(folder) / "ring.toml"
+            plan.write_text('title = "Plan"\ninclude = "ring.toml"\n')
+            ring.write_text(
+                '[[part]]\nname = "Ring"\nkind = "ring"\noutside = 2\ninside = 1\nthickness = 1\n'
+            )
+            hard = Path(folder) / "hard.step"
+            hard.hardlink_to(ring)
+            mockup = spotblue.read_mockup(plan)
+            self.assertEqual(mockup.read_from, (plan, ring))
+            for out in (plan, ring, hard):
+                for given in (plan, mockup):
+                    with self.assertRaisesRegex(spotblue.BadInputError, "would be overwritten"):
+                        spotblue.model(given, out)
+            ring.rename(Path(folder).parent / "spotblue-ring-elsewhere.toml")
+            self.addCleanup((Path(folder).parent / "spotblue-ring-elsewhere.toml").unlink)
+            plan.write_text('title = "Plan"\ninclude = "../spotblue-ring-elsewhere.toml"\n')
+            with self.assertRaisesRegex(spotblue.BadInputError, "allow_outside=True"):
+                spotblue.read_mockup(plan)
+            self.assertEqual(len(spotblue.read_mockup(plan, allow_outside=True).parts), 1)
+            made = Path(folder) / "made.step"
+            spotblue.model(plan, made, allow_outside=True)
+            self.assertEqual(spotblue.read(made).file.files, (str(made),))
 
     def test_a_mock_up_file_comes_back_from_json_and_pickle(self) -> None:
         for file in sorted(Path(demo.folder()).glob("*.mockup.toml")):

@@ -52,6 +52,27 @@ class Names(unittest.TestCase):
             self.assertEqual(base.shown_name(os.fsdecode(name)), shown)
             self.assertEqual(os.fsencode(base.path_of_shown(shown)), name)
         self.assertEqual(base.shown_text("one\ntwo"), r"one\x0Atwo")
+        self.assertEqual(base.shown_text("turned \u202e"), r"turned \xE2\x80\xAE")
+        self.assertEqual(base.shortened("0123456789abcdefghij", 17), "01234567 ... ghij")
+        self.assertEqual(base.shortened("Büchse", 16), "Büchse")
+
+    def test_no_message_is_endless_or_acts_on_a_terminal(self) -> None:
+        told = spotblue.BadInputError("\x1b[2J\u202e" + "ü" * 100_000, "f" * 5000, rule="\x9b")
+        self.assertLessEqual(len(str(told).encode()), 2000)
+        self.assertTrue(str(told).startswith(r"\x1B[2J\xE2\x80\xAEüü"))
+        self.assertEqual((told.file, told.rule), ("f" * 5000, r"\xC2\x9B"))
+        with self.assertRaises(spotblue.BadInputError) as caught:
+            base.parse_unit("\u202e" + "x" * 100_000)
+        self.assertLessEqual(len(str(caught.exception).encode()), 2000)
+
+    def test_json_and_html_show_what_a_terminal_would_act_on(self) -> None:
+        job = spotblue.Job(title="<b>\x9b\u202e")
+        text = spotblue.to_json(job)
+        self.assertIn(r"<b>\u009b\u202e", text)
+        self.assertEqual(spotblue.from_json(text).title, job.title)
+        look = spotblue.look(self.folder / "two words.step")
+        page = spotblue.judge(job, look)._repr_html_()
+        self.assertIn(r"&lt;b&gt;\xC2\x9B\xE2\x80\xAE", page)
 
     def test_look_draft_and_check_take_each_name(self) -> None:
         for name, shown in NAMES.items():

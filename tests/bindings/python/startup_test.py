@@ -80,6 +80,23 @@ class Numbers(unittest.TestCase):
         )
 
 
+class EmptyEntry(unittest.TestCase):
+    def test_nothing_is_loaded_from_the_users_folder(self) -> None:
+        with tempfile.TemporaryDirectory() as folder:
+            for name in ("re", "json", "csv", "sqlite3", "argparse", "tomllib"):
+                (Path(folder) / f"{name}.py").write_text("raise SystemExit('loaded from here')\n")
+            ours = os.environ["PYTHONPATH"]
+            for paths in ("", ":", f":{ours}", f"{ours}:", f"{ours}::{ours}"):
+                for verb in (["which", "none.db", "--hole", "38"], ["library", "none.csv"]):
+                    with self.subTest(paths=paths, verb=verb[0]):
+                        done = subprocess.run(
+                            [PROGRAM, *verb], capture_output=True, text=True, check=False,
+                            cwd=folder, env=os.environ | {"PYTHONPATH": paths},
+                        )  # fmt: skip
+                        self.assertEqual(done.returncode, 2)
+                        self.assertRegex(done.stderr, r"\Aspotblue: none\.(db|csv)")
+
+
 class Missing(unittest.TestCase):
     def setUp(self) -> None:
         top = tempfile.TemporaryDirectory()

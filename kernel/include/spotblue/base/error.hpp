@@ -3,6 +3,7 @@
 /// The one exception type of the library: every mistake a caller can make, every file that cannot
 /// be read and every failure of the CAD kernel arrives as an Error that names file, place and cure.
 
+#include <cstddef>
 #include <stdexcept>
 #include <string>
 
@@ -12,17 +13,22 @@ namespace spotblue {
 
 /// What kind of trouble an Error reports.
 enum class ErrorCode {
-  bad_input,        ///< A value, name or file content breaks a stated rule.
-  file_access,      ///< A file is missing, unreadable or cannot be written.
+  bad_input,  ///< A value, name or file content breaks a stated rule.
+  /// A file is missing, unreadable or cannot be written; or the machine lacked memory, disk or
+  /// processes, which is no file's fault: `file` is then none that was to be read.
+  file_access,
   unreadable,       ///< A file was opened but no true model can be had from it.
   incomplete,       ///< A file reads, yet less arrives than its text declares.
   not_in_standard,  ///< The standard defines no such class, size or symbol.
   kernel_failure,   ///< The CAD kernel failed at an operation it should be able to do.
 };
 
+inline constexpr std::size_t kMostMessage = 2000;
+
 /// An error with the file, the place in it and the cure; any of the three may be empty.
 ///
-/// Every text of it is shown_text: one line, UTF-8. what() is "file, place: rule and value; cure".
+/// Every text of it is shown_text: one line, UTF-8. what() is "file, place: rule and value; cure",
+/// kMostMessage bytes at most: of what is longer, the middle is left out.
 class SPOTBLUE_EXPORT Error : public std::runtime_error {
  public:
   struct Where {

@@ -11,7 +11,8 @@
 namespace spotblue {
 
 /// The entry of `known` with the fewest single-letter edits (insert, drop, change) from `word`,
-/// letter case aside; the first of several equally near; empty when `known` is empty.
+/// letter case aside, by their first 200 bytes; the first of several equally near; empty when
+/// `known` is empty.
 [[nodiscard]] SPOTBLUE_EXPORT std::string nearest_word(std::string_view word,
                                                        std::span<const std::string> known);
 

@@ -54,7 +54,9 @@ struct Placement {
 enum class StepProtocol { ap203, ap214, ap242 };
 
 struct Mockup {
-  std::string file;                  ///< named in errors; may be empty
+  std::string file;  ///< named in errors; may be empty
+  /// Files that it was read from: never written over by write_mockup.
+  std::vector<std::filesystem::path> read_from;
   std::string title;                 ///< name of the assembly
   std::string about;                 ///< goes into the STEP header
   LengthUnit unit = LengthUnit::mm;  ///< the STEP file is written in
@@ -99,7 +101,8 @@ SPOTBLUE_EXPORT void check_parts(const Mockup& mockup);
 /// Makes the solids and writes them as a STEP assembly with the parts' and instances' names; one
 /// product a part, however often it is placed. The file appears whole or not at all.
 /// @throws Error as check_parts and place_parts; bad_input for a cut that misses the part or
-///         breaks it in pieces; file_access when `out` cannot be written; kernel_failure.
+///         breaks it in pieces, an `out` it was read from; file_access when `out` cannot be
+///         written; kernel_failure.
 ///
 /// Takes the process-wide lock of the kernel's STEP code; silent.
 SPOTBLUE_EXPORT void write_mockup(const Mockup& mockup, const std::filesystem::path& out);

@@ -160,6 +160,7 @@ struct FileInfo {
   std::string sha256;    ///< of the bytes, lower-case hex
   std::string protocol;  ///< "AP203", "AP214", "AP242", "brep", "xbf"
   std::string unit;      ///< length unit the file is written in: "mm", "inch", "metre", ...
+  std::vector<std::string> files;  ///< all that were read for it, itself first, as shown_name
 };
 
 /// A remark a reader of the result must know.

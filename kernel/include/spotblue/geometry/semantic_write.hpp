@@ -30,15 +30,16 @@ struct SizeToWrite {
 /// numbers; AP203 files are first turned into AP242 by the CAD kernel, AP214 files are relabelled.
 ///
 /// Grades that the kernel's own writer left two too high are put right on the way. `out` appears
-/// whole or not at all.
+/// whole or not at all, once its draft has been read back and found to state what was meant.
 ///
 /// @param unit  the values are written in; the geometry keeps the file's own.
 /// @return remarks: sizes that the file states already and that were therefore not added again.
 /// @throws Error as read_step; bad_input for an unknown product or feature (the nearest is named),
 ///         a nominal that is not positive, a class that is none or is of a hole on an outside (or
 ///         the reverse), neither or both of class and deviations, reversed deviations, two sizes
-///         for one feature, a feature for which the file states another size already;
-///         file_access when `out` cannot be written or is the model itself.
+///         for one feature, a feature for which the file states another size already, an `out`
+///         that is the model itself; file_access when `out` cannot be written; kernel_failure when
+///         the draft does not read back as meant.
 ///
 /// The file is read in a contained child process, as by read_step.
 SPOTBLUE_EXPORT std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,
