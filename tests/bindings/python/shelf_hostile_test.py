@@ -7,6 +7,7 @@ import os
 import tempfile
 import unittest
 from pathlib import Path
+from unittest import mock
 
 import shelf_making
 from spotblue.shelf import command
@@ -135,6 +136,15 @@ class Hostile(unittest.TestCase):
                         self.refused(*words)
                     else:
                         self.assertIn(self.judged(*words)[0]["kind"], ("missing feature", "unclear feature"))
+
+    def test_words_that_no_program_reads_are_one_line(self) -> None:
+        for words in ([], ["library"], ["library", "x"], ["library", "=\ud800"], ["look", "="]):
+            code, out, err = self.main(*words)
+            self.assertEqual((code, out), (2, ""))
+            self.assertRegex(err, r"\Aspotblue: [^\n]+\n\Z")
+        with mock.patch.object(command, "run_which", side_effect=RuntimeError("\ud800")):
+            code, _, err = self.main("which", "=x")
+        self.assertRegex(err, r"\Aspotblue: [^\n]+fault of spotblue[^\n]+\n\Z")
 
     def test_options_are_refused(self) -> None:
         good = f"={self.folder}/good.csv"

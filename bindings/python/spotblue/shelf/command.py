@@ -68,7 +68,11 @@ class Given:
 def complain(message: str) -> None:
     """One line on standard error."""
     try:
-        os.write(2, f"spotblue: {shown_text(message)}\n".encode("utf-8", "backslashreplace"))
+        line = shown_text(message)
+    except UnicodeEncodeError:  # of halves of letters, which no file or terminal has given
+        line = ascii(message)
+    try:
+        os.write(2, f"spotblue: {line}\n".encode())
     except OSError:
         pass  # nothing is left to say it with
 
