@@ -20,7 +20,8 @@ struct TrueRadial {
   double offset = 0.0, tilt = 0.0;
   double least_gap = 0.0;
   double coverage = kFullTurn;
-  double engaged_slack = 0.0;  ///< added to the tolerance where the model's own edges are fitted
+  double engaged_slack = 0.0;   ///< added to the tolerance where the model's own edges are fitted
+  double coverage_slack = 0.0;  ///< rad, the same where an arc's end runs along the seat askew
 };
 
 struct TrueAxial {

@@ -59,8 +59,11 @@ Station woodruff_key(Shop& shop) {
   running.coverage = kFullTurn - 2.0 * std::asin(in_hub / bore);
   station.truth.radial.push_back(running);
   TrueRadial floor = centred(rod, key, 2.0 * seat_radius, 2.0 * radius, wide);
-  floor.coverage = 2.0 * std::min(kFullTurn / 2 - std::acos((shaft / 2 - centre) / seat_radius),
-                                  kFullTurn / 2 - std::acos((top - centre) / radius));
+  const double to_shaft = kFullTurn / 2 - std::acos((shaft / 2 - centre) / seat_radius);
+  const double to_top = kFullTurn / 2 - std::acos((top - centre) / radius);
+  floor.coverage = 2.0 * std::min(to_shaft, to_top);
+  // The round of the shaft ends the keyseat's floor by a curve, told in steps.
+  floor.coverage_slack = to_shaft < to_top ? 1e-3 : 0.0;
   station.truth.radial.push_back(floor);
   const double shaft_edge = std::sqrt(shaft * shaft - in_shaft * in_shaft) / 2;
   const double hub_edge = std::sqrt(bore * bore - in_hub * in_hub) / 2;
