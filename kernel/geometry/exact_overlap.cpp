@@ -136,6 +136,8 @@ std::string ending(const Contained& contained) {
       return "the kernel ran out of time on it";
     case Contained::End::out_of_memory:
       return "the kernel ran out of memory on it";
+    case Contained::End::lacking:
+      return fmt::format("the machine lacked what it takes ({})", contained.detail);
     case Contained::End::crashed:
       return fmt::format("the kernel crashed on it ({})", contained.detail);
     default:

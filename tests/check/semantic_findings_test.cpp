@@ -128,8 +128,8 @@ TEST(BareJob, HasNothingButItsModelAndUnit) {
   EXPECT_EQ(job.model, "press.step");
   EXPECT_EQ(job.unit, LengthUnit::inch);
   EXPECT_THAT(job.fits, IsEmpty());
-  EXPECT_EQ(unit_of({"", "", "", "inch"}), LengthUnit::inch);
-  EXPECT_EQ(unit_of({"", "", "", "metre"}), LengthUnit::mm);
+  EXPECT_EQ(unit_of({"", "", "", "inch", {}}), LengthUnit::inch);
+  EXPECT_EQ(unit_of({"", "", "", "metre", {}}), LengthUnit::mm);
 }
 
 TEST(DecidedSizes, AreTheClassesOfAFitOnItsTwoFeatures) {

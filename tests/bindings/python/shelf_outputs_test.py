@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import csv
 import errno
+import io
+import json
 import os
 import resource
 import signal
@@ -17,6 +20,8 @@ from unittest import mock
 import shelf_making
 import spotblue
 from spotblue.shelf import outputs
+from spotblue.shelf.claim import CONFORMING, Row
+from spotblue.shelf.reports import ShelfReport
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0}
@@ -209,6 +214,31 @@ class Refusing(InAFolder):
                 capture_output=True, check=False, cwd=self.folder,
             )  # fmt: skip
             self.assertEqual(done.returncode, code)
+
+
+class Cells(unittest.TestCase):
+    @staticmethod
+    def report(row: Row) -> ShelfReport:
+        return ShelfReport("shelf.csv", [row], 1, 1, 0.0, Path("shelf.db"))
+
+    def test_a_text_that_a_spreadsheet_would_run_has_an_apostrophe(self) -> None:
+        for text in ("=1+1", "+A1", "-A1", "@SUM(A1)", "-1+2"):
+            row = Row("size", CONFORMING, text, found="-0.0380", file="-5")
+            first = next(csv.DictReader(io.StringIO(self.report(row).to_csv(), newline="")))
+            self.assertEqual(first["wanted"], "'" + text)
+            self.assertEqual(first["found"], "-0.0380")
+            self.assertEqual(first["file"], "-5")
+
+    def test_no_letter_ends_a_cell_or_a_row_before_its_end(self) -> None:
+        text = self.report(Row("size", CONFORMING, "\r=1\t=2\n=3")).to_csv()
+        self.assertNotRegex(text, "[\r\t]")
+        self.assertEqual(text.count("\n"), 2)
+
+    def test_letters_that_steer_a_terminal_are_escaped_in_json(self) -> None:
+        row = Row("size", CONFORMING, "a\x9b31mb\u202ec")
+        text = self.report(row).to_json()
+        self.assertNotRegex(text, "[\x9b\u202e]")
+        self.assertEqual(json.loads(text)["rows"][0]["wanted"], "a\x9b31mb\u202ec")
 
 
 class Writing(InAFolder):

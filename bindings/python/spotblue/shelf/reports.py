@@ -6,6 +6,7 @@ import csv
 import html
 import io
 import json
+import re
 import textwrap
 import xml.etree.ElementTree as ElementTree
 from collections import Counter
@@ -30,6 +31,10 @@ SCHEMA = 1
 _NO_XML = {code: "?" for code in [*range(0x20), 0xFFFE, 0xFFFF, *range(0xD800, 0xE000)]}
 for _allowed in (0x09, 0x0A, 0x0D):
     del _NO_XML[_allowed]
+# A spreadsheet takes a cell that begins so for a formula; numbers are what they are.
+_FORMULA = re.compile(r"[=+\-@](?!\d*\.?\d+([eE][+-]?\d+)?$)")
+# Letters that steer a terminal or turn the direction of what follows.
+_STEERING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
 
 
 @dataclass
@@ -91,16 +96,16 @@ class ShelfReport:
         return "\n".join(lines) + "\n"
 
     def to_csv(self) -> str:
-        """One line a row, with a line of columns."""
+        """One line a row, with a line of columns; an apostrophe before what looks like a formula."""
         text = io.StringIO()
         writer = csv.writer(text, lineterminator="\n")
         writer.writerow(CSV_COLUMNS)
-        writer.writerows(_cells(row) for row in self.rows)
+        writer.writerows([_no_formula(cell) for cell in _cells(row)] for row in self.rows)
         return text.getvalue()
 
     def to_json(self) -> str:
         """Rows and tally; keys that say nothing are left out."""
-        return (
+        text = (
             json.dumps(
                 {
                     "schema": SCHEMA,
@@ -115,6 +120,7 @@ class ShelfReport:
             )
             + "\n"
         )
+        return _STEERING.sub(lambda letter: f"\\u{ord(letter[0]):04x}", text)
 
     def to_junit(self) -> str:
         """JUnit XML: nonconforming rows fail, bad files are errors, undecided rows are skipped."""
@@ -158,6 +164,11 @@ class ShelfReport:
         return page.from_string(source).render(
             report=self, rows=rows, counts=self.counts(), signs=SIGNS, version=kernel.version
         )
+
+
+def _no_formula(cell: str) -> str:
+    text = shown_text(cell)
+    return f"'{text}" if _FORMULA.match(text) else text
 
 
 def _cells(row: Row) -> list[str]:
