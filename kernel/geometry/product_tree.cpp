@@ -115,8 +115,8 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     product.part = part.body == 0 ? "" : id;
     product.body = part.body;
     product.body_name = part.body_name;
-    product.uncertainty = same_surface_within(tree.uncertainty);
     product.drawn_at = drawn_at(part.shape);
+    product.uncertainty = same_surface_within(tree.uncertainty, norm(product.drawn_at));
     const TopoDS_Shape shape = brought_near(part.shape, product.drawn_at);
     const auto start = Clock::now();
     const Product bare = product;

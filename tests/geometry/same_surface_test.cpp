@@ -4,9 +4,12 @@
 
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepAlgoAPI_Fuse.hxx>
+#include <BRepBuilderAPI_Transform.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
 #include <fstream>
+#include <gp_Trsf.hxx>
+#include <gp_Vec.hxx>
 #include <iterator>
 #include <regex>
 #include <string>
@@ -26,8 +29,11 @@ TopoDS_Shape half_block(double from_y, double to_y) {
 }
 
 // A plummer block of one solid whose bore is of two faces, the radius of one larger by 2e-6 mm.
-std::string halves(const std::string& uncertainty) {
-  const TopoDS_Shape both = BRepAlgoAPI_Fuse(half_block(0, 40), half_block(-40, 0)).Shape();
+std::string halves(const std::string& uncertainty, double far = 0.0) {
+  const TopoDS_Shape near = BRepAlgoAPI_Fuse(half_block(0, 40), half_block(-40, 0)).Shape();
+  gp_Trsf away;
+  away.SetTranslation(gp_Vec(far, 0.0, 0.0));
+  const TopoDS_Shape both = BRepBuilderAPI_Transform(near, away, Standard_True).Shape();
   const Folder folder;
   const auto file = folder.path() / "halves.step";
   write_step({{"Halves", both, {}}}, Schema::ap214, FileUnit::mm, file, SurfaceCurves::left_out);
@@ -58,6 +64,13 @@ TEST(SameSurface, HalvesThatAFileTellsApartAreTwo) {
   const Product product = read(halves("1.E-07"));
   EXPECT_EQ(product.cylinders.size(), 2U);
   EXPECT_DOUBLE_EQ(product.uncertainty, 1e-6);
+}
+
+// Out there the digits of a file tell a radius no better.
+TEST(SameSurface, HalvesOfABoreDrawnAKilometreOffAreOneBore) {
+  const Product product = read(halves("1.E-07", 1e6));
+  EXPECT_EQ(product.cylinders.size(), 1U);
+  EXPECT_DOUBLE_EQ(product.uncertainty, 1e-5);
 }
 
 TEST(SameSurface, AFileThatStatesAHundredthOfAMillimetreIsNotFollowedSoFar) {
