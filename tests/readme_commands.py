@@ -117,7 +117,7 @@ def run_wheel(folder: Path) -> None:
 def prepare_examples(folder: Path, bench: Path) -> None:
     """The files that the examples of --help name."""
     shutil.copy(folder / "models/hand-pump-crank.mockup.toml", bench / "press.toml")
-    (bench / "out").symlink_to(folder / "models/out")
+    shutil.copytree(folder / "models/out", bench / "out")
     for plan in "abc":
         shutil.copy(folder / f"models/ink-disc-plan-{plan}.job.toml", bench / f"plan-{plan}.toml")
     (bench / "shelf").mkdir()
