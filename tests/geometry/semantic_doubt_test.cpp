@@ -142,10 +142,14 @@ TEST_F(DoubtfulFile, WithTwoDifferentSizesForOneFaceLeavesBothInDoubt) {
                                       StepProtocol::ap242);
   const auto out = folder_.path() / "out.step";
   const std::vector<SizeToWrite> sizes{{"Plate", "bore 20", 20.0, "H7", {}},
-                                       {"Plate", "bore 30", 20.1, "H7", {}}};
+                                       {"Plate", "bore 30", 30.0, "H7", {}}};
   (void)write_semantic_sizes(file, out, sizes, LengthUnit::mm, {});
-  // The second size's usage is made to point at the first one's face.
+  // The second size is made one of 20.1, its usage made to point at the first one's face.
   std::string text = test::text_of(out);
+  const std::string nominal = "LENGTH_MEASURE(30.)";
+  const auto value = text.rfind(nominal);
+  ASSERT_NE(value, std::string::npos);
+  text.replace(value, nominal.size(), "LENGTH_MEASURE(20.1)");
   const auto face_of = [&](std::size_t usage) {
     const auto end = text.find(");", usage);
     const auto begin = text.rfind('#', end);
