@@ -39,8 +39,8 @@ struct Verdict {
   std::vector<ToldClash> told;
   bool not_looked_at = false;  ///< the time given was up
   bool clear_else = false;     ///< beside what is told nothing is shared
-  std::optional<std::size_t>
-      open;  ///< index of the pair whose solids are asked, if only about contact
+  /// Index of the pair whose solids are asked, if only about contact.
+  std::optional<std::size_t> open;
 };
 
 /// A told clash as its piece of the solids' overlap shows it: the numbers where both agree.
@@ -84,24 +84,6 @@ std::vector<const ToldClash*> shown_by(const OverlapRegion& region,
     }
   }
   return found;
-}
-
-std::string face_word(proof::FaceForm form) {
-  switch (form) {
-    case proof::FaceForm::plane:
-      return "plane";
-    case proof::FaceForm::cylinder:
-      return "cylinder";
-    case proof::FaceForm::cone:
-      return "cone";
-    case proof::FaceForm::sphere:
-      return "sphere";
-    case proof::FaceForm::torus:
-      return "torus";
-    case proof::FaceForm::free_form:
-      break;
-  }
-  return "free form";
 }
 
 std::span<const Line> first_few(const std::vector<Line>& lines, std::size_t most) {
@@ -348,8 +330,8 @@ class Search {
     if (overlap.state == Overlap::State::clear && overlap.contact) {
       contact.gap = overlap.contact->gap;
       contact.at = place_point(model_.occurrences[a].frame, overlap.contact->at);
-      contact.a_face = face_word(overlap.contact->a);
-      contact.b_face = face_word(overlap.contact->b);
+      contact.a_face = proof::form_name(overlap.contact->a);
+      contact.b_face = proof::form_name(overlap.contact->b);
       report.contacts.push_back(std::move(contact));
     } else if (overlap.state == Overlap::State::clear && !overlap.no_contact_why.empty()) {
       contact.why = overlap.no_contact_why;

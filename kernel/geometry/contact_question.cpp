@@ -39,6 +39,22 @@ std::vector<Bounded> faces_near(const FaceBounds& bounds, const Box& other, doub
   return found;
 }
 
+/// A ball is kept as the ring of its whole sphere.
+bool is_ball(const OtherFace& face) {
+  return face.revolved && face.pieces.empty() && face.inner == 0.0 && face.from == -face.outer &&
+         face.to == face.outer;
+}
+
+FaceForm form_of(const Bounded& face) {
+  if (face.flat != nullptr) {
+    return FaceForm::plane;
+  }
+  if (face.turned != nullptr) {
+    return face.turned->radius_from == face.turned->radius_to ? FaceForm::cylinder : FaceForm::cone;
+  }
+  return is_ball(*face.other) ? FaceForm::sphere : FaceForm::free_form;  // a torus counts alike
+}
+
 Span extent_of(const Bounded& face, Direction d) {
   return face.turned != nullptr ? extent(*face.turned, d)
          : face.flat != nullptr ? extent(*face.flat, d)
@@ -97,20 +113,13 @@ bool reaches_outline(const Flat& flat, const Round& ring, const Frame& to_flat, 
   return outline.least <= ring.outer + slack && outline.greatest >= ring.inner - slack;
 }
 
-/// How near two faces come at most where they count. Between planes, cylinders and cones the seats
-/// have told what stands one in the other.
-double limit_of(const Bounded& one, const Bounded& other, double reach) {
-  const bool plane = one.flat != nullptr || other.flat != nullptr;
-  return plane || (one.other == nullptr && other.other == nullptr) ? kTouching : reach;
-}
-
 bool may_come_near(const Bounded& a, const Bounded& b, const Frame& b_to_a, const Frame& a_to_b,
                    double reach) {
   if (a.flat != nullptr && b.flat != nullptr &&
       norm(cross(place_direction(b_to_a, b.flat->normal), a.flat->normal)) < 1e-6) {
     return false;  // an axial seat, or back to back
   }
-  const double limit = limit_of(a, b, reach);
+  const double limit = contact_limit(form_of(a), form_of(b), ContactQuestion::any_face, reach);
   if (!overlap(grown(a.box, limit), b.box) ||
       (a.flat != nullptr && !meets_plane(*a.flat, b, a_to_b, limit)) ||
       (b.flat != nullptr && !meets_plane(*b.flat, a, b_to_a, limit))) {
@@ -151,12 +160,6 @@ bool free_form_near(const FaceBounds& one, const FaceBounds& other, const Frame&
   });
 }
 
-/// A ball is kept as the ring of its whole sphere.
-bool is_ball(const OtherFace& face) {
-  return face.revolved && face.pieces.empty() && face.inner == 0.0 && face.from == -face.outer &&
-         face.to == face.outer;
-}
-
 /// Whether a ball of one comes near a ball, a torus or a free form of the other, or touches a cone.
 /// In a bore of its size it is the round end of a shaft.
 bool ball_near(const FaceBounds& one, const FaceBounds& other, const Frame& to_one, double reach) {
@@ -169,12 +172,12 @@ bool ball_near(const FaceBounds& one, const FaceBounds& other, const Frame& to_o
     face.box = place_box(to_one, face.box);
   }
   std::erase_if(faces, [](const Bounded& face) {
-    return face.other == nullptr &&
-           (face.turned == nullptr || face.turned->radius_from == face.turned->radius_to);
+    return form_of(face) == FaceForm::plane || form_of(face) == FaceForm::cylinder;
   });
   return std::ranges::any_of(one.others, [&](const OtherFace& ball) {
     return is_ball(ball) && std::ranges::any_of(faces, [&](const Bounded& face) {
-             const double within = face.other != nullptr ? reach : kTouching;
+             const double within = contact_limit(FaceForm::sphere, form_of(face),
+                                                 ContactQuestion::beside_seats, reach);
              const auto round = round_of(face);
              return overlap(grown(ball.box, within), face.box) &&
                     (!round || rounds_meet(*round_of({ball.box, nullptr, nullptr, &ball}), *round,
@@ -184,6 +187,34 @@ bool ball_near(const FaceBounds& one, const FaceBounds& other, const Frame& to_o
 }
 
 }  // namespace
+
+std::string_view form_name(FaceForm form) {
+  switch (form) {
+    case FaceForm::plane:
+      return "plane";
+    case FaceForm::cylinder:
+      return "cylinder";
+    case FaceForm::cone:
+      return "cone";
+    case FaceForm::sphere:
+      return "sphere";
+    case FaceForm::torus:
+      return "torus";
+    case FaceForm::free_form:
+      break;
+  }
+  return "free form";
+}
+
+double contact_limit(FaceForm a, FaceForm b, ContactQuestion question, double reach) {
+  const auto seats = [](FaceForm form) {
+    return form == FaceForm::cylinder || form == FaceForm::cone;
+  };
+  const bool plane = a == FaceForm::plane || b == FaceForm::plane;
+  const bool drill_point =
+      question == ContactQuestion::beside_seats && (a == FaceForm::cone || b == FaceForm::cone);
+  return plane || drill_point || (seats(a) && seats(b)) ? kTouching : reach;
+}
 
 ContactQuestion contact_question(const FaceBounds& a, const FaceBounds& b, const Frame& b_to_a,
                                  bool seated, const SeatSettings& settings) {

@@ -3,6 +3,7 @@
 /// Which pairs may touch where no seat says how, told by what bounds their faces; and the answer.
 
 #include <cstdint>
+#include <string_view>
 
 #include "geometry/face_bounds.hpp"
 #include "spotblue/geometry/settings.hpp"
@@ -27,6 +28,14 @@ struct NearestContact {
   Point at;          ///< on a, in its frame
   FaceForm a = FaceForm::plane, b = FaceForm::plane;
 };
+
+/// "plane", "free form", ...
+[[nodiscard]] std::string_view form_name(FaceForm form);
+
+/// How near two faces come at most where they count, mm: `reach` where one stands in the other,
+/// kTouching where a plane is one of them, or where the seats have told what stands in what:
+/// between cylinders and cones, and beside seats of a ball over the point of a drilled hole.
+[[nodiscard]] double contact_limit(FaceForm a, FaceForm b, ContactQuestion question, double reach);
 
 /// `seated`: a seat or thread joins the two. `b_to_a` leads to a's frame. Never none where two
 /// parts that nothing joins touch, or a ball, a torus or a free form of theirs comes within the

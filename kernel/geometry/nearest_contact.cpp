@@ -11,7 +11,6 @@
 #include <TopoDS_Face.hxx>
 #include <algorithm>
 #include <gp_Vec.hxx>
-#include <limits>
 #include <vector>
 
 #include "geometry/occt_values.hpp"
@@ -26,7 +25,7 @@ struct BoxedFace {
   FaceForm form = FaceForm::plane;
 };
 
-FaceForm form_of(const TopoDS_Face& face) {
+FaceForm surface_form(const TopoDS_Face& face) {
   switch (BRepAdaptor_Surface(face, Standard_False).GetType()) {
     case GeomAbs_Plane:
       return FaceForm::plane;
@@ -49,13 +48,13 @@ Bnd_Box box_of(const TopoDS_Shape& shape) {
   return box;
 }
 
-std::vector<BoxedFace> faces_near(const TopoDS_Shape& shape, const Bnd_Box& other, double reach) {
+std::vector<BoxedFace> boxed_faces(const TopoDS_Shape& shape, const Bnd_Box& other, double reach) {
   std::vector<BoxedFace> found;
   for (TopExp_Explorer it(shape, TopAbs_FACE); it.More(); it.Next()) {
     const TopoDS_Face& face = TopoDS::Face(it.Current());
     const Bnd_Box box = box_of(face);
     if (!box.IsVoid() && box.Distance(other) <= reach) {
-      found.push_back({face, box, form_of(face)});
+      found.push_back({face, box, surface_form(face)});
     }
   }
   return found;
@@ -143,24 +142,12 @@ bool is_asked(const BoxedFace& a, const BoxedFace& b, ContactQuestion question) 
          bears_on(b.form, a.form);
 }
 
-/// How near two faces come at most where they count. Between planes, cylinders and cones the seats
-/// have told what stands one in the other.
-double limit_of(const BoxedFace& a, const BoxedFace& b, ContactQuestion question, double reach) {
-  const auto seats = [](FaceForm form) {
-    return form == FaceForm::cylinder || form == FaceForm::cone;
-  };
-  const bool plane = a.form == FaceForm::plane || b.form == FaceForm::plane;
-  const bool drill_point = question == ContactQuestion::beside_seats &&
-                           (a.form == FaceForm::cone || b.form == FaceForm::cone);
-  return plane || drill_point || (seats(a.form) && seats(b.form)) ? kTouching : reach;
-}
-
 bool is_contact(const BoxedFace& a, const BoxedFace& b, const Nearest& nearest,
                 ContactQuestion question, double reach) {
   if (nearest.gap <= kTouching) {
     return true;
   }
-  if (nearest.gap > limit_of(a, b, question, reach)) {
+  if (nearest.gap > contact_limit(a.form, b.form, question, reach)) {
     return false;
   }
   const Curving of_a = curving(a.face, nearest.on_a);
@@ -178,15 +165,16 @@ int weight(const BoxedFace& a, const BoxedFace& b, const Nearest& nearest) {
 
 std::optional<NearestContact> nearest_contact(const TopoDS_Shape& a, const TopoDS_Shape& b,
                                               ContactQuestion question, double reach) {
-  const std::vector<BoxedFace> of_a = faces_near(a, box_of(b), reach);
-  const std::vector<BoxedFace> of_b = faces_near(b, box_of(a), reach);
+  const std::vector<BoxedFace> of_a = boxed_faces(a, box_of(b), reach);
+  const std::vector<BoxedFace> of_b = boxed_faces(b, box_of(a), reach);
   std::optional<NearestContact> found;
   constexpr double kAsNear = 1e-6;
   double most = reach;
   int heaviest = 0;
   for (const BoxedFace& one : of_a) {
     for (const BoxedFace& other : of_b) {
-      const double limit = std::min(most + kAsNear, limit_of(one, other, question, reach));
+      const double limit =
+          std::min(most + kAsNear, contact_limit(one.form, other.form, question, reach));
       if (!is_asked(one, other, question) || one.box.Distance(other.box) > limit) {
         continue;
       }
