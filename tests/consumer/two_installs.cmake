@@ -1,0 +1,30 @@
+# Two installs of one build at once: each folder gets its own prefix, and every man page whole.
+file(REMOVE_RECURSE ${WORK}/one ${WORK}/other)
+foreach(time RANGE 1 5)
+  execute_process(
+    COMMAND sh -c "\"$0\" --install \"$1\" --prefix \"$2/one\" >/dev/null & one=$!
+      \"$0\" --install \"$1\" --prefix \"$2/other\" >/dev/null && wait $one"
+      ${CMAKE_COMMAND} ${BUILD} ${WORK}
+    RESULT_VARIABLE end ERROR_VARIABLE out)
+  if(NOT end EQUAL 0)
+    message(FATAL_ERROR "ended with ${end}:\n${out}")
+  endif()
+  foreach(folder one other)
+    file(STRINGS ${WORK}/${folder}/${LIBDIR}/pkgconfig/spotblue.pc prefix REGEX "^prefix=")
+    if(NOT prefix STREQUAL "prefix=${WORK}/${folder}")
+      message(FATAL_ERROR "the one in ${folder} says ${prefix}")
+    endif()
+  endforeach()
+  file(GLOB pages RELATIVE ${WORK}/one ${WORK}/one/share/man/man1/*.gz)
+  if(NOT pages)
+    message(FATAL_ERROR "no man page in ${WORK}/one")
+  endif()
+  foreach(page ${pages})
+    file(SHA256 ${WORK}/one/${page} one)
+    file(SHA256 ${WORK}/other/${page} other)
+    if(NOT one STREQUAL other)
+      message(FATAL_ERROR "${page} is not the same twice")
+    endif()
+  endforeach()
+endforeach()
+file(REMOVE_RECURSE ${WORK}/one ${WORK}/other)
