@@ -116,6 +116,7 @@ void bind_products(py::module_& module) {
       .value("volume_error_mm3", &Product::volume_error, "how far off the volume may be")
       .value("uncertainty_mm", &Product::uncertainty, "surfaces that lie nearer are one")
       .value("closed", &Product::closed, "every shell of every solid closed")
+      .value("unsound", &Product::unsound, "why nothing measured on it can be relied on, or empty")
       .value("drawn_at", &Product::drawn_at,
              "where the product's frame lies in a part drawn far off, mm; else the origin")
       .value("box", &Product::box, "in the product's frame")

@@ -10,6 +10,7 @@
 
 #include "check/declared.hpp"
 #include "check/seat_findings.hpp"
+#include "check/unsound.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/check/check.hpp"
 
@@ -87,6 +88,7 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
   if (findings.empty()) {
     findings.push_back(nothing_to_judge(declared));
   }
+  leave_unsound_open(declared, findings);
   number(findings);
   return findings;
 }

@@ -103,10 +103,9 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
   std::vector<Finding> late = not_looked_at_findings(look);
   std::move(late.begin(), late.end(), std::back_inserter(findings));
   for (const Product& product : look.model.products) {
-    if (!product.closed) {
-      findings.push_back(unseen({product.id},
-                                "its shell is open: what is inside and what outside is not known",
-                                "close it where it was drawn and export it again"));
+    if (!product.unsound.empty()) {
+      findings.push_back(unseen({product.id}, product.unsound,
+                                "put it right where it was drawn and export it again"));
     }
   }
   std::vector<Finding> touching = contact_findings(declared);

@@ -46,8 +46,19 @@ void add_edges(const TopoDS_Shape& wire, std::vector<EdgeCurve>& edges) {
   }
 }
 
+Box box_of(const TopoDS_Shape& shape) {
+  Bnd_Box bounds;
+  BRepBndLib::Add(shape, bounds, Standard_False);
+  Box box;
+  if (!bounds.IsVoid()) {
+    extend(box, from_occt(bounds.CornerMin()));
+    extend(box, from_occt(bounds.CornerMax()));
+  }
+  return box;
+}
+
 // A free-form face lies in the hull of its poles; another kind of surface is sampled and grown.
-Box box_of(const TopoDS_Face& face, const std::vector<EdgeCurve>& edges) {
+Box box_of_free_form(const TopoDS_Face& face, const std::vector<EdgeCurve>& edges) {
   Box box;
   for (const EdgeCurve& edge : edges) {
     for (int i = 0; i <= 8; ++i) {
@@ -77,6 +88,7 @@ struct OpenShare {
 struct ReadShell {
   std::vector<ReadFace> faces;
   int facing = 1;
+  TopoDS_Shape shape;
   [[nodiscard]] Flux flux() const {
     return std::accumulate(faces.begin(), faces.end(), Flux{},
                            [](Flux sum, const ReadFace& face) { return sum + face.flux; });
@@ -96,6 +108,20 @@ double width_of_strip(const FaceSurface& surface, const EdgeCurve& edge) {
   return off;
 }
 
+// How far the lines and circles that bound a plain face lie off it. Other curves are drawn to meet
+// two faces nearly, in a sound file too.
+double edges_off(const ReadFace& face) {
+  double off = 0.0;
+  if (face.surface.kind != FaceSurface::Kind::other) {
+    for (const EdgeCurve& edge : face.edges) {
+      if (edge.kind != EdgeCurve::Kind::other) {
+        off = std::max(off, width_of_strip(face.surface, edge) - face.surface.deviation);
+      }
+    }
+  }
+  return off;
+}
+
 ReadFace read_face(const TopoDS_Face& face, double within) {
   ReadFace result;
   result.surface = face_surface(face, within);
@@ -104,7 +130,7 @@ ReadFace read_face(const TopoDS_Face& face, double within) {
     add_edges(wire.Current(), result.edges);
   }
   if (result.surface.kind == FaceSurface::Kind::other) {
-    result.box = box_of(face, result.edges);
+    result.box = box_of_free_form(face, result.edges);
     result.worn = worn_surface(face);
     result.surface.side = Side::external;
     result.slopes = slopes_of(BRepAdaptor_Surface(face, Standard_False));
@@ -183,10 +209,12 @@ std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Prod
     product.closed = product.closed && BRep_Tool::IsClosed(it.Current());
     std::vector<TopoDS_Face> faces;
     ReadShell shell;
+    shell.shape = it.Current();
     for (TopExp_Explorer each(it.Current(), TopAbs_FACE); each.More(); each.Next()) {
       stop_if_asked();
       faces.push_back(TopoDS::Face(each.Current()));
       shell.faces.push_back(read_face(faces.back(), product.uncertainty));
+      remarks.edges_off = std::max(remarks.edges_off, edges_off(shell.faces.back()));
     }
     remarks.turned_loops += settle_loops(shell.faces);
     measure_faces(faces, origin, shells.size(), shell.faces, open);
@@ -214,6 +242,17 @@ std::vector<bool> add_threads(const std::vector<ReadFace>& faces, Product& produ
   return threaded;
 }
 
+// Whether a corner of the void lies outside the box of the shell that should enclose it.
+bool reaches_out(const ReadShell& hollow, const ReadShell& outer, double within) {
+  const Box box = grown(box_of(outer.shape), within);
+  const auto is_out = [&](const EdgeCurve& edge) {
+    return !overlap(box, Box{edge.from, edge.from});
+  };
+  return std::any_of(hollow.faces.begin(), hollow.faces.end(), [&](const ReadFace& face) {
+    return std::any_of(face.edges.begin(), face.edges.end(), is_out);
+  });
+}
+
 // A file may hold a shell inside out, whichever it is: the largest encloses the solid and its faces
 // look out, all others enclose voids and look in.
 void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remarks& remarks) {
@@ -226,6 +265,9 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
   double shares = 0.0;
   for (auto shell = shells.begin(); shell != shells.end(); ++shell) {
     const int wanted = shell == outer ? 1 : -1;
+    if (shell != outer && reaches_out(*shell, *outer, product.uncertainty)) {
+      ++remarks.stray_voids;
+    }
     if (shell->facing != wanted) {
       std::for_each(shell->faces.begin(), shell->faces.end(), turn_over);
     }
@@ -251,8 +293,15 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
       add_face(product, face.surface, face.edges);
     }
   }
+  const double error = (flux.error + kRounding * shares) / 3.0;
   product.volume += flux.value / 3.0;
-  product.volume_error += (flux.error + kRounding * shares) / 3.0;
+  product.volume_error += error;
+  if (shells.empty()) {
+    ++remarks.bare_solids;
+    product.closed = false;
+  } else if (!(flux.value / 3.0 > error)) {
+    ++remarks.flat_solids;
+  }
 }
 
 // More digits of a bound say nothing, and would change with the last digits of a file.
@@ -267,12 +316,10 @@ void leave_unmeasured(const TopoDS_Shape& shape, Product& product) {
   for (TopExp_Explorer it(shape, TopAbs_SOLID); it.More(); it.Next()) {
     ++product.solids;
   }
-  Bnd_Box box;
-  BRepBndLib::Add(shape, box, Standard_False);
-  if (!box.IsVoid()) {
-    const gp_Pnt low = box.CornerMin();
-    const gp_Pnt high = box.CornerMax();
-    product.volume_error = (high.X() - low.X()) * (high.Y() - low.Y()) * (high.Z() - low.Z());
+  const Box box = box_of(shape);
+  if (!is_empty(box)) {
+    product.volume_error =
+        (box.high.x - box.low.x) * (box.high.y - box.low.y) * (box.high.z - box.low.z);
   }
 }
 
@@ -284,6 +331,7 @@ Remarks analyse_shape(const TopoDS_Shape& shape, Product& product) {
     add_solid(it.Current(), middle_of_corners(it.Current()), product, remarks);
   }
   product.volume_error = two_digits_up(product.volume_error);
+  product.unsound = unsound(product, remarks);
   finish_features(product);
   divide_cylinders(product);
   find_widths(product);

@@ -13,6 +13,10 @@ struct Remarks {
   int turned_loops = 0;     // loops and faces that the file holds the wrong way round
   int free_form_faces = 0;  // faces that are no plane, cylinder, cone, torus or sphere
   int threads = 0;          // modelled turn by turn
+  int bare_solids = 0;      // that have no faces
+  int flat_solids = 0;      // whose faces enclose no volume
+  int stray_voids = 0;      // that reach out of the shell that should enclose them
+  double edges_off = 0.0;   // mm, how far lines and circles lie off the plain faces that they bound
 };
 
 // Fills everything of `product` but id and name. Faces outside any solid are left out.
@@ -21,7 +25,10 @@ Remarks analyse_shape(const TopoDS_Shape& shape, Product& product);
 // For a part that is not analysed: of its volume no more is known than that its box holds it.
 void leave_unmeasured(const TopoDS_Shape& shape, Product& product);
 
-// The remarks that are worth a note, and a volume that is not known well.
+// Why nothing measured on the product can be relied on; empty where it can.
+[[nodiscard]] std::string unsound(const Product& product, const Remarks& remarks);
+
+// The remarks that are worth a note, what is unsound, and a volume that is not known well.
 [[nodiscard]] std::vector<Note> notes_on(const Product& product, const Remarks& remarks);
 
 }  // namespace spotblue

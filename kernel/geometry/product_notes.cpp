@@ -1,6 +1,9 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <cmath>
+#include <string>
+#include <vector>
 
 #include "geometry/product_features.hpp"
 
@@ -8,11 +11,45 @@ namespace spotblue {
 namespace {
 
 constexpr double kWellKnown = 1e-5;  // of the volume: what a table's digits show
+// mm: what fits are judged by. An edge farther off its face says that one of the two is wrong.
+constexpr double kEdgesOff = 1e-3;
+
+std::string solids_in_words(int some, int all) {
+  return all == 1 ? "its solid" : fmt::format("{} of its {} solids", some, all);
+}
 
 }  // namespace
 
+std::string unsound(const Product& product, const Remarks& remarks) {
+  std::vector<std::string> why;
+  if (remarks.bare_solids > 0) {
+    why.push_back(fmt::format("{} has no faces: nothing is said of it",
+                              solids_in_words(remarks.bare_solids, product.solids)));
+  } else if (!product.closed) {
+    why.emplace_back(
+        "its solid is not closed: its volume, and where it overlaps others, are not to be relied "
+        "on");
+  }
+  if (remarks.flat_solids > 0) {
+    why.push_back(fmt::format("the faces of {} enclose no volume",
+                              solids_in_words(remarks.flat_solids, product.solids)));
+  }
+  if (remarks.stray_voids > 0) {
+    why.emplace_back("a void reaches out of the shell that should enclose it");
+  }
+  if (remarks.edges_off > kEdgesOff) {
+    why.push_back(fmt::format(
+        "faces lie up to {:.2g} mm off their own edges: which of the two is meant is not known",
+        remarks.edges_off));
+  }
+  return fmt::format("{}", fmt::join(why, "; "));
+}
+
 std::vector<Note> notes_on(const Product& product, const Remarks& remarks) {
   std::vector<Note> notes;
+  if (!product.unsound.empty()) {
+    notes.push_back({product.id, product.unsound});
+  }
   if (remarks.turned_loops > 0) {
     notes.push_back(
         {product.id, fmt::format("invalid in the file: {} written the wrong way round, put right "

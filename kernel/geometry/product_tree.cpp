@@ -68,31 +68,6 @@ void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& 
   }
 }
 
-namespace {
-
-std::string solids_in_words(int some, int all) {
-  return all == 1 ? "its solid" : fmt::format("{} of its {} solids", some, all);
-}
-
-// Nothing can be measured on a solid that has no faces, and one that is not closed has no inside.
-void note_open_solids(const TopoDS_Shape& shape, Product& product, std::vector<Note>& notes) {
-  int bare = 0;
-  for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next()) {
-    bare += TopExp_Explorer(each.Current(), TopAbs_FACE).More() ? 0 : 1;
-  }
-  if (bare > 0) {
-    product.closed = false;
-    notes.push_back({product.id, fmt::format("{} has no faces: nothing is said of it",
-                                             solids_in_words(bare, product.solids))});
-  } else if (!product.closed) {
-    notes.push_back({product.id,
-                     "its solid is not closed: its volume, and where it overlaps others, are not "
-                     "to be relied on"});
-  }
-}
-
-}  // namespace
-
 AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
@@ -128,7 +103,6 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     });
     added.features_seconds += since(start);
     if (done) {
-      note_open_solids(shape, product, model.notes);
       for (Note& note : notes_on(product, remarks)) {
         model.notes.push_back(std::move(note));
       }

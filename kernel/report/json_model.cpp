@@ -219,6 +219,9 @@ void write_products(JsonWriter& out, const Model& model, const ModelNames& names
     field(out, "volume_error_mm3", product.volume_error);
     out.key("closed");
     out.truth(product.closed);
+    if (!product.unsound.empty()) {
+      field(out, "unsound", product.unsound);
+    }
     if (product.drawn_at != Point{}) {
       point_field(out, "drawn_at", product.drawn_at);
     }

@@ -13,10 +13,10 @@
 namespace spotblue {
 namespace {
 
-// Whether its shells are closed, and how true the volume is where its shown digits may not be.
+// Whether it is sound, and how true the volume is where its shown digits may not be.
 std::string part_remark(const Product& product, LengthUnit unit) {
   constexpr double kShown = 1e-5;
-  std::string remark = product.closed ? "" : "not closed";
+  std::string remark = !product.closed ? "not closed" : product.unsound.empty() ? "" : "unsound";
   if (product.volume_error > kShown * std::abs(product.volume)) {
     remark += fmt::format("{}volume within {} {}3", remark.empty() ? "" : ", ",
                           volume_cell(product.volume_error, unit), unit_name(unit));

@@ -37,11 +37,30 @@ TEST(UnseenFinding, IsNotMadeWhereAllIsCompared) {
 
 TEST(UnseenFinding, NamesAPartWhoseShellIsOpen) {
   Bench bench = wheel_on_bush();
-  bench.product(1).closed = false;
+  bench.product(1).unsound = "its solid is not closed";
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Bush"));
   EXPECT_EQ(findings[0].outcome, Outcome::undecided);
+}
+
+TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
+  Bench bench = wheel_on_bush();
+  const std::vector<Finding> sound = of_kind(bench, "radial fit");
+  ASSERT_EQ(sound.size(), 1U);
+  ASSERT_NE(sound[0].outcome, Outcome::undecided);
+  bench.product(0).unsound = "faces lie off their own edges";
+  const std::vector<Finding> unsound = of_kind(bench, "radial fit");
+  ASSERT_EQ(unsound.size(), 1U);
+  EXPECT_EQ(unsound[0].outcome, Outcome::undecided);
+  EXPECT_EQ(std::get<std::string>(unsound[0].found.back().value),
+            "Wheel: faces lie off their own edges");
+}
+
+TEST(UnseenFinding, LeavesTheSeatsOfOtherPartsDecided) {
+  Bench bench = wheel_on_bush();
+  bench.product(bench.part("Wheel rim")).unsound = "its solid is not closed";
+  EXPECT_NE(of_kind(bench, "radial fit")[0].outcome, Outcome::undecided);
 }
 
 TEST(UnseenFinding, NamesFacesThatBoundNoSolid) {
