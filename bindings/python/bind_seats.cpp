@@ -97,7 +97,9 @@ void bind_clashes(py::module_& module) {
       .value("depth_mm", &Clash::depth, "how deep metal is in metal")
       .value("length_mm", &Clash::length, "along the axis, or square to the depth; 0: not known")
       .value("at", &Clash::at, "a point inside the overlap, or None")
-      .value("exact", &Clash::exact, "volume from a closed form or a checked boolean")
+      .value("exact", &Clash::exact,
+             "volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere and "
+             "torus faces")
       .value("cause", &Clash::cause, "\"off axis\", \"faces overlap\", \"undecided: ...\"")
       .computed(
           "undecided", [](const Clash& clash) { return clash.undecided(); },

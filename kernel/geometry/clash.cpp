@@ -50,6 +50,7 @@ Clash measured(const OverlapRegion& region, std::span<const ToldClash* const> to
               .depth = region.depth,
               .length = region.length,
               .at = region.at,
+              .exact = region.exact,
               .cause = "solids overlap"};
   if (told.empty()) {
     return clash;
@@ -65,6 +66,7 @@ Clash measured(const OverlapRegion& region, std::span<const ToldClash* const> to
     clash.depth = greatest.depth;
     if (greatest.exact && near(region.volume, greatest.volume)) {
       clash.volume = greatest.volume;
+      clash.exact = true;
       clash.at = greatest.at ? greatest.at : clash.at;
     }
   }

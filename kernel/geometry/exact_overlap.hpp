@@ -35,6 +35,7 @@ struct OverlapRegion {
   double volume = 0.0;  ///< mm3
   double depth = 0.0;   ///< mm, as of a Clash
   double length = 0.0;  ///< mm, as of a Clash
+  bool exact = true;  ///< no face of it is free-form: where those meet, the boolean only comes near
   std::optional<Point> at;
   std::uint32_t holds =
       0;  ///< a bit for each of the first points of OpenPair::inside that it holds

@@ -19,6 +19,7 @@
 
 #include "geometry/face_bounds.hpp"
 #include "geometry/occt_values.hpp"
+#include "geometry/plain_faces.hpp"
 #include "geometry/solid_overlap.hpp"
 #include "geometry/solid_probe.hpp"
 
@@ -221,7 +222,8 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
   for (const TopoDS_Shape& solid : solids_of(shared)) {
     GProp_GProps props;
     BRepGProp::VolumeProperties(solid, props, 1e-7);
-    OverlapRegion region{.volume = std::abs(props.Mass()), .at = {}};
+    OverlapRegion region{
+        .volume = std::abs(props.Mass()), .exact = has_plain_faces(solid), .at = {}};
     const SolidPoints points = mesh_points(solid);
     if (region.volume < kLeastVolume || points.corners.empty()) {
       continue;
@@ -247,6 +249,7 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
     OverlapRegion& last = overlap.regions[kMostRegions - 1];
     const OverlapRegion& over = overlap.regions.back();
     last.volume += over.volume;
+    last.exact = last.exact && over.exact;
     last.depth = std::max(last.depth, over.depth);
     last.length = std::max(last.length, over.length);
     last.holds |= over.holds;

@@ -136,4 +136,13 @@ TopoDS_Shape with_plain_faces(const TopoDS_Shape& shape) {
   return changed ? change->Apply(shape) : shape;
 }
 
+bool has_plain_faces(const TopoDS_Shape& shape) {
+  for (TopExp_Explorer it(shape, TopAbs_FACE); it.More(); it.Next()) {
+    if (!is_plain(BRepAdaptor_Surface(TopoDS::Face(it.Current())).GetType())) {
+      return false;
+    }
+  }
+  return true;
+}
+
 }  // namespace spotblue

@@ -11,4 +11,7 @@ namespace spotblue {
 // curves in their surfaces' parameters: to be healed.
 [[nodiscard]] TopoDS_Shape with_plain_faces(const TopoDS_Shape& shape);
 
+// Whether each face is written as a plane, cylinder, cone, sphere or torus.
+[[nodiscard]] bool has_plain_faces(const TopoDS_Shape& shape);
+
 }  // namespace spotblue

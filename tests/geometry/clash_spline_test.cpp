@@ -6,8 +6,10 @@
 #include <BRepBuilderAPI_NurbsConvert.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakeSphere.hxx>
 #include <gp_Quaternion.hxx>
 #include <gp_Trsf.hxx>
+#include <numbers>
 
 #include "clash_solids.hpp"
 #include "spotblue/geometry/clash.hpp"
@@ -99,6 +101,27 @@ TEST(ClashSplines, AHalfBushLineToLineInItsHousingIsNoClash) {
       cut_solid(block_solid({-50, -50, 0}, {50, 50, 80}), bar_solid(0, 26, -1, 81)), bush);
   EXPECT_THAT(looked.seats.radial, SizeIs(1));
   EXPECT_THAT(looked.report.clashes, IsEmpty());
+}
+
+// A cap of height h of a ball of radius r has pi h^2 (3 r - h) / 3 (Bronshtein and Semendyayev,
+// Handbook of Mathematics, 5th ed., 2007, from memory).
+TEST(ClashSplines, AVolumeCutFromAFreeFormBallIsNotCalledExact) {
+  const TopoDS_Shape ball = BRepPrimAPI_MakeSphere(gp_Pnt(0, 0, 11.5), 12).Shape();
+  const Looked looked = looked_at(block_solid({-20, -20, -10}, {20, 20, 0}), ball);
+  ASSERT_THAT(looked.report.clashes, SizeIs(1));
+  const Clash& clash = looked.report.clashes.front();
+  EXPECT_NEAR(clash.volume, std::numbers::pi * 0.25 * (36 - 0.5) / 3, 1e-3);
+  EXPECT_FALSE(clash.exact);
+}
+
+TEST(ClashSplines, AVolumeCutFromAPlainBallIsExact) {
+  const Model model =
+      test::solid_model({{block_solid({-20, -20, -10}, {20, 20, 0}), {}},
+                         {BRepPrimAPI_MakeSphere(gp_Pnt(0, 0, 11.5), 12).Shape(), {}}});
+  const ClashReport report = find_clashes(model, find_seats(model, {}), {}, {});
+  ASSERT_THAT(report.clashes, SizeIs(1));
+  EXPECT_NEAR(report.clashes.front().volume, std::numbers::pi * 0.25 * (36 - 0.5) / 3, 1e-5);
+  EXPECT_TRUE(report.clashes.front().exact);
 }
 
 }  // namespace

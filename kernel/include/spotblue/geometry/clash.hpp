@@ -25,7 +25,9 @@ struct Clash {
   double length = 0.0;
   /// A point inside the overlap, assembly frame; none where none is known.
   std::optional<Point> at{};
-  bool exact = true;  ///< volume from a closed form or a checked boolean
+  /// Volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere and torus
+  /// faces.
+  bool exact = true;
   /// "off axis"; "press fit off axis" and "taper off axis", of which the numbers tell only what is
   /// deeper than such a seat may be; "faces overlap", "solids overlap", "undecided: ...".
   std::string cause;
