@@ -46,6 +46,7 @@ TEST(UnseenFinding, NamesAPartWhoseShellIsOpen) {
 
 TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
   Bench bench = wheel_on_bush();
+  bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
   const std::vector<Finding> sound = of_kind(bench, "radial fit");
   ASSERT_EQ(sound.size(), 1U);
   ASSERT_NE(sound[0].outcome, Outcome::undecided);
@@ -59,6 +60,7 @@ TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
 
 TEST(UnseenFinding, LeavesTheSeatsOfOtherPartsDecided) {
   Bench bench = wheel_on_bush();
+  bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
   bench.product(bench.part("Wheel rim")).unsound = "its solid is not closed";
   EXPECT_NE(of_kind(bench, "radial fit")[0].outcome, Outcome::undecided);
 }
