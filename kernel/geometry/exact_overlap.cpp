@@ -200,7 +200,9 @@ Overlap answer(const Slot& slot, bool all_done) {
   Overlap overlap;
   const bool known = all_done || slot.done;
   overlap.state = known ? slot.state : Overlap::State::not_looked_at;
-  overlap.regions = {slot.region.begin(), slot.region.begin() + slot.regions};
+  // What a child that crashed has written there may be anything.
+  overlap.regions = {slot.region.begin(),
+                     slot.region.begin() + std::min(slot.regions, kMostRegions)};
   overlap.contact = slot.contact;
   if (slot.contact_begun && !slot.contact_done) {
     overlap.no_contact_why = slot.why.data();

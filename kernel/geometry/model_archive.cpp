@@ -1,16 +1,10 @@
 #include "geometry/model_archive.hpp"
 
 #include <algorithm>
-#include <cereal/archives/binary.hpp>
-#include <cereal/types/array.hpp>
-#include <cereal/types/optional.hpp>
-#include <cereal/types/string.hpp>
-#include <cereal/types/utility.hpp>
-#include <cereal/types/vector.hpp>
 #include <exception>
-#include <sstream>
 
 #include "geometry/model_fields.hpp"
+#include "geometry/plain_bytes.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -43,15 +37,22 @@ namespace {
 
 constexpr std::string_view kLastBytes = "that is all";
 
+bool is_known(Side side) { return side >= Side::internal && side <= Side::external; }
+bool is_known(SurfaceSource source) {
+  return source >= SurfaceSource::cylinder && source <= SurfaceSource::extrusion;
+}
+
 bool is_sound(const Product& product) {
   const auto known = [](const auto& feature) {
-    return feature.side >= Side::internal && feature.side <= Side::external &&
-           feature.source >= SurfaceSource::cylinder && feature.source <= SurfaceSource::extrusion;
+    return is_known(feature.side) && is_known(feature.source);
   };
   return std::all_of(product.cylinders.begin(), product.cylinders.end(), known) &&
          std::all_of(product.cones.begin(), product.cones.end(), known) &&
+         std::all_of(product.planes.begin(), product.planes.end(),
+                     [](const Plane& plane) { return is_known(plane.source); }) &&
          std::all_of(product.widths.begin(), product.widths.end(), [&](const Width& width) {
-           return std::max(width.first, width.second) < product.planes.size();
+           return is_known(width.side) &&
+                  std::max(width.first, width.second) < product.planes.size();
          });
 }
 
@@ -88,25 +89,23 @@ bool is_sound(const Arrival& arrival) {
 }  // namespace
 
 std::string to_bytes(const Arrival& arrival) {
-  std::ostringstream out;
-  cereal::BinaryOutputArchive archive(out);
-  archive(arrival);
-  out << kLastBytes;
-  return std::move(out).str();
+  BytesOut out;
+  // Fields are listed once, for readers too, and so as what can be changed.
+  out(const_cast<Arrival&>(arrival));
+  return out.take().append(kLastBytes);
 }
 
-Arrival arrival_from_bytes(std::string bytes) {
+Arrival arrival_from_bytes(std::string_view bytes) {
   const Error spoilt(ErrorCode::kernel_failure, {},
                      "what the reading process handed back is damaged",
                      "report the file to the makers of spotblue");
-  if (!bytes.ends_with(kLastBytes)) {
-    throw spoilt;
-  }
   Arrival arrival;
   try {
-    std::istringstream in{std::move(bytes)};
-    cereal::BinaryInputArchive archive(in);
-    archive(arrival);
+    BytesIn in(bytes);
+    in(arrival);
+    if (in.rest() != kLastBytes) {
+      throw spoilt;
+    }
   } catch (const std::exception&) {
     throw spoilt;
   }

@@ -2,6 +2,7 @@
 // A model and what is known of its reading as bytes, from the contained child to its parent.
 
 #include <string>
+#include <string_view>
 
 #include "geometry/step_transfer.hpp"
 
@@ -10,7 +11,8 @@ namespace spotblue {
 [[nodiscard]] std::string to_bytes(const Arrival& arrival);
 
 // Throws Error kernel_failure when the bytes are not what to_bytes made or refer to what is not
-// there: they come from a process whose memory the kernel may have spoilt.
-[[nodiscard]] Arrival arrival_from_bytes(std::string bytes);
+// there: they come from a process whose memory the kernel may have spoilt. Takes no more memory
+// than they can fill.
+[[nodiscard]] Arrival arrival_from_bytes(std::string_view bytes);
 
 }  // namespace spotblue

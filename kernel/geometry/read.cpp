@@ -46,13 +46,13 @@ Error unreadable(const std::string& file, const std::string& what, const std::st
 Arrival transfer(const std::string& file, const std::function<Arrival()>& read,
                  const ReadLimits& limits) {
   const auto work = [&] { return to_bytes(read()); };
-  Contained run =
+  const Contained run =
       limits.read_in == ReadIn::this_process ? run_here(work) : run_contained(work, limits);
   if (run.end != Contained::End::finished) {
     stop_if_asked();
   }
   require_finished(run, file, limits);
-  return arrival_from_bytes(std::move(run.bytes));
+  return arrival_from_bytes(run.bytes);
 }
 
 enum class Formats { all, step_only };

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <limits>
 #include <map>
 #include <optional>
 #include <unordered_map>
@@ -55,7 +56,7 @@ class SizeText {
         entities_(entities),
         unit_(unit),
         file_(file),
-        next_(entities.entities().back().id + 1) {}
+        last_(entities.entities().back().id) {}
 
   std::string with(const std::vector<PlacedSize>& sizes) {
     if (sizes.empty()) {
@@ -73,8 +74,12 @@ class SizeText {
 
  private:
   int add(const std::string& entity) {
-    added_ += fmt::format("#{}={};\n", next_, entity);
-    return next_++;
+    if (last_ == std::numeric_limits<int>::max()) {
+      throw Error(ErrorCode::unreadable, {file_, fmt::format("#{}", last_)},
+                  "no number is left for an entity behind this one", "export the file again");
+    }
+    added_ += fmt::format("#{}={};\n", ++last_, entity);
+    return last_;
   }
 
   void add_units() {
@@ -288,7 +293,7 @@ class SizeText {
   const StepText& entities_;
   LengthUnit unit_;
   std::string file_;
-  int next_;
+  int last_;  // the greatest number of an entity
   int length_unit_ = 0;
   std::string added_;
   std::vector<Change> changes_;

@@ -4,16 +4,12 @@
 
 #include <StepShape_Face.hxx>
 #include <algorithm>
-#include <cereal/archives/binary.hpp>
-#include <cereal/types/string.hpp>
-#include <cereal/types/vector.hpp>
 #include <cmath>
 #include <limits>
 #include <map>
 #include <memory>
 #include <optional>
 #include <set>
-#include <sstream>
 #include <utility>
 
 #include "geometry/completeness.hpp"
@@ -21,6 +17,7 @@
 #include "geometry/face_book.hpp"
 #include "geometry/model_archive.hpp"
 #include "geometry/model_format.hpp"
+#include "geometry/plain_bytes.hpp"
 #include "geometry/semantic_proof.hpp"
 #include "geometry/semantic_text.hpp"
 #include "geometry/shape_store.hpp"
@@ -79,10 +76,9 @@ std::string child_work(const std::string& text, const std::filesystem::path& fol
                     [&](const StepKernel& kernel, const Tree& tree, const Model& model) {
                       rows = face_rows(kernel, tree, model);
                     });
-  std::ostringstream out;
-  cereal::BinaryOutputArchive archive(out);
-  archive(rows, to_bytes(arrival));
-  return std::move(out).str();
+  BytesOut out;
+  out(rows);
+  return out.take() + to_bytes(arrival);
 }
 
 Source read_source(const std::string& text, const std::string& file, const Declared& declared,
@@ -91,16 +87,14 @@ Source read_source(const std::string& text, const std::string& file, const Decla
   const Contained run = run_contained([&] { return child_work(text, store.folder()); }, limits);
   require_finished(run, file, limits);
   std::vector<std::size_t> rows;
-  std::string bytes;
+  BytesIn in(run.bytes);
   try {
-    std::istringstream in(run.bytes);
-    cereal::BinaryInputArchive archive(in);
-    archive(rows, bytes);
+    in(rows);
   } catch (const std::exception&) {
     throw Error(ErrorCode::kernel_failure, {file, ""},
                 "what the reading process handed back is damaged", "try again");
   }
-  Arrival arrival = arrival_from_bytes(std::move(bytes));
+  Arrival arrival = arrival_from_bytes(in.rest());
   const std::vector<Note> missing = missing_from(arrival, declared);
   if (!missing.empty()) {
     throw Error(ErrorCode::incomplete, {file, ""}, summary_of(missing), "export the file again");

@@ -10,10 +10,13 @@
 #include <XSControl_TransferReader.hxx>
 #include <XSControl_WorkSession.hxx>
 #include <istream>
+#include <optional>
 #include <streambuf>
+#include <string>
 
 #include "geometry/occt_versions.hpp"
 #include "geometry/step_faults.hpp"
+#include "geometry/step_plain.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -40,7 +43,8 @@ void set_up_kernel() {
 
 StepKernel::StepKernel(std::string_view text, Completeness completeness)
     : reader_((set_up_kernel(), STEPControl_Reader())) {
-  BytesBuffer buffer(text);
+  const std::optional<std::string> plain = plain_step(text);
+  BytesBuffer buffer(plain ? std::string_view(*plain) : text);
   std::istream stream(&buffer);
   if (reader_.ReadStream("model", stream) != IFSelect_RetDone) {
     throw Error(ErrorCode::unreadable, {}, "the kernel refuses the file's text as STEP",

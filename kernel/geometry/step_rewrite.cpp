@@ -13,6 +13,7 @@
 #include "geometry/occt_versions.hpp"
 #include "geometry/step_author.hpp"
 #include "geometry/step_letters.hpp"
+#include "geometry/step_plain.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
@@ -31,7 +32,8 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   XCAFApp_Application::GetApplication()->NewDocument("MDTV-XCAF", document);
   STEPCAFControl_Reader reader;
   reader.SetGDTMode(false);
-  std::istringstream in{in_utf8(text).value_or(std::string(text))};
+  const std::string plain = plain_step(text).value_or(std::string(text));
+  std::istringstream in{in_utf8(plain).value_or(plain)};
   if (reader.ChangeReader().ReadStream("model", in) != IFSelect_RetDone ||
       !reader.Transfer(document)) {
     throw failed;

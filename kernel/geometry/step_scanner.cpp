@@ -25,26 +25,6 @@ std::size_t past_string(std::string_view text, std::size_t at, char quote) {
   return close == std::string_view::npos ? text.size() : close + 1;
 }
 
-// Past the token at `at`, blanks behind it not skipped.
-std::size_t past_token(std::string_view text, std::size_t at) {
-  const char c = text[at];
-  if (c == '\'' || c == '"') {
-    std::size_t end = past_string(text, at, c);
-    while (c == '\'' && end < text.size() && text[end] == '\'') {
-      end = past_string(text, end, c);  // '' within a string
-    }
-    return end;
-  }
-  const auto goes_on = [](char d) { return is_word(d) || d == '.' || d == '+'; };
-  std::size_t end = at + 1;
-  if (goes_on(c) || c == '#' || c == '&' || c == '!' || c == '@') {
-    while (end < text.size() && goes_on(text[end])) {
-      ++end;
-    }
-  }
-  return end;
-}
-
 constexpr bool is_step_character(char c) {
   constexpr std::string_view kOthers = "#=(),;*$+.'\"!&@/<>:";
   return is_word(c) || is_blank(c) || kOthers.find(c) != std::string_view::npos;
@@ -220,6 +200,7 @@ class Scanner {
     }
     items_.clear();
     behind_value_ = false;
+    before_ = '\0';
     do {
       if (at_end()) {
         throw refused(at_, "the file is truncated: it ends within an entity", "get it again whole");
@@ -236,6 +217,13 @@ class Scanner {
       throw refused(at_, fmt::format("in #{}, a comma is missing before '{}'", id, token_here()),
                     kExportAgain);
     }
+    const bool lacks_one =
+        first == ',' ? before_ == ',' || before_ == '(' : first == ')' && before_ == ',';
+    if (lacks_one) {
+      throw refused(at_, fmt::format("in #{}, a value is missing before '{}'", id, first),
+                    kExportAgain);
+    }
+    before_ = first;
     read_one(id);
     behind_value_ = first != ',' && first != '(' && !is_name(first);
   }
@@ -372,6 +360,7 @@ class Scanner {
   std::vector<int> references_;
   bool complex_ = false;       // the entity is of several kinds: ( ONE(...) OTHER(...) )
   bool behind_value_ = false;  // a comma or a bracket must come
+  char before_ = '\0';         // how the token before this one begins
   ScannedText scanned_;
 };
 
@@ -389,6 +378,25 @@ std::size_t skip_blank(std::string_view text, std::size_t at) {
     }
   }
   return at;
+}
+
+std::size_t past_token(std::string_view text, std::size_t at) {
+  const char c = text[at];
+  if (c == '\'' || c == '"') {
+    std::size_t end = past_string(text, at, c);
+    while (c == '\'' && end < text.size() && text[end] == '\'') {
+      end = past_string(text, end, c);  // '' within a string
+    }
+    return end;
+  }
+  const auto goes_on = [](char d) { return is_word(d) || d == '.' || d == '+'; };
+  std::size_t end = at + 1;
+  if (goes_on(c) || c == '#' || c == '&' || c == '!' || c == '@') {
+    while (end < text.size() && goes_on(text[end])) {
+      ++end;
+    }
+  }
+  return end;
 }
 
 std::size_t next_token(std::string_view text, std::size_t at) {

@@ -22,6 +22,9 @@ namespace spotblue {
 // Past the blanks and comments at `at`.
 [[nodiscard]] std::size_t skip_blank(std::string_view text, std::size_t at);
 
+// Past the token at `at`; text.size() at the end, also when a string is not closed.
+[[nodiscard]] std::size_t past_token(std::string_view text, std::size_t at);
+
 // Where the token after the one at `at` begins: past this token and the blanks behind it. At
 // least one further; text.size() at the end, also when a string or a comment is not closed.
 [[nodiscard]] std::size_t next_token(std::string_view text, std::size_t at);

@@ -12,18 +12,6 @@
 namespace spotblue {
 namespace {
 
-std::string_view trimmed(std::string_view piece) {
-  std::size_t from = 0;
-  while (from < piece.size() && skip_blank(piece, from) != from) {
-    from = skip_blank(piece, from);
-  }
-  piece.remove_prefix(from);
-  while (!piece.empty() && is_blank(piece.back())) {
-    piece.remove_suffix(1);
-  }
-  return piece;
-}
-
 // Past the closing bracket of the one at `at`, or the end.
 std::size_t past_brackets(std::string_view text, std::size_t at) {
   int depth = 0;
@@ -55,19 +43,24 @@ std::string_view word_at(std::string_view text, std::size_t at) {
 
 std::vector<std::string_view> split_arguments(std::string_view inside) {
   std::vector<std::string_view> pieces;
-  std::size_t from = 0;
+  std::string_view piece = inside.substr(0, 0);
   int depth = 0;
-  for (std::size_t at = 0; at < inside.size(); at = next_token(inside, at)) {
+  for (std::size_t at = skip_blank(inside, 0); at < inside.size();) {
     const char c = inside[at];
+    const std::size_t past = past_token(inside, at);
     depth += c == '(' ? 1 : c == ')' ? -1 : 0;
     if (c == ',' && depth == 0) {
-      pieces.push_back(trimmed(inside.substr(from, at - from)));
-      from = at + 1;
+      pieces.push_back(piece);
+      piece = inside.substr(past, 0);
+    } else {
+      const std::size_t from =
+          piece.empty() ? at : static_cast<std::size_t>(piece.data() - inside.data());
+      piece = inside.substr(from, past - from);
     }
+    at = skip_blank(inside, past);
   }
-  const std::string_view last = trimmed(inside.substr(from));
-  if (!last.empty() || !pieces.empty()) {
-    pieces.push_back(last);
+  if (!piece.empty() || !pieces.empty()) {
+    pieces.push_back(piece);
   }
   return pieces;
 }
@@ -132,20 +125,21 @@ std::optional<std::vector<std::string_view>> StepText::arguments(const Entity& e
     return this->keyword(entity) == keyword ? arguments(entity) : std::nullopt;
   }
   const std::string_view parts = inside_brackets(text_, entity.begin);
-  for (std::size_t at = 0; at < parts.size();) {
+  for (std::size_t at = skip_blank(parts, 0); at < parts.size();) {
     const std::string_view word = word_at(parts, at);
     if (word.empty()) {
       at = next_token(parts, at);
       continue;
     }
-    const std::size_t open = parts.find('(', at + word.size());
-    if (open == std::string_view::npos) {
-      break;
+    const std::size_t open = next_token(parts, at);
+    if (open >= parts.size() || parts[open] != '(') {
+      at = open;  // no part: the scan lets values stand there
+      continue;
     }
     if (word == keyword) {
       return split_arguments(inside_brackets(parts, open));
     }
-    at = past_brackets(parts, open);
+    at = skip_blank(parts, past_brackets(parts, open));
   }
   return std::nullopt;
 }
@@ -154,7 +148,7 @@ std::optional<std::vector<std::string_view>> StepText::arguments(const Entity& e
   if (text_[entity.begin] == '(') {
     return std::nullopt;
   }
-  const std::size_t open = text_.find('(', entity.begin);
+  const std::size_t open = next_token(text_, entity.begin);
   return split_arguments(inside_brackets(text_, open));
 }
 

@@ -256,17 +256,19 @@ TEST_P(NumbersThatAreNone, AreRefusedByEntity) {
 
 INSTANTIATE_TEST_SUITE_P(
     Of, NumbersThatAreNone,
-    ::testing::Values(OddNumber{"'10.01'", "its radius is no number"},
-                      OddNumber{"$", "its radius is no number"}, OddNumber{"nan", "is no value"},
-                      OddNumber{"INF", "is no value"}, OddNumber{"1E400", "no finite number"},
-                      OddNumber{"0x10", "is no number"}, OddNumber{"5.5.5", "is no number"},
-                      OddNumber{"1-5", "is no number"}, OddNumber{"1 5", "a comma is missing"},
-                      OddNumber{"1,5", "more or fewer values"}, OddNumber{"10.E", "is no number"},
-                      OddNumber{".T.", "its radius is no number"},
-                      OddNumber{"#1", "its radius is no number"}, OddNumber{"--1.", "is no number"},
-                      OddNumber{"1.0e1", "is no number"},
-                      OddNumber{"1E+01", "its radius is no number"},
-                      OddNumber{"(10.)", "its radius is no number"}));
+    ::testing::Values(
+        OddNumber{"'10.01'", "its radius is no number"}, OddNumber{"$", "its radius is no number"},
+        OddNumber{"nan", "is no value"}, OddNumber{"INF", "is no value"},
+        OddNumber{"1E400", "no finite number"}, OddNumber{"0x10", "is no number"},
+        OddNumber{"5.5.5", "is no number"}, OddNumber{"1-5", "is no number"},
+        OddNumber{"1 5", "a comma is missing"}, OddNumber{"1,5", "more or fewer values"},
+        OddNumber{"", "a value is missing before ')'"},
+        OddNumber{"1.,", "a value is missing before ')'"},
+        OddNumber{",1.", "a value is missing before ','"}, OddNumber{"10.E", "is no number"},
+        OddNumber{".T.", "its radius is no number"}, OddNumber{"#1", "its radius is no number"},
+        OddNumber{"--1.", "is no number"}, OddNumber{"1.0e1", "is no number"},
+        OddNumber{"1E+01", "its radius is no number"},
+        OddNumber{"(10.)", "its radius is no number"}));
 
 TEST(BadInput, AnAcceptedPartialModelTellsOfEachEntityThatCouldNotBeRead) {
   const Folder folder;
