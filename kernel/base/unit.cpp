@@ -96,7 +96,8 @@ Length parse_length(std::string_view text, LengthUnit unit) {
     strip("\"", LengthUnit::inch);
   }
   const auto value = mixed_number(rest);
-  if (!value) {
+  const double mm = value.value_or(0.0) * (used == LengthUnit::inch ? kMmPerInch : 1.0);
+  if (!value || !std::isfinite(mm)) {
     throw Error(ErrorCode::bad_input, {}, fmt::format("\"{}\" is not a length", text),
                 cure_of_length(text));
   }

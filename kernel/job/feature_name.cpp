@@ -85,7 +85,7 @@ std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit 
   if (const auto tail = cut_tail(rest, " #")) {
     int ordinal = 0;
     const auto [end, status] = std::from_chars(tail->data(), tail->data() + tail->size(), ordinal);
-    if (status != std::errc() || end != tail->data() + tail->size()) {
+    if (status != std::errc() || end != tail->data() + tail->size() || ordinal < 1) {
       return std::nullopt;
     }
     name.ordinal = ordinal;

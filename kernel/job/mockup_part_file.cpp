@@ -122,7 +122,7 @@ double MockupPartReader::diameter_of(const TomlTable& table) const {
     throw table.error(module ? "module" : "diametral_pitch", "need more than 0",
                       "write the module in mm, or teeth an inch of diameter");
   }
-  return addendum * (*teeth + 2);
+  return addendum * (*teeth + 2.0);
 }
 
 void MockupPartReader::read_step(const TomlTable& table, Step& step) const {

@@ -193,7 +193,11 @@ Length TomlTable::to_length(std::string_view key, const toml::node& node, Length
                 "write a number like 33.34 or a text like \"1 5/16\"");
   }
   const double value = finite_number(key, node);
-  return unit == LengthUnit::mm ? Length::mm(value) : Length::inch(value);
+  const Length length = unit == LengthUnit::mm ? Length::mm(value) : Length::inch(value);
+  if (!std::isfinite(length.in_mm())) {
+    throw error(key, fmt::format("{} in is no length", value), "write a number like 33.34");
+  }
+  return length;
 }
 
 std::optional<Length> TomlTable::find_length(std::string_view key, LengthUnit unit) const {

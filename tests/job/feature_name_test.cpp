@@ -36,6 +36,11 @@ TEST(FeatureName, ReadsBothExtentsOfAFace) {
   EXPECT_EQ(name->sizes, (std::vector<Length>{Length::mm(80), Length::mm(45)}));
 }
 
+TEST(FeatureName, IsNothingForAnOrdinalBelowOne) {
+  EXPECT_FALSE(parse_feature_name("Wheel: bore 44 #0", LengthUnit::mm));
+  EXPECT_FALSE(parse_feature_name("Wheel: bore 44 #-3", LengthUnit::mm));
+}
+
 TEST(FeatureName, IsNothingForAPartOrANonsenseWord) {
   EXPECT_FALSE(parse_feature_name("Wheel", LengthUnit::mm));
   EXPECT_FALSE(parse_feature_name("Wheel: bore", LengthUnit::mm));

@@ -85,6 +85,15 @@ TEST(MockupFile, AGearBlankStandsOneModuleAboveThePitchCircle) {
   EXPECT_DOUBLE_EQ(std::get<TurnedPart>(inch.parts[0].shape).outside[0].diameter, 4.0 * 25.4);
 }
 
+// Found by tests/fuzz: two more than the greatest whole number.
+TEST(MockupFile, AGearBlankOfAnyNumberOfTeethHasTheirDiameter) {
+  const Mockup mockup = read_text(
+      "title = 'G'\n[[part]]\nname = 'A'\nkind = 'turned'\n"
+      "outside = [{teeth = 2147483647, module = 1e-6, length = 20}]\n[[place]]\npart = 'A'\nat = "
+      "0\n");
+  EXPECT_DOUBLE_EQ(std::get<TurnedPart>(mockup.parts[0].shape).outside[0].diameter, 2147.483649);
+}
+
 TEST(MockupFile, EveryKindOfStepIsRead) {
   const Mockup mockup = read_text(R"(title = "All"
 about = "invented"

@@ -46,6 +46,12 @@ TEST(TomlTable, LengthsAreNumbersOrFractionsInTheGivenUnit) {
             (std::vector<Length>{Length::mm(1.5), Length::mm(0.5)}));
 }
 
+TEST(TomlTable, ALengthThatIsInfiniteInMillimetresIsNone) {
+  const TomlTable table = sample("a = 1e308\nb = [1, 1e308]\n");
+  EXPECT_EQ(error_of([&] { (void)table.length("a", LengthUnit::inch); }).place(), "line 1, a");
+  EXPECT_EQ(error_of([&] { (void)table.lengths("b", LengthUnit::inch); }).place(), "line 2, b");
+}
+
 TEST(TomlTable, ABadLengthNamesLineAndKey) {
   const TomlTable table = sample("a = 1\nb = \"wide\"\n");
   const Error problem = error_of([&] { (void)table.length("b", LengthUnit::mm); });
