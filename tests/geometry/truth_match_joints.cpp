@@ -136,8 +136,8 @@ void compare_clashes(Comparison& c) {
         if (t.depth > 0.0) {
           c.equal(what + ": depth", f.depth, t.depth, 0.05 * t.depth + 2e-3);
         }
-        if (!f.exact) {
-          c.say(what + ": undecided: " + f.cause);
+        if (f.undecided()) {
+          c.say(what + ": " + f.cause);
         }
       },
       describe,

@@ -19,7 +19,7 @@ from unittest import mock
 
 import shelf_making
 import spotblue
-from spotblue.shelf import outputs
+from spotblue.shelf import command, outputs
 from spotblue.shelf.claim import CONFORMING, Row
 from spotblue.shelf.reports import ShelfReport
 
@@ -239,6 +239,30 @@ class Cells(unittest.TestCase):
         text = self.report(row).to_json()
         self.assertNotRegex(text, "[\x9b\u202e]")
         self.assertEqual(json.loads(text)["rows"][0]["wanted"], "a\x9b31mb\u202ec")
+
+    def test_letters_that_steer_are_shown_as_bytes_on_pages(self) -> None:
+        report = self.report(Row("size", CONFORMING, "a\x9b31m<b>\u202ec"))
+        for page in (report.to_html(), report._repr_html_()):
+            self.assertNotRegex(page, "[\x9b\u202e]|<b>")
+            self.assertIn(r"a\xC2\x9B31m&lt;b&gt;\xE2\x80\xAEc", page)
+
+
+class Complaining(unittest.TestCase):
+    def test_no_complaint_is_longer_than_a_message_may_be(self) -> None:
+        for message in ("\x9b" * 5000, "\ud800" * 5000, "ä" * 5000):
+            read, write = os.pipe()
+            stderr = os.dup(2)
+            os.dup2(write, 2)
+            try:
+                command.complain(message)
+            finally:
+                os.dup2(stderr, 2)
+                os.close(write)
+                os.close(stderr)
+            with open(read, "rb") as said:
+                text = said.read()
+            self.assertLessEqual(len(text), 2100)
+            self.assertEqual(text.count(b"\n"), 1)
 
 
 class Writing(InAFolder):

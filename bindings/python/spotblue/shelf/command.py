@@ -14,6 +14,7 @@ from pathlib import Path
 import spotblue
 from spotblue._kernel import shelf as kernel
 from spotblue.base import parse_unit, shown_text, unit_name
+from spotblue.base import shortened as shortened_text
 from spotblue.errors import MissingPackageError
 from spotblue.shelf import interrupt, outputs
 from spotblue.shelf.claim import Limits
@@ -24,6 +25,7 @@ from spotblue.shelf.words import length_text, names_in_unit
 
 BAD_INPUT = 2
 MOST_DIGITS = 30
+MOST_MESSAGE_BYTES = 2000
 _NUMBER = re.compile(r"[+-]?([0-9]+\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+)?")
 REPORTS = ("--csv", "--json", "--junit", "--html")
 
@@ -68,9 +70,9 @@ class Given:
 def complain(message: str) -> None:
     """One line on standard error."""
     try:
-        line = shown_text(message)
+        line = shortened_text(shown_text(message), MOST_MESSAGE_BYTES)
     except UnicodeEncodeError:  # of halves of letters, which no file or terminal has given
-        line = ascii(message)
+        line = shortened_text(ascii(message), MOST_MESSAGE_BYTES)
     try:
         os.write(2, f"spotblue: {line}\n".encode())
     except OSError:

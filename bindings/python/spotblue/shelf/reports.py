@@ -67,7 +67,7 @@ class ShelfReport:
     def _repr_html_(self) -> str:
         head = "".join(f"<th>{name}</th>" for name in CSV_COLUMNS[:8])
         body = "".join(
-            "<tr>" + "".join(f"<td>{html.escape(cell)}</td>" for cell in _cells(row)[:8]) + "</tr>"
+            "<tr>" + "".join(f"<td>{html.escape(shown_text(cell))}</td>" for cell in _cells(row)[:8]) + "</tr>"
             for row in self.rows
         )
         return f"<table><tr>{head}</tr>{body}</table>"
@@ -159,11 +159,17 @@ class ShelfReport:
         except Exception as error:  # noqa: BLE001: a torn package fails in many ways
             raise missing_package("jinja2", "the page", error) from None
         source = Path(__file__).with_name("overview.html").read_text(encoding="utf-8")
-        page = jinja2.Environment(autoescape=True, trim_blocks=True, lstrip_blocks=True)
+        page = jinja2.Environment(
+            autoescape=True, trim_blocks=True, lstrip_blocks=True, finalize=_shown
+        )
         rows = sorted(self.rows, key=lambda row: WORST_FIRST.index(row.outcome))
         return page.from_string(source).render(
             report=self, rows=rows, counts=self.counts(), signs=SIGNS, version=kernel.version
         )
+
+
+def _shown(value: object) -> object:
+    return shown_text(value) if isinstance(value, str) else value
 
 
 def _no_formula(cell: str) -> str:
