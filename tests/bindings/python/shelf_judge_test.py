@@ -190,6 +190,12 @@ class Judging(unittest.TestCase):
         rows = self.rows(opened(self.bush()))
         self.assertEqual([row.kind for row in rows], ["file", "open shell"])
 
+    def test_what_is_measured_on_an_open_shell_is_undecided_with_the_reason(self) -> None:
+        rows = self.rows(opened(self.bush()), feature="bore", size_mm=30.0, tolerance_class="H7")
+        sizes = [row for row in rows if row.kind == "size"]
+        self.assertEqual([row.outcome for row in sizes], ["undecided"])
+        self.assertIn("not closed", sizes[0].notes)
+
 
 class Passing(unittest.TestCase):
     """What says nothing of the file is shown and told as passing, never as a finding about it."""

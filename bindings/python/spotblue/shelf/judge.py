@@ -81,9 +81,19 @@ class FileJudge:
                 raise
             except spotblue.Error as error:
                 row = Row("claim", UNDECIDED, found=error.rule or str(error), advice=error.cure)
+            row = self._left_open(row) if claim.feature else row
             rows.append(replace(row, claim=index, feature=row.feature or claim.title()))
             rows += [replace(row, claim=index) for row in self._side_rows(claim)]
         return rows + self._own_faults()
+
+    def _left_open(self, row: Row) -> Row:
+        """What is measured where a part is unsound is neither good nor bad."""
+        why = "; ".join(
+            f"{part['id']}: {part['unsound']}"
+            for part in self.found["products"]
+            if part.get("unsound")
+        )
+        return replace(row, outcome=UNDECIDED, notes=why) if why else row
 
     def _rivals(self, claim: Claim, named: Named) -> list[float]:
         sizes = []
@@ -319,15 +329,15 @@ class FileJudge:
     def _own_faults(self) -> list[Row]:
         rows = [
             Row(
-                "open shell",
+                "unsound" if part["closed"] else "open shell",
                 NONCONFORMING,
-                "closed solids",
-                f"{part['id']} is not closed: its volume means nothing",
-                advice="close it where it was drawn and export it again",
+                "sound solids" if part["closed"] else "closed solids",
+                f"{part['id']}: {part['unsound']}",
+                advice="put it right where it was drawn and export it again",
                 feature=part["id"],
             )
             for part in self.found["products"]
-            if not part["closed"]
+            if part.get("unsound")
         ]
         if self.found["clashes"]:
             findings = kernel.judge_claims(
