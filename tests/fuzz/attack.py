@@ -108,21 +108,25 @@ class Attack:
     def run(self, case: Callable[[int, Path], str]) -> int:
         """Runs `case(number, folder)`, which says in a word how it ended, and sums up."""
         jobs = int(os.environ.get("SPOTBLUE_FUZZ_JOBS", os.cpu_count() or 1))
+        most = float(os.environ.get("SPOTBLUE_FUZZ_SECONDS", "inf"))
         start = time.monotonic()
 
         def one(number: int) -> None:
+            if time.monotonic() - start > most:
+                return
             with tempfile.TemporaryDirectory(prefix="spotblue-attack-") as folder:
                 self.ends[case(number, Path(folder))] += 1
 
         with ThreadPoolExecutor(jobs) as pool:
-            for done in [pool.submit(one, number) for number in range(self.count)]:
-                done.result()
+            for case_done in [pool.submit(one, number) for number in range(self.count)]:
+                case_done.result()
         ends = ", ".join(f"{count} {end}" for end, count in sorted(self.ends.items()))
-        print(f"{self.name}: {self.count} cases, seed {self.seed}: {ends}; "
+        done = sum(self.ends.values())
+        print(f"{self.name}: {done} of {self.count} cases, seed {self.seed}: {ends}; "
               f"{len(self.finds)} wrong; {time.monotonic() - start:.0f} s")  # fmt: skip
         for find in self.finds[:20]:
             print(find)
-        return 1 if self.finds or not self.count else 0
+        return 1 if self.finds or not done else 0
 
 
 def main(attacks: dict[str, Callable[[], int]]) -> None:

@@ -6,7 +6,7 @@ mutations: what is not refused says the same as the file written anew by another
 numbers:   one wrong byte in a number: refused, noted, or the facts are those of the number now there.
 rewrites:  order, numbers of entities, line ends, comments, blanks, exponents: the same facts.
 
-SPOTBLUE_FUZZ_COUNT cases, by SPOTBLUE_FUZZ_SEED; SPOTBLUE_FUZZ_KEEP is a folder for what goes wrong.
+SPOTBLUE_FUZZ_COUNT cases in SPOTBLUE_FUZZ_SECONDS at most, by SPOTBLUE_FUZZ_SEED; SPOTBLUE_FUZZ_KEEP is a folder for what goes wrong.
 """
 
 from __future__ import annotations

@@ -6,7 +6,7 @@ mockup: `spotblue model`. A file is written or none is; it has every part that t
         rings and plain blocks have the volume that their numbers give.
 csv, toml: `spotblue library`. Every row has a result; limits that a size lies outside are not met.
 
-SPOTBLUE_FUZZ_COUNT cases, by SPOTBLUE_FUZZ_SEED; SPOTBLUE_FUZZ_KEEP is a folder for what goes wrong.
+SPOTBLUE_FUZZ_COUNT cases in SPOTBLUE_FUZZ_SECONDS at most, by SPOTBLUE_FUZZ_SEED; SPOTBLUE_FUZZ_KEEP is a folder for what goes wrong.
 """
 
 from __future__ import annotations
