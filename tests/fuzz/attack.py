@@ -115,7 +115,10 @@ class Attack:
             if time.monotonic() - start > most:
                 return
             with tempfile.TemporaryDirectory(prefix="spotblue-attack-") as folder:
-                self.ends[case(number, Path(folder))] += 1
+                try:
+                    self.ends[case(number, Path(folder))] += 1
+                except (LookupError, TypeError, ValueError) as error:
+                    self.find(number, f"can't be judged: {error!r}", b"")
 
         with ThreadPoolExecutor(jobs) as pool:
             for case_done in [pool.submit(one, number) for number in range(self.count)]:

@@ -2,7 +2,8 @@
 """Changed STEP files through `spotblue look`.
 
 mutations: what is not refused says the same as the file written anew by another reader of the text,
-           and has all solids that are declared, unless a note says otherwise.
+           has all solids that are declared and no cylinder but those written, unless a note says
+           otherwise.
 numbers:   one wrong byte in a number: refused, noted, or the facts are those of the number now there.
 rewrites:  order, numbers of entities, line ends, comments, blanks, exponents: the same facts.
 
@@ -102,6 +103,20 @@ def judged(attack: Attack, number: int, data: bytes, folder: Path) -> tuple[str,
     return ("noted" if found["notes"] or found["not_looked_at"] else "result"), found
 
 
+def fault_of_bores(step: Step, found: Any) -> str:
+    """A cylinder that no surface of the text has the radius of."""
+    factor = {"mm": 1.0, "cm": 10.0, "metre": 1000.0, "inch": 25.4}.get(found["file"].get("unit"))
+    surfaces = [e.tokens for e in step.entities if e.word == "CYLINDRICAL_SURFACE"]
+    written = [float(tokens[-2].text) for tokens in surfaces if tokens[-2].kind == "number"]
+    for product in found["products"] if factor else []:
+        for one in product["features"]:
+            if one.get("recognised_from") == "cylinder" and "sizes_mm" not in one:
+                radius = one["diameter_mm"] / 2.0
+                if not any(math.isclose(radius, r * factor, abs_tol=2e-5) for r in written):
+                    return f"{one['id']}: no surface has a radius of {radius} mm"
+    return ""
+
+
 def fault_of_result(data: bytes, found: Any, folder: Path) -> str:
     """What is untrue in a result without a note, by another reader of the text."""
     try:
@@ -109,10 +124,13 @@ def fault_of_result(data: bytes, found: Any, folder: Path) -> str:
         plain = canonical(text)
     except (NoPart21, UnicodeDecodeError) as error:
         return f"read, though {error}"
-    declared = sum(entity.word in SOLIDS for entity in parse(text).entities)
+    step = parse(text)
+    declared = sum(entity.word in SOLIDS for entity in step.entities)
     solids = sum(product["solids"] for product in found["products"])
     if solids < declared:
         return f"{solids} solids of {declared}, and no note"
+    if fault := fault_of_bores(step, found):
+        return fault
     again = look(folder, "plain.step", plain.encode())
     if again.code not in (0, 3):
         return f"written anew it is refused: {again.err!r}"
@@ -134,7 +152,7 @@ def with_texts(attack: Attack, case: Any, demo: bool = False) -> int:
 
 def mutations() -> int:
     """See above."""
-    attack = Attack("step", 60)
+    attack = Attack("step", 40)
 
     def case(number: int, folder: Path, chance: Random, text: str) -> str:
         data = mutated(text, chance)
@@ -168,7 +186,7 @@ def wrong_byte(text: str, chance: Random) -> bytes:
 
 def numbers() -> int:
     """See above."""
-    attack = Attack("numbers", 40)
+    attack = Attack("numbers", 25)
 
     def case(number: int, folder: Path, chance: Random, text: str) -> str:
         data = wrong_byte(text, chance)
@@ -217,7 +235,7 @@ def rewritten(text: str, chance: Random) -> str:
 
 def rewrites() -> int:
     """See above."""
-    attack = Attack("rewrites", 40)
+    attack = Attack("rewrites", 20)
     known: dict[str, Any] = {}
 
     def case(number: int, folder: Path, chance: Random, text: str) -> str:
