@@ -39,10 +39,10 @@ Json check_command(const Arguments& arguments) {
   if (arguments.words().size() == 2) {
     // Its model is not opened: what the harness holds is looked at in its place.
     job = read_job(path_of_shown(arguments.words()[1]), Outside::allowed);
-    look_anew(name, look_settings(job));
+    look_anew(name, bounded(look_settings(job), bounds_in(arguments)));
   } else {
     static_cast<void>(document_named(name));
-    if (look_anew(name, {}).look.model.semantic_sizes.empty()) {
+    if (look_anew(name, bounded({}, bounds_in(arguments))).look.model.semantic_sizes.empty()) {
       throw mistake(fmt::format("'{}'", name), "has no tolerance class to be checked by",
                     "set some with sbclass, or name a job file");
     }

@@ -26,12 +26,15 @@ std::string joined(const std::vector<std::string>& words) {
 
 Json counts_of(const Look& look) {
   Json notes = Json::array();
-  for (const Note& note : look.model.notes) {
-    notes.push_back(note.about + ": " + note.text);
-  }
-  for (const Note& note : look.clash.notes) {
-    notes.push_back(note.about + ": " + note.text);
-  }
+  const auto add = [](Json& list, const std::vector<Note>& all) {
+    for (const Note& note : all) {
+      list.push_back(note.about + ": " + note.text);
+    }
+  };
+  add(notes, look.model.notes);
+  add(notes, look.clash.notes);
+  Json not_looked_at = Json::array();
+  add(not_looked_at, look.not_looked_at);
   return {{"parts", look.model.products.size()},
           {"places", look.model.occurrences.size()},
           {"radial", look.seats.radial.size()},
@@ -41,7 +44,8 @@ Json counts_of(const Look& look) {
           {"threads", look.seats.threads.size()},
           {"clashes", look.clash.clashes.size()},
           {"centre_lines", look.seats.centre_lines.size()},
-          {"notes", notes}};
+          {"notes", notes},
+          {"not_looked_at", not_looked_at}};
 }
 
 }  // namespace
@@ -50,7 +54,7 @@ Json look_command(const Arguments& arguments) {
   arguments.expect(1, 10000);
   const std::string unit = arguments.value("-unit");
   const TextStyle style{unit.empty() ? LengthUnit::mm : parse_unit(unit), Colour::never};
-  const Subject& found = look_anew(joined(arguments.words()), {});
+  const Subject& found = look_anew(joined(arguments.words()), bounded({}, bounds_in(arguments)));
   if (arguments.has("-json")) {
     return look_json(found.look);
   }

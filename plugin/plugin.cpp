@@ -17,10 +17,11 @@ namespace {
 
 // clang-format off
 constexpr std::array kCommands{
-    Command{"sblook", "TARGET ?-text? ?-json? ?-unit UNIT?",
+    Command{"sblook", "TARGET ?-text? ?-json? ?-unit UNIT? ?-seconds N? ?-memory MB?",
             "Looks anew at TARGET, the name of an XDE document, or names of shapes, each a part.\n"
             "\t\t: Result: a dict of how many parts, seats of each kind, threads and clashes there are;\n"
-            "\t\t: with -text the report in words, with -json the one that programs read (schema 1).",
+            "\t\t: with -text the report in words, with -json the one that programs read (schema 1).\n"
+            "\t\t: It ends within so many seconds and 10^6 bytes of memory, with what was found by then.",
             look_command},
     Command{"sbfeatures", "TARGET ?PART?",
             "Features that parts have, by the names that jobs and sbclass use: a list of dicts.",
@@ -31,9 +32,10 @@ constexpr std::array kCommands{
     Command{"sbclashes", "TARGET",
             "Overlaps that no press fit, thread or seat accounts for: a list of dicts.",
             clashes_command},
-    Command{"sbcheck", "TARGET ?JOB.toml? ?-text? ?-json? ?-unit UNIT?",
+    Command{"sbcheck", "TARGET ?JOB.toml? ?-text? ?-json? ?-unit UNIT? ?-seconds N? ?-memory MB?",
             "Judges TARGET by a job file (its model is TARGET, whatever file it names), or without\n"
-            "\t\t: one by the sizes in the document. Result: how many of each outcome.",
+            "\t\t: one by the sizes in the document. Result: how many of each outcome. What was not looked\n"
+            "\t\t: at within so many seconds and 10^6 bytes of memory is undecided.",
             check_command},
     Command{"sbfindings", "TARGET ?conforming|nonconforming|undecided?",
             "What the last sbcheck found: a list of dicts.",

@@ -6,8 +6,11 @@
 
 #include <Standard_ImmutableObject.hxx>
 #include <Standard_OutOfMemory.hxx>
+#include <algorithm>
+#include <iterator>
 #include <new>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <utility>
 
 #include "document_findings.hpp"
@@ -70,6 +73,13 @@ void require_document(const Handle(TDocStd_Document) & document) {
   }
 }
 
+LookBounds given(const host::Bounds& bounds) {
+  const auto unless_none = [](double value) {
+    return value == 0.0 ? std::nullopt : std::optional(value);
+  };
+  return {unless_none(bounds.seconds), unless_none(bounds.memory_mb)};
+}
+
 Subject looked_at(const Handle(TDocStd_Document) & document, const LookSettings& settings) {
   require_document(document);
   return looked_at_document(kDocumentName, document, settings);
@@ -85,6 +95,14 @@ Subject looked_at(const std::vector<host::Part>& parts, const LookSettings& sett
     shapes.push_back({part.name, part.shape});
   }
   return looked_at_shapes(kShapesName, shapes, settings);
+}
+
+std::vector<std::string> lines_of(const std::vector<Note>& notes) {
+  std::vector<std::string> lines;
+  for (const Note& note : notes) {
+    lines.push_back(note.about + ": " + note.text);
+  }
+  return lines;
 }
 
 class Records {
@@ -115,12 +133,8 @@ class Records {
   }
 
   [[nodiscard]] std::vector<std::string> notes() const {
-    std::vector<std::string> all;
-    for (const std::vector<Note>* notes : {&look_.model.notes, &look_.clash.notes}) {
-      for (const Note& note : *notes) {
-        all.push_back(note.about + ": " + note.text);
-      }
-    }
+    std::vector<std::string> all = lines_of(look_.model.notes);
+    std::ranges::move(lines_of(look_.clash.notes), std::back_inserter(all));
     return all;
   }
 
@@ -150,6 +164,7 @@ void fill(host::LookResult& result, const Subject& subject) {
   result.seats = records.seats();
   result.clashes = records.clashes();
   result.notes = records.notes();
+  result.not_looked_at = lines_of(subject.look.not_looked_at);
   result.json = look_json(subject.look);
 }
 
@@ -176,10 +191,11 @@ void fill(host::CheckResult& result, const Subject& subject) {
   result.json = check_json({subject.look, subject.job, subject.findings});
 }
 
-Subject checked(const Handle(TDocStd_Document) & document, const std::string& job_file) {
+Subject checked(const Handle(TDocStd_Document) & document, const host::CheckWishes& wishes) {
+  const std::string& job_file = wishes.job_file;
   Job job = job_file.empty() ? bare_job(kDocumentName, LengthUnit::mm)
                              : read_job(path_of_shown(job_file), Outside::allowed);
-  Subject subject = looked_at(document, look_settings(job));
+  Subject subject = looked_at(document, bounded(look_settings(job), given(wishes.bounds)));
   if (job_file.empty() && subject.look.model.semantic_sizes.empty()) {
     throw mistaken("the document states no size to be checked by",
                    "state some on its faces, or name a job file");
@@ -193,15 +209,18 @@ class OwnService final : public host::Service {
   [[nodiscard]] int interface_version() const noexcept override { return host::kInterface; }
   [[nodiscard]] std::string version() const override { return SPOTBLUE_VERSION; }
 
-  [[nodiscard]] host::LookResult look_at_document(const Handle(TDocStd_Document) &
-                                                  document) override {
-    return answered<host::LookResult>(
-        [&](host::LookResult& result) { fill(result, looked_at(document, {})); });
+  [[nodiscard]] host::LookResult look_at_document(const Handle(TDocStd_Document) & document,
+                                                  const host::Bounds& bounds) override {
+    return answered<host::LookResult>([&](host::LookResult& result) {
+      fill(result, looked_at(document, bounded({}, given(bounds))));
+    });
   }
 
-  [[nodiscard]] host::LookResult look_at_shapes(const std::vector<host::Part>& parts) override {
-    return answered<host::LookResult>(
-        [&](host::LookResult& result) { fill(result, looked_at(parts, {})); });
+  [[nodiscard]] host::LookResult look_at_shapes(const std::vector<host::Part>& parts,
+                                                const host::Bounds& bounds) override {
+    return answered<host::LookResult>([&](host::LookResult& result) {
+      fill(result, looked_at(parts, bounded({}, given(bounds))));
+    });
   }
 
   [[nodiscard]] host::CheckResult check_document(const Handle(TDocStd_Document) & document,
@@ -211,7 +230,7 @@ class OwnService final : public host::Service {
       if (wishes.keep || wishes.mark) {
         require_changeable(document);
       }
-      const Subject subject = checked(document, wishes.job_file);
+      const Subject subject = checked(document, wishes);
       fill(result, subject);
       if (wishes.keep) {
         result.notes_kept =
@@ -225,13 +244,14 @@ class OwnService final : public host::Service {
   }
 
   [[nodiscard]] host::CheckResult check_shapes(const std::vector<host::Part>& parts,
-                                               const std::string& job_file) override {
+                                               const std::string& job_file,
+                                               const host::Bounds& bounds) override {
     return answered<host::CheckResult>([&](host::CheckResult& result) {
       if (job_file.empty()) {
         throw mistaken("shapes state no sizes to be checked by", "name a job file");
       }
       Job job = read_job(path_of_shown(job_file), Outside::allowed);
-      Subject subject = looked_at(parts, look_settings(job));
+      Subject subject = looked_at(parts, bounded(look_settings(job), given(bounds)));
       judge(subject, std::move(job));
       fill(result, subject);
     });

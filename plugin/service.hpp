@@ -30,13 +30,20 @@
 
 namespace spotblue::host {
 
-inline constexpr int kInterface = 1;
+inline constexpr int kInterface = 2;
 inline constexpr const char* kServiceGuid = "d2f3071a-62d8-431a-9755-7ac442e5dfdb";
 
 /// A part by the name its host knows it by, where it lies in the assembly.
 struct Part {
   std::string name;
   TopoDS_Shape shape;
+};
+
+/// What a look may take, 10^6 bytes of memory; 0: 120 s and 6,000, as the program. Where that ends
+/// it, `not_looked_at` says what it did not reach; a check may take a quarter more.
+struct Bounds {
+  double seconds = 0.0;
+  double memory_mb = 0.0;
 };
 
 /// Features by the ids of JSON and job files, "Wheel: bore 38.012", and the occurrences they are
@@ -74,8 +81,9 @@ struct LookResult {
   std::size_t parts = 0, occurrences = 0;
   std::vector<Seat> seats;
   std::vector<Clash> clashes;
-  std::vector<std::string> notes;  ///< what could not be seen, and why
-  std::string json;                ///< all of it, as `spotblue look --json` writes it
+  std::vector<std::string> notes;          ///< what could not be seen, and why
+  std::vector<std::string> not_looked_at;  ///< for want of time or memory: it may seat or clash
+  std::string json;                        ///< all of it, as `spotblue look --json` writes it
 };
 
 struct CheckResult {
@@ -94,6 +102,7 @@ struct CheckWishes {
   /// undo it.
   bool keep = false;
   bool mark = false;  ///< colours for the faces of what was judged, in place of earlier ones
+  Bounds bounds{};
 };
 
 class Service : public Standard_Transient {
@@ -103,13 +112,16 @@ class Service : public Standard_Transient {
   /// Of spotblue, as `spotblue --version` tells it.
   [[nodiscard]] virtual std::string version() const = 0;
 
-  [[nodiscard]] virtual LookResult look_at_document(const Handle(TDocStd_Document) & document) = 0;
-  [[nodiscard]] virtual LookResult look_at_shapes(const std::vector<Part>& parts) = 0;
+  [[nodiscard]] virtual LookResult look_at_document(const Handle(TDocStd_Document) & document,
+                                                    const Bounds& bounds = {}) = 0;
+  [[nodiscard]] virtual LookResult look_at_shapes(const std::vector<Part>& parts,
+                                                  const Bounds& bounds = {}) = 0;
   [[nodiscard]] virtual CheckResult check_document(const Handle(TDocStd_Document) & document,
                                                    const CheckWishes& wishes) = 0;
   /// @param job_file  must be named: shapes state no sizes.
   [[nodiscard]] virtual CheckResult check_shapes(const std::vector<Part>& parts,
-                                                 const std::string& job_file) = 0;
+                                                 const std::string& job_file,
+                                                 const Bounds& bounds = {}) = 0;
 
   /// The findings that a document holds, as JSON's "findings"; "[]" when it holds none.
   /// @param trouble  empty when it was done.

@@ -5,7 +5,10 @@
 #include <DBRep.hxx>
 #include <DDocStd.hxx>
 #include <algorithm>
+#include <charconv>
 #include <map>
+#include <optional>
+#include <system_error>
 
 #include "command.hpp"
 #include "spotblue/base/nearest.hpp"
@@ -61,6 +64,23 @@ Subject& look_anew(const std::string& name, const LookSettings& settings) {
                                         ? looked_at_shapes(name, shapes_named(name), settings)
                                         : looked_at_document(name, document, settings));
   return subjects().at(name);
+}
+
+LookBounds bounds_in(const Arguments& arguments) {
+  const auto number = [&](const char* option) -> std::optional<double> {
+    if (!arguments.has(option)) {
+      return std::nullopt;
+    }
+    const std::string text = arguments.value(option);
+    double value = 0.0;
+    const auto [end, trouble] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (trouble != std::errc() || end != text.data() + text.size()) {
+      throw mistake(fmt::format("'{}'", text), fmt::format("behind {} is no number", option),
+                    "write how much, as in -seconds 5 -memory 1000");
+    }
+    return value;
+  };
+  return {number("-seconds"), number("-memory")};
 }
 
 Subject& subject(const std::string& name) {

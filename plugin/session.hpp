@@ -4,6 +4,7 @@
 #include <TDocStd_Document.hxx>
 #include <string>
 
+#include "command.hpp"
 #include "subject.hpp"
 
 namespace spotblue::plugin {
@@ -16,6 +17,10 @@ Subject& subject(const std::string& name);
 
 /// The same, looked at anew: for what has changed since.
 Subject& look_anew(const std::string& name, const LookSettings& settings);
+
+/// What -seconds and -memory of a command say.
+/// @throws Error bad_input for what is no number.
+[[nodiscard]] LookBounds bounds_in(const Arguments& arguments);
 
 /// subject() for what only a document can hold.
 /// @throws Error bad_input also when the name is that of shapes.

@@ -8,6 +8,7 @@
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <algorithm>
+#include <chrono>
 #include <gp_Trsf.hxx>
 #include <gp_Vec.hxx>
 #include <utility>
@@ -18,6 +19,16 @@
 
 namespace spotblue::plugin {
 namespace {
+
+using Clock = std::chrono::steady_clock;
+
+// What making the model has taken is not to be had for the look at it.
+LookSettings settings_after(LookSettings settings, Clock::time_point start) {
+  constexpr double kLeast = 1e-6;  // s
+  const double taken = std::chrono::duration<double>(Clock::now() - start).count();
+  settings.seconds = std::max(settings.seconds - taken, kLeast);
+  return settings;
+}
 
 // Of the product's shape as the document draws it.
 TopLoc_Location location_of(const Occurrence& occurrence, const Product& product) {
@@ -106,9 +117,10 @@ Subject looked_at_document(const std::string& name, const Handle(TDocStd_Documen
   Subject result;
   result.name = name;
   result.document = document;
+  const Clock::time_point start = Clock::now();
   DocumentModel read = model_of_document(document->Main(), name);
   result.product_labels = std::move(read.product_labels);
-  result.look = look_at(std::move(read.model), settings);
+  result.look = look_at(std::move(read.model), settings_after(settings, start));
   for (std::size_t i = 0; i < result.product_labels.size(); ++i) {
     const TDF_Label label = label_at(document, result.product_labels[i]);
     result.product_shapes.push_back(
@@ -133,7 +145,9 @@ Subject looked_at_shapes(const std::string& name, const std::vector<NamedPlace>&
     result.given.push_back(one.shape);
     named.push_back({one.name, &one.shape});
   }
-  result.look = look_at(model_of_shapes(named), settings);
+  const Clock::time_point start = Clock::now();
+  Model read = model_of_shapes(named);
+  result.look = look_at(std::move(read), settings_after(settings, start));
   const Model& model = result.look.model;
   result.look.model.file.name = name;
   result.product_shapes.resize(model.products.size());
@@ -146,10 +160,6 @@ Subject looked_at_shapes(const std::string& name, const std::vector<NamedPlace>&
     result.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);
   }
   return result;
-}
-
-LookSettings look_settings(const Job& job) {
-  return {job.settings.seats, job.settings.limits, job.settings.completeness};
 }
 
 void judge(Subject& subject, Job job) {

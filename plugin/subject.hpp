@@ -58,9 +58,6 @@ void require_changeable(const Handle(TDocStd_Document) & document);
 /// What the document of the subject states now.
 [[nodiscard]] std::vector<std::string> sizes_of(const Subject& subject);
 
-/// How a look for a job is taken.
-[[nodiscard]] LookSettings look_settings(const Job& job);
-
 /// Judges what was looked at, with the job's own settings, by the job.
 /// @throws Error as judge_job.
 void judge(Subject& subject, Job job);

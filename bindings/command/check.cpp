@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <map>
+#include <optional>
 #include <string>
 
 #include "output.hpp"
@@ -20,11 +21,6 @@
 namespace spotblue::command {
 namespace {
 
-CheckResult check_with_progress(const Job& job, double seconds) {
-  const Progress progress("checking " + shown_name(job.model.filename()));
-  return check(job, seconds);
-}
-
 ExitCode exit_code(const CheckResult& result) {
   const OutcomeCount count = count_outcomes(result.findings);
   if (count.nonconforming > 0) {
@@ -35,18 +31,17 @@ ExitCode exit_code(const CheckResult& result) {
 
 // Without a job file: what the model itself states is all that is wanted.
 CheckResult check_bare(const ViewOptions& options) {
-  CheckResult result;
-  result.look = look_with_progress(options);
-  result.job = bare_job(options.file, unit_for(options, result.look.model.file));
-  result.findings = judge_job(result.job, result.look);
-  return result;
+  const Progress progress("checking " + shown_name(options.file.filename()));
+  const auto unit = options.unit.empty() ? std::nullopt : std::optional(parse_unit(options.unit));
+  return check_model(options.file, unit, settings_of(options));
 }
 
 CheckResult check_job(const ViewOptions& options, const std::filesystem::path& with_sizes) {
   const Job job = read_job(options.file, options.outside);
   refuse_overwriting(options.output, {job.model});
   refuse_overwriting(with_sizes, {job.model});
-  return check_with_progress(job, options.seconds);
+  const Progress progress("checking " + shown_name(job.model.filename()));
+  return check(job, options.bounds);
 }
 
 std::string sizes_written(const CheckResult& result, const std::filesystem::path& out) {

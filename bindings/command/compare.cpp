@@ -1,5 +1,6 @@
 #include "spotblue/check/compare.hpp"
 
+#include <algorithm>
 #include <filesystem>
 #include <vector>
 
@@ -14,7 +15,8 @@
 namespace spotblue::command {
 namespace {
 
-std::vector<CheckResult> check_all(const Given& given, const std::filesystem::path& output) {
+std::vector<CheckResult> check_all(const Given& given, const ViewOptions& options) {
+  const std::filesystem::path& output = options.output;
   std::vector<Job> jobs;
   for (const std::filesystem::path file : given.operands) {
     refuse_overwriting(output, {file});
@@ -24,21 +26,30 @@ std::vector<CheckResult> check_all(const Given& given, const std::filesystem::pa
   std::vector<CheckResult> plans;
   for (const Job& job : jobs) {
     const Progress progress("checking " + shown_name(job.model.filename()));
-    plans.push_back(check(job));
+    plans.push_back(check(job, options.bounds));
     refuse_overwriting(output, files_of(plans.back().look.model));
   }
   return plans;
+}
+
+// What was not looked at may be wrong, but a plan that is wrong anyway is no better for it.
+ExitCode code_of(const Comparison& comparison) {
+  const std::vector<PlanCost>& plans = comparison.plans;
+  if (std::ranges::all_of(plans, [](const PlanCost& p) { return p.outcomes.nonconforming > 0; })) {
+    return kNonconforming;
+  }
+  return std::ranges::all_of(plans, &PlanCost::whole) ? kAllWell : kUndecided;
 }
 
 }  // namespace
 
 ExitCode run_compare(const Given& given) {
   const ViewOptions options = view_options(given);
-  const std::vector<CheckResult> plans = check_all(given, options.output);
+  const std::vector<CheckResult> plans = check_all(given, options);
   const Comparison comparison = compare_plans(plans);
   const LengthUnit unit = options.unit.empty() ? plans.front().job.unit : parse_unit(options.unit);
   write_result(compare_text(comparison, plans, style_for(options, unit)), options.output);
-  return comparison.best ? kAllWell : kNonconforming;
+  return code_of(comparison);
 }
 
 }  // namespace spotblue::command

@@ -28,9 +28,15 @@ constexpr std::array<Use, 1> kLookUses{{
 }};
 constexpr Option kSeconds{
     "--seconds", Takes::positive, "N",
-    "end the look after so long, with what was found; what was not looked at is undecided"};
+    "end the look after so long, with what was found, and judging a quarter later; what was not "
+    "looked at is undecided. Without it reading may take 120 s, and what comes after as long "
+    "again"};
+constexpr Option kMemory{
+    "--memory", Takes::positive, "MB",
+    "end it likewise once it has taken so much, in 10^6 bytes, or all that the machine has left; "
+    "the process that reads the file may take as much again. 6000 without it"};
 
-constexpr std::array<Option, 5> kLookOptions{{
+constexpr std::array<Option, 6> kLookOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the file is written"},
     {"--json", Takes::nothing, "",
@@ -38,15 +44,18 @@ constexpr std::array<Option, 5> kLookOptions{{
     {"--accept-partial", Takes::nothing, "",
      "show what arrived even when the file declares more; the notes say what is missing"},
     kSeconds,
+    kMemory,
     kOutput,
 }};
 
 constexpr std::array<Use, 1> kDraftUses{{
     {"FILE.step", "write a job file with every part and seat found"},
 }};
-constexpr std::array<Option, 2> kDraftOptions{{
+constexpr std::array<Option, 4> kDraftOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "the job file's unit; without it, as the STEP file is written"},
+    kSeconds,
+    kMemory,
     {"--output", Takes::path, "PATH",
      "write to a new file in place of the terminal; one that exists is kept and the draft refused"},
 }};
@@ -55,12 +64,13 @@ constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
-constexpr std::array<Option, 6> kCheckOptions{{
+constexpr std::array<Option, 7> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
      "findings and all that was found, as JSON by tests/reference/schema-1.json, always in mm"},
     kSeconds,
+    kMemory,
     kAllowOutsideJob,
     kOutput,
     {"--with-sizes", Takes::path, "OUT.step",
@@ -71,9 +81,11 @@ constexpr std::array<Option, 6> kCheckOptions{{
 constexpr std::array<Use, 1> kCompareUses{{
     {"JOB.toml JOB.toml ...", "put plans for one repair side by side"},
 }};
-constexpr std::array<Option, 3> kCompareOptions{{
+constexpr std::array<Option, 5> kCompareOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the first job file is written"},
+    {"--seconds", Takes::positive, "N", "for each plan, as of check"},
+    {"--memory", Takes::positive, "MB", "for each plan, as of check"},
     kAllowOutsideJob,
     kOutput,
 }};
@@ -90,7 +102,9 @@ constexpr std::array<Option, 13> kLibraryOptions{{
     {"--scheduler", Takes::text, "ADDRESS",
      "hand the files to a Dask cluster: tcp://127.0.0.1:8786"},
     {"--seconds", Takes::positive, "N", "time one file may take; 120 without it"},
-    {"--memory", Takes::positive, "MB", "memory one file may take; 6000 without it"},
+    {"--memory", Takes::positive, "MB",
+     "memory one file may take, and no more than its worker's share of what the machine has left; "
+     "6000 without it"},
     {"--every", Takes::nothing, "", "list what conforms too"},
     {"--csv", Takes::path, "PATH",
      "write the rows as CSV as well; \"-\" in place of the text, here and below"},
@@ -141,8 +155,8 @@ FILE may also be Open CASCADE's own .brep or .xbf; its content tells. A .brep na
 parts: mm are taken, and every solid is a part.
 )",
      kLookOptions,
-     R"(Ends with 0 when the file is looked at, 2 for bad input, 3 when --seconds left something that was
-not looked at.
+     R"(Ends with 0 when the file is looked at, 2 for bad input, 3 when time or memory left something that
+was not looked at.
 )",
      R"(spotblue look press.step
 spotblue look press.step --unit in
@@ -154,7 +168,10 @@ spotblue look press.step --seconds 5
      R"(The job file is ready for spotblue check as it stands; everything in it is undecided until you say
 what each fit is for. Fits that the modelled sizes would satisfy stand beside each seat as comments.
 )",
-     kDraftOptions, "Ends with 0 when the draft is written, 2 for bad input.\n",
+     kDraftOptions,
+     R"(Ends with 0 when the draft is written, 2 for bad input, 3 when it is written and time or memory left
+something that was not looked at: comments at its head say what.
+)",
      R"(spotblue draft press.step
 spotblue draft press.step --output press-job.toml
 )"},
@@ -183,8 +200,9 @@ second and the metal they take off ([[cuts]]), press fits, ways in. The last lin
 has no nonconforming finding and the widest least margin, and what would change that.
 )",
      kCompareOptions,
-     "Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad "
-     "input.\n",
+     R"(Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad input, 3
+when time or memory left something of a plan that was not looked at, so that the best is not known.
+)",
      "spotblue compare plan-a.toml plan-b.toml plan-c.toml\n"},
     {"library", DoneBy::python, "judge a whole shelf of files by what each claims to be",
      kLibraryUses, 1, 1,
@@ -252,8 +270,8 @@ const char* const kProgramExample =
 
 const char* const kProgramEnds =
     R"(Ends with 0 when all is well, 2 for bad input (one line says what and where); check and library
-also end with 1 when something is nonconforming and 3 when nothing is but something is undecided; look
-ends with 3 when --seconds left something that was not looked at.
+also end with 1 when something is nonconforming and 3 when nothing is but something is undecided; look,
+draft and compare end with 3 when time or memory left something that was not looked at.
 )";
 
 std::span<const Verb> verbs() { return kVerbs; }

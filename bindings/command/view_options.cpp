@@ -1,6 +1,7 @@
 #include "view_options.hpp"
 
 #include <charconv>
+#include <optional>
 
 #include "output.hpp"
 #include "progress.hpp"
@@ -9,18 +10,29 @@
 
 namespace spotblue::command {
 
-ViewOptions view_options(const Given& given) {
-  ViewOptions options{.file = given.operands.front(),
-                      .output = given.text("--output"),
-                      .unit = given.text("--unit"),
-                      .json = given.has("--json"),
-                      .accept_partial = given.has("--accept-partial"),
-                      .outside = outside_of(given)};
-  if (given.has("--seconds")) {
-    const std::string text = given.text("--seconds");  // the table has seen that it is a number
-    std::from_chars(text.data(), text.data() + text.size(), options.seconds);
+namespace {
+
+// The table has seen that it is a number.
+std::optional<double> number_of(const Given& given, const char* option) {
+  if (!given.has(option)) {
+    return std::nullopt;
   }
-  return options;
+  const std::string text = given.text(option);
+  double number = 0.0;
+  std::from_chars(text.data(), text.data() + text.size(), number);
+  return number;
+}
+
+}  // namespace
+
+ViewOptions view_options(const Given& given) {
+  return {.file = given.operands.front(),
+          .output = given.text("--output"),
+          .unit = given.text("--unit"),
+          .json = given.has("--json"),
+          .accept_partial = given.has("--accept-partial"),
+          .bounds = {number_of(given, "--seconds"), number_of(given, "--memory")},
+          .outside = outside_of(given)};
 }
 
 Outside outside_of(const Given& given) {
@@ -49,13 +61,16 @@ TextStyle style_for(const ViewOptions& options, LengthUnit unit) {
   return {unit, shows_colour() ? Colour::terminal : Colour::never, terminal_width()};
 }
 
-Look look_with_progress(const ViewOptions& options) {
+LookSettings settings_of(const ViewOptions& options) {
   LookSettings settings;
   settings.completeness =
       options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-  settings.seconds = options.seconds;
+  return bounded(settings, options.bounds);
+}
+
+Look look_with_progress(const ViewOptions& options) {
   const Progress progress("looking at " + shown_name(options.file.filename()));
-  return look(options.file, settings);
+  return look(options.file, settings_of(options));
 }
 
 }  // namespace spotblue::command

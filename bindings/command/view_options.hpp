@@ -3,7 +3,6 @@
 /// Options that several verbs share, and what they mean.
 
 #include <filesystem>
-#include <limits>
 #include <string>
 #include <vector>
 
@@ -20,7 +19,7 @@ struct ViewOptions {
   std::string unit;              ///< empty: the file's own
   bool json = false;
   bool accept_partial = false;
-  double seconds = std::numeric_limits<double>::infinity();  ///< for the look
+  LookBounds bounds;  ///< --seconds and --memory
   Outside outside = Outside::refused;
 };
 
@@ -35,6 +34,8 @@ struct ViewOptions {
 /// The unit asked for; otherwise inches for a file written in inches or feet, else mm.
 [[nodiscard]] LengthUnit unit_for(const ViewOptions& options, const FileInfo& file);
 [[nodiscard]] TextStyle style_for(const ViewOptions& options, LengthUnit unit);
+/// How a look at a model file without a job is taken.
+[[nodiscard]] LookSettings settings_of(const ViewOptions& options);
 /// Looks at the file with the progress line shown.
 [[nodiscard]] Look look_with_progress(const ViewOptions& options);
 

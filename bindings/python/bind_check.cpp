@@ -1,7 +1,6 @@
 #include <pybind11/pybind11.h>
 #include <pybind11/stl/filesystem.h>
 
-#include <limits>
 #include <optional>
 #include <variant>
 
@@ -23,27 +22,13 @@ namespace {
 
 using JobOrFile = std::variant<Job, std::filesystem::path>;
 
-CheckResult check_bare(const std::filesystem::path& model, double seconds) {
-  CheckResult result;
-  LookSettings settings;
-  settings.seconds = seconds;
-  result.look = look(model, settings);
-  result.job = bare_job(model, unit_of(result.look.model.file));
-  result.findings = judge_job(result.job, result.look);
-  return result;
-}
-
-CheckResult check_given(const JobOrFile& given, std::optional<double> look_seconds,
-                        Outside outside) {
-  const double seconds = look_seconds.value_or(std::numeric_limits<double>::infinity());
-  if (!(seconds > 0.0)) {
-    throw Error(ErrorCode::bad_input, {"", "seconds"}, "need more than 0", "give it some time");
-  }
+CheckResult check_given(const JobOrFile& given, const LookBounds& bounds, Outside outside) {
   if (const auto* const job = std::get_if<Job>(&given)) {
-    return check(*job, seconds);
+    return check(*job, bounds);
   }
   const auto& file = std::get<std::filesystem::path>(given);
-  return is_model_file(file) ? check_bare(file, seconds) : check(read_job(file, outside), seconds);
+  return is_model_file(file) ? check_model(file, std::nullopt, bounded({}, bounds))
+                             : check(read_job(file, outside), bounds);
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -98,6 +83,9 @@ void bind_result(py::module_& module) {
       .computed(
           "job", [](const CheckResult& self) { return self.job; }, "a copy of the job")
       .value("findings", &CheckResult::findings, "in order of judging")
+      .computed(
+          "whole", [](const CheckResult& self) { return is_whole(self); },
+          "whether all was looked at and judged")
       .computed(
           "outcomes", [](const CheckResult& self) { return count_outcomes(self.findings); },
           "how many of each");
@@ -157,17 +145,20 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
 Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
   module.def(
       "check",
-      [](const JobOrFile& job, std::optional<double> seconds, bool allow_outside) {
-        return std::make_shared<CheckResult>(
-            long_call([=] { return check_given(job, seconds, outside_of(allow_outside)); }));
+      [](const JobOrFile& job, std::optional<double> seconds, std::optional<double> memory_mb,
+         bool allow_outside) {
+        return std::make_shared<CheckResult>(long_call([=] {
+          return check_given(job, {seconds, memory_mb}, outside_of(allow_outside));
+        }));
       },
       py::arg("job"), py::kw_only(), py::arg("seconds") = py::none(),
-      py::arg("allow_outside") = false,
+      py::arg("memory_mb") = py::none(), py::arg("allow_outside") = false,
       R"(Looks at a model and judges it.
 
 Args:
     job: a Job, a job file, or a STEP file, which is judged by the sizes that it states itself.
-    seconds: as for look; what was not looked at by then is undecided.
+    seconds, memory_mb: as for look; judging may take a quarter more of both. What was not looked at
+        or not judged within them is undecided.
     allow_outside: as for read_job, of a job file.
 Returns: the same as the program's check verb.
 Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputError for a job that

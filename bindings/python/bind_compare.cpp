@@ -22,15 +22,17 @@ struct ComparedPlans {
 
 using Plan = std::variant<SharedCheck, std::filesystem::path>;
 
-CheckResult checked(const Plan& plan, Outside outside) {
+CheckResult checked(const Plan& plan, const LookBounds& bounds, Outside outside) {
   const auto* const done = std::get_if<SharedCheck>(&plan);
-  return done != nullptr ? **done : check(read_job(std::get<std::filesystem::path>(plan), outside));
+  return done != nullptr ? **done
+                         : check(read_job(std::get<std::filesystem::path>(plan), outside), bounds);
 }
 
-ComparedPlans compare_all(const std::vector<Plan>& plans, Outside outside) {
+ComparedPlans compare_all(const std::vector<Plan>& plans, const LookBounds& bounds,
+                          Outside outside) {
   ComparedPlans result;
   for (const Plan& plan : plans) {
-    result.plans.push_back(checked(plan, outside));
+    result.plans.push_back(checked(plan, bounds, outside));
   }
   result.comparison = compare_plans(result.plans);
   return result;
@@ -68,6 +70,7 @@ void bind_comparison_parts(py::module_& module) {
       .value("presses", &PlanCost::presses, "press fits to be made")
       .value("ways_in", &PlanCost::ways_in, "the worst of them")
       .value("ways_in_judged", &PlanCost::ways_in_judged, "number")
+      .value("whole", &PlanCost::whole, "whether all of it was looked at and judged")
       .value("outcomes", &PlanCost::outcomes, "how many of each")
       .value("least_margin", &PlanCost::least_margin, "among the conforming findings, or None")
       .done();
@@ -87,7 +90,7 @@ void bind_compare(py::module_& module) {
           "what each plan takes")
       .computed(
           "best", [](const ComparedPlans& self) { return self.comparison.best; },
-          "number of the plan that stands, from 0, or None")
+          "number of the plan that stands, from 0, or None; never one that is not whole")
       .computed(
           "plans",
           [](const Shared& self) {
@@ -114,15 +117,19 @@ void bind_compare(py::module_& module) {
       });
   module.def(
       "compare",
-      [](const std::vector<Plan>& plans, bool allow_outside) {
-        return std::make_shared<ComparedPlans>(
-            long_call([=] { return compare_all(plans, outside_of(allow_outside)); }));
+      [](const std::vector<Plan>& plans, std::optional<double> seconds,
+         std::optional<double> memory_mb, bool allow_outside) {
+        return std::make_shared<ComparedPlans>(long_call([=] {
+          return compare_all(plans, {seconds, memory_mb}, outside_of(allow_outside));
+        }));
       },
-      py::arg("plans"), py::kw_only(), py::arg("allow_outside") = false,
+      py::arg("plans"), py::kw_only(), py::arg("seconds") = py::none(),
+      py::arg("memory_mb") = py::none(), py::arg("allow_outside") = false,
       R"(Puts plans for one repair side by side.
 
 Args:
     plans: two or more job files or CheckResults.
+    seconds, memory_mb: as for check, for each job file.
     allow_outside: as for read_job, of the job files.
 Raises: BadInputError for fewer than two; as check() for files.)");
 }

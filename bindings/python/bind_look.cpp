@@ -69,30 +69,26 @@ std::string checked_feature_id(const Model& model, const FeatureRef& feature) {
 
 LookSettings settings_for(const std::optional<SeatSettings>& seats,
                           const std::optional<ReadLimits>& limits, bool accept_partial,
-                          std::optional<double> seconds) {
+                          const LookBounds& bounds) {
   LookSettings settings;
-  settings.seconds = seconds.value_or(settings.seconds);
-  if (!(settings.seconds > 0.0)) {
-    throw Error(ErrorCode::bad_input, {"", "seconds"}, "need more than 0", "give it some time");
-  }
   settings.seats = seats.value_or(SeatSettings{});
   settings.limits = limits.value_or(ReadLimits{});
   settings.completeness =
       accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-  return settings;
+  return bounded(settings, bounds);
 }
 
 Look look_given(const std::filesystem::path& file, bool accept_partial,
                 const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
-                std::optional<double> seconds, Outside outside) {
+                const LookBounds& bounds, Outside outside) {
   if (file.extension() != ".toml") {
-    return look(file, settings_for(seats, limits, accept_partial, seconds));
+    return look(file, settings_for(seats, limits, accept_partial, bounds));
   }
   const Job job = read_job(file, outside);
   const JobSettings& of_job = job.settings;
   const bool partial = accept_partial || of_job.completeness == Completeness::accept_partial;
   return look(job.model, settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits),
-                                      partial, seconds));
+                                      partial, bounds));
 }
 
 py::object by_python(const char* module, const char* function, const py::object& self) {
@@ -126,15 +122,16 @@ void bind_look_functions(py::module_& module) {
       "look",
       [](const std::filesystem::path& file, bool accept_partial,
          const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
-         std::optional<double> seconds, bool allow_outside) {
+         std::optional<double> seconds, std::optional<double> memory_mb, bool allow_outside) {
         return std::make_shared<Look>(long_call([=] {
-          return look_given(file, accept_partial, seats, limits, seconds,
+          return look_given(file, accept_partial, seats, limits, {seconds, memory_mb},
                             outside_of(allow_outside));
         }));
       },
       py::arg("file"), py::kw_only(), py::arg("accept_partial") = false,
       py::arg("seats") = py::none(), py::arg("limits") = py::none(),
-      py::arg("seconds") = py::none(), py::arg("allow_outside") = false,
+      py::arg("seconds") = py::none(), py::arg("memory_mb") = py::none(),
+      py::arg("allow_outside") = false,
       R"(Finds parts, features, centre lines, seats, threads and clashes.
 
 Args:
@@ -142,19 +139,24 @@ Args:
     accept_partial: take what can be read of a damaged file, with a note, in place of an error.
     seats, limits: in place of the job file's or the usual ones.
     seconds: ends within these and one more; what was not looked at by then is in not_looked_at.
+        Without them reading may take limits.seconds, and what comes after as long again.
+    memory_mb: ends likewise once this process has grown by so much, a thousand bytes for each seat
+        and clash counted in for reports, or by what the machine has left; the process that reads
+        the file may take as much again. Both stand in place of what limits says.
     allow_outside: as for read_job, of a job file.
 Returns: the same as the program's look verb.
 Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.)");
   module.def(
       "look_at",
       [](const std::shared_ptr<Model>& model, const std::optional<SeatSettings>& seats,
-         const std::optional<ReadLimits>& limits, std::optional<double> seconds) {
-        const LookSettings settings = settings_for(seats, limits, false, seconds);
+         const std::optional<ReadLimits>& limits, std::optional<double> seconds,
+         std::optional<double> memory_mb) {
+        const LookSettings settings = settings_for(seats, limits, false, {seconds, memory_mb});
         return std::make_shared<Look>(long_call([=] { return look_at(*model, settings); }));
       },
       py::arg("model"), py::kw_only(), py::arg("seats") = py::none(),
       py::arg("limits") = py::none(), py::arg("seconds") = py::none(),
-      "Finds the same on a model that has been read already.");
+      py::arg("memory_mb") = py::none(), "Finds the same on a model that has been read already.");
   module.def("feature_id", &checked_feature_id, py::arg("model"), py::arg("feature"),
              "\"Wheel: bore 44\": the feature's name behind its product's id.");
 }
@@ -174,7 +176,11 @@ void bind_look(py::module_& module) {
       .computed("seats", part_of(&Look::seats), "where parts bear on each other")
       .computed("clash", part_of(&Look::clash), "clashes and remarks of their search")
       .value("seconds", &Look::seconds, "wall time")
-      .value("not_looked_at", &Look::not_looked_at, "what the time given did not reach")
+      .value("not_looked_at", &Look::not_looked_at, "what time and memory given did not reach")
+      .value("machine_lacked", &Look::machine_lacked,
+             "whether that is for want of the machine's memory and not of what was given")
+      .value("memory_mb", &Look::memory_mb,
+             "by how much the process grew, what reports will take counted in, 10^6 bytes")
       .shown_by(&look_shown);
   bind_look_methods(look.done());
   bind_look_functions(module);

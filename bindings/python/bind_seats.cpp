@@ -191,7 +191,11 @@ void bind_seats(py::module_& module) {
       .value("width", &Seats::width, "keys")
       .value("threads", &Seats::threads, "screws")
       .value("near_pairs", &Seats::near_pairs, "occurrences whose boxes come near")
-      .value("not_looked_at", &Seats::not_looked_at, "those that the time given did not reach")
+      .value("not_looked_at", &Seats::not_looked_at,
+             "those that time and memory given did not reach")
+      .value(
+          "crowded", &Seats::crowded,
+          "occurrences that more others come near than there is memory for: in none of near_pairs")
       .done();
 }
 

@@ -12,6 +12,7 @@
 
 #include "bind.hpp"
 #include "long_call.hpp"
+#include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
@@ -126,11 +127,19 @@ py::list judge_claims(const Look& look, const std::vector<SizeClaim>& sizes,
 
 Look look_within(const std::filesystem::path& file, double seconds, double memory_mb,
                  bool in_child) {
-  LookSettings settings;
+  LookSettings settings = bounded({}, {seconds, memory_mb});
   settings.limits.read_in = in_child ? ReadIn::child_process : ReadIn::this_process;
-  settings.limits.seconds = seconds;
-  settings.limits.memory_mb = memory_mb;
-  return look(file, settings);
+  Look found = look(file, settings);
+  if (found.machine_lacked) {
+    throw Error(ErrorCode::file_access, {}, "the machine has no memory left for all of it",
+                "let fewer files be read at a time, or end other programs");
+  }
+  if (found.model.products.empty()) {
+    throw Error(ErrorCode::unreadable, {found.model.file.name, ""},
+                fmt::format("reading took longer than {:g} s", seconds),
+                "raise the limit on time or simplify the file");
+  }
+  return found;
 }
 
 std::pair<double, double> in_mm(const Limits& limits) {
@@ -173,7 +182,7 @@ void bind_shelf(py::module_& module) {
             "The text with its lines broken at so many columns, 0 for none.");
   shelf.def("look_within", &look_within, py::arg("file"), py::kw_only(), py::arg("seconds"),
             py::arg("memory_mb"), py::arg("in_child"), py::call_guard<py::gil_scoped_release>(),
-            "look() with bounds on the read in a child process, or without them in this one.");
+            "look() with the read in a child process, or without bounds on it in this one.");
   shelf.def("judge_claims", &judge_claims, py::arg("look"), py::kw_only(), py::arg("sizes"),
             py::arg("fits"), py::arg("uncertainty_mm"),
             "Findings on claimed sizes and fits, and on everything else check() judges.");

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -22,9 +22,7 @@ void stop_if_asked() {
   if (stop_asked()) {
     throw Error(ErrorCode::kernel_failure, {}, "stopped before it was done", "start it again");
   }
-  if (seconds_left() < 0.0) {
-    throw TimeUp();
-  }
+  throw_past_limits();
 }
 
 }  // namespace spotblue

@@ -126,7 +126,7 @@ std::vector<Finding> axial_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<AxialSeat>& seats = declared.look->seats.axial;
   findings.reserve(seats.size());
-  for (std::size_t i = 0; i < seats.size(); ++i) {
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
     const FoundGap gap = found_gap(declared, seats[i], declared.axial_gaps.at(i));
     Finding described = describe(declared, seats[i], gap);
     const AxialWant* want = declared.axial_wants.at(i);

@@ -78,7 +78,7 @@ std::vector<Finding> clash_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<Clash>& clashes = declared.look->clash.clashes;
   findings.reserve(clashes.size());
-  for (std::size_t i = 0; i < clashes.size(); ++i) {
+  for (std::size_t i = 0; i < clashes.size() && may_judge_more(); ++i) {
     findings.push_back(judge_clash(declared, clashes[i], declared.clash_allowed.at(i)));
   }
   return findings;

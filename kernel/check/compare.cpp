@@ -101,7 +101,7 @@ std::optional<std::size_t> best_of(const std::vector<PlanCost>& plans) {
     return plans[plan].least_margin ? plans[plan].least_margin->share : 0.0;
   };
   for (std::size_t plan = 0; plan < plans.size(); ++plan) {
-    const bool clean = plans[plan].outcomes.nonconforming == 0;
+    const bool clean = plans[plan].whole && plans[plan].outcomes.nonconforming == 0;
     if (clean && (!best || least(plan) > least(*best))) {
       best = plan;
     }

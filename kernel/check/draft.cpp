@@ -89,6 +89,20 @@ std::string head(const std::string& model_path, LengthUnit unit) {
       toml_text(shown_name(path)), mm ? "mm" : "inch", mm ? "0.005" : "0.0002");
 }
 
+// What the draft can hold nothing of.
+std::string not_looked_at(const Look& look) {
+  constexpr std::size_t kShown = 20;
+  const std::vector<Note>& all = look.not_looked_at;
+  if (all.empty()) {
+    return {};
+  }
+  std::string text = "\n# Not whole: what follows was not looked at, and may seat or clash.\n";
+  for (std::size_t i = 0; i < std::min(kShown, all.size()); ++i) {
+    text += fmt::format("#   {}: {}\n", toml_text(all[i].about), shown_text(all[i].text));
+  }
+  return all.size() > kShown ? text + fmt::format("#   and {} more\n", all.size() - kShown) : text;
+}
+
 std::string parts(const Model& model) {
   std::string text =
       "\n# Parts. As found: the model shows measured sizes. To make: it shows basic sizes, and a\n"
@@ -201,7 +215,7 @@ std::string clashes(const Look& look, LengthUnit unit) {
 }  // namespace
 
 std::string draft_job(const Look& look, const std::string& model_path, LengthUnit unit) {
-  std::string text = head(model_path, unit) + parts(look.model);
+  std::string text = head(model_path, unit) + not_looked_at(look) + parts(look.model);
   if (!look.seats.radial.empty()) {
     const RadialSeat& seat = look.seats.radial.front();
     text += measured(product_feature(look.model, seat.hole), seat.hole_diameter, unit);

@@ -8,6 +8,7 @@
 
 #include "check/declared.hpp"
 #include "check/fit_verdict.hpp"
+#include "check/seat_findings.hpp"
 
 namespace spotblue {
 namespace {
@@ -123,8 +124,13 @@ void add_outcomes(const std::vector<Finding>& findings, PlanCost& cost) {
 }  // namespace
 
 PlanCost cost_of(const CheckResult& plan) {
-  const DeclaredJob declared = declare(plan.job, plan.look);
   PlanCost cost;
+  cost.whole = is_whole(plan);
+  if (lacks_parts(plan.look)) {
+    add_outcomes(plan.findings, cost);
+    return cost;
+  }
+  const DeclaredJob declared = declare(plan.job, plan.look);
   add_parts(declared, cost);
   add_cuts(declared, cost);
   cost.presses = presses(declared, plan.findings);

@@ -68,7 +68,7 @@ std::vector<Finding> taper_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<TaperSeat>& seats = declared.look->seats.taper;
   findings.reserve(seats.size());
-  for (std::size_t i = 0; i < seats.size(); ++i) {
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
     findings.push_back(judge_taper(declared, seats[i], declared.taper_wants.at(i)));
   }
   return findings;

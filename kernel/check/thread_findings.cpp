@@ -71,7 +71,7 @@ std::vector<Finding> thread_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<Thread>& threads = declared.look->seats.threads;
   findings.reserve(threads.size());
-  for (std::size_t i = 0; i < threads.size(); ++i) {
+  for (std::size_t i = 0; i < threads.size() && may_judge_more(); ++i) {
     const FitWant* want = declared.thread_fits.at(i);
     findings.push_back(want != nullptr ? as_fit(declared, threads[i], *want)
                                        : as_thread(declared, threads[i]));

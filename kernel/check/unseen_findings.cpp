@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 #include <map>
@@ -7,8 +8,10 @@
 #include <tuple>
 #include <utility>
 
+#include "base/work_limit.hpp"
 #include "check/seat_findings.hpp"
 #include "check/words.hpp"
+#include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
@@ -23,6 +26,14 @@ Finding unseen(std::vector<std::string> about, std::string why, std::string advi
   finding.advice = std::move(advice);
   return finding;
 }
+
+std::string more_of_both(bool machine_lacked) {
+  return machine_lacked ? "close other programs and try again"
+                        : "give it more time or memory: --seconds, --memory";
+}
+
+// What a finding takes, and again in a report. Choice of this program, no source.
+constexpr double kBytesPerFinding = 2500.0;
 
 // Contacts that read alike: the same two parts, at the same faces, as far apart.
 struct AlikeContacts {
@@ -78,11 +89,23 @@ std::vector<Finding> contact_findings(const DeclaredJob& declared) {
 
 }  // namespace
 
+bool may_judge_more() {
+  promise_memory(kBytesPerFinding);
+  return done_within_limits(stop_if_asked);
+}
+
+bool lacks_parts(const Look& look) {
+  const std::vector<Product>& products = look.model.products;
+  return !look.not_looked_at.empty() &&
+         (products.empty() || std::any_of(products.begin(), products.end(),
+                                          [](const Product& one) { return is_empty(one.box); }));
+}
+
 std::vector<Finding> not_looked_at_findings(const Look& look) {
   std::vector<Finding> findings;
   for (const Note& note : look.not_looked_at) {
     findings.push_back(
-        unseen({note.about}, "not looked at: " + note.text, "give it more time: --seconds"));
+        unseen({note.about}, "not looked at: " + note.text, more_of_both(look.machine_lacked)));
   }
   return findings;
 }
@@ -90,7 +113,17 @@ std::vector<Finding> not_looked_at_findings(const Look& look) {
 Finding rest_not_judged(const DeclaredJob& declared) {
   return unseen({declared.look->model.file.name},
                 "what several parts do together, and what matched nothing: not all was looked at",
-                "give it more time: --seconds");
+                more_of_both(declared.look->machine_lacked));
+}
+
+Finding not_all_judged(const Look& look, std::size_t judged) {
+  Finding finding =
+      unseen({look.model.file.name},
+             fmt::format("not all that was found is judged, {} findings were made: {}", judged,
+                         why_not_done()),
+             more_of_both(limit_reached() == Bound::machine));
+  finding.kind = kNotJudged;
+  return finding;
 }
 
 std::vector<Finding> unseen_findings(const DeclaredJob& declared) {

@@ -11,7 +11,7 @@ std::vector<Finding> width_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const std::vector<WidthSeat>& seats = declared.look->seats.width;
   findings.reserve(seats.size());
-  for (std::size_t i = 0; i < seats.size(); ++i) {
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
     const WidthSeat& seat = seats[i];
     FitCase fit_case;
     fit_case.kind = "width fit";

@@ -7,12 +7,11 @@
 #include <functional>
 #include <optional>
 #include <ranges>
-#include <set>
 #include <span>
 #include <tuple>
 #include <unordered_map>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "geometry/clear_pair.hpp"
 #include "geometry/contact_question.hpp"
 #include "geometry/exact_overlap.hpp"
@@ -37,8 +36,7 @@ using proof::ToldClash;
 /// What is known of all pairs that are alike; in the first product's frame.
 struct Verdict {
   std::vector<ToldClash> told;
-  bool not_looked_at = false;  ///< the time given was up
-  bool clear_else = false;     ///< beside what is told nothing is shared
+  bool clear_else = false;  ///< beside what is told nothing is shared
   /// Index of the pair whose solids are asked, if only about contact.
   std::optional<std::size_t> open;
 };
@@ -101,32 +99,18 @@ class Search {
 
   /// Sorts the pairs into kinds and looks at one of each.
   void look() {
-    const std::set<std::pair<std::size_t, std::size_t>> seats_unknown(seats_.not_looked_at.begin(),
-                                                                      seats_.not_looked_at.end());
+    verdict_of_.assign(seats_.near_pairs.size(), kNotLookedAt);
     const PairKinds kinds = pair_kinds(model_, seats_.near_pairs);
     std::unordered_map<std::uint64_t, std::size_t> known;
-    for (std::size_t p = 0; p < seats_.near_pairs.size(); ++p) {
-      const auto [a, b] = seats_.near_pairs[p];
-      if (seats_unknown.contains({a, b})) {
+    auto unknown = seats_.not_looked_at.begin();
+    bool over = false;
+    for (std::size_t p = 0; p < seats_.near_pairs.size() && !over; ++p) {
+      if (unknown != seats_.not_looked_at.end() && *unknown == seats_.near_pairs[p]) {
         // What its seats account for is not known: a press fit would be told as a clash.
-        verdicts_.push_back({});
-        verdicts_.back().not_looked_at = true;
-        verdict_of_.push_back(verdicts_.size() - 1);
-        continue;
+        ++unknown;
+      } else if (kinds.kind_of[p] != kNoKind) {
+        over = !done_within_limits([&] { look_at(p, kinds.kind_of[p], known); });
       }
-      const PairSeats& pair = index_.of(a, b);
-      const std::uint64_t key =
-          proof::signature(seats_, pair, a) * 0x9E3779B97F4A7C15ULL + kinds.kind_of[p];
-      const auto [entry, is_new] = known.try_emplace(key, verdicts_.size());
-      if (is_new) {
-        verdicts_.emplace_back();
-        const bool done = done_in_time([&, a = a, b = b] {  // clang 14 binds no structured names
-          stop_if_asked();
-          verdicts_.back() = verdict(a, b, pair);
-        });
-        verdicts_.back().not_looked_at = !done;
-      }
-      verdict_of_.push_back(entry->second);
     }
   }
 
@@ -139,10 +123,11 @@ class Search {
                      static_cast<std::size_t>(overlaps_asked)};
     for (std::size_t p = 0; p < verdict_of_.size(); ++p) {
       const auto [a, b] = seats_.near_pairs[p];
-      const Verdict& verdict = verdicts_[verdict_of_[p]];
-      if (verdict.not_looked_at) {
+      if (verdict_of_[p] == kNotLookedAt || memory_is_up()) {
         report.not_looked_at.emplace_back(a, b);
+        continue;
       }
+      const Verdict& verdict = verdicts_[verdict_of_[p]];
       if (verdict.open && !open_[*verdict.open].proved_clear) {
         add_open(report, a, b, verdict, overlaps[*verdict.open]);
       } else {
@@ -159,6 +144,24 @@ class Search {
   }
 
  private:
+  static constexpr std::size_t kNotLookedAt = static_cast<std::size_t>(-1);
+
+  void look_at(std::size_t p, std::size_t kind,
+               std::unordered_map<std::uint64_t, std::size_t>& known) {
+    stop_if_asked();
+    const auto [a, b] = seats_.near_pairs[p];
+    const PairSeats& pair = index_.of(a, b);
+    const std::uint64_t key = proof::signature(seats_, pair, a) * 0x9E3779B97F4A7C15ULL + kind;
+    const auto entry = known.find(key);
+    if (entry != known.end()) {
+      verdict_of_[p] = entry->second;
+      return;
+    }
+    verdicts_.push_back(verdict(a, b, pair));
+    verdict_of_[p] = verdicts_.size() - 1;
+    known.emplace(key, verdict_of_[p]);
+  }
+
   const proof::FaceBounds& bounds(std::size_t product) {
     if (!bounds_[product]) {
       bounds_[product] = proof::bounds_of(model_.products[product]);
@@ -294,6 +297,7 @@ class Search {
   }
 
   void add(ClashReport& report, std::size_t a, std::size_t b, Clash clash) const {
+    promise_memory(kBytesPerRow);
     clash.a = a;
     clash.b = b;
     if (clash.at) {
@@ -328,6 +332,7 @@ class Search {
 
   void add_contact(ClashReport& report, std::size_t a, std::size_t b, const OpenPair& pair,
                    const Overlap& overlap) const {
+    promise_memory(kBytesPerRow);
     Contact contact{.a = a, .b = b};
     if (overlap.state == Overlap::State::clear && overlap.contact) {
       contact.gap = overlap.contact->gap;
@@ -384,7 +389,7 @@ class Search {
   proof::PairSeatsIndex index_;
   std::vector<std::optional<proof::FaceBounds>> bounds_;
   std::vector<Verdict> verdicts_;
-  std::vector<std::size_t> verdict_of_;  ///< for each near pair
+  std::vector<std::size_t> verdict_of_;  ///< for each near pair; kNotLookedAt past a limit
   std::vector<OpenPair> open_;
 };
 

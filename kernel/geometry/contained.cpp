@@ -18,8 +18,6 @@
 #include <cstdlib>
 #include <cstring>
 #include <exception>
-#include <fstream>
-#include <limits>
 #include <new>
 #include <optional>
 #include <string_view>
@@ -28,6 +26,7 @@
 #include <vector>
 
 #include "base/logger.hpp"
+#include "base/machine_memory.hpp"
 #include "geometry/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -83,36 +82,6 @@ std::optional<Error> unpacked(std::string_view all) {
   return Error(static_cast<ErrorCode>(all.front()), {texts[0], texts[1]}, texts[2], texts[3]);
 }
 
-// A figure of /proc/<process>/statm in bytes: 0 is address space, 1 is resident memory.
-double statm_bytes(pid_t process, int figure) {
-  std::ifstream in(fmt::format("/proc/{}/statm", process));
-  double pages = 0.0;
-  for (int i = 0; i <= figure; ++i) {
-    in >> pages;
-  }
-  return in ? pages * static_cast<double>(sysconf(_SC_PAGESIZE)) : 0.0;
-}
-
-// What the machine, or a limit that was set for the caller, leaves to a process, 10^6 bytes.
-double memory_left_mb(double base_bytes) {
-  double kib = 0.0;
-  std::ifstream in("/proc/meminfo");
-  for (std::string name; in >> name;) {
-    double value = 0.0;
-    if (in >> value && (name == "MemAvailable:" || name == "SwapFree:")) {
-      kib += value;
-    }
-    in.clear();
-    in.ignore(std::numeric_limits<std::streamsize>::max(), '\n');
-  }
-  double bytes = kib > 0.0 ? kib * 1024.0 : std::numeric_limits<double>::infinity();
-  rlimit set{};
-  if (getrlimit(RLIMIT_AS, &set) == 0 && set.rlim_cur != RLIM_INFINITY) {
-    bytes = std::min(bytes, static_cast<double>(set.rlim_cur) - base_bytes);
-  }
-  return std::max(bytes, 0.0) / 1e6;
-}
-
 rlim_t as_limit(double value) {
   return value < 9e18 ? static_cast<rlim_t>(std::max(0.0, value)) : RLIM_INFINITY;
 }
@@ -127,12 +96,12 @@ void limit(__rlimit_resource resource, double soft, double hard) {
 
 void limit(__rlimit_resource resource, double value) { limit(resource, value, value); }
 
-void apply_limits(const ReadLimits& limits, double base_bytes) {
+void apply_limits(const ReadLimits& limits, double base_bytes, double room_mb) {
   limit(RLIMIT_CORE, 0.0);
   // SIGXCPU at the first; at the second the system would end the child without saying why.
   limit(RLIMIT_CPU, std::ceil(limits.seconds) + 1.0, std::ceil(limits.seconds) + 10.0);
   if (kAddressSpaceLimited) {
-    limit(RLIMIT_AS, base_bytes + limits.memory_mb * 1e6);
+    limit(RLIMIT_AS, base_bytes + std::min(limits.memory_mb, room_mb) * 1e6);
   }
 }
 
@@ -186,7 +155,7 @@ bool run_and_send(const std::function<std::string()>& work) {
 }
 
 [[noreturn]] void be_child(const std::function<std::string()>& work, const ReadLimits& limits,
-                           double base_bytes, int pipe_end, pid_t parent) {
+                           double base_bytes, double room_mb, int pipe_end, pid_t parent) {
   prctl(PR_SET_PDEATHSIG, SIGKILL);
   if (getppid() != parent) {
     _exit(1);
@@ -194,7 +163,7 @@ bool run_and_send(const std::function<std::string()>& work) {
   reset_signals();
   close_all_but(pipe_end);
   logger().set_level(spdlog::level::off);  // its sink belongs to the parent
-  apply_limits(limits, base_bytes);
+  apply_limits(limits, base_bytes, room_mb);
   _exit(run_and_send(work) ? 0 : 1);
 }
 
@@ -239,7 +208,7 @@ Stopped collect(int from, pid_t child, const ReadLimits& limits, std::string& by
     if (left <= 0) {
       return Stopped::out_of_time;
     }
-    if (!kAddressSpaceLimited && statm_bytes(child, 1) > limits.memory_mb * 1e6) {
+    if (!kAddressSpaceLimited && resident_memory(child) > limits.memory_mb * 1e6) {
       return Stopped::out_of_memory;
     }
     pollfd waiting{from, POLLIN, 0};
@@ -340,8 +309,8 @@ Contained run_here(const std::function<std::string()>& work) {
 }
 
 Contained run_contained(const std::function<std::string()>& work, const ReadLimits& limits) {
-  const double base_bytes = statm_bytes(getpid(), 0);
-  const double room_mb = memory_left_mb(base_bytes);
+  const double base_bytes = address_space(getpid());
+  const double room_mb = memory_to_be_had_mb();
   Pipe pipe;
   const pid_t parent = getpid();
   const pid_t child = fork();
@@ -349,7 +318,7 @@ Contained run_contained(const std::function<std::string()>& work, const ReadLimi
     throw lacking(fmt::format("room for another process: {}", std::strerror(errno)));
   }
   if (child == 0) {
-    be_child(work, limits, base_bytes, pipe.end(1), parent);
+    be_child(work, limits, base_bytes, room_mb, pipe.end(1), parent);
   }
   pipe.close_end(1);
   std::string message;
@@ -397,8 +366,7 @@ void require_finished(const Contained& run, const std::string& file, const ReadL
       throw unreadable(fmt::format("reading took longer than {:g} s", limits.seconds),
                        "raise the limit on time or simplify the file");
     case Contained::End::out_of_memory:
-      throw unreadable(fmt::format("reading took more than {:g} MB", limits.memory_mb),
-                       "raise the limit on memory or simplify the file");
+      throw out_of_memory(file, limits);
     case Contained::End::crashed:
       throw unreadable(fmt::format("the kernel crashed on it ({})", run.detail),
                        "the file is damaged: export it again");
@@ -406,6 +374,13 @@ void require_finished(const Contained& run, const std::string& file, const ReadL
       throw unreadable(fmt::format("the kernel can not read it ({})", run.detail),
                        "the file is damaged: export it again");
   }
+}
+
+Error out_of_memory(const std::string& file, const ReadLimits& limits) {
+  return {ErrorCode::unreadable,
+          {file, ""},
+          fmt::format("reading took more than {:g} MB", limits.memory_mb),
+          "raise the limit on memory or simplify the file"};
 }
 
 Error lacking(const std::string& what) {

@@ -21,7 +21,8 @@ struct Contained {
 
 // Runs `work` in a forked child and hands back what it returned, of any size.
 //
-// The child gets limits.memory_mb of address space beyond what the program has now (under
+// The child gets limits.memory_mb of address space beyond what the program has now, or what the
+// machine has left, if less (under
 // AddressSanitizer, which reserves address space by the terabyte, the resident memory is watched
 // instead), limits.seconds of wall time and of CPU time, no core dump, default signals, no open
 // files but the pipe, and no stdout or stderr; it leaves without running any destructor or exit
@@ -45,6 +46,9 @@ void require_finished(const Contained& run, const std::string& file, const ReadL
 // The same where only an Error of work() itself is thrown: what it says of cause and cure is truer
 // than what can be said of a failure in general.
 void throw_own_error(const Contained& run, const std::string& file);
+
+// Error unreadable: the file takes more memory than the limits give.
+[[nodiscard]] Error out_of_memory(const std::string& file, const ReadLimits& limits);
 
 // Error file_access that blames no file: `what` the machine lacked, in words that name the file.
 [[nodiscard]] Error lacking(const std::string& what);

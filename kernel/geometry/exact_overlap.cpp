@@ -11,7 +11,7 @@
 #include <memory>
 #include <numeric>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/guard.hpp"
 #include "geometry/nearest_contact.hpp"
@@ -150,6 +150,9 @@ std::string ending(const Contained& contained) {
 Contained run_round(const ShapeStore& shapes, std::span<const OpenPair> pairs,
                     const std::vector<std::size_t>& waiting, SharedSlots& slots,
                     const ReadLimits& limits) {
+  // What this process has grown by is no more to be had for its child.
+  ReadLimits of_child = limits;
+  of_child.memory_mb = std::min(limits.memory_mb, std::max(0.0, memory_mb_left()));
   return run_contained(
       [&] {
         using Clock = std::chrono::steady_clock;
@@ -163,7 +166,7 @@ Contained run_round(const ShapeStore& shapes, std::span<const OpenPair> pairs,
         }
         return std::string();
       },
-      limits);
+      of_child);
 }
 
 /// Settles the pair a child died on, or all when it died before the first.
@@ -196,9 +199,9 @@ void decide_all(const ShapeStore& shapes, std::span<const OpenPair> pairs, Share
   }
 }
 
-Overlap answer(const Slot& slot, bool all_done) {
+Overlap answer(const Slot& slot) {
   Overlap overlap;
-  const bool known = all_done || slot.done;
+  const bool known = slot.done;
   overlap.state = known ? slot.state : Overlap::State::not_looked_at;
   // What a child that crashed has written there may be anything.
   overlap.regions = {slot.region.begin(),
@@ -212,26 +215,45 @@ Overlap answer(const Slot& slot, bool all_done) {
   return overlap;
 }
 
+/// As many as one piece of shared memory has slots for: some 20 MB.
+constexpr std::size_t kAtATime = 4096;
+
+/// Whether it came to its end within the limits.
+bool decide_some(const ShapeStore& shapes, std::span<const OpenPair> pairs,
+                 const ReadLimits& limits, std::span<Overlap> overlaps) {
+  try {
+    SharedSlots slots(pairs.size());
+    const bool done = done_within_limits([&] { decide_all(shapes, pairs, slots, limits); });
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+      overlaps[i] = answer(slots[i]);
+    }
+    return done;
+  } catch (const Error& error) {
+    stop_if_asked();
+    std::ranges::for_each(overlaps, [&](Overlap& overlap) {
+      overlap.state = Overlap::State::undecided;
+      overlap.why = error.rule();
+    });
+    return true;
+  }
+}
+
 }  // namespace
 
 std::vector<Overlap> exact_overlaps(const ShapeStore* shapes, std::span<const OpenPair> pairs,
                                     const ReadLimits& limits) {
   Overlap undecided;
-  undecided.why = "the model holds no solids to compare";
-  std::vector<Overlap> overlaps(pairs.size(), undecided);
-  if (shapes == nullptr || pairs.empty()) {
-    return overlaps;
+  if (shapes == nullptr) {
+    undecided.why = "the model holds no solids to compare";
+  } else {
+    undecided.state = Overlap::State::not_looked_at;
   }
-  try {
-    SharedSlots slots(pairs.size());
-    const bool done = done_in_time([&] { decide_all(*shapes, pairs, slots, limits); });
-    for (std::size_t i = 0; i < pairs.size(); ++i) {
-      const Slot& slot = slots[i];
-      overlaps[i] = answer(slot, done);
-    }
-  } catch (const Error& error) {
-    stop_if_asked();
-    std::ranges::for_each(overlaps, [&](Overlap& overlap) { overlap.why = error.rule(); });
+  std::vector<Overlap> overlaps(pairs.size(), undecided);
+  bool over = shapes == nullptr;
+  for (std::size_t from = 0; from < pairs.size() && !over; from += kAtATime) {
+    const std::size_t count = std::min(kAtATime, pairs.size() - from);
+    over = !decide_some(*shapes, pairs.subspan(from, count), limits,
+                        std::span(overlaps).subspan(from, count));
   }
   return overlaps;
 }

@@ -54,8 +54,8 @@ struct Overlap {
 /// Pieces told apart of one pair; what is over is told with the last.
 inline constexpr std::size_t kMostRegions = 64;
 
-/// Decides each pair in a contained child; a pair that a TimeLimit leaves no time for is not looked
-/// at; a pair that crashes or runs out of time is undecided and
+/// Decides each pair in a contained child; a pair that a limit leaves no time or memory for is not
+/// looked at; a pair that crashes or runs out of time is undecided and
 /// the rest goes on. `shapes` may be null: then every pair is undecided.
 [[nodiscard]] std::vector<Overlap> exact_overlaps(const ShapeStore* shapes,
                                                   std::span<const OpenPair> pairs,

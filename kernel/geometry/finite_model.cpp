@@ -4,10 +4,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <type_traits>
 #include <utility>
 #include <vector>
 
+#include "geometry/far_places.hpp"
 #include "geometry/model_fields.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -145,7 +147,8 @@ class Sieve {
 }  // namespace
 
 void require_finite(Model& model, const std::string& file, Completeness completeness) {
-  const std::vector<Note> found = Sieve(model).run();
+  std::vector<Note> found = Sieve(model).run();
+  std::ranges::move(without_far_places(model), std::back_inserter(found));
   if (found.empty()) {
     return;
   }

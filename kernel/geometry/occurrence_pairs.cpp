@@ -1,15 +1,17 @@
 #include "geometry/occurrence_pairs.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <functional>
+#include <numeric>
+#include <optional>
 #include <unordered_map>
 
-#include "spotblue/base/error.hpp"
+#include "base/work_limit.hpp"
 #include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
 namespace {
@@ -136,26 +138,101 @@ class BoxTree {
   std::vector<Node> nodes_;
 };
 
-// What can be looked at in about a second and 150 MB; assemblies have some ten pairs a part.
-// Choices of this program, no source.
-constexpr std::size_t kMostPairs = 2'000'000;
-constexpr std::size_t kMostPairsPerPart = 20;
-constexpr double kMostLookups = 3e8;  // of parts near both parts of a pair
+// What seats and clashes keep of a near pair, whatever is found of it; half of the memory may go
+// on that. Choices of this program, no source.
+constexpr double kBytesPerPair = 150.0;
+constexpr double kShareOfPairs = 0.5;
 
-std::size_t most_pairs(const Model& model) {
-  return std::max(kMostPairs, kMostPairsPerPart * model.occurrences.size());
+std::size_t most_pairs() {
+  const double left_mb = std::min(memory_mb_left(), ReadLimits{}.memory_mb);
+  return static_cast<std::size_t>(std::max(0.0, kShareOfPairs * left_mb * 1e6 / kBytesPerPair));
 }
 
-Error too_crowded(const Model& model, std::size_t pairs,
-                  const std::vector<std::size_t>& neighbours) {
-  const auto most = std::max_element(neighbours.begin(), neighbours.end());
-  const auto& crowded = model.occurrences[static_cast<std::size_t>(most - neighbours.begin())];
-  return {ErrorCode::unreadable,
-          {model.file.name, fmt::format("'{}'", crowded.id)},
-          fmt::format("{} or more pairs of parts come near each other, {} at this part alone: too "
-                      "many to look at",
-                      pairs, *most),
-          "leave out copies that stand in one place, or look at a part of the assembly"};
+// For each occurrence how many others come near it.
+std::vector<std::size_t> neighbour_counts(const Model& model, const BoxTree& tree, double reach) {
+  std::vector<std::size_t> counts(model.occurrences.size(), 0);
+  for (std::size_t i = 0; i < counts.size(); ++i) {
+    stop_if_asked();
+    const Box& own = model.occurrences[i].box;
+    if (!is_empty(own)) {
+      tree.find(grown(own, reach), [&](std::size_t j) { counts[i] += j != i ? 1U : 0U; });
+    }
+  }
+  return counts;
+}
+
+// The parts that most others come near, as many as it takes for the pairs of the others to be few
+// enough.
+std::vector<bool> crowd_of(const std::vector<std::size_t>& counts, std::size_t most) {
+  std::vector<std::size_t> order(counts.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::ranges::stable_sort(order, std::greater{}, [&](std::size_t i) { return counts[i]; });
+  std::size_t ends = std::accumulate(counts.begin(), counts.end(), std::size_t{0});
+  std::vector<bool> crowd(counts.size(), false);
+  for (const std::size_t i : order) {
+    if (ends / 2 <= most) {
+      break;
+    }
+    ends -= counts[i];
+    crowd[i] = true;
+  }
+  return crowd;
+}
+
+// Nothing when there are more than that.
+std::optional<NearPairs> all_pairs(const Model& model, const BoxTree& tree, double reach,
+                                   std::size_t most) {
+  NearPairs near;
+  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    stop_if_asked();
+    const Box& own = model.occurrences[i].box;
+    if (is_empty(own)) {
+      continue;
+    }
+    const auto of_this = static_cast<std::ptrdiff_t>(near.pairs.size());
+    tree.find(grown(own, reach), [&](std::size_t j) {
+      if (j > i) {
+        near.pairs.emplace_back(i, j);
+      }
+    });
+    std::sort(near.pairs.begin() + of_this, near.pairs.end());
+    if (near.pairs.size() > most) {
+      return std::nullopt;
+    }
+  }
+  return near;
+}
+
+NearPairs pairs_outside_crowd(const Model& model, const BoxTree& tree, double reach,
+                              std::size_t most) {
+  NearPairs near;
+  const std::vector<std::size_t> counts = neighbour_counts(model, tree, reach);
+  const std::vector<bool> crowd = crowd_of(counts, most);
+  std::vector<bool> beside(crowd.size(), false);
+  for (std::size_t i = 0; i < crowd.size(); ++i) {
+    stop_if_asked();
+    if (crowd[i]) {
+      near.crowd.push_back(i);
+      continue;
+    }
+    const Box& own = model.occurrences[i].box;
+    if (is_empty(own)) {
+      continue;
+    }
+    const auto of_this = static_cast<std::ptrdiff_t>(near.pairs.size());
+    tree.find(grown(own, reach), [&](std::size_t j) {
+      if (crowd[j]) {
+        beside[i] = true;
+      } else if (j > i) {
+        near.pairs.emplace_back(i, j);
+      }
+    });
+    std::sort(near.pairs.begin() + of_this, near.pairs.end());
+  }
+  for (const auto& [i, j] : near.pairs) {
+    near.beside_crowd.push_back(beside[i] && beside[j]);
+  }
+  return near;
 }
 
 }  // namespace
@@ -164,52 +241,30 @@ Frame relative_frame(const Occurrence& a, const Occurrence& b) {
   return compose(inverse(a.frame), b.frame);
 }
 
-std::vector<std::pair<std::size_t, std::size_t>> near_pairs(const Model& model, double reach) {
-  BoxTree tree(model);
-  std::vector<std::pair<std::size_t, std::size_t>> pairs;
-  std::vector<std::size_t> neighbours(model.occurrences.size(), 0);
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
-    const Box& own = model.occurrences[i].box;
-    if (is_empty(own)) {
-      continue;
-    }
-    tree.find(grown(own, reach), [&](std::size_t j) {
-      if (j > i) {
-        pairs.emplace_back(i, j);
-        ++neighbours[i];
-        ++neighbours[j];
-      }
-    });
-    if (pairs.size() > most_pairs(model)) {
-      throw too_crowded(model, most_pairs(model), neighbours);
-    }
-    stop_if_asked();
-  }
-  std::sort(pairs.begin(), pairs.end());
-  double lookups = 0.0;
-  for (const auto& [i, j] : pairs) {
-    lookups += static_cast<double>(std::min(neighbours[i], neighbours[j]));
-  }
-  if (lookups > kMostLookups) {
-    throw too_crowded(model, pairs.size(), neighbours);
-  }
-  return pairs;
+NearPairs near_pairs(const Model& model, double reach) {
+  const BoxTree tree(model);
+  const std::size_t most = most_pairs();
+  std::optional<NearPairs> near = all_pairs(model, tree, reach, most);
+  return near ? std::move(*near) : pairs_outside_crowd(model, tree, reach, most);
 }
 
 PairKinds pair_kinds(const Model& model,
                      const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
   PairKinds kinds;
-  kinds.kind_of.reserve(pairs.size());
+  kinds.kind_of.assign(pairs.size(), kNoKind);
   std::unordered_map<Key, std::size_t, KeyHash> known;
-  known.reserve(pairs.size() / 4 + 16);
-  for (std::size_t p = 0; p < pairs.size(); ++p) {
-    const auto [entry, is_new] =
-        known.try_emplace(key_of(model, pairs[p].first, pairs[p].second), kinds.first_pair.size());
-    if (is_new) {
-      kinds.first_pair.push_back(p);
+  (void)done_within_limits([&] {
+    known.reserve(pairs.size() / 4 + 16);
+    for (std::size_t p = 0; p < pairs.size(); ++p) {
+      stop_if_asked();
+      const auto [entry, is_new] = known.try_emplace(key_of(model, pairs[p].first, pairs[p].second),
+                                                     kinds.first_pair.size());
+      if (is_new) {
+        kinds.first_pair.push_back(p);
+      }
+      kinds.kind_of[p] = entry->second;
     }
-    kinds.kind_of.push_back(entry->second);
-  }
+  });
   return kinds;
 }
 

@@ -9,16 +9,25 @@
 
 namespace spotblue {
 
-// Pairs i < j whose boxes come within `reach` mm of each other, ascending. Cost grows with parts
-// and pairs, however they lie. Throws Error unreadable when there are more pairs than can be looked
-// at: many copies in one place.
-[[nodiscard]] std::vector<std::pair<std::size_t, std::size_t>> near_pairs(const Model& model,
-                                                                          double reach);
+struct NearPairs {
+  std::vector<std::pair<std::size_t, std::size_t>> pairs;  // i < j, ascending
+  std::vector<std::size_t> crowd;  // parts that have too many, ascending: theirs are left out
+  // For each pair whether a part of the crowd comes near both, so that what lies between is not
+  // known; empty without a crowd.
+  std::vector<bool> beside_crowd;
+};
+
+// Pairs whose boxes come within `reach` mm of each other. Cost grows with parts and pairs, however
+// they lie. Where the memory of this thread's limit holds no list of them, the most crowded parts
+// are left out: many copies in one place. Throws LimitReached.
+[[nodiscard]] NearPairs near_pairs(const Model& model, double reach);
+
+inline constexpr std::size_t kNoKind = static_cast<std::size_t>(-1);
 
 // Pairs of the same two products in the same relative placement share a kind; each kind is measured
 // once, on its first pair.
 struct PairKinds {
-  std::vector<std::size_t> kind_of;     // for each pair
+  std::vector<std::size_t> kind_of;     // for each pair; kNoKind where a limit was reached before
   std::vector<std::size_t> first_pair;  // for each kind: index of the pair that stands for it
 };
 [[nodiscard]] PairKinds pair_kinds(const Model& model,

@@ -6,7 +6,7 @@
 #include <chrono>
 #include <utility>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "geometry/drawn_far.hpp"
 #include "geometry/product_features.hpp"
 #include "geometry/shape_store.hpp"
@@ -96,7 +96,7 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     const auto start = Clock::now();
     const Product bare = product;
     Remarks remarks;
-    const bool done = done_in_time([&] {
+    const bool done = done_within_limits([&] {
       const TimeLimit limit(features_end - since(begun));
       stop_if_asked();
       remarks = analyse_shape(shape, product);
@@ -109,7 +109,7 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     } else {
       product = bare;
       leave_unmeasured(shape, product);
-      added.not_looked_at.push_back({product.id, "its faces: the time given was up"});
+      added.not_looked_at.push_back({product.id, "its faces: " + why_not_done()});
     }
     model.products.push_back(std::move(product));
     shapes.push_back(shape);

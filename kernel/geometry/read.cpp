@@ -12,7 +12,7 @@
 #include <utility>
 #include <vector>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "geometry/completeness.hpp"
 #include "geometry/contained.hpp"
 #include "geometry/finite_model.hpp"
@@ -120,7 +120,7 @@ std::string take_file(Arrival& arrival, const std::string& name,
     arrival.features_seconds += other.features_seconds;
     arrival.not_looked_at.insert(arrival.not_looked_at.end(), other.not_looked_at.begin(),
                                  other.not_looked_at.end());
-  } catch (const TimeUp&) {
+  } catch (const LimitReached&) {
     throw;
   } catch (const Error& error) {
     stop_if_asked();

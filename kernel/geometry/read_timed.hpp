@@ -16,7 +16,7 @@ struct TimedModel {
   double features_seconds = 0.0;    // feature extraction in the child
 };
 
-// As read_model. Throws TimeUp when a TimeLimit ends before the reading.
+// As read_model. Throws LimitReached when a limit on time or memory ends before the reading.
 [[nodiscard]] TimedModel read_model_timed(const std::filesystem::path& file,
                                           const ReadLimits& limits, Completeness completeness);
 

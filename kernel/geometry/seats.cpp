@@ -2,12 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <memory>
 #include <optional>
 #include <unordered_map>
 
-#include "base/time_limit.hpp"
+#include "base/work_limit.hpp"
 #include "geometry/centre_lines.hpp"
+#include "geometry/near_parts.hpp"
 #include "geometry/occurrence_pairs.hpp"
 #include "geometry/plane_map.hpp"
 #include "geometry/relief.hpp"
@@ -37,66 +38,28 @@ struct PairSeats {
   std::vector<std::pair<const WidthCandidate*, double>> widths;  // with the smaller open area
 };
 
-using Adjacency = std::vector<std::vector<std::pair<std::size_t, std::size_t>>>;
-
-// The candidates of each kind of pair; nothing for those that the time did not reach.
-std::vector<std::optional<PairCandidates>> candidates_of(const Model& model, const Seats& seats,
-                                                         const PairKinds& kinds,
-                                                         const SeatSettings& settings) {
-  std::vector<std::optional<PairCandidates>> candidates(kinds.first_pair.size());
-  (void)done_in_time([&] {
-    for (std::size_t kind = 0; kind < candidates.size(); ++kind) {
+// The candidates of each kind of pair; nothing for those that time or memory did not reach.
+std::vector<std::unique_ptr<const PairCandidates>> candidates_of(
+    const Model& model, const Seats& seats, const PairKinds& kinds,
+    const std::vector<std::size_t>& order, const SeatSettings& settings) {
+  constexpr double kShare = 0.5;  // of the time for seats
+  const TimeLimit limit(kShare * seconds_left());
+  std::vector<std::unique_ptr<const PairCandidates>> candidates(kinds.first_pair.size());
+  (void)done_within_limits([&] {
+    for (const std::size_t p : order) {
+      const std::size_t kind = kinds.kind_of[p];
+      if (kind == kNoKind || candidates[kind]) {
+        continue;
+      }
       stop_if_asked();
       const auto [first, second] = seats.near_pairs[kinds.first_pair[kind]];
       const Occurrence& a = model.occurrences[first];
       const Occurrence& b = model.occurrences[second];
-      candidates[kind] = pair_candidates(model.products[a.product], model.products[b.product],
-                                         relative_frame(a, b), settings);
+      candidates[kind] = std::make_unique<const PairCandidates>(pair_candidates(
+          model.products[a.product], model.products[b.product], relative_frame(a, b), settings));
     }
   });
   return candidates;
-}
-
-// For each occurrence its near occurrences with the index of the pair, ascending.
-Adjacency adjacency(const Model& model,
-                    const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
-  Adjacency near(model.occurrences.size());
-  for (std::size_t p = 0; p < pairs.size(); ++p) {
-    near[pairs[p].first].emplace_back(pairs[p].second, p);
-    near[pairs[p].second].emplace_back(pairs[p].first, p);
-  }
-  for (auto& list : near) {
-    std::sort(list.begin(), list.end());
-  }
-  return near;
-}
-
-struct SharedNeighbour {
-  std::size_t occurrence;
-  std::size_t pair_with_first;
-};
-
-// A plate with thousands of pins is near them all, and each pin near few: what the shorter list
-// holds is looked up in the longer.
-std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_t a,
-                                               std::size_t b) {
-  std::vector<SharedNeighbour> shared;
-  const bool a_shorter = near[a].size() <= near[b].size();
-  const auto& few = a_shorter ? near[a] : near[b];
-  const auto& many = a_shorter ? near[b] : near[a];
-  auto from = many.begin();
-  for (const auto& one : few) {
-    from = std::lower_bound(from, many.end(), one.first, [](const auto& each, std::size_t wanted) {
-      return each.first < wanted;
-    });
-    if (from == many.end()) {
-      break;
-    }
-    if (from->first == one.first) {
-      shared.push_back({one.first, a_shorter ? one.second : from->second});
-    }
-  }
-  return shared;
 }
 
 // The bounds of each product's faces, made when first asked for.
@@ -211,6 +174,8 @@ class Collector {
     first_ = a;
     second_ = b;
     frame_ = model_.occurrences[a].frame;
+    promise_memory(kBytesPerRow * static_cast<double>(open.radial.size() + open.tapers.size() +
+                                                      open.axial.size() + open.widths.size()));
     for (const OpenRadialSeat& seat : open.radial) {
       add_radial(*seat.candidate, seat.open);
     }
@@ -231,14 +196,21 @@ class Collector {
     }
   }
 
-  // Room for all there can be at once: growing by doubling would hold half as much again.
+  // Room for all there can be at once: growing by doubling would hold half as much again. Of more
+  // than this there is most likely no room for all.
   void expect(std::size_t radial, std::size_t axial, std::size_t ties) {
-    seats_.radial.reserve(radial);
-    seats_.axial.reserve(axial);
-    ties_.reserve(ties);
+    constexpr std::size_t kMost = 500'000;
+    seats_.radial.reserve(std::min(radial, kMost));
+    seats_.axial.reserve(std::min(axial, kMost));
+    ties_.reserve(std::min(ties, kMost));
   }
 
   void finish() {
+    // Memory that was not to be had may have ended the last pair half way.
+    seats_.radial.resize(radial_tie_.size());
+    seats_.threads.resize(thread_tie_.size());
+    seats_.taper.resize(taper_tie_.size());
+    seats_.axial.resize(axial_tie_.size());
     CentreLines lines = centre_lines(model_, ties_);
     for (std::size_t i = 0; i < radial_tie_.size(); ++i) {
       seats_.radial[i].centre_line = lines.line_of[radial_tie_[i]];
@@ -402,17 +374,23 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
   Seats seats;
   const double reach_mm =
       std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0}) + settings.same_length_mm;
-  seats.near_pairs = near_pairs(model, reach_mm);
+  NearPairs found_pairs = near_pairs(model, reach_mm);
+  seats.near_pairs = std::move(found_pairs.pairs);
+  seats.crowded = std::move(found_pairs.crowd);
   const PairKinds kinds = pair_kinds(model, seats.near_pairs);
-  const auto candidates = candidates_of(model, seats, kinds, settings);
   const Adjacency near = adjacency(model, seats.near_pairs);
+  const std::vector<std::size_t> order = cheap_first(near, seats.near_pairs);
+  const auto candidates = candidates_of(model, seats, kinds, order, settings);
   FacesOfProducts faces(model);
-  std::unordered_map<std::vector<std::size_t>, std::optional<PairSeats>, SignatureHash> known;
+  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
   Collector collector(model, settings, seats);
   std::size_t radial = 0;
   std::size_t axial = 0;
   std::size_t ties = 0;
   for (const std::size_t kind : kinds.kind_of) {
+    if (kind == kNoKind) {
+      continue;
+    }
     if (const auto& c = candidates[kind]) {
       radial += c->radial.size();
       axial += c->planes.size();
@@ -420,9 +398,11 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     }
   }
   collector.expect(radial, axial, ties);
-  for (std::size_t p = 0; p < seats.near_pairs.size(); ++p) {
+  bool over = false;
+  for (const std::size_t p : order) {
     const auto [a, b] = seats.near_pairs[p];
-    if (!candidates[kinds.kind_of[p]]) {
+    if (over || kinds.kind_of[p] == kNoKind || !candidates[kinds.kind_of[p]] ||
+        (!found_pairs.beside_crowd.empty() && found_pairs.beside_crowd[p])) {
       seats.not_looked_at.emplace_back(a, b);
       continue;
     }
@@ -431,35 +411,33 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
         c.common_axes.empty()) {
       continue;
     }
-    // Alike pairs among alike neighbours come out alike: told by the kinds of pairs they make.
-    const std::vector<SharedNeighbour> shared = shared_neighbours(near, a, b);
-    std::vector<std::size_t> signature{kinds.kind_of[p]};
-    for (const SharedNeighbour& n : shared) {
-      signature.push_back(2 * kinds.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
-    }
-    std::sort(signature.begin() + 1, signature.end());
-    auto found = known.find(signature);
-    if (found == known.end()) {
-      std::optional<PairSeats> open;
-      (void)done_in_time([&, a = a, b = b] {  // clang 14 binds no structured names
-        stop_if_asked();
+    over = !done_within_limits([&, p, a = a, b = b] {  // clang 14 binds no structured names
+      stop_if_asked();
+      // Alike pairs among alike neighbours come out alike: told by the kinds of pairs they make.
+      const std::vector<SharedNeighbour> shared = shared_neighbours(near, a, b);
+      std::vector<std::size_t> signature{kinds.kind_of[p]};
+      for (const SharedNeighbour& n : shared) {
+        signature.push_back(2 * kinds.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
+      }
+      std::sort(signature.begin() + 1, signature.end());
+      auto found = known.find(signature);
+      if (found == known.end()) {
         std::vector<NearPart> others;
         others.reserve(shared.size());
         for (const SharedNeighbour& n : shared) {
           others.push_back(faces.near_part(a, n.occurrence));
         }
         const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
-        open = open_seats(c, around, settings);
-      });
-      found = known.emplace(std::move(signature), std::move(open)).first;
-    }
-    if (found->second) {
-      collector.add_pair(a, b, c, *found->second);
-    } else {
+        found = known.emplace(std::move(signature), open_seats(c, around, settings)).first;
+      }
+      collector.add_pair(a, b, c, found->second);
+    });
+    if (over) {
       seats.not_looked_at.emplace_back(a, b);
     }
   }
   collector.finish();
+  std::sort(seats.not_looked_at.begin(), seats.not_looked_at.end());
   return seats;
 }
 

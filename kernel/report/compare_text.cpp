@@ -158,7 +158,11 @@ class CompareText {
   // What stands against each plan, and what would have to change for another to come first.
   [[nodiscard]] std::string verdict() const {
     if (!comparison_.best) {
-      return "No plan is free of nonconforming findings; " + in_the_way() + '\n';
+      const bool open = std::ranges::any_of(comparison_.plans, [](const PlanCost& plan) {
+        return !plan.whole && plan.outcomes.nonconforming == 0;
+      });
+      return fmt::format("No plan is {}free of nonconforming findings; {}\n",
+                         open ? "known to be " : "", in_the_way());
     }
     const std::size_t best = *comparison_.best;
     const PlanCost& cost = comparison_.plans[best];
@@ -184,6 +188,11 @@ class CompareText {
       const std::string ids = nonconforming_ids(plan);
       if (!ids.empty()) {
         reasons.push_back(fmt::format("{} would need {} put right", number(plan), ids));
+      } else if (!comparison_.plans[plan].whole) {
+        reasons.push_back(
+            fmt::format("{} was not looked at whole and would need more time or "
+                        "memory",
+                        number(plan)));
       } else if (const auto& margin = comparison_.plans[plan].least_margin; margin) {
         reasons.push_back(fmt::format(
             "{} would come first with more margin than that in {}, now "

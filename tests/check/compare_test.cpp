@@ -56,6 +56,16 @@ TEST(Compare, OfSeveralAlikeTheFirstGoesWithTheFirst) {
   EXPECT_FALSE(comparison.rows[2].findings[0].has_value());
 }
 
+TEST(Compare, APlanThatWasNotLookedAtWholeDoesNotStand) {
+  std::vector<CheckResult> plans{plan_with({}), plan_with({with_margin(0.0, 0.1, 0.01)})};
+  plans[1].look.not_looked_at.push_back({"press.step", "reading it was not done after 1 s"});
+  const Comparison comparison = compare_plans(plans);
+  EXPECT_EQ(comparison.best, 0U);
+  EXPECT_FALSE(comparison.plans[1].whole);
+  plans[0].look.not_looked_at = plans[1].look.not_looked_at;
+  EXPECT_FALSE(compare_plans(plans).best.has_value());
+}
+
 TEST(Compare, RowsThatWouldReadAlikeAreToldApart) {
   const auto bored = [](const char* place, const char* bore) {
     return finding("radial fit", {std::string(place) + "Box: bore " + bore, "Shaft: outside 20"},

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 #include <string>
 #include <variant>
@@ -90,6 +91,20 @@ TEST(UnseenFinding, NamesWhatTheTimeDidNotReachAndJudgesNoGroup) {
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);
   EXPECT_THAT(unseen[0].about, ElementsAre("Wheel and Bush"));
+}
+
+// The fit that was judged in time stays; that others were not is a finding of its own.
+TEST(UnseenFinding, SaysThatNotAllWasJudgedForWantOfTimeOrMemory) {
+  Bench bench = wheel_on_bush();
+  bench.look.settings.limits.memory_mb = 1e-6;
+  const std::vector<Finding> findings = bench.findings();
+  const auto cut = std::find_if(findings.begin(), findings.end(),
+                                [](const Finding& one) { return one.kind == "not judged"; });
+  ASSERT_NE(cut, findings.end());
+  EXPECT_EQ(cut->outcome, Outcome::undecided);
+  EXPECT_THAT(std::get<std::string>(cut->found.at(0).value), HasSubstr("memory given was used up"));
+  EXPECT_FALSE(is_whole({bench.look, bench.job, findings}));
+  EXPECT_TRUE(is_whole({bench.look, bench.job, wheel_on_bush().findings()}));
 }
 
 TEST(UnseenFinding, JudgesNothingOfAModelThatWasNotRead) {

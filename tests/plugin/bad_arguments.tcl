@@ -13,6 +13,8 @@ foreach command {sbclasses sbmark sbkeep sbkept} {
 expect_words {sblook {}} "no solid"
 expect_words [list sblook "un\{balanced"] "neither an XDE document nor a shape"
 expect_words {sblook a -unit} "nothing stands behind -unit"
+expect_words {sblook a -seconds soon} "'soon' behind -seconds is no number"
+expect_words {sblook a -memory 0} "memory: need more than 0"
 expect_words {sblook a -txet} "did you mean -text?"
 expect_words {sblook -- -txet} "'-txet'" "neither an XDE document nor a shape"
 

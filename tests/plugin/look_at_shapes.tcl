@@ -8,8 +8,17 @@ ttranslate shaft 0 0 -30
 set found [sblook hub shaft]
 expect_equal [dict get $found parts] 2
 expect_equal [dict get $found clashes] 0
+expect_equal [dict get $found not_looked_at] {}
 set seats [those [sbseats {hub shaft}] kind radial]
 expect_equal [llength $seats] 1
+
+# Within no time and no memory nothing is found, and that is told.
+foreach bound {-seconds -memory} {
+  set hurried [sblook hub shaft $bound 1e-6]
+  expect_equal [dict get $hurried radial] 0
+  expect_equal [expr {[llength [dict get $hurried not_looked_at]] > 0}] 1
+}
+expect_equal [dict get [sblook hub shaft -seconds 100 -memory 2000] not_looked_at] {}
 set seat [lindex $seats 0]
 expect_equal [dict get $seat hole feature] "hub: bore 40"
 expect_equal [dict get $seat shaft feature] "shaft: outside 39.98"

@@ -92,6 +92,17 @@ TEST_F(HostService, ShapesBecomeSeatsByTheNamesOfTheirHost) {
   EXPECT_TRUE(look.clashes.empty());
 }
 
+TEST_F(HostService, WhatTimeOrMemoryDidNotReachIsTold) {
+  for (const Bounds& bounds : {Bounds{1e-6, 0.0}, Bounds{0.0, 1e-6}}) {
+    const LookResult look = service_->look_at_shapes(pin_in_block(), bounds);
+    EXPECT_EQ(look.trouble, "");
+    EXPECT_TRUE(look.seats.empty());
+    EXPECT_FALSE(look.not_looked_at.empty());
+  }
+  EXPECT_TRUE(service_->look_at_shapes(pin_in_block(), {100.0, 2000.0}).not_looked_at.empty());
+  expect_words(service_->look_at_shapes(pin_in_block(), {-1.0, 0.0}).trouble, "more than 0");
+}
+
 TEST_F(HostService, PartsThatFoulAreClashes) {
   std::vector<Part> parts = pin_in_block();
   parts[0].shape = BRepPrimAPI_MakeBox(gp_Pnt(-25.0, -25.0, 5.0), 50.0, 50.0, 5.0).Shape();

@@ -47,6 +47,16 @@ TEST_F(CheckVerb, NothingDeclaredIsUndecidedAndEndsWithThree) {
   EXPECT_THAT(said.out, HasSubstr("0 nonconforming"));
 }
 
+// Two plans of which one had no time are not compared as if both were known.
+TEST_F(CheckVerb, ComparedPlansThatWereNotLookedAtWholeEndWithThree) {
+  EXPECT_EQ(check(wants("[-0.05, -0.02]")).code, 0);
+  EXPECT_EQ(bench_.run("compare job.toml job.toml --seconds 100 --memory 2000").code, 0);
+  const Said said = bench_.run("compare job.toml job.toml --seconds 0.000001");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("No plan is known to be free of nonconforming findings"));
+  EXPECT_THAT(said.out, HasSubstr("plan 2 was not looked at whole"));
+}
+
 TEST_F(CheckVerb, NothingToJudgeIsUndecidedAndEndsWithThree) {
   bench_.write("pin.toml",
                "title = \"Pin\"\nunit = \"mm\"\n[[part]]\nname = \"Pin\"\nkind = \"turned\"\n"

@@ -42,6 +42,28 @@ TEST_F(DraftVerb, JobFileThatExistsIsKept) {
   EXPECT_EQ(bench_.read("job.toml"), "filled in\n");
 }
 
+// A draft of which something is missing says so at its head, and the exit code too.
+TEST_F(DraftVerb, WhatWasNotLookedAtStandsInTheDraftAndEndsWithThree) {
+  for (const char* bound : {"--seconds 0.000001", "--memory 0.000001"}) {
+    const Said drafted = bench_.run(std::string("draft press.step ") + bound);
+    if (std::string(bound).starts_with("--seconds")) {
+      EXPECT_EQ(drafted.code, 3) << drafted.err;
+      EXPECT_THAT(drafted.out, HasSubstr("# Not whole"));
+      EXPECT_THAT(drafted.out, HasSubstr("press.step"));
+    } else {  // of a file that could not even be read there is nothing to draft
+      EXPECT_EQ(drafted.code, 2);
+      EXPECT_THAT(drafted.err, HasSubstr("press.step"));
+      EXPECT_THAT(drafted.err, HasSubstr("MB"));
+    }
+  }
+}
+
+TEST_F(DraftVerb, EnoughTimeAndMemoryChangeNothing) {
+  const Said drafted = bench_.run("draft press.step --seconds 100 --memory 2000");
+  EXPECT_EQ(drafted.code, 0) << drafted.err;
+  EXPECT_EQ(drafted.out, bench_.run("draft press.step").out);
+}
+
 TEST_F(DraftVerb, InchDraftIsAcceptedToo) {
   const Said drafted = bench_.run("draft press.step --unit in --output job.toml");
   EXPECT_EQ(drafted.code, 0) << drafted.err;

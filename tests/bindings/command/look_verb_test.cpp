@@ -65,8 +65,15 @@ TEST_F(LookVerb, WhatTheTimeDidNotReachIsUndecided) {
   EXPECT_EQ(bench_.run("check press.step --seconds 0.000001").code, 3);
 }
 
+TEST_F(LookVerb, AFileThatTakesMoreMemoryThanItIsGivenIsRefusedByName) {
+  const Said said = bench_.run("look press.step --memory 0.000001");
+  EXPECT_EQ(said.code, 2);
+  EXPECT_THAT(said.err, HasSubstr("press.step"));
+  EXPECT_THAT(said.err, HasSubstr("raise the limit on memory"));
+}
+
 TEST_F(LookVerb, EnoughTimeChangesNothing) {
-  const Said said = bench_.run("look press.step --seconds 100");
+  const Said said = bench_.run("look press.step --seconds 100 --memory 2000");
   EXPECT_EQ(said.code, 0) << said.err;
   EXPECT_THAT(said.out, HasSubstr("-0.0350  interference"));
   EXPECT_THAT(said.out, Not(HasSubstr("not looked at")));

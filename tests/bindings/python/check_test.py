@@ -109,6 +109,17 @@ class CheckTest(unittest.TestCase):
                     call()
                 call(allow_outside=True)
 
+    def test_what_time_did_not_reach_is_undecided_and_such_a_plan_does_not_stand(self) -> None:
+        self.assertTrue(self.result.whole)
+        late = spotblue.check(demo.job(PLAN), seconds=1e-6)
+        self.assertFalse(late.whole)
+        self.assertEqual(late.outcomes.conforming + late.outcomes.nonconforming, 0)
+        compared = spotblue.compare([demo.job(PLAN), demo.job(PLAN)], seconds=1e-6)
+        self.assertIsNone(compared.best)
+        self.assertFalse(compared.costs[0].whole)
+        enough = spotblue.compare([demo.job(PLAN), demo.job(PLAN)], seconds=300, memory_mb=3000)
+        self.assertTrue(all(cost.whole for cost in enough.costs))
+
     def test_one_plan_is_no_comparison(self) -> None:
         with self.assertRaises(spotblue.BadInputError):
             spotblue.compare([self.result])

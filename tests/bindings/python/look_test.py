@@ -47,6 +47,20 @@ class LookTest(unittest.TestCase):
             radial_overlap_mm=0, radial_overlap_per_diameter=0))  # fmt: skip
         self.assertLess(len(none.seats.radial), len(again.seats.radial))
 
+    def test_what_time_did_not_reach_is_told(self) -> None:
+        found = spotblue.look(demo.step(PLAN), seconds=1e-6)
+        self.assertEqual(len(found.not_looked_at), 1)
+        self.assertFalse(found.machine_lacked)
+        self.assertIn("# Not whole", spotblue.draft(found, "press.step"))
+        found = spotblue.look_at(self.look.model, memory_mb=1e-6)
+        self.assertIn("memory given was used up", found.not_looked_at[0].text)
+        self.assertEqual(spotblue.look(demo.step(PLAN), seconds=300, memory_mb=3000).not_looked_at, ())
+
+    def test_bounds_of_nothing_are_refused(self) -> None:
+        for bounds in ({"seconds": 0}, {"memory_mb": -1}, {"seconds": float("nan")}):
+            with self.assertRaisesRegex(spotblue.BadInputError, "more than 0"):
+                spotblue.look(demo.step(PLAN), **bounds)
+
     def test_a_file_is_reported_in_its_own_unit(self) -> None:
         self.assertEqual(spotblue.unit_of(self.look.model.file), spotblue.LengthUnit.MM)
 

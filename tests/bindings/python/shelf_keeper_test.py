@@ -10,6 +10,7 @@ import tempfile
 import threading
 import time
 import unittest
+from dataclasses import replace
 from pathlib import Path
 from unittest import mock
 
@@ -188,6 +189,14 @@ class Examining(unittest.TestCase):
     def test_greed_is_a_row_that_names_the_limit(self) -> None:
         kind, found = self.only_row(self.keeper.examine(task("greed")))
         self.assertEqual((kind, found), ("bad file", "needs more than 1000 MB"))
+        self.still_works()
+
+    def test_greed_beyond_its_workers_share_of_the_machine_is_passing_and_says_so(self) -> None:
+        done = self.keeper.examine(replace(task("greed"), share_mb=500.0))
+        self.assertTrue(done.passing)
+        kind, found = self.only_row(done)
+        self.assertEqual(kind, "not read")
+        self.assertIn("more than the 500 MB", found)
         self.still_works()
 
     def test_greed_on_a_machine_that_has_no_more_is_passing(self) -> None:

@@ -6,6 +6,7 @@ Lengths are mm; clearance is positive and interference negative, on the diameter
 from __future__ import annotations
 
 import json
+import math
 from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
@@ -93,6 +94,7 @@ class Task:
 
     `beside`: digest of the files that it leaves shapes to, empty where it refers to none.
     `apart`: read in a child of the worker, as a file that ended a worker is; slower.
+    `share_mb`: what the machine has for each of its workers, where that is known.
     """
 
     path: str
@@ -103,6 +105,15 @@ class Task:
     rules: str
     beside: str = ""
     apart: bool = False
+    share_mb: float = math.inf
+
+    def memory_mb(self) -> float:
+        """What its worker may take."""
+        return min(self.limits.memory_mb, self.share_mb)
+
+    def is_cramped(self) -> bool:
+        """Whether that is for want of the machine's memory less than the file may take."""
+        return self.share_mb < self.limits.memory_mb
 
     def key(self) -> tuple[str, str]:
         """Content and rules: what a result is kept by."""

@@ -43,6 +43,7 @@ from spotblue.shelf.words import number_text, quantities, range_text, same_featu
 DECIDES = "ISO 14253-1"
 # What these tell of is the disk, a folder for temporary files or a process, and not the file.
 OF_THE_MACHINE = (spotblue.FileAccessError, spotblue.KernelFailureError)
+OF_LOOK = 0.8  # of a file's memory: the worker's own bound is a hard one, and judging takes some
 FIT_KEYS = ("fit", "clearance", "offset", "tilt")
 
 
@@ -65,7 +66,7 @@ class FileJudge:
         self.look = kernel.look_within(
             path_of_shown(task.path),
             seconds=task.limits.seconds,
-            memory_mb=task.limits.memory_mb,
+            memory_mb=OF_LOOK * task.limits.memory_mb,
             in_child=task.apart,
         )
         self.found: dict[str, Any] = json.loads(self.look.to_json())

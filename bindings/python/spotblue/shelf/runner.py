@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 import hashlib
 import json
+import math
 import os
 import stat
 import time
@@ -26,6 +27,7 @@ from spotblue.shelf.progress import Progress
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.schedule import run_tasks
 from spotblue.shelf.store import Stamp, Store
+from spotblue.shelf.worker import machine_memory_left_mb
 
 # Before a path: the stamp kept there has the names of files that it refers to in place of a hash.
 REFERS = "refers: "
@@ -124,6 +126,13 @@ def _make_task(
         rules_of(file.claims, settings, beside),
         beside,
     )
+
+
+def share_out(files: list[ShelfFile], share_mb: float) -> None:
+    """Lets the workers of this machine together take no more memory than it has left."""
+    for file in files:
+        if file.task is not None:
+            file.task = replace(file.task, share_mb=share_mb)
 
 
 def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
@@ -243,7 +252,8 @@ def library(
         unit: "mm" or "inch": of bare numbers in a manifest that does not say its own, and of the
             report's text.
         uncertainty_mm: expanded uncertainty (k = 2) of the sizes in the files.
-        seconds, memory_mb: what one file may take, wall time and address space.
+        seconds, memory_mb: what one file may take, wall time and address space; of memory no more than
+            what the machine has left when the run begins, shared out among its workers.
         progress: show progress on standard error; None: on a terminal.
 
     Raises BadInputError for what is wrong in the manifest and FileAccessError for the database; a
@@ -335,8 +345,10 @@ def judge_shelf(
     store = Store(shelf.database, kernel.version)
     shown = Progress(progress)
     start = time.monotonic()
+    share_mb = math.inf if scheduler is not None else machine_memory_left_mb() / workers
     try:
         make_tasks(shelf.files, store, settings)
+        share_out(shelf.files, share_mb)
         worked = examine_files(
             shelf.files, store, shown, executor=executor, scheduler=scheduler, workers=workers
         )

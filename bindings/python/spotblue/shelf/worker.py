@@ -64,11 +64,24 @@ def bound_memory(memory_mb: float) -> None:
     resource.setrlimit(resource.RLIMIT_AS, (limit, hard))
 
 
-def machine_lacks(memory_mb: float) -> bool:
-    """Whether the machine itself has not that much left: what failed for it says nothing of the file."""
+def machine_memory_left_mb() -> float:
+    """What the machine has left without taking it from others, 10^6 bytes."""
     lines = Path("/proc/meminfo").read_text().splitlines()
     left_kb = {name: int(rest.split()[0]) for name, _, rest in (line.partition(":") for line in lines)}
-    return (left_kb.get("MemAvailable", 0) + left_kb.get("SwapFree", 0)) * 1024 < memory_mb * 1e6
+    return (left_kb.get("MemAvailable", 0) + left_kb.get("SwapFree", 0)) * 1024 / 1e6
+
+
+def machine_lacks(memory_mb: float) -> bool:
+    """Whether the machine itself has not that much left: what failed for it says nothing of the file."""
+    return machine_memory_left_mb() < memory_mb
+
+
+def crowded_out(task: Task) -> Examined:
+    """What is shown of a file that its worker's share of the machine's memory was too little for."""
+    return passing(
+        task.sha256, f"takes more than the {task.share_mb:.0f} MB that the machine has for each worker",
+        "let fewer work at a time (--workers 1), or end other programs",
+    )  # fmt: skip
 
 
 def judged(task: Task) -> Examined:
@@ -77,6 +90,8 @@ def judged(task: Task) -> Examined:
         return judge_file(task)
     except MemoryError:
         memory_mb = task.limits.memory_mb
+        if task.is_cramped():
+            return crowded_out(task)
         if machine_lacks(memory_mb):
             return passing(task.sha256, "the machine has no memory left for it", "end other programs")
         return Examined(task.sha256, [bad_file(f"needs more than {memory_mb:g} MB", "raise --memory")])
@@ -163,9 +178,9 @@ def answer_tasks() -> None:
             task: Task = receive(tasks)
         except EOFError:
             return
-        if bounded != task.limits.memory_mb:
-            bound_memory(task.limits.memory_mb)
-            bounded = task.limits.memory_mb
+        if bounded != task.memory_mb():
+            bound_memory(task.memory_mb())
+            bounded = task.memory_mb()
         # The keeper ends a file that takes too long; this does where the keeper has been killed.
         signal.setitimer(signal.ITIMER_REAL, task.limits.seconds + 3.0 * GRACE_SECONDS)
         done, spent = examine(task)

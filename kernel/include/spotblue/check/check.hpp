@@ -2,9 +2,12 @@
 /// @file
 /// Judging a job: what was found on the model against what the job wants.
 
+#include <filesystem>
+#include <optional>
 #include <vector>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/unit.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
@@ -21,9 +24,18 @@ struct CheckResult {
 /// @throws Error as look (the model) and judge_job (the job against the model).
 [[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job);
 
-/// The same with a bound on the look at the model.
-/// @param look_seconds  as LookSettings::seconds; what is not looked at by then is undecided.
-[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job, double look_seconds);
+/// The same within the bounds given, in place of the job's own; what is not looked at or not judged
+/// within them is undecided.
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job, const LookBounds& bounds);
+
+/// The same for a model without a job, judged by the sizes that it states itself.
+/// @param unit  of the advice; nothing: as the model's file is written.
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult check_model(const std::filesystem::path& model,
+                                                      std::optional<LengthUnit> unit,
+                                                      const LookSettings& settings);
+
+/// Whether all of the model was looked at and judged.
+[[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const CheckResult& result);
 
 /// Judges what was found on the model; the same job and look give the same findings in the same
 /// order: fits, gaps and clashes as the look found them, then what the parts do (press, run,
@@ -33,9 +45,12 @@ struct CheckResult {
 /// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
 /// of the job ends in one. What could not be compared is an undecided finding; where there is
 /// nothing to judge at all that is one, so that there is always a finding. What a look had no time
-/// for is undecided; then nothing is judged that needs all pairs of parts, nor, where parts were
-/// not measured, anything at all. Outcomes by ISO 14253-1; a range that is wide because a part is
-/// still to be made, not because it was measured, does not conform until its limits do.
+/// or memory for is undecided; then nothing is judged that needs all pairs of parts, nor, where
+/// parts were not measured, anything at all. Outcomes by ISO 14253-1; a range that is wide because
+/// a part is still to be made, not because it was measured, does not conform until its limits do.
+///
+/// Judging has what the look has left of its time and memory, at least a quarter of both; where
+/// that ends it, an undecided finding says so.
 ///
 /// @throws Error bad_input naming job file and line when a name matches no part or feature of the
 ///         model (the nearest that exists is named) or more than one; not_in_standard for a class

@@ -39,6 +39,7 @@ struct PlanCost {
   std::size_t presses = 0;                         ///< press fits to be made, by press or by heat
   Outcome ways_in = Outcome::conforming;           ///< the worst of its way-in findings
   std::size_t ways_in_judged = 0;
+  bool whole = true;  ///< all of it was looked at and judged: is_whole
   OutcomeCount outcomes;
   std::optional<MarginShare> least_margin;  ///< among the conforming findings
 };
@@ -46,7 +47,7 @@ struct PlanCost {
 struct Comparison {
   std::vector<ComparedRow> rows;  ///< in the order of the first plan that has them
   std::vector<PlanCost> plans;
-  /// Without nonconforming finding, and of those the one with the widest least margin.
+  /// Whole and without nonconforming finding, and of those the one with the widest least margin.
   std::optional<std::size_t> best;
 };
 

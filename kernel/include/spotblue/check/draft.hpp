@@ -14,6 +14,7 @@ namespace spotblue {
 ///
 /// Every part is listed, and every seat; the fits that the modelled sizes would satisfy stand
 /// beside each as comments, to be chosen from. Nothing is declared, so every seat stays undecided.
+/// What was not looked at is named in comments at its head, or the first of it.
 /// @param model_path  written as given; relative to where the job file will lie.
 [[nodiscard]] SPOTBLUE_EXPORT std::string draft_job(const Look& look, const std::string& model_path,
                                                     LengthUnit unit);

@@ -18,10 +18,10 @@ struct Quantity {
 };
 
 struct Finding {
-  std::string id;  ///< "radial-1", "axial-3", "clash-2": stable for one model and job
-  std::string
-      kind;  ///< "radial fit", "axial gap", "width fit", "taper", "thread", "clash",
-             ///< "size", "plain bearing", "thrust face", "keep off", "make to suit", "unseen"
+  std::string id;    ///< "radial-1", "axial-3", "clash-2": stable for one model and job
+  std::string kind;  ///< "radial fit", "axial gap", "width fit", "taper", "thread", "clash",
+                     ///< "size", "plain bearing", "thrust face", "keep off", "make to suit",
+                     ///< "unseen", "not judged"
   std::vector<std::string> about;  ///< feature or occurrence ids, hole before shaft
   Outcome outcome = Outcome::undecided;
   std::vector<Quantity> wanted;

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <limits>
+#include <optional>
 #include <vector>
 
 #include "spotblue/base/export.hpp"
@@ -18,9 +19,20 @@ struct LookSettings {
   SeatSettings seats;
   ReadLimits limits;
   Completeness completeness = Completeness::all_or_error;
-  /// Wall time for all of it, s, more than 0; what is not looked at by then is told.
+  /// Wall time for all of it, s, more than 0; what is not looked at by then is told. Without it the
+  /// read may take limits.seconds, and what comes after as long again.
   double seconds = std::numeric_limits<double>::infinity();
 };
+
+/// What a caller gives a look: one pair for the read and for all that comes after it.
+struct LookBounds {
+  std::optional<double> seconds;    ///< wall time for all of it, more than 0
+  std::optional<double> memory_mb;  ///< 10^6 bytes, more than 0: see look
+};
+
+/// The settings with what is given in place of their own limits.
+/// @throws Error bad_input naming what is not more than 0.
+[[nodiscard]] SPOTBLUE_EXPORT LookSettings bounded(LookSettings settings, const LookBounds& bounds);
 
 /// Wall time of each stage, s.
 struct LookSeconds {
@@ -37,14 +49,22 @@ struct Look {
   ClashReport clash;
   LookSettings settings;
   LookSeconds seconds;
-  /// What settings.seconds left no time for: whether it is well is not known. Parts by id, pairs as
-  /// "A and B", or the file where reading it was not done. Empty when all was looked at.
+  /// What there was no time or memory for: whether it is well is not known. Parts by id, pairs as
+  /// "A and B", or the file where reading it was not done, or for the rest of more than a thousand.
+  /// Empty when all was looked at.
   std::vector<Note> not_looked_at;
+  /// Whether that is for want of the machine's memory and not of what was given.
+  bool machine_lacked = false;
+  /// By how much the process grew, what reports will take counted in, 10^6 bytes.
+  double memory_mb = 0.0;
 };
 
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
 ///
-/// Ends within settings.seconds and one more, with what was found until then.
+/// Ends within settings.seconds and one more, with what was found until then, and once the process
+/// has grown by settings.limits.memory_mb or by what the machine has left: a seat or a clash counts
+/// 1,000 bytes more than it takes here, for the reports. The reading child may take as much again,
+/// children that compare solids what this process has left of it.
 /// @throws Error as read_model.
 [[nodiscard]] SPOTBLUE_EXPORT Look look(const std::filesystem::path& file,
                                         const LookSettings& settings);

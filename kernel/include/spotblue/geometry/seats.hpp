@@ -122,15 +122,17 @@ struct Seats {
   /// Pairs of occurrences whose boxes come near: what the clash search has to look at. first <
   /// second.
   std::vector<std::pair<std::size_t, std::size_t>> near_pairs;
-  /// Those of near_pairs whose seats were not looked for, since the time given to the look was up.
+  /// Those of near_pairs, in their order, whose seats were not looked for, since the time or the
+  /// memory given to the look was up.
   std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
+  /// Occurrences that more others come near than there is memory for, ascending: none of their
+  /// pairs is in near_pairs, and none was looked at.
+  std::vector<std::size_t> crowded;
 };
 
 /// Finds every seat of the model.
 ///
 /// Cost grows with distinct pairs (product, product, relative placement), not with occurrences.
-/// @throws Error unreadable when more pairs come near each other than can be looked at: many copies
-///         in one place.
 /// Thread-safe. Touches no CAD kernel state.
 [[nodiscard]] SPOTBLUE_EXPORT Seats find_seats(const Model& model, const SeatSettings& settings);
 

@@ -5,6 +5,7 @@
 #include <filesystem>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/job/job.hpp"
 
@@ -15,5 +16,8 @@ namespace spotblue {
 
 /// A job for the model without any entry. check() of it judges by the model's semantic sizes alone.
 [[nodiscard]] SPOTBLUE_EXPORT Job bare_job(const std::filesystem::path& model, LengthUnit unit);
+
+/// How a look for a job is taken.
+[[nodiscard]] SPOTBLUE_EXPORT LookSettings look_settings(const Job& job);
 
 }  // namespace spotblue
