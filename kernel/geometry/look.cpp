@@ -40,9 +40,10 @@ class Untold {
  public:
   Untold(Look& look, std::string why) : look_(look), why_(std::move(why)) {}
 
-  void add(const std::string& about, const std::string& what) {
+  // `name` is asked for only of what is told by name: there may be millions.
+  void add(const auto& name, const char* what) {
     if (told_ < kMostTold) {
-      look_.not_looked_at.push_back({about, fmt::format("{}: {}", what, why_)});
+      look_.not_looked_at.push_back({name(), fmt::format("{}: {}", what, why_)});
       ++told_;
     } else {
       ++more_;
@@ -67,18 +68,20 @@ class Untold {
 void tell_pairs(Look& look) {
   Untold untold(look, reason(what_lacked(look)));
   for (const std::size_t part : look.seats.crowded) {
-    untold.add(look.model.occurrences[part].id,
+    untold.add([&] { return look.model.occurrences[part].id; },
                "what it seats on, screws into or clashes with, of all that come near it");
   }
   const auto& seats = look.seats.not_looked_at;
   for (const auto& pair : seats) {
-    untold.add(pair_name(look.model, pair), "whether they seat, screw or clash");
+    untold.add([&] { return pair_name(look.model, pair); }, "whether they seat, screw or clash");
   }
   auto known = seats.begin();
   for (const auto& pair : look.clash.not_looked_at) {
-    known = std::lower_bound(known, seats.end(), pair);
+    while (known != seats.end() && *known < pair) {
+      ++known;
+    }
     if (known == seats.end() || *known != pair) {
-      untold.add(pair_name(look.model, pair), "whether they clash");
+      untold.add([&] { return pair_name(look.model, pair); }, "whether they clash");
     }
   }
   untold.end();
