@@ -66,18 +66,21 @@ void add_turned(FaceBounds& bounds, const Shape& shape, const auto& feature) {
   }
 }
 
-/// A chord of a curve of turning at most half a circle lies within half its length of it.
-double chord_slack(const Region& outline) {
+/// How far a face may reach beyond an outline in which other curves stand as arcs through three of
+/// their points: a piece errs by less than it bulges. Pieces turn by a quarter circle at most;
+/// straight edges and longer arcs are what they are.
+double piece_slack(const Region& outline) {
   if (outline.exact) {
     return 0.0;
   }
-  double longest = 0.0;
+  double bulge = 0.0;
   for (const Edge2& edge : outline.edges) {
-    if (edge.sweep == 0.0) {
-      longest = std::max(longest, std::hypot(edge.to.u - edge.from.u, edge.to.v - edge.from.v));
+    const double turn = std::abs(edge.sweep);
+    if (turn <= 0.5 * std::numbers::pi) {
+      bulge = std::max(bulge, edge.radius * (1.0 - std::cos(0.5 * turn)));
     }
   }
-  return 0.5 * longest;
+  return bulge;
 }
 
 Flat flat_of(const Plane& plane) {
@@ -86,7 +89,7 @@ Flat flat_of(const Plane& plane) {
             .u = plane.u,
             .v = cross(plane.normal, plane.u),
             .outline = &plane.outline,
-            .slack = chord_slack(plane.outline),
+            .slack = piece_slack(plane.outline),
             .box = {}};
   flat.box = box_of(flat);
   return flat;

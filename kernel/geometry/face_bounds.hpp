@@ -34,7 +34,7 @@ struct Flat {
   Point at;
   Direction normal, u, v;
   const Region* outline = nullptr;
-  double slack = 0.0;  ///< how far the face may reach beyond the outline's chords
+  double slack = 0.0;  ///< how far the face may reach beyond the outline
   Box box;
 };
 
