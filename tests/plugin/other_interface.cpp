@@ -10,14 +10,19 @@ class LaterService final : public Service {
  public:
   [[nodiscard]] int interface_version() const noexcept override { return kInterface + 1; }
   [[nodiscard]] std::string version() const override { return "later"; }
-  LookResult look_at_document(const Handle(TDocStd_Document) & /*document*/) override { return {}; }
-  LookResult look_at_shapes(const std::vector<Part>& /*parts*/) override { return {}; }
+  LookResult look_at_document(const Handle(TDocStd_Document) & /*document*/,
+                              const Bounds& /*bounds*/) override {
+    return {};
+  }
+  LookResult look_at_shapes(const std::vector<Part>& /*parts*/, const Bounds& /*bounds*/) override {
+    return {};
+  }
   CheckResult check_document(const Handle(TDocStd_Document) & /*document*/,
                              const CheckWishes& /*wishes*/) override {
     return {};
   }
-  CheckResult check_shapes(const std::vector<Part>& /*parts*/,
-                           const std::string& /*job_file*/) override {
+  CheckResult check_shapes(const std::vector<Part>& /*parts*/, const std::string& /*job_file*/,
+                           const Bounds& /*bounds*/) override {
     return {};
   }
   std::string kept_findings(const Handle(TDocStd_Document) & /*document*/,
