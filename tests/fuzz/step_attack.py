@@ -15,6 +15,7 @@ from __future__ import annotations
 import math
 import sys
 import tempfile
+from collections.abc import Callable
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -150,12 +151,11 @@ def with_texts(attack: Attack, case: Any, demo: bool = False) -> int:
     return attack.run(one)
 
 
-def mutations() -> int:
-    """See above."""
-    attack = Attack("step", 40)
+def changed_files(attack: Attack, change: Callable[[str, Random], bytes]) -> int:
+    """What is read of changed files is true, noted or refused."""
 
     def case(number: int, folder: Path, chance: Random, text: str) -> str:
-        data = mutated(text, chance)
+        data = change(text, chance)
         end, found = judged(attack, number, data, folder)
         if end == "result" and (fault := fault_of_result(data, found, folder)):
             attack.find(number, fault, data)
@@ -163,6 +163,11 @@ def mutations() -> int:
         return end
 
     return with_texts(attack, case, demo=attack.count > 500)
+
+
+def mutations() -> int:
+    """See above."""
+    return changed_files(Attack("step", 40), mutated)
 
 
 def wrong_byte(text: str, chance: Random) -> bytes:
@@ -186,17 +191,7 @@ def wrong_byte(text: str, chance: Random) -> bytes:
 
 def numbers() -> int:
     """See above."""
-    attack = Attack("numbers", 25)
-
-    def case(number: int, folder: Path, chance: Random, text: str) -> str:
-        data = wrong_byte(text, chance)
-        end, found = judged(attack, number, data, folder)
-        if end == "result" and (fault := fault_of_result(data, found, folder)):
-            attack.find(number, fault, data)
-            return "wrong"
-        return end
-
-    return with_texts(attack, case, demo=attack.count > 500)
+    return changed_files(Attack("numbers", 25), wrong_byte)
 
 
 def comment(chance: Random) -> str:
