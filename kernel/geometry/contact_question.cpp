@@ -93,8 +93,8 @@ bool rounds_meet(const Round& one, const Round& other, const Frame& to_one, doub
     return true;
   }
   const auto [first, last] =
-      std::minmax(station(one.axis, place_point(to_one, at_station(other.axis, other.from))),
-                  station(one.axis, place_point(to_one, at_station(other.axis, other.to))));
+      std::minmax({station(one.axis, place_point(to_one, at_station(other.axis, other.from))),
+                   station(one.axis, place_point(to_one, at_station(other.axis, other.to)))});
   const double apart = distance(one.axis, place_point(to_one, other.axis.at));
   return first <= one.to + limit && last >= one.from - limit &&
          std::max({apart - one.outer - other.outer, one.inner - other.outer - apart,
