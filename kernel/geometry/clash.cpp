@@ -12,6 +12,7 @@
 #include <unordered_map>
 
 #include "base/work_limit.hpp"
+#include "geometry/clash_region.hpp"
 #include "geometry/clear_pair.hpp"
 #include "geometry/contact_question.hpp"
 #include "geometry/exact_overlap.hpp"
@@ -26,10 +27,12 @@ namespace spotblue {
 namespace {
 
 using proof::Accounted;
+using proof::measured;
 using proof::OpenPair;
 using proof::Overlap;
 using proof::OverlapRegion;
 using proof::PairSeats;
+using proof::shown_by;
 using proof::Told;
 using proof::ToldClash;
 
@@ -40,51 +43,6 @@ struct Verdict {
   /// Index of the pair whose solids are asked, if only about contact.
   std::optional<std::size_t> open;
 };
-
-/// A told clash as its piece of the solids' overlap shows it: the numbers where both agree.
-Clash measured(const OverlapRegion& region, std::span<const ToldClash* const> told) {
-  constexpr double kSameFoul = 0.02;
-  Clash clash{.volume = region.volume,
-              .depth = region.depth,
-              .length = region.length,
-              .at = region.at,
-              .exact = region.exact,
-              .cause = "solids overlap"};
-  if (told.empty()) {
-    return clash;
-  }
-  const Clash& greatest = (*std::ranges::max_element(told, {}, [](const ToldClash* one) {
-                            return one->clash.volume;
-                          }))->clash;
-  clash.cause = greatest.cause;
-  const auto near = [](double one, double other) {
-    return std::abs(one - other) <= kSameFoul * other;
-  };
-  if (told.size() == 1 && near(region.depth, greatest.depth)) {
-    clash.depth = greatest.depth;
-    if (greatest.exact && near(region.volume, greatest.volume)) {
-      clash.volume = greatest.volume;
-      clash.exact = true;
-      clash.at = greatest.at ? greatest.at : clash.at;
-    }
-  }
-  return clash;
-}
-
-/// Those of the told clashes that a piece of the overlap shows.
-std::vector<const ToldClash*> shown_by(const OverlapRegion& region,
-                                       const std::vector<ToldClash>& told) {
-  std::vector<const ToldClash*> found;
-  unsigned bit = 0;
-  for (const ToldClash& one : told) {
-    const bool holds_its_place = one.clash.at && bit < 32 && (region.holds >> bit & 1U) != 0;
-    bit += one.clash.at ? 1 : 0;
-    if (holds_its_place || (region.at && one.holds(*region.at))) {
-      found.push_back(&one);
-    }
-  }
-  return found;
-}
 
 std::span<const Line> first_few(const std::vector<Line>& lines, std::size_t most) {
   return std::span(lines).first(std::min(lines.size(), most));
