@@ -76,8 +76,8 @@ void serialize(Archive& to, OtherFace& v) {
 template <class Archive>
 void serialize(Archive& to, Product& v) {
   to(v.id, v.name, v.part, v.body, v.body_name, v.solids, v.faces, v.volume, v.volume_error,
-     v.uncertainty, v.drawn_at, v.closed, v.unsound, v.box, v.cylinders, v.cones, v.planes, v.widths,
-     v.others);
+     v.uncertainty, v.drawn_at, v.closed, v.unsound, v.box, v.cylinders, v.cones, v.planes,
+     v.widths, v.others);
 }
 template <class Archive>
 void serialize(Archive& to, Occurrence& v) {

@@ -133,8 +133,8 @@ struct Product {
   /// mm: surfaces that lie nearer to one another are one. What the file states, from 1e-6 to 1e-5.
   double uncertainty = 1e-6;
   bool closed = true;  ///< every shell of every solid closed
-  /// Why nothing measured on it can be relied on: an open shell, faces that lie off their own edges,
-  /// a void that reaches out of its solid, no volume; empty where none of these is found.
+  /// Why nothing measured on it can be relied on: an open shell, faces that lie off their own
+  /// edges, a void that reaches out of its solid, no volume; empty where none of these is found.
   std::string unsound;
   /// Where the product frame's origin lies in the part as the file draws it, mm: in its middle, to
   /// whole mm, for a part drawn more than 10 m off, since digits are lost out there; else nowhere
