@@ -23,6 +23,7 @@
 #include "document_sizes.hpp"
 #include "geometry/occt_versions.hpp"
 #include "geometry/step_letters.hpp"
+#include "saved_document.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
@@ -108,7 +109,8 @@ class TempFolder {
   std::filesystem::path path_;
 };
 
-std::string step_of(STEPCAFControl_Writer& writer, const std::filesystem::path& target) {
+std::string step_of(STEPCAFControl_Writer& writer, const Model& meant, std::size_t sizes,
+                    const std::filesystem::path& target) {
   const TempFolder folder(target);
   const std::filesystem::path draft = folder.path() / "document.step";
   // The writer does not always see that there was no more room.
@@ -116,6 +118,7 @@ std::string step_of(STEPCAFControl_Writer& writer, const std::filesystem::path& 
     throw no_room(target);
   }
   code_letters_in(draft);
+  require_as_meant(draft, meant, sizes, target);
   return read_bytes(draft, std::numeric_limits<double>::max(), "a STEP file");
 }
 
@@ -158,15 +161,17 @@ Json save_command(const Arguments& arguments) {
   }
   const Written written =
       mend_sizes(Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
-  write_whole(target, step_of(writer, target));
   const std::vector<SizeThere> sizes = sizes_in(found);
   const std::size_t all = dimensions_in(found);
+  const std::size_t lost = all - std::min(all, written.sizes);
+  write_whole(target, step_of(writer, found.look.model, sizes.size() - std::min(sizes.size(), lost),
+                              target));
   return {{"file", file},
           {"sizes", written.sizes},
           {"classes", written.classes},
           {"doubtful", std::ranges::count_if(
                            sizes, [](const SizeThere& one) { return !one.size.doubt.empty(); })},
-          {"lost", all - std::min(all, written.sizes)}};
+          {"lost", lost}};
 }
 
 }  // namespace spotblue::plugin

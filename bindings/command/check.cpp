@@ -13,7 +13,6 @@
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
-#include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "verbs.hpp"
 #include "view_options.hpp"
@@ -37,7 +36,7 @@ CheckResult check_bare(const ViewOptions& options) {
 }
 
 CheckResult check_job(const ViewOptions& options, const std::filesystem::path& with_sizes) {
-  const Job job = read_job(options.file, options.outside);
+  const Job job = job_for(options.file, options);
   refuse_overwriting(options.output, {job.model});
   refuse_overwriting(with_sizes, {job.model});
   const Progress progress("checking " + shown_name(job.model.filename()));

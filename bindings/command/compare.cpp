@@ -8,7 +8,6 @@
 #include "progress.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
-#include "spotblue/job/job_file.hpp"
 #include "verbs.hpp"
 #include "view_options.hpp"
 
@@ -20,7 +19,7 @@ std::vector<CheckResult> check_all(const Given& given, const ViewOptions& option
   std::vector<Job> jobs;
   for (const std::filesystem::path file : given.operands) {
     refuse_overwriting(output, {file});
-    jobs.push_back(read_job(file, outside_of(given)));
+    jobs.push_back(job_for(file, options));
     refuse_overwriting(output, {jobs.back().model});
   }
   std::vector<CheckResult> plans;

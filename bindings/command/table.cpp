@@ -36,6 +36,12 @@ constexpr Option kMemory{
     "end it likewise once it has taken so much, in 10^6 bytes, or all that the machine has left; "
     "the process that reads the file may take as much again. 6000 without it"};
 
+constexpr Option kAcceptPartial{
+    "--accept-partial", Takes::nothing, "",
+    "take what arrived of a file that declares more or is damaged; what is missing is undecided, "
+    "and "
+    "so is all that is found on a part of which it is not sure what it is made of"};
+
 constexpr std::array<Option, 6> kLookOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the file is written"},
@@ -51,9 +57,11 @@ constexpr std::array<Option, 6> kLookOptions{{
 constexpr std::array<Use, 1> kDraftUses{{
     {"FILE.step", "write a job file with every part and seat found"},
 }};
-constexpr std::array<Option, 4> kDraftOptions{{
+constexpr std::array<Option, 5> kDraftOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "the job file's unit; without it, as the STEP file is written"},
+    {"--accept-partial", Takes::nothing, "",
+     "draft from what arrived even when the file declares more"},
     kSeconds,
     kMemory,
     {"--output", Takes::path, "PATH",
@@ -64,11 +72,12 @@ constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
-constexpr std::array<Option, 7> kCheckOptions{{
+constexpr std::array<Option, 8> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
      "findings and all that was found, as JSON by tests/reference/schema-1.json, always in mm"},
+    kAcceptPartial,
     kSeconds,
     kMemory,
     kAllowOutsideJob,
@@ -81,9 +90,10 @@ constexpr std::array<Option, 7> kCheckOptions{{
 constexpr std::array<Use, 1> kCompareUses{{
     {"JOB.toml JOB.toml ...", "put plans for one repair side by side"},
 }};
-constexpr std::array<Option, 5> kCompareOptions{{
+constexpr std::array<Option, 6> kCompareOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the first job file is written"},
+    {"--accept-partial", Takes::nothing, "", "of each plan's model, as of check"},
     {"--seconds", Takes::positive, "N", "for each plan, as of check"},
     {"--memory", Takes::positive, "MB", "for each plan, as of check"},
     kAllowOutsideJob,

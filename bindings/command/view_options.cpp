@@ -7,6 +7,7 @@
 #include "progress.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
+#include "spotblue/job/job_file.hpp"
 
 namespace spotblue::command {
 
@@ -66,6 +67,14 @@ LookSettings settings_of(const ViewOptions& options) {
   settings.completeness =
       options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
   return bounded(settings, options.bounds);
+}
+
+Job job_for(const std::filesystem::path& file, const ViewOptions& options) {
+  Job job = read_job(file, options.outside);
+  if (options.accept_partial) {
+    job.settings.completeness = Completeness::accept_partial;
+  }
+  return job;
 }
 
 Look look_with_progress(const ViewOptions& options) {

@@ -8,6 +8,7 @@
 
 #include "given.hpp"
 #include "spotblue/geometry/look.hpp"
+#include "spotblue/job/job.hpp"
 #include "spotblue/job/outside.hpp"
 #include "spotblue/report/text.hpp"
 
@@ -36,6 +37,9 @@ struct ViewOptions {
 [[nodiscard]] TextStyle style_for(const ViewOptions& options, LengthUnit unit);
 /// How a look at a model file without a job is taken.
 [[nodiscard]] LookSettings settings_of(const ViewOptions& options);
+/// The job of a file as these options want its model taken.
+/// @throws Error as read_job.
+[[nodiscard]] Job job_for(const std::filesystem::path& file, const ViewOptions& options);
 /// Looks at the file with the progress line shown.
 [[nodiscard]] Look look_with_progress(const ViewOptions& options);
 

@@ -22,13 +22,21 @@ namespace {
 
 using JobOrFile = std::variant<Job, std::filesystem::path>;
 
-CheckResult check_given(const JobOrFile& given, const LookBounds& bounds, Outside outside) {
-  if (const auto* const job = std::get_if<Job>(&given)) {
-    return check(*job, bounds);
+CheckResult check_given(const JobOrFile& given, bool accept_partial, const LookBounds& bounds,
+                        Outside outside) {
+  const auto* const file = std::get_if<std::filesystem::path>(&given);
+  const Completeness wanted =
+      accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+  if (file != nullptr && is_model_file(*file)) {
+    LookSettings settings;
+    settings.completeness = wanted;
+    return check_model(*file, std::nullopt, bounded(settings, bounds));
   }
-  const auto& file = std::get<std::filesystem::path>(given);
-  return is_model_file(file) ? check_model(file, std::nullopt, bounded({}, bounds))
-                             : check(read_job(file, outside), bounds);
+  Job job = file != nullptr ? read_job(*file, outside) : std::get<Job>(given);
+  if (accept_partial) {
+    job.settings.completeness = wanted;
+  }
+  return check(job, bounds);
 }
 
 py::dict quantities(const std::vector<Quantity>& all) {
@@ -145,18 +153,21 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
 Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
   module.def(
       "check",
-      [](const JobOrFile& job, std::optional<double> seconds, std::optional<double> memory_mb,
-         bool allow_outside) {
+      [](const JobOrFile& job, bool accept_partial, std::optional<double> seconds,
+         std::optional<double> memory_mb, bool allow_outside) {
         return std::make_shared<CheckResult>(long_call([=] {
-          return check_given(job, {seconds, memory_mb}, outside_of(allow_outside));
+          return check_given(job, accept_partial, {seconds, memory_mb}, outside_of(allow_outside));
         }));
       },
-      py::arg("job"), py::kw_only(), py::arg("seconds") = py::none(),
-      py::arg("memory_mb") = py::none(), py::arg("allow_outside") = false,
+      py::arg("job"), py::kw_only(), py::arg("accept_partial") = false,
+      py::arg("seconds") = py::none(), py::arg("memory_mb") = py::none(),
+      py::arg("allow_outside") = false,
       R"(Looks at a model and judges it.
 
 Args:
     job: a Job, a job file, or a STEP file, which is judged by the sizes that it states itself.
+    accept_partial: True takes what arrived of a file that declares more or is damaged; what is
+        missing is undecided. A Job may ask for the same in its settings.
     seconds, memory_mb: as for look; judging may take a quarter more of both. What was not looked at
         or not judged within them is undecided.
     allow_outside: as for read_job, of a job file.

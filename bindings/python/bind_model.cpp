@@ -164,7 +164,8 @@ void bind_model(py::module_& module) {
       .value("products", &Model::products, "parts")
       .value("occurrences", &Model::occurrences, "where they are")
       .value("notes", &Model::notes, "remarks of the reading")
-      .value("not_compared", &Model::not_compared, "what of which part is set against nothing")
+      .value("not_compared", &Model::not_compared,
+             "what is set against nothing: faces without a solid, and what is missing")
       .value("semantic_sizes", &Model::semantic_sizes, "sizes the file itself states")
       .shown_by(&model_shown)
       .done();

@@ -54,6 +54,7 @@ namespace spotblue {
 /// In place of all findings that need every pair to be looked at.
 [[nodiscard]] Finding rest_not_judged(const DeclaredJob& declared);
 /// Kind of the finding that stands for those which a limit on time or memory ended.
+inline constexpr std::string_view kUnseen = "unseen";
 inline constexpr std::string_view kNotJudged = "not judged";
 [[nodiscard]] Finding not_all_judged(const Look& look, std::size_t judged);
 /// Whether time and memory are left for one more finding.

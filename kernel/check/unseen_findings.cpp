@@ -18,7 +18,7 @@ namespace {
 
 Finding unseen(std::vector<std::string> about, std::string why, std::string advice) {
   Finding finding;
-  finding.kind = "unseen";
+  finding.kind = kUnseen;
   finding.about = std::move(about);
   finding.outcome = Outcome::undecided;
   finding.found = {{"not_compared", std::move(why)}};

@@ -4,6 +4,8 @@
 #include <string>
 #include <string_view>
 
+#include "check/seat_findings.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -41,8 +43,9 @@ void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findi
     const auto part = std::find_if(parts.begin(), parts.end(), [&](const UnsoundPart& one) {
       return is_about(finding, one.id);
     });
-    if (part != parts.end() && finding.outcome != Outcome::undecided) {
+    if (part != parts.end() && finding.kind != kUnseen) {
       finding.outcome = Outcome::undecided;
+      finding.advice = "put " + part->id + " right where it was drawn first, and judge again";
       finding.found.push_back({"unsound", part->id + ": " + std::string(part->why)});
     }
   }

@@ -130,4 +130,9 @@ std::string summary_of(const std::vector<Note>& missing) {
   return all + (missing.size() > kShown ? "; ..." : "");
 }
 
+void leave_out(Note what, Model& model) {
+  model.not_compared.push_back(what);
+  model.notes.push_back(std::move(what));
+}
+
 }  // namespace spotblue

@@ -16,4 +16,7 @@ namespace spotblue {
 // "3 things are missing: solid #12 of 'Wheel' did not arrive; ...", the first few.
 [[nodiscard]] std::string summary_of(const std::vector<Note>& missing);
 
+// Notes what a partial model does not hold, so that no one takes it for compared.
+void leave_out(Note what, Model& model);
+
 }  // namespace spotblue

@@ -9,6 +9,7 @@
 #include <sstream>
 #include <utility>
 
+#include "geometry/completeness.hpp"
 #include "geometry/document_sizes.hpp"
 #include "geometry/kernel_words.hpp"
 
@@ -75,7 +76,7 @@ DocumentTree DocumentFile::tree(const ReadLimits& limits) const {
 
 void DocumentFile::add_sizes(const DocumentTree& tree, Model& model) const {
   if (!said_.empty()) {
-    model.notes.push_back({"document", fmt::format("Open CASCADE says on reading: {}", said_)});
+    leave_out({"document", fmt::format("Open CASCADE says on reading: {}", said_)}, model);
   }
   if (tree.mm_per_unit != 1.0) {
     model.notes.push_back(

@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/completeness.hpp"
 #include "geometry/far_places.hpp"
 #include "geometry/model_fields.hpp"
 #include "spotblue/base/error.hpp"
@@ -164,7 +165,7 @@ void require_finite(Model& model, const std::string& file, Completeness complete
                              : "it is damaged there: export it again, or accept a partial model");
   }
   for (const Note& one : found) {
-    model.notes.push_back({one.about, one.text + ": it is left out, and nothing is said of it"});
+    leave_out({one.about, one.text + ": it is left out, and nothing is said of it"}, model);
   }
 }
 

@@ -164,7 +164,9 @@ void check_complete(Arrival& arrival, const Declared& declared, std::vector<Note
     throw unreadable(reading.name(), "no solid of the file belongs to a product",
                      "export the file again");
   }
-  arrival.model.notes.insert(arrival.model.notes.end(), missing.begin(), missing.end());
+  for (Note& note : missing) {
+    leave_out(std::move(note), arrival.model);
+  }
 }
 
 Arrival arrive_from_step(const std::string& text, const Reading& reading) {
@@ -175,12 +177,9 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
     throw unreadable(name, fmt::format("the file holds no solid, {}", declared.instead),
                      "export the parts as solids");
   }
-  std::vector<Note> placements = check_placements(entities, name);
+  const std::vector<Note> placements = check_placements(entities, name);
   const std::vector<Note> axes = axis_faults(entities);
   refuse_faults(axes, name, reading.completeness);
-  for (Note& note : notes_of_faults(axes)) {
-    placements.push_back(std::move(note));
-  }
   Arrival arrival = transfer(
       name, [&] { return transfer_step(text, reading.folder, reading.completeness); },
       reading.limits);
@@ -188,6 +187,7 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
   check_complete(arrival, declared, std::move(missing), reading);
   Model& model = arrival.model;
   model.notes.insert(model.notes.end(), placements.begin(), placements.end());
+  note_faults(axes, model);
   model.file.protocol = declared.protocol;
   if (!declared.unit.empty()) {
     model.file.unit = declared.unit;

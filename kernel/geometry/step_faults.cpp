@@ -114,12 +114,20 @@ void refuse_faults(const std::vector<Note>& faults, const std::string& file,
               "export the file again, or accept a partial model");
 }
 
-std::vector<Note> notes_of_faults(const std::vector<Note>& faults) {
-  std::vector<Note> notes = faults;
-  for (Note& note : notes) {
-    note.text += ": what is made of it is not to be trusted";
+void note_faults(const std::vector<Note>& faults, Model& model) {
+  if (faults.empty()) {
+    return;
   }
-  return notes;
+  const std::string why = fmt::format("{}: {}; which parts are made of it is not known",
+                                      faults.front().about, faults.front().text);
+  for (Product& product : model.products) {
+    if (product.unsound.empty()) {
+      product.unsound = why;
+    }
+  }
+  for (const Note& fault : faults) {
+    model.notes.push_back({fault.about, fault.text + ": what is made of it is not to be trusted"});
+  }
 }
 
 }  // namespace spotblue

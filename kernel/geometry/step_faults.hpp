@@ -20,7 +20,7 @@ namespace spotblue {
 void refuse_faults(const std::vector<Note>& faults, const std::string& file,
                    Completeness completeness);
 
-// What a partial model's notes say of them.
-[[nodiscard]] std::vector<Note> notes_of_faults(const std::vector<Note>& faults);
+// Puts them among the notes of a partial model; every part may be made of them, so none is sound.
+void note_faults(const std::vector<Note>& faults, Model& model);
 
 }  // namespace spotblue

@@ -129,9 +129,7 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   arrival.features_seconds = added.features_seconds;
   arrival.not_looked_at = std::move(added.not_looked_at);
   add_occurrences(tree, arrival.model);
-  for (Note& note : notes_of_faults(kernel.faults())) {
-    arrival.model.notes.push_back(std::move(note));
-  }
+  note_faults(kernel.faults(), arrival.model);
   if (mended) {
     arrival.model.notes.push_back(
         {"names", "some letters in the file are no UTF-8; they are taken for Latin-1"});

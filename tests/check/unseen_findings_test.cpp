@@ -20,6 +20,7 @@ using test::wheel_on_bush;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
+using ::testing::StartsWith;
 
 TEST(UnseenFinding, IsTheOnlyOneWhereThereIsNothingToJudge) {
   Bench bench;
@@ -57,6 +58,7 @@ TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
   EXPECT_EQ(unsound[0].outcome, Outcome::undecided);
   EXPECT_EQ(std::get<std::string>(unsound[0].found.back().value),
             "Wheel: faces lie off their own edges");
+  EXPECT_THAT(unsound[0].advice, StartsWith("put Wheel right"));
 }
 
 TEST(UnseenFinding, LeavesTheSeatsOfOtherPartsDecided) {

@@ -212,6 +212,8 @@ TEST(BadInput, WhatDoesNotArriveIsNotedWhenAPartialModelIsAccepted) {
   EXPECT_FALSE(model.products.empty());
   ASSERT_FALSE(model.notes.empty());
   EXPECT_THAT(model.notes.front().about, HasSubstr("solid #"));
+  ASSERT_EQ(model.not_compared.size(), 1U);
+  EXPECT_EQ(model.not_compared.front().text, model.notes.front().text);
 }
 
 TEST(BadInput, NoFolderOfShapesIsLeftBehind) {
@@ -276,6 +278,17 @@ TEST(BadInput, AnAcceptedPartialModelTellsOfEachEntityThatCouldNotBeRead) {
                                 Completeness::accept_partial);
   EXPECT_THAT(model.notes, ::testing::Contains(::testing::Field(
                                &Note::text, HasSubstr("its radius is no number"))));
+}
+
+// Which of them the entity is of is not looked for.
+TEST(BadInput, NoPartOfAPartialModelWithAnUnreadEntityIsSound) {
+  const Folder folder;
+  const Model model = read_step(folder.write("odd.step", with_radius("'10.01'")), ReadLimits{},
+                                Completeness::accept_partial);
+  ASSERT_FALSE(model.products.empty());
+  for (const Product& product : model.products) {
+    EXPECT_NE(product.unsound, "") << product.id;
+  }
 }
 
 TEST(BadInput, NumbersAsManyProgramsWriteThemAreTaken) {

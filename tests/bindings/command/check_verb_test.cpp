@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 
 #include <nlohmann/json.hpp>
+#include <regex>
 
 #include "bindings/command/program.hpp"
 
@@ -55,6 +56,22 @@ TEST_F(CheckVerb, ComparedPlansThatWereNotLookedAtWholeEndWithThree) {
   EXPECT_EQ(said.code, 3) << said.err;
   EXPECT_THAT(said.out, HasSubstr("No plan is known to be free of nonconforming findings"));
   EXPECT_THAT(said.out, HasSubstr("plan 2 was not looked at whole"));
+}
+
+// A radius as a text: nothing says which parts are made of it.
+TEST_F(CheckVerb, ADamagedModelTakenInPartIsJudgedByNothingInIt) {
+  EXPECT_EQ(check(wants("[-0.05, -0.02]")).code, 0);
+  bench_.write("press.step",
+               std::regex_replace(bench_.read("press.step"),
+                                  std::regex(R"((CYLINDRICAL_SURFACE\('',#\d+),[^)]*\))"),
+                                  "$1,'9')", std::regex_constants::format_first_only));
+  EXPECT_EQ(bench_.run("check job.toml").code, 2);
+  const Said said = bench_.run("check job.toml --accept-partial");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("0 nonconforming, 6 undecided, 0 conforming"));
+  EXPECT_THAT(said.out, HasSubstr("its radius is no number"));
+  EXPECT_EQ(bench_.run("compare job.toml job.toml --accept-partial").code, 0);
+  EXPECT_EQ(bench_.run("draft press.step --accept-partial").code, 0);
 }
 
 TEST_F(CheckVerb, NothingToJudgeIsUndecidedAndEndsWithThree) {

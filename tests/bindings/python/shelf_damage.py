@@ -53,6 +53,7 @@ def crashing(text: str) -> str:
 BAD = {"scope": scope, "deep": deep, "doubled": doubled, "slow": slow, "crashing": crashing}
 
 
-def opened(text: str) -> str:
-    """With one face left out of the shell."""
-    return re.sub(r"(CLOSED_SHELL\('[^']*',\(#\d+),#\d+", r"\1", text, count=1)
+def opened(text: str, which: int = 0) -> str:
+    """With one face left out of one of the shells."""
+    shells = list(re.finditer(r"CLOSED_SHELL\('[^']*',\(#\d+(,#\d+)", text))
+    return text[: shells[which].start(1)] + text[shells[which].end(1) :]

@@ -197,6 +197,20 @@ class Judging(unittest.TestCase):
         self.assertIn("not closed", sizes[0].notes)
 
 
+    def test_a_sound_part_is_judged_beside_an_open_one(self) -> None:
+        # The bore is the first part's, and only the second is open; 40 H7 is +0.025/0.
+        text = opened(self.maker.part("pressed", SIZES), -1)
+        for word, outcome in (("bore", "conforming"), ("outside", "undecided")):
+            rows = self.rows(text, feature=f"{word} 40", lower_mm=40.0, upper_mm=40.1)
+            sizes = [row.outcome for row in rows if row.kind == "size"]
+            self.assertEqual(sizes, [outcome], word)
+
+    def test_what_an_open_part_may_hide_is_not_called_missing(self) -> None:
+        rows = self.rows(opened(self.bush()), feature="slot", size_mm=8.0, tolerance_class="H7")
+        missing = [row.outcome for row in rows if row.kind == "missing feature"]
+        self.assertEqual(missing, ["undecided"])
+
+
 class Passing(unittest.TestCase):
     """What says nothing of the file is shown and told as passing, never as a finding about it."""
 

@@ -71,11 +71,14 @@ class FileJudge:
         )
         self.found: dict[str, Any] = json.loads(self.look.to_json())
         self.features = features_of(self.found)
+        self.met: set[str] = set()
+        """Parts that the claim in hand has led to."""
 
     def rows(self) -> list[Row]:
         """One row a claim, in their order, then the file's own faults."""
         rows: list[Row] = []
         for index, claim in enumerate(self.task.claims):
+            self.met.clear()
             try:
                 row = self._claim_row(claim)
             except OF_THE_MACHINE:
@@ -88,11 +91,11 @@ class FileJudge:
         return rows + self._own_faults()
 
     def _left_open(self, row: Row) -> Row:
-        """What is measured where a part is unsound is neither good nor bad."""
+        """What is measured on an unsound part, or may be missing for one, is neither good nor bad."""
         why = "; ".join(
             f"{part['id']}: {part['unsound']}"
             for part in self.found["products"]
-            if part.get("unsound")
+            if part.get("unsound") and (not self.met or part["id"] in self.met)
         )
         return replace(row, outcome=UNDECIDED, notes=why) if why else row
 
@@ -109,7 +112,9 @@ class FileJudge:
 
     def _find(self, text: str, claim: Claim, size_mm: float | None) -> Found:
         named = _named(text)
-        return find_features(named, size_mm, self.features, self._rivals(claim, named))
+        found = find_features(named, size_mm, self.features, self._rivals(claim, named))
+        self.met.update(feature.part for feature in found.features)
+        return found
 
     def _claim_row(self, claim: Claim) -> Row:
         if not claim.feature:

@@ -179,7 +179,8 @@ struct Model {
   std::vector<Product> products;
   std::vector<Occurrence> occurrences;
   std::vector<Note> notes;
-  /// What of which part is set against nothing: faces that bound no solid. Also among the notes.
+  /// What is set against nothing: faces that bound no solid, and of a partial model what is
+  /// missing. Also among the notes.
   std::vector<Note> not_compared;
   /// Toleranced sizes the file states on faces, sound or not, in the order of their entities.
   std::vector<SemanticSize> semantic_sizes;
