@@ -18,9 +18,7 @@ from pathlib import Path
 import demo
 import spotblue
 
-PLANS = sorted(
-    path.name.removesuffix(".mockup.toml") for path in (demo.SOURCE / "models").glob("*.mockup.toml")
-)
+PLANS = ("hand-pump-crank", "ink-disc-plan-a", "ink-disc-plan-b")
 COLOUR = re.compile(r"\x1b\[[0-9;]*m")
 
 
