@@ -1,6 +1,6 @@
 // The service that Plugin::Load hands to a host program.
 
-#include "service.hpp"
+#include "plugin/service.hpp"
 
 #include <fmt/format.h>
 
@@ -13,15 +13,15 @@
 #include <optional>
 #include <utility>
 
-#include "document_findings.hpp"
-#include "document_marks.hpp"
-#include "geometry/occt_versions.hpp"
+#include "geometry/occt/occt_versions.hpp"
+#include "plugin/subject/document_findings.hpp"
+#include "plugin/subject/document_marks.hpp"
+#include "plugin/subject/subject.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
-#include "subject.hpp"
 
 namespace spotblue::plugin {
 namespace {

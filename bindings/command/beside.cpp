@@ -1,4 +1,4 @@
-#include "beside.hpp"
+#include "command/beside.hpp"
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"

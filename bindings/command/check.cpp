@@ -6,16 +6,16 @@
 #include <optional>
 #include <string>
 
-#include "output.hpp"
-#include "progress.hpp"
+#include "command/output.hpp"
+#include "command/progress.hpp"
+#include "command/verbs.hpp"
+#include "command/view_options.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/report/json.hpp"
-#include "verbs.hpp"
-#include "view_options.hpp"
 
 namespace spotblue::command {
 namespace {

@@ -4,12 +4,12 @@
 #include <filesystem>
 #include <vector>
 
-#include "output.hpp"
-#include "progress.hpp"
+#include "command/output.hpp"
+#include "command/progress.hpp"
+#include "command/verbs.hpp"
+#include "command/view_options.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
-#include "verbs.hpp"
-#include "view_options.hpp"
 
 namespace spotblue::command {
 namespace {

@@ -1,11 +1,11 @@
 #include "spotblue/check/draft.hpp"
 
-#include "output.hpp"
+#include "command/output.hpp"
+#include "command/verbs.hpp"
+#include "command/view_options.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
-#include "verbs.hpp"
-#include "view_options.hpp"
 
 namespace spotblue::command {
 namespace {

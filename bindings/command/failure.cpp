@@ -1,4 +1,4 @@
-#include "failure.hpp"
+#include "command/failure.hpp"
 
 #include <unistd.h>
 

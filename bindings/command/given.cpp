@@ -1,4 +1,4 @@
-#include "given.hpp"
+#include "command/given.hpp"
 
 #include <fmt/format.h>
 

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "table.hpp"
+#include "command/table.hpp"
 
 namespace spotblue::command {
 

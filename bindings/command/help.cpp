@@ -1,4 +1,4 @@
-#include "help.hpp"
+#include "command/help.hpp"
 
 #include <fmt/format.h>
 

@@ -1,10 +1,10 @@
 
-#include "output.hpp"
+#include "command/output.hpp"
+#include "command/verbs.hpp"
+#include "command/view_options.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
-#include "verbs.hpp"
-#include "view_options.hpp"
 
 namespace spotblue::command {
 ExitCode run_look(const Given& given) {

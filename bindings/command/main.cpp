@@ -4,14 +4,14 @@
 #include <string>
 #include <vector>
 
-#include "failure.hpp"
-#include "given.hpp"
-#include "help.hpp"
-#include "output.hpp"
+#include "command/failure.hpp"
+#include "command/given.hpp"
+#include "command/help.hpp"
+#include "command/output.hpp"
+#include "command/verbs.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/version.hpp"
-#include "verbs.hpp"
 
 namespace spotblue::command {
 namespace {

@@ -1,10 +1,10 @@
 
-#include "output.hpp"
-#include "progress.hpp"
+#include "command/output.hpp"
+#include "command/progress.hpp"
+#include "command/verbs.hpp"
+#include "command/view_options.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/mockup_file.hpp"
-#include "verbs.hpp"
-#include "view_options.hpp"
 
 namespace spotblue::command {
 ExitCode run_model(const Given& given) {

@@ -1,4 +1,4 @@
-#include "module.hpp"
+#include "command/module.hpp"
 
 #include <array>
 #include <exception>
@@ -6,12 +6,12 @@
 #include <string>
 #include <string_view>
 
-#include "failure.hpp"
-#include "output.hpp"
+#include "command/failure.hpp"
+#include "command/output.hpp"
+#include "command/verbs.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
-#include "verbs.hpp"
 
 namespace spotblue::command {
 namespace {
@@ -50,7 +50,7 @@ ExitCode run_naming_files(const Runner& runner, const Given& given) {
                     files_in(given),
                 "close other programs and try again");
   } catch (const std::exception& error) {
-    throw Error(ErrorCode::kernel_failure, {files_in(given), ""}, error.what(),
+    throw Error(ErrorCode::open_cascade_failed, {files_in(given), ""}, error.what(),
                 "report it with the file");
   }
 }

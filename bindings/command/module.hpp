@@ -2,7 +2,7 @@
 /// @file
 /// The door between the program and its module library.
 
-#include "given.hpp"
+#include "command/given.hpp"
 
 extern "C" {
 /// The version of spotblue that the library was built as.

@@ -1,4 +1,4 @@
-#include "output.hpp"
+#include "command/output.hpp"
 
 #include <fcntl.h>
 #include <sys/ioctl.h>

@@ -4,9 +4,9 @@
 #include <filesystem>
 #include <string>
 
-#include "failure.hpp"
-#include "help.hpp"
-#include "output.hpp"
+#include "command/failure.hpp"
+#include "command/help.hpp"
+#include "command/output.hpp"
 #include "spotblue/base/version.hpp"
 
 namespace spotblue::command {

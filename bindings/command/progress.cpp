@@ -1,4 +1,4 @@
-#include "progress.hpp"
+#include "command/progress.hpp"
 
 #include <poll.h>
 #include <sys/eventfd.h>

@@ -4,12 +4,12 @@
 #include <string>
 #include <string_view>
 
-#include "beside.hpp"
-#include "module.hpp"
+#include "command/beside.hpp"
+#include "command/module.hpp"
+#include "command/verbs.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
-#include "verbs.hpp"
 
 namespace spotblue::command {
 namespace {

@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
-#include "beside.hpp"
+#include "command/beside.hpp"
+#include "command/verbs.hpp"
 #include "spotblue/base/error.hpp"
-#include "verbs.hpp"
 
 namespace spotblue::command {
 namespace {

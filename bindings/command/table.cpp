@@ -1,4 +1,4 @@
-#include "table.hpp"
+#include "command/table.hpp"
 
 #include <algorithm>
 #include <array>

@@ -2,7 +2,7 @@
 /// @file
 /// The verbs of the program, each run on a command line that was understood.
 
-#include "given.hpp"
+#include "command/given.hpp"
 
 namespace spotblue::command {
 

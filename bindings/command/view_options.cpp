@@ -1,10 +1,10 @@
-#include "view_options.hpp"
+#include "command/view_options.hpp"
 
 #include <charconv>
 #include <optional>
 
-#include "output.hpp"
-#include "progress.hpp"
+#include "command/output.hpp"
+#include "command/progress.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"

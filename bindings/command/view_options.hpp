@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "given.hpp"
+#include "command/given.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
 #include "spotblue/job/outside.hpp"

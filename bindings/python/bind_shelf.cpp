@@ -10,8 +10,8 @@
 #include <system_error>
 #include <tuple>
 
-#include "bind.hpp"
-#include "long_call.hpp"
+#include "python/bind.hpp"
+#include "python/values/long_call.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"

@@ -1,7 +1,7 @@
 #include <pybind11/pybind11.h>
 
-#include "bind.hpp"
-#include "errors.hpp"
+#include "python/bind.hpp"
+#include "python/values/errors.hpp"
 
 PYBIND11_MODULE(_kernel, module) {
   module.doc() = "The C++ kernel of spotblue; import spotblue instead.";

@@ -1,7 +1,7 @@
 #include <pybind11/pybind11.h>
 
-#include "errors.hpp"
-#include "numbers.hpp"
+#include "python/values/errors.hpp"
+#include "python/values/numbers.hpp"
 
 PYBIND11_MODULE(_numbers, module) {
   module.doc() = "What spotblue knows without CAD; import spotblue.base, standards or mechanics.";

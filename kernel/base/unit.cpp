@@ -14,16 +14,6 @@ namespace {
 
 constexpr double kMmPerInch = 25.4;  // ISO 80000-3: exactly 25.4 mm
 
-std::string_view trimmed(std::string_view text) {
-  while (!text.empty() && is_ascii_blank(text.front())) {
-    text.remove_prefix(1);
-  }
-  while (!text.empty() && is_ascii_blank(text.back())) {
-    text.remove_suffix(1);
-  }
-  return text;
-}
-
 std::optional<double> decimal(std::string_view text) {
   text = trimmed(text);
   double value = 0.0;

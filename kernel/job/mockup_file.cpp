@@ -140,7 +140,7 @@ void read_contents(const TomlTable& table, LengthUnit unit, Mockup& mockup, Mock
   }
 }
 
-LengthUnit read_unit(const TomlTable& table) {
+LengthUnit read_mockup_unit(const TomlTable& table) {
   try {
     return parse_unit(table.find_text("unit").value_or("mm"));
   } catch (const Error& problem) {
@@ -157,7 +157,7 @@ void read_included(const TomlTable& table, Outside outside, Mockup& mockup, Mock
     mockup.read_from.push_back(file);
     (void)included.find_text("title");
     (void)included.find_text("about");
-    read_contents(included, read_unit(included), mockup, lines);
+    read_contents(included, read_mockup_unit(included), mockup, lines);
     included.refuse_unknown();
   }
 }
@@ -176,7 +176,7 @@ Mockup read_mockup(const std::filesystem::path& file, Outside outside) {
   }
   mockup.title = table.text("title");
   mockup.about = table.find_text("about").value_or("");
-  mockup.unit = read_unit(table);
+  mockup.unit = read_mockup_unit(table);
   mockup.protocol = read_protocol(table);
   read_included(table, outside, mockup, lines);
   read_contents(table, mockup.unit, mockup, lines);

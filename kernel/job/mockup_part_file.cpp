@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <array>
-#include <numbers>
 
+#include "spotblue/base/angle.hpp"
 #include "spotblue/base/nearest.hpp"
 
 namespace spotblue {
@@ -58,7 +58,7 @@ bool flag(const TomlTable& table, std::string_view key) {
 }  // namespace
 
 double read_angle(const TomlTable& table, std::string_view key) {
-  return table.find_number(key).value_or(0.0) * std::numbers::pi / 180.0;
+  return radians(table.find_number(key).value_or(0.0));
 }
 
 double MockupPartReader::mm(const TomlTable& table, std::string_view key) const {

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "mechanics/require.hpp"
+#include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/involute.hpp"
 
@@ -72,7 +73,7 @@ GearMesh gear_mesh(const ToothForm& form, const MeshedGear& a, const MeshedGear&
                 "check the module and the numbers of teeth");
   }
   const TransverseForm t = transverse_form(form);
-  const double helix = form.helix_angle_deg * kPi / 180.0;
+  const double helix = radians(form.helix_angle_deg);
   const int teeth = a.teeth + b.teeth;
   const Backlash parts{kPi * t.module_mm - (a.thickness_mm + b.thickness_mm) / std::cos(helix),
                        0.5 * t.module_mm * teeth, involute(t.pressure_angle_rad)};
@@ -103,7 +104,7 @@ GearMesh gear_mesh(const ToothForm& form, const MeshedGear& a, const MeshedGear&
 
 double undercut_below_teeth(const ToothForm& form) {
   const double sine = std::sin(transverse_form(form).pressure_angle_rad);
-  return 2.0 * std::cos(form.helix_angle_deg * kPi / 180.0) / (sine * sine);
+  return 2.0 * std::cos(radians(form.helix_angle_deg)) / (sine * sine);
 }
 
 LeastBacklash least_backlash(double module_mm, double centre_mm) {

@@ -11,7 +11,7 @@
 namespace spotblue {
 namespace {
 
-void require_ring(const ThrustRing& ring) {
+void require_face(const ThrustRing& ring) {
   require_not_negative(ring.inner.in_mm(), "ring.inner", "mm");
   require_positive((ring.outer - ring.inner).in_mm(), "ring.outer less ring.inner", "mm");
 }
@@ -19,14 +19,14 @@ void require_ring(const ThrustRing& ring) {
 }  // namespace
 
 double full_area_mm2(const ThrustRing& ring) {
-  require_ring(ring);
+  require_face(ring);
   const double inner = ring.inner.in_mm();
   const double outer = ring.outer.in_mm();
   return 0.25 * std::numbers::pi * (outer - inner) * (outer + inner);
 }
 
 Length mean_radius(const ThrustRing& ring) {
-  require_ring(ring);
+  require_face(ring);
   const double inner = 0.5 * ring.inner.in_mm();
   const double outer = 0.5 * ring.outer.in_mm();
   // The common factor outer - inner is left out of both.
@@ -34,12 +34,12 @@ Length mean_radius(const ThrustRing& ring) {
 }
 
 Length worn_mean_radius(const ThrustRing& ring) {
-  require_ring(ring);
+  require_face(ring);
   return 0.25 * (ring.outer + ring.inner);
 }
 
 Length radial_width(const ThrustRing& ring) {
-  require_ring(ring);
+  require_face(ring);
   return 0.5 * (ring.outer - ring.inner);
 }
 
@@ -64,7 +64,7 @@ RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
 }
 
 Length least_band(const ThrustRing& ring) {
-  require_ring(ring);
+  require_face(ring);
   return std::max(Length::mm(2.0), 0.05 * ring.outer);
 }
 

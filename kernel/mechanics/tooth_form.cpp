@@ -3,16 +3,15 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <numbers>
 #include <string>
 
 #include "mechanics/require.hpp"
+#include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
 
-constexpr double kRadiansPerDegree = std::numbers::pi / 180.0;
 constexpr int kFewestTeeth = 5;
 
 void require_within(double value, double least, double most, const std::string& argument) {
@@ -43,8 +42,8 @@ TransverseForm transverse_form(const ToothForm& form) {
   require_positive(form.module_mm, "form.module_mm", "mm");
   require_within(form.pressure_angle_deg, 5.0, 45.0, "form.pressure_angle_deg");
   require_within(form.helix_angle_deg, 0.0, 60.0, "form.helix_angle_deg");
-  const double normal = form.pressure_angle_deg * kRadiansPerDegree;
-  const double helix = form.helix_angle_deg * kRadiansPerDegree;
+  const double normal = form.pressure_angle_deg * kDegree;
+  const double helix = form.helix_angle_deg * kDegree;
   return {form.module_mm / std::cos(helix), std::atan(std::tan(normal) / std::cos(helix)),
           std::asin(std::sin(helix) * std::cos(normal))};
 }

@@ -8,6 +8,7 @@
 #include <string>
 
 #include "mechanics/require.hpp"
+#include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/involute.hpp"
 
@@ -16,7 +17,7 @@ namespace {
 
 constexpr double kPi = std::numbers::pi;
 
-double normal_angle(const ToothForm& form) { return form.pressure_angle_deg * kPi / 180.0; }
+double normal_angle(const ToothForm& form) { return radians(form.pressure_angle_deg); }
 
 // The size over k teeth of a gear whose teeth are of standard thickness.
 double standard_span(const ToothForm& form, int teeth, int spanned) {
@@ -81,7 +82,7 @@ double shift_of_thickness(const ToothForm& form, double thickness_mm) {
 
 int teeth_to_span(const ToothForm& form, int teeth) {
   require_teeth(teeth, "teeth");
-  const double helix = form.helix_angle_deg * kPi / 180.0;
+  const double helix = radians(form.helix_angle_deg);
   const double straight = teeth / std::pow(std::cos(helix), 3);
   const int spanned = static_cast<int>(std::lround(straight * normal_angle(form) / kPi + 0.5));
   return std::clamp(spanned, 2, std::max(2, teeth / 2));

@@ -1,7 +1,7 @@
 #include <cmath>
-#include <numbers>
 
 #include "report/json_parts.hpp"
+#include "spotblue/base/angle.hpp"
 
 namespace spotblue {
 namespace {
@@ -140,7 +140,7 @@ void write_features(JsonWriter& out, const Model& model, std::size_t index,
 }  // namespace
 
 void angle_field(JsonWriter& out, std::string_view key, double rad) {
-  field(out, key, rad * 180.0 / std::numbers::pi);
+  field(out, key, degrees(rad));
 }
 
 void point_field(JsonWriter& out, std::string_view key, const Point& point) {

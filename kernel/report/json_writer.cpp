@@ -91,7 +91,7 @@ void JsonWriter::close(char bracket) {
 
 void JsonWriter::number(double value) {
   if (!std::isfinite(value)) {
-    throw Error(ErrorCode::kernel_failure, {"", last_key_}, "the value is not a finite number",
+    throw Error(ErrorCode::open_cascade_failed, {"", last_key_}, "the value is not a finite number",
                 "report the model that gives it");
   }
   before_value();

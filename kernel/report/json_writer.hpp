@@ -25,7 +25,7 @@ class JsonWriter {
   void key(std::string_view name);
 
   /// Shortest digits that read back to the same double; -0 is written 0.
-  /// @throws Error kernel_failure, naming the key before it, when the value is not finite.
+  /// @throws Error open_cascade_failed, naming the key before it, when the value is not finite.
   void number(double value);
   void whole(std::int64_t value);
   void truth(bool value);

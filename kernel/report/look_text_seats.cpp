@@ -7,6 +7,7 @@
 #include "report/look_text_parts.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
+#include "spotblue/base/angle.hpp"
 
 namespace spotblue {
 namespace {
@@ -42,7 +43,7 @@ std::string radial_remark(const RadialSeat& seat, LengthUnit unit) {
   }
   constexpr double kFullTurn = 2.0 * std::numbers::pi - 1e-6;
   if (seat.coverage < kFullTurn) {
-    say(fmt::format("covers {:.0f} deg", seat.coverage * 180.0 / std::numbers::pi));
+    say(fmt::format("covers {:.0f} deg", degrees(seat.coverage)));
   }
   return remark;
 }

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <cmath>
-#include <numbers>
 
+#include "spotblue/base/angle.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/feature_name.hpp"
 
@@ -46,7 +46,7 @@ std::string volume_cell(double volume_mm3, LengthUnit unit) {
 }
 
 std::string angle_cell(double angle_rad) {
-  return without_minus_zero(fmt::format("{:.3f}", angle_rad * 180.0 / std::numbers::pi));
+  return without_minus_zero(fmt::format("{:.3f}", degrees(angle_rad)));
 }
 
 std::string point_text(const Point& point, LengthUnit unit) {

@@ -9,11 +9,11 @@
 #include <string>
 #include <vector>
 
-#include "b4_1_tables.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/unit.hpp"
+#include "standards/b4_1_tables.hpp"
 
 namespace spotblue {
 namespace {

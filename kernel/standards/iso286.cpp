@@ -10,11 +10,12 @@
 #include <span>
 #include <vector>
 
-#include "iso286_deviations.hpp"
-#include "iso286_grades.hpp"
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/unit.hpp"
-#include "tolerance_class.hpp"
+#include "standards/iso286_deviations.hpp"
+#include "standards/iso286_grades.hpp"
+#include "standards/tolerance_class.hpp"
 
 namespace spotblue {
 namespace {
@@ -214,14 +215,6 @@ Range_um checked_um(Length nominal, const ToleranceClass& cls) {
                 fmt::format("nearest it defines there: {}", nearest_defined(nominal, cls)));
   }
   return *range;
-}
-
-std::string_view trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) {
-    return {};
-  }
-  return text.substr(first, text.find_last_not_of(' ') - first + 1);
 }
 
 Limits around(Length nominal, Range_um range) {

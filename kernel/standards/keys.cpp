@@ -121,7 +121,7 @@ auto row_for(const Rows& rows, Length shaft, LengthUnit unit, std::string_view s
   return *row;
 }
 
-Limits around(Length width, double under_thou, double over_thou) {
+Limits around_size(Length width, double under_thou, double over_thou) {
   return {width - Length::inch(under_thou / 1000.0), width + Length::inch(over_thou / 1000.0)};
 }
 
@@ -169,11 +169,11 @@ KeyWidths inch_key_widths(Length width, InchKeyFit fit) {
                 "give the keyseat as plain limits");
   }
   if (fit == InchKeyFit::class_1) {
-    const Limits keyseat = around(width, 0.0, row->keyseat_class_1_over);
-    return {around(width, row->bar_stock_under, 0.0), keyseat, keyseat};
+    const Limits keyseat = around_size(width, 0.0, row->keyseat_class_1_over);
+    return {around_size(width, row->bar_stock_under, 0.0), keyseat, keyseat};
   }
-  const Limits keyseat = around(width, 0.0, kKeyseatClass2Over);
-  return {around(width, 0.0, row->key_stock_over), keyseat, keyseat};
+  const Limits keyseat = around_size(width, 0.0, kKeyseatClass2Over);
+  return {around_size(width, 0.0, row->key_stock_over), keyseat, keyseat};
 }
 
 }  // namespace spotblue

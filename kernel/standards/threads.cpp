@@ -8,8 +8,8 @@
 #include <utility>
 
 #include "spotblue/base/ascii.hpp"
-#include "thread_tables.hpp"
-#include "thread_tables_other.hpp"
+#include "standards/thread_tables.hpp"
+#include "standards/thread_tables_other.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,4 +1,4 @@
-#include "tolerance_class.hpp"
+#include "standards/tolerance_class.hpp"
 
 #include <fmt/format.h>
 

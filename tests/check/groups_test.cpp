@@ -1,6 +1,6 @@
 // What turns together and what moves together, on models of plain values.
 
-#include "check/groups.hpp"
+#include "check/bodies/groups.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>

@@ -93,7 +93,7 @@ Error refusal(const Bench& bench) {
   } catch (const Error& problem) {
     return problem;
   }
-  return {ErrorCode::kernel_failure, {}, "no error", ""};
+  return {ErrorCode::open_cascade_failed, {}, "no error", ""};
 }
 
 TEST(JudgeJob, RefusesTwoFitsForOnePairHoweverTheyAreSpelt) {

@@ -1,6 +1,6 @@
 // How a job's names find the model's parts and features.
 
-#include "check/names.hpp"
+#include "check/match/names.hpp"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -31,7 +31,7 @@ Error refusal(const Bench& bench, const std::string& name) {
   } catch (const Error& problem) {
     return problem;
   }
-  return {ErrorCode::kernel_failure, {}, "no error", ""};
+  return {ErrorCode::open_cascade_failed, {}, "no error", ""};
 }
 
 TEST(Names, MeanEveryOccurrenceOfAProduct) {

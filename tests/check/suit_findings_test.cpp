@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "check/bench.hpp"
-#include "check/close_in.hpp"
+#include "check/press/close_in.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {

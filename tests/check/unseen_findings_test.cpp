@@ -143,11 +143,11 @@ TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
 
 TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back({.a = 0, .b = 1, .why = "the kernel crashed on it"});
+  bench.look.clash.contacts.push_back({.a = 0, .b = 1, .why = "Open CASCADE crashed on it"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
-              HasSubstr("not measured: the kernel crashed on it"));
+              HasSubstr("not measured: Open CASCADE crashed on it"));
 }
 
 TEST(UnseenFinding, LeavesOutContactsThatAMeshOrAnAllowanceSpeaksOf) {

@@ -7,7 +7,7 @@
 #include <cstring>
 
 #include "fuzz/fuzzing.hpp"
-#include "geometry/model_archive.hpp"
+#include "geometry/read/model_archive.hpp"
 
 using namespace spotblue;
 

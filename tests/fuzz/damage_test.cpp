@@ -4,7 +4,7 @@
 #include <random>
 #include <sstream>
 
-#include "geometry/written_step.hpp"
+#include "geometry/read/written_step.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 

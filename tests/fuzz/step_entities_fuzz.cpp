@@ -4,11 +4,11 @@
 #include <cmath>
 
 #include "fuzz/fuzzing.hpp"
-#include "geometry/semantic_text.hpp"
-#include "geometry/step_axes.hpp"
-#include "geometry/step_declared.hpp"
-#include "geometry/step_mapped.hpp"
-#include "geometry/step_placement.hpp"
+#include "geometry/part21/step_axes.hpp"
+#include "geometry/part21/step_declared.hpp"
+#include "geometry/part21/step_mapped.hpp"
+#include "geometry/part21/step_placement.hpp"
+#include "geometry/write/semantic_text.hpp"
 
 using namespace spotblue;
 

@@ -1,9 +1,9 @@
 // The scan of STEP text: blanks and comments between its tokens change nothing.
 
 #include "fuzz/fuzzing.hpp"
-#include "geometry/step_letters.hpp"
-#include "geometry/step_plain.hpp"
-#include "geometry/step_scanner.hpp"
+#include "geometry/part21/step_letters.hpp"
+#include "geometry/part21/step_plain.hpp"
+#include "geometry/part21/step_scanner.hpp"
 
 using namespace spotblue;
 

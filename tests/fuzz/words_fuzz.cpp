@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "fuzz/fuzzing.hpp"
-#include "geometry/semantic_class.hpp"
-#include "spotblue/geometry/occt.hpp"
+#include "geometry/model/semantic_class.hpp"
+#include "spotblue/geometry/sizes.hpp"
 #include "spotblue/job/feature_name.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/iso2768.hpp"

@@ -52,7 +52,7 @@ def private_names(text):
 def plugin_problems(path, text):
     """The plug-in stands on the public headers, on Open CASCADE, and on what is wrong with that."""
     return [f"{path}: {name} is private to the kernel" for name in private_names(text)
-            if name not in ("geometry/occt_versions.hpp", "geometry/step_letters.hpp")]
+            if name not in ("geometry/occt/occt_versions.hpp", "geometry/part21/step_letters.hpp")]
 
 
 def outside_problems(path, text):
@@ -73,6 +73,14 @@ def unlisted_headers(top):
         if header.name not in listing.read_text().split("HEADERS", 1)[-1]:
             found.append(f"{header.relative_to(top)}: not in {listing.relative_to(top)}")
     return found
+
+
+def bare_names(top):
+    """Quoted includes without the path from the component that holds the header."""
+    return [f"{path}: {name} is included without its path"
+            for folder in ("kernel", "bindings", "plugin", "tests")
+            for path, text in sources(top, folder)
+            for name, quoted in includes(text) if quoted and "/" not in name]
 
 
 def versions_asked_for(top):
@@ -102,4 +110,4 @@ def problems(top):
         found += outside_problems(path, text)
     for path, text in sources(top, "plugin"):
         found += plugin_problems(path, text)
-    return found + unlisted_headers(top) + versions_asked_for(top)
+    return found + unlisted_headers(top) + bare_names(top) + versions_asked_for(top)

@@ -1,9 +1,11 @@
-"""No layer includes a later one; Open CASCADE stays in kernel/geometry's sources."""
+"""No layer and no room includes a later one; Open CASCADE stays where it is asked for."""
 
 import unittest
 from pathlib import Path
 
 import include_rules as rules
+import name_rules
+import room_rules
 
 TOP = Path(__file__).resolve().parents[2]
 
@@ -12,9 +14,9 @@ class Layers(unittest.TestCase):
     def RulesCatchWhatTheyShould(self):
         wrong = [
             ("kernel/base/unit.cpp", '#include "spotblue/geometry/region.hpp"'),
-            ("kernel/geometry/read.cpp", '#include "job/toml_table.hpp"'),
+            ("kernel/geometry/read/read.cpp", '#include "job/toml_table.hpp"'),
             ("kernel/include/spotblue/job/job.hpp", '#  include "spotblue/check/check.hpp"'),
-            ("kernel/check/check.cpp", "#include <TopoDS_Shape.hxx>"),
+            ("kernel/check/judging/check.cpp", "#include <TopoDS_Shape.hxx>"),
             ("kernel/include/spotblue/geometry/look.hpp", "#include <gp_Pnt.hxx>"),
             ("kernel/include/spotblue/base/log.hpp", "#include <spdlog/spdlog.h>"),
             ("kernel/include/spotblue/base/log.hpp", '#include "base/logger.hpp"'),
@@ -23,8 +25,8 @@ class Layers(unittest.TestCase):
             with self.subTest(path=path, text=text):
                 self.assertEqual(len(rules.kernel_problems(Path(path), text)), 1)
         right = [
-            ("kernel/geometry/read.cpp", "#include <STEPControl_Reader.hxx>"),
-            ("kernel/geometry/read.cpp", '#include "geometry/contained.hpp"'),
+            ("kernel/geometry/read/read.cpp", "#include <STEPControl_Reader.hxx>"),
+            ("kernel/geometry/read/read.cpp", '#include "geometry/occt/contained.hpp"'),
             ("kernel/report/text.cpp", '#include "spotblue/check/finding.hpp"'),
             ("kernel/include/spotblue/base/log.hpp", "#include <string_view>"),
         ]
@@ -35,16 +37,81 @@ class Layers(unittest.TestCase):
         self.assertEqual(len(rules.outside_problems(command, '#include "base/logger.hpp"')), 1)
         self.assertEqual(len(rules.outside_problems(command, "#include <TDF_Label.hxx>")), 1)
         self.assertEqual(rules.outside_problems(command, '#include "command/look.hpp"'), [])
-        plugin = Path("plugin/session.cpp")
-        self.assertEqual(len(rules.plugin_problems(plugin, '#include "geometry/step_tree.hpp"')), 1)
+        plugin = Path("plugin/harness/session.cpp")
+        self.assertEqual(len(rules.plugin_problems(plugin, '#include "geometry/tree/step_tree.hpp"')), 1)
         self.assertEqual(rules.plugin_problems(plugin, "#include <TDF_Label.hxx>"), [])
-        versions = '#include "geometry/occt_versions.hpp"'
+        versions = '#include "geometry/occt/occt_versions.hpp"'
         self.assertEqual(rules.plugin_problems(plugin, versions), [])
         self.assertEqual(len(rules.outside_problems(command, versions)), 1)
 
     def TheSourcesKeepThem(self):
         self.assertGreater(len(list(rules.sources(TOP, "kernel"))), 10)
         self.assertEqual("\n".join(rules.problems(TOP)), "")
+
+
+class Names(unittest.TestCase):
+    def RulesCatchWhatTheyShould(self):
+        def source(*functions):
+            return "namespace {\n" + "".join(f"{one}\n}}\n" for one in functions) + "}  // namespace\n"
+
+        box = source("Box box_of(const auto& face) {")
+        stored = source("const Box& box_of(const Flat& f) {", "bool is_flat(const Flat& f) {")
+        one, other = Path("kernel/geometry/faces/a.cpp"), Path("kernel/geometry/faces/b.cpp")
+        self.assertEqual(name_rules.unnamed_functions(stored), {"box_of", "is_flat"})
+        self.assertEqual(len(name_rules.shared_names([(one, box), (other, stored)])), 1)
+        elsewhere = Path("kernel/geometry/seats/b.cpp")
+        self.assertEqual(name_rules.shared_names([(one, box), (elsewhere, stored)]), [])
+
+    def NoTwoSourcesOfAFolderShareOne(self):
+        texts = [(path, text) for folder in ("kernel", "plugin", "bindings/python")
+                 for path, text in rules.sources(TOP, folder) if path.suffix == ".cpp"]
+        self.assertGreater(len(texts), 100)
+        self.assertEqual("\n".join(name_rules.shared_names(texts)), "")
+
+
+ROOMS = """
+spotblue_room(geometry plane
+  SOURCES region.cpp
+  HEADERS region.hpp)
+spotblue_room(geometry faces OCCT USES plane LIBRARIES spdlog::spdlog
+  SOURCES cone.cpp)
+spotblue_room(geometry seats USES plane faces
+  SOURCES seats.cpp)
+"""
+LAYERS_WITH_ROOMS = ("geometry", "check")
+FOLDERS = ("kernel", "bindings", "plugin", "tests")
+
+
+class Rooms(unittest.TestCase):
+    def RulesCatchWhatTheyShould(self):
+        rooms = room_rules.rooms_in(ROOMS)
+        plane, faces, seats = rooms
+        self.assertEqual([room.occt for room in rooms], [False, True, False])
+        self.assertEqual(seats.uses, ["plane", "faces"])
+        self.assertEqual(room_rules.order_problems(rooms), [])
+        self.assertEqual(len(room_rules.order_problems([seats, plane, faces])), 2)
+        for room, text, problems in (
+            (plane, '#include "geometry/faces/cone.hpp"', 1),
+            (faces, '#include "geometry/seats/seats.hpp"', 1),
+            (seats, '#include "geometry/faces/cone.hpp"', 0),
+            (seats, '#include "spotblue/geometry/region.hpp"', 0),
+            (faces, "#include <TopoDS_Face.hxx>", 0),
+            (seats, "#include <TopoDS_Face.hxx>", 1),
+        ):
+            with self.subTest(room=room.name, text=text):
+                found = room_rules.include_problems(Path("x.cpp"), text, room, rooms)
+                self.assertEqual(len(found), problems, found)
+
+    def TheSourcesKeepThem(self):
+        for layer in LAYERS_WITH_ROOMS:
+            text = (TOP / "kernel" / layer / "CMakeLists.txt").read_text()
+            rooms = room_rules.rooms_in(text)
+            self.assertGreater(len(rooms), 5)
+            print(f"{layer}:", *room_rules.drawn(rooms), "", sep="\n  ")
+            self.assertEqual("\n".join(room_rules.layer_problems(TOP, layer)), "")
+
+    def NoFolderIsCrowded(self):
+        self.assertEqual("\n".join(room_rules.crowded(TOP, FOLDERS)), "")
 
 
 if __name__ == "__main__":

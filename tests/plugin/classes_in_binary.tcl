@@ -1,4 +1,4 @@
-# Set, saved as the kernel's binary document, opened again: class, size and faces.
+# Set, saved as Open CASCADE's binary document, opened again: class, size and faces.
 ReadStep D $stage/models/out/ink-disc-plan-b.step
 set set [sbclass D "Wheel: bore 38.012" "38 H7"]
 # ISO 286-2: 38 H7 is 0 to +25 um, 29 f7 is -41 to -20 um (over 24 to 30), 38 s6 +43 to +59.

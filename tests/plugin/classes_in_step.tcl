@@ -17,7 +17,7 @@ foreach fit {"'H','hole','7'" "'s','shaft','6'" "'F','hole','8'" "'js','shaft','
   expect {[string first "LIMITS_AND_FITS($fit" [string map {"JS" "js"} $text]] > 0}
 }
 expect {[string first "AP242" $text] > 0}
-# Nobody shall take it for the kernel's own work and put the grades right once more.
+# Nobody shall take it for Open CASCADE's own work and put the grades right once more.
 expect {[string first "OpenCASCADESTEPprocessor" $text] < 0}
 ReadStep E classes.step
 set after [sbclasses E]

@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 from typing import Any
 
-TOLERANCE_MM = 1e-7  # the document's shapes were healed by the kernel's reader, the file's were not
+TOLERANCE_MM = 1e-7  # the document's shapes were healed by Open CASCADE's reader, the file's were not
 
 
 def places(look: dict[str, Any]) -> list[tuple[str, str]]:

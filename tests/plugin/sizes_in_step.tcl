@@ -69,7 +69,7 @@ foreach unit {MM INCH M} {
   }
   Close D
 }
-# Another program of the kernel's makes at least its limits of a J class: 12 J7 is +10/-8 um.
+# Another program of Open CASCADE's makes at least its limits of a J class: 12 J7 is +10/-8 um.
 ReadStep D MM.step
 sbclass D "Block: bore 12" "12 J7"
 sbsave D j.step

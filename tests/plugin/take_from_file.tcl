@@ -1,4 +1,4 @@
-# What the kernel's reader loses of a file's sizes is in doubt until it is taken from the file.
+# What Open CASCADE's reader loses of a file's sizes is in doubt until it is taken from the file.
 ReadStep D $stage/models/out/ink-disc-plan-b.step
 foreach {feature size} {
   "Wheel: bore 38.012" "38 +0.059/+0.043"

@@ -1,5 +1,5 @@
-// The generator's truth against the kernel's generic algorithms: every pair of parts shares exactly
-// the volume that the listed press fits, threads, tapers, keys and clashes account for.
+// The generator's truth against Open CASCADE's generic algorithms: every pair of parts shares
+// exactly the volume that the listed press fits, threads, tapers, keys and clashes account for.
 
 #include "support/assembly_generator.hpp"
 
@@ -124,8 +124,8 @@ INSTANTIATE_TEST_SUITE_P(Seeds, Generated, testing::Range<std::uint64_t>(1, 25))
 class GeneratedFamily : public testing::TestWithParam<Family> {};
 
 TEST_P(GeneratedFamily, PartsAreSoundSolidsThatShareWhatTheTruthSays) {
-  // The kernel's boolean gives nothing, or a whole part, or runs long, on a torus or a ball in its
-  // race, on flanks that all but touch and on threads swept along a helix.
+  // Open CASCADE's boolean gives nothing, or a whole part, or runs long, on a torus or a ball in
+  // its race, on flanks that all but touch and on threads swept along a helix.
   const std::set<std::string> hard{"o_ring", "ball_bearing", "involute_gears", "true_thread"};
   const std::string name = GetParam().name;
   Shop shop{Chance(77), Chance(1'000'080), FaceStyle::split};

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-#include "geometry/product_features.hpp"
+#include "geometry/faces/product_features.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue::testing {

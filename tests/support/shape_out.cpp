@@ -19,8 +19,8 @@
 #include <fstream>
 #include <stdexcept>
 
-#include "geometry/occt_versions.hpp"
-#include "geometry/step_author.hpp"
+#include "geometry/occt/occt_versions.hpp"
+#include "geometry/write/step_author.hpp"
 #include "support/step_out.hpp"
 
 namespace spotblue::test {
@@ -43,13 +43,13 @@ class Document {
     STEPCAFControl_Reader reader;
     reader.SetNameMode(Standard_True);
     if (reader.ReadFile(step.c_str()) != IFSelect_RetDone || !reader.Transfer(document_)) {
-      throw std::runtime_error("the kernel does not read " + step.string());
+      throw std::runtime_error("Open CASCADE does not read " + step.string());
     }
   }
   void save(const std::filesystem::path& xbf) {
     std::ofstream out(xbf, std::ios::binary);
     if (application_->SaveAs(document_, out) != PCDM_SS_OK) {
-      throw std::runtime_error("the kernel does not write " + xbf.string());
+      throw std::runtime_error("Open CASCADE does not write " + xbf.string());
     }
   }
   [[nodiscard]] Handle(XCAFDoc_ShapeTool) shapes() const {
@@ -74,14 +74,14 @@ void step_to_step(const std::filesystem::path& step, const std::filesystem::path
   Document document;
   document.read(step);
   if (!Interface_Static::SetCVal("write.step.unit", "MM")) {  // before there is a writer
-    throw std::runtime_error("the kernel refuses the unit");
+    throw std::runtime_error("Open CASCADE refuses the unit");
   }
   STEPCAFControl_Writer writer;
   leave_author_out(writer.Writer().WS());
   occt::write_lengths_in(writer.Writer().WS(), 1.0);
   if (!writer.Transfer(document.get(), STEPControl_AsIs) ||
       writer.Write(again.c_str()) != IFSelect_RetDone) {
-    throw std::runtime_error("the kernel does not write " + again.string());
+    throw std::runtime_error("Open CASCADE does not write " + again.string());
   }
 }
 

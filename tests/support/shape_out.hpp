@@ -13,7 +13,7 @@ enum class BrepKind { text, binary };
 /// A STEP file's assembly as a document with names, in .xbf.
 void step_to_xbf(const std::filesystem::path& step, const std::filesystem::path& xbf);
 
-/// A STEP file's assembly written anew by the kernel from what it reads and heals, in mm.
+/// A STEP file's assembly written anew by Open CASCADE from what it reads and heals, in mm.
 void step_to_step(const std::filesystem::path& step, const std::filesystem::path& again);
 
 /// A STEP file's assembly as one compound, nested as the file is.

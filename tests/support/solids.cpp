@@ -42,7 +42,7 @@ TopoDS_Edge straight(const gp_Pnt& a, const gp_Pnt& b, Surfaces surfaces) {
   if (surfaces != Surfaces::revolved) {
     return BRepBuilderAPI_MakeEdge(a, b).Edge();
   }
-  // A line written as a B-spline keeps the kernel from simplifying the surface it sweeps.
+  // A line written as a B-spline keeps Open CASCADE from simplifying the surface it sweeps.
   TColgp_Array1OfPnt poles(1, 2);
   poles(1) = a;
   poles(2) = b;
@@ -171,7 +171,7 @@ TopoDS_Shape turned(const Section& section, const Finish& finish) {
   for (const Corner& corner : section) {
     bored = bored && corner.r > 0.0;
   }
-  // On the axis a B-spline line sweeps a degenerate face the kernel cannot build.
+  // On the axis a B-spline line sweeps a degenerate face Open CASCADE cannot build.
   const Surfaces surfaces =
       finish.surfaces == Surfaces::revolved && !bored ? Surfaces::analytic : finish.surfaces;
   const TopoDS_Face face = section_face(section, surfaces);

@@ -19,8 +19,8 @@
 #include <array>
 #include <stdexcept>
 
-#include "geometry/occt_versions.hpp"
-#include "geometry/step_author.hpp"
+#include "geometry/occt/occt_versions.hpp"
+#include "geometry/write/step_author.hpp"
 
 namespace spotblue::test {
 
@@ -57,14 +57,14 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
       !Interface_Static::SetCVal("write.step.unit", kUnits.at(static_cast<std::size_t>(unit))) ||
       !Interface_Static::SetIVal("write.surfacecurve.mode",
                                  curves == SurfaceCurves::written ? 1 : 0)) {
-    throw std::runtime_error("generator: the kernel refused the schema or the unit");
+    throw std::runtime_error("generator: Open CASCADE refused the schema or the unit");
   }
   STEPCAFControl_Writer writer;
   leave_author_out(writer.Writer().WS());
   occt::write_lengths_in(writer.Writer().WS(), kUnitsMm.at(static_cast<std::size_t>(unit)));
   if (!writer.Transfer(labels.back(), STEPControl_AsIs) ||
       writer.Write(file.c_str()) != IFSelect_RetDone) {
-    throw std::runtime_error("generator: the kernel did not write " + file.string());
+    throw std::runtime_error("generator: Open CASCADE did not write " + file.string());
   }
   application->Close(document);
 }

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Writing a tree of placed parts as a STEP assembly through the kernel's document writer.
+/// Writing a tree of placed parts as a STEP assembly through Open CASCADE's document writer.
 
 #include <TopoDS_Shape.hxx>
 #include <cstddef>
@@ -36,7 +36,7 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
 /// "NAME.step" in the temp folder, of this process alone: two runs at once share no file.
 std::filesystem::path temp_step(const std::string& name);
 
-/// Keeps the kernel from printing on the test's stdout.
+/// Keeps Open CASCADE from printing on the test's stdout.
 void silence_kernel();
 
 }  // namespace spotblue::test

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/gear_mesh.hpp"
 #include "spotblue/mechanics/involute.hpp"
 #include "spotblue/mechanics/tooth_form.hpp"

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/loosening.hpp"
 
 namespace spotblue::python {

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/plain_bearing.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 #include "spotblue/mechanics/shrink_in.hpp"
 

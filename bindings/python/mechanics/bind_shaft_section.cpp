@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/mechanics/shaft_section.hpp"
 #include "spotblue/mechanics/stress_concentration.hpp"
 

@@ -31,7 +31,7 @@ from spotblue.errors import (
     Error,
     FileAccessError,
     IncompleteError,
-    KernelFailureError,
+    OpenCascadeError,
     NotInStandardError,
     UnreadableError,
 )
@@ -279,7 +279,7 @@ __all__ = [
     "JobSettings",
     "Join",
     "KeepOff",
-    "KernelFailureError",
+    "OpenCascadeError",
     "KeyPart",
     "Keyseat",
     "Keyway",

@@ -77,5 +77,5 @@ class IncompleteError(UnreadableError):
     """A file reads, yet less arrives than its text declares."""
 
 
-class KernelFailureError(Error, RuntimeError):
+class OpenCascadeError(Error, RuntimeError):
     """The CAD kernel failed at an operation it should be able to do."""

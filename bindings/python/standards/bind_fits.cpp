@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/common_fits.hpp"
 #include "spotblue/standards/fit.hpp"

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/standards/clearance_holes.hpp"
 #include "spotblue/standards/iso2768.hpp"
 

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/standards/bearing_materials.hpp"
 #include "spotblue/standards/materials.hpp"
 

@@ -1,4 +1,4 @@
-#include "numbers.hpp"
+#include "python/values/numbers.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue::python {

@@ -5,10 +5,10 @@
 #include <fstream>
 
 #include "bindings/command/program.hpp"
-#include "help.hpp"
+#include "command/help.hpp"
+#include "command/table.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
-#include "table.hpp"
 
 namespace spotblue::test {
 namespace {

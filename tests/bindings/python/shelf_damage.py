@@ -6,7 +6,7 @@ import re
 
 
 def scope(text: str) -> str:
-    """With an entity of a form that the kernel's reader does not end on."""
+    """With an entity of a form that Open CASCADE's reader does not end on."""
     added = (
         "#900001=&SCOPE\n#900002=DIRECTION('',(0.,0.,1.));\nENDSCOPE DIRECTION('',(0.,0.,1.));\n"
     )
@@ -46,7 +46,7 @@ def slow(text: str) -> str:
 
 
 def crashing(text: str) -> str:
-    """With a loop of edges called a direction, which the kernel's reader does not survive."""
+    """With a loop of edges called a direction, which Open CASCADE's reader does not survive."""
     return text.replace("EDGE_LOOP('',(", "DIRECTION('',(", 1)
 
 

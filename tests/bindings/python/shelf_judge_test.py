@@ -308,7 +308,7 @@ class Passing(unittest.TestCase):
             self.assertIn("stale file handle", self.passing(task))
 
     def test_a_failure_of_the_machine_on_one_claim(self) -> None:
-        error = spotblue.KernelFailureError("no child process", rule="no child process")
+        error = spotblue.OpenCascadeError("no child process", rule="no child process")
         claim = Claim(1, "part.step", feature="bore", size_mm=30.0, tolerance_class="H7")
         with mock.patch.object(judge.kernel, "judge_claims", side_effect=error):
             self.assertEqual(self.passing(task_of(self.path, claim)), "no child process")

@@ -40,6 +40,16 @@ namespace spotblue {
                  [](char c) { return ascii_upper(c); });
   return raised;
 }
+/// The text without is_ascii_blank at its ends.
+[[nodiscard]] constexpr std::string_view trimmed(std::string_view text) {
+  while (!text.empty() && is_ascii_blank(text.front())) {
+    text.remove_prefix(1);
+  }
+  while (!text.empty() && is_ascii_blank(text.back())) {
+    text.remove_suffix(1);
+  }
+  return text;
+}
 /// Whether two words are one, letter case of ASCII aside.
 [[nodiscard]] constexpr bool same_ascii_word(std::string_view a, std::string_view b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(),

@@ -1,7 +1,7 @@
 #pragma once
 /// @file
 /// The one exception type of the library: every mistake a caller can make, every file that cannot
-/// be read and every failure of the CAD kernel arrives as an Error that names file, place and cure.
+/// be read and every failure of Open CASCADE arrives as an Error that names file, place and cure.
 
 #include <cstddef>
 #include <stdexcept>
@@ -17,10 +17,10 @@ enum class ErrorCode {
   /// A file is missing, unreadable or cannot be written; or the machine lacked memory, disk or
   /// processes, which is no file's fault: `file` is then none that was to be read.
   file_access,
-  unreadable,       ///< A file was opened but no true model can be had from it.
-  incomplete,       ///< A file reads, yet less arrives than its text declares.
-  not_in_standard,  ///< The standard defines no such class, size or symbol.
-  kernel_failure,   ///< The CAD kernel failed at an operation it should be able to do.
+  unreadable,           ///< A file was opened but no true model can be had from it.
+  incomplete,           ///< A file reads, yet less arrives than its text declares.
+  not_in_standard,      ///< The standard defines no such class, size or symbol.
+  open_cascade_failed,  ///< Open CASCADE failed at an operation it should be able to do.
 };
 
 inline constexpr std::size_t kMostMessage = 2000;

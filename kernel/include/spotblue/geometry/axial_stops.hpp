@@ -34,7 +34,7 @@ inline constexpr std::size_t kNoAxialSeat = static_cast<std::size_t>(-1);
 /// @param group_of  by occurrence; parts of one group do not stop each other.
 /// Plane faces only: cones, fillets and screw threads that would stop a part are not seen.
 /// Cost grows with the plane faces of the parts on a line, not with their pairs.
-/// Thread-safe. Touches no CAD kernel state.
+/// Thread-safe. Touches no state of Open CASCADE's.
 [[nodiscard]] SPOTBLUE_EXPORT std::vector<std::vector<AxialStop>> find_axial_stops(
     const Model& model, const Seats& seats, std::span<const std::size_t> group_of,
     const SeatSettings& settings);

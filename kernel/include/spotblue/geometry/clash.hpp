@@ -58,7 +58,7 @@ struct Contact {
 struct ClashEffort {
   std::size_t pairs = 0;           ///< near pairs looked at
   std::size_t distinct_pairs = 0;  ///< by (product, product, relative placement)
-  std::size_t kernel_pairs = 0;    ///< that needed the kernel's exact boolean, contacts aside
+  std::size_t kernel_pairs = 0;    ///< that needed Open CASCADE's exact boolean, contacts aside
 };
 
 struct ClashReport {
@@ -77,7 +77,8 @@ struct ClashReport {
 /// One clash for each region of each pair. A seat that fouls (fouls_by > 0) and an axial seat with
 /// a negative gap are clashes too. Press fits, threads and tapers within the seat limits, up to
 /// where they end, are not; nor is what is no deeper than the file's own uncertainty.
-/// @throws Error kernel_failure never: a pair the kernel cannot decide is a note and a Clash with
+/// @throws Error open_cascade_failed never: a pair Open CASCADE cannot decide is a note and a Clash
+/// with
 ///         exact = false and cause "undecided: ...".
 [[nodiscard]] SPOTBLUE_EXPORT ClashReport find_clashes(const Model& model, const Seats& seats,
                                                        const SeatSettings& settings,

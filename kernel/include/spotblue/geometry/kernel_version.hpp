@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Which CAD kernel the library was built on.
+/// Which Open CASCADE the library was built on.
 
 #include <string>
 

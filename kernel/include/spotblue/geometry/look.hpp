@@ -36,7 +36,7 @@ struct LookBounds {
 
 /// Wall time of each stage, s.
 struct LookSeconds {
-  double read = 0.0;      ///< scan, child process, kernel parse and transfer
+  double read = 0.0;      ///< scan, child process, parse and transfer
   double features = 0.0;  ///< feature extraction in the child and hand-over
   double seats = 0.0;
   double clash = 0.0;

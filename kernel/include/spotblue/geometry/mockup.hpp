@@ -102,9 +102,9 @@ SPOTBLUE_EXPORT void check_parts(const Mockup& mockup);
 /// product a part, however often it is placed. The file appears whole or not at all.
 /// @throws Error as check_parts and place_parts; bad_input for a cut that misses the part or
 ///         breaks it in pieces, an `out` it was read from; file_access when `out` cannot be
-///         written; kernel_failure.
+///         written; open_cascade_failed.
 ///
-/// Takes the process-wide lock of the kernel's STEP code; silent.
+/// Takes the process-wide lock of Open CASCADE's STEP code; silent.
 SPOTBLUE_EXPORT void write_mockup(const Mockup& mockup, const std::filesystem::path& out);
 
 }  // namespace spotblue

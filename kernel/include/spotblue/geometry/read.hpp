@@ -32,7 +32,7 @@ namespace spotblue {
 
 /// Reads AP203, AP214 or AP242 in any length unit; everything arrives in mm.
 ///
-/// The text is scanned first and refused when absurd; the kernel then reads it in a child process
+/// The text is scanned first and refused when absurd; Open CASCADE then reads it in a child process
 /// with limits on time and memory, so that no file can crash, hang or exhaust the caller.
 ///
 /// @param completeness  all_or_error: a file from which fewer products, occurrences, solids or
@@ -40,7 +40,8 @@ namespace spotblue {
 ///                      arrive than its text declares is refused by name of what is missing;
 ///                      accept_partial: what is missing is listed in the notes.
 /// @throws Error file_access (missing, unreadable), unreadable (no STEP, damaged, too deep, too
-///         large, kernel crashed, out of time or memory, no solid), incomplete (something missing).
+///         large, Open CASCADE crashed, out of time or memory, no solid), incomplete (something
+///         missing).
 ///
 /// Forks: safe from any thread, but not while another thread holds kernel locks.
 [[nodiscard]] SPOTBLUE_EXPORT Model read_step(const std::filesystem::path& file,

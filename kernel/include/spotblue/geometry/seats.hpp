@@ -133,7 +133,7 @@ struct Seats {
 /// Finds every seat of the model.
 ///
 /// Cost grows with distinct pairs (product, product, relative placement), not with occurrences.
-/// Thread-safe. Touches no CAD kernel state.
+/// Thread-safe. Touches no state of Open CASCADE's.
 [[nodiscard]] SPOTBLUE_EXPORT Seats find_seats(const Model& model, const SeatSettings& settings);
 
 }  // namespace spotblue

@@ -27,9 +27,9 @@ struct SizeToWrite {
 };
 
 /// Writes `out` as `model` with the sizes added. Every entity of the file stays as it is, bytes and
-/// numbers; AP203 files are first turned into AP242 by the CAD kernel, AP214 files are relabelled.
+/// numbers; AP203 files are first turned into AP242 by Open CASCADE, AP214 files are relabelled.
 ///
-/// Grades that the kernel's own writer left two too high are put right on the way. `out` appears
+/// Grades that Open CASCADE's own writer left two too high are put right on the way. `out` appears
 /// whole or not at all, once its draft has been read back and found to state what was meant.
 ///
 /// @param unit  the values are written in; the geometry keeps the file's own.
@@ -38,8 +38,8 @@ struct SizeToWrite {
 ///         a nominal that is not positive, a class that is none or is of a hole on an outside (or
 ///         the reverse), neither or both of class and deviations, reversed deviations, two sizes
 ///         for one feature, a feature for which the file states another size already, an `out`
-///         that is the model itself; file_access when `out` cannot be written; kernel_failure when
-///         the draft does not read back as meant.
+///         that is the model itself; file_access when `out` cannot be written; open_cascade_failed
+///         when the draft does not read back as meant.
 ///
 /// The file is read in a contained child process, as by read_step.
 SPOTBLUE_EXPORT std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,

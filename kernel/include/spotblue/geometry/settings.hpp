@@ -16,14 +16,15 @@ struct SeatSettings {
   double facing_tilt_deg = 1.0;
   double axial_gap_least_mm = -1.0;
   double axial_gap_most_mm = 2.0;
-  /// Lengths nearer than this are the same length: the kernel's own Precision::Confusion times ten.
+  /// Lengths nearer than this are the same length: Open CASCADE's own Precision::Confusion times
+  /// ten.
   double same_length_mm = 1e-6;
   bool operator==(const SeatSettings&) const = default;
 };
 
-/// Where the kernel reads a file: in a child process made for it, or in this one, which is faster
-/// by the making of the child, but ends with a file that crashes the kernel and keeps no bounds on
-/// time and memory: only for a process that its maker bounds, watches and can lose, and from one
+/// Where Open CASCADE reads a file: in a child process made for it, or in this one, which is faster
+/// by the making of the child, but ends with a file that crashes Open CASCADE and keeps no bounds
+/// on time and memory: only for a process that its maker bounds, watches and can lose, and from one
 /// thread.
 enum class ReadIn { child_process, this_process };
 
@@ -34,7 +35,7 @@ struct ReadLimits {
   double file_mb = 1000.0;         ///< a larger file is refused unread
   int nesting_depth = 500;         ///< of assemblies and of brackets
   double occurrences = 2'000'000;  ///< more than this after unfolding the assembly is refused
-  int token_kb = 16;               ///< the kernel refuses longer ones after a long time
+  int token_kb = 16;               ///< Open CASCADE refuses longer ones after a long time
   ReadIn read_in = ReadIn::child_process;
 };
 

@@ -1,0 +1,147 @@
+#include <variant>
+
+#include "python/bind.hpp"
+#include "python/values/record_fields.hpp"
+#include "python/values/view.hpp"
+#include "spotblue/base/angle.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/geometry/region.hpp"
+#include "spotblue/geometry/vector.hpp"
+
+namespace spotblue::python {
+namespace {
+
+Point checked_unit(const Point& point) {
+  if (!(norm(point) > 0.0)) {
+    throw Error(ErrorCode::bad_input, {"", "Point"}, "(0, 0, 0) has no direction",
+                "give a vector with a length");
+  }
+  return unit(point);
+}
+
+void bind_point(py::module_& module) {
+  Record<Point> point(module, "Point", "A position or direction; mm, or 1 long where a direction.");
+  point.field("x", &Point::x, "mm").field("y", &Point::y, "mm").field("z", &Point::z, "mm");
+  point.done()
+      .def(
+          "__add__", [](const Point& a, const Point& b) { return a + b; }, py::is_operator())
+      .def(
+          "__sub__", [](const Point& a, const Point& b) { return a - b; }, py::is_operator())
+      .def("__neg__", [](const Point& a) { return -a; })
+      .def(
+          "__mul__", [](const Point& a, double k) { return k * a; }, py::is_operator())
+      .def(
+          "__rmul__", [](const Point& a, double k) { return k * a; }, py::is_operator())
+      .def("dot", &dot, py::arg("other"), "The scalar product.")
+      .def("cross", &cross, py::arg("other"), "The vector product.")
+      .def("norm", &norm, "Distance from the origin; mm.")
+      .def("unit", &checked_unit, "The same direction, 1 long.\n\nRaises: BadInputError for zero.")
+      .def(
+          "any_square", [](const Point& along) { return any_square(checked_unit(along)); },
+          "A direction square to this one, always the same.")
+      .def(
+          "angle_deg",
+          [](const Point& a, const Point& b) { return degrees(angle_between_lines(a, b)); },
+          py::arg("other"), "Angle between two directions whichever way each points, 0 to 90.");
+}
+
+void bind_line(py::module_& module) {
+  Record<Line> line(module, "Line", "An unbounded straight line.");
+  line.field("at", &Line::at, "a point on it, mm").field("along", &Line::along, "1 long");
+  line.done()
+      .def("station_mm", &station, py::arg("point"),
+           "Where the foot of a point lies, from line.at along the line.")
+      .def("at_station", &at_station, py::arg("station_mm"), "The point at a station.")
+      .def("distance_mm", &distance, py::arg("point"), "Distance of a point from the line.");
+}
+
+void bind_box(py::module_& module) {
+  Record<Box> box(module, "Box", "A box along the axes; empty when low > high.");
+  box.field("low", &Box::low, "mm").field("high", &Box::high, "mm");
+  box.done()
+      .def(
+          "is_empty", [](const Box& self) { return is_empty(self); }, "Whether it holds no point.")
+      .def(
+          "extended",
+          [](Box self, const std::variant<Point, Box>& other) {
+            std::visit([&self](const auto& more) { extend(self, more); }, other);
+            return self;
+          },
+          py::arg("other"), "A box that also holds a point or another box.")
+      .def("grown", &grown, py::arg("by_mm"), "A box greater by this on every side.")
+      .def("overlaps", &overlap, py::arg("other"), "Whether the two share a point.")
+      .def("diagonal_mm", &diagonal, "From corner to corner; 0 when empty.");
+}
+
+void bind_frame(py::module_& module) {
+  Record<Frame> frame(module, "Frame",
+                      "A placement: three rows of four numbers, the last of each in mm.");
+  frame.field("rows", &Frame::rows, "rotation or mirror, then shift in mm");
+  frame.done()
+      .def("place_point", &place_point, py::arg("point"), "Where a point goes.")
+      .def("place_direction", &place_direction, py::arg("direction"), "Where a direction points.")
+      .def("place_line", &place_line, py::arg("line"), "Where a line goes.")
+      .def("place_box", &place_box, py::arg("box"), "A box round the placed box.")
+      .def("compose", &compose, py::arg("inner"), "First the inner placement, then this one.")
+      .def("inverse", &inverse, "The placement that undoes this one.")
+      .def("is_mirror", &is_mirror, "Whether it turns a right hand into a left one.");
+}
+
+void bind_plane_values(py::module_& module) {
+  Record<Point2>(module, "Point2", "A point in a plane's own coordinates.")
+      .field("u", &Point2::u, "mm")
+      .field("v", &Point2::v, "mm")
+      .done();
+  Record<Edge2> edge(module, "Edge2", "A straight or circular edge; the region lies to its left.");
+  edge.field("start", &Edge2::from, "where it begins").field("end", &Edge2::to, "where it ends");
+  degrees_field(edge, "sweep_deg", &Edge2::sweep,
+                "0: straight; else signed, positive counter-clockwise, 360 for a circle");
+  edge.field("centre", &Edge2::centre, "of an arc")
+      .field("radius_mm", &Edge2::radius, "of an arc")
+      .done();
+  Record<Region> region(module, "Region", "A bounded plane region: closed loops of edges.");
+  region.field("edges", &Region::edges, "in any order, holes included")
+      .field("exact", &Region::exact, "False where other curves stand here as short chords");
+  region.done().def(
+      "is_empty", [](const Region& self) { return is_empty(self); }, "Whether it has no edge.");
+  Record<PlaneMap>(module, "PlaneMap", "Takes one plane's coordinates to another's.")
+      .field("origin", &PlaneMap::origin, "mm")
+      .field("uu", &PlaneMap::uu, "u' of u")
+      .field("uv", &PlaneMap::uv, "u' of v")
+      .field("vu", &PlaneMap::vu, "v' of u")
+      .field("vv", &PlaneMap::vv, "v' of v")
+      .done();
+  View<Reach>(module, "Reach", "Least and greatest distance of a region's points from a point.")
+      .value("least_mm", &Reach::least, "mm")
+      .value("greatest_mm", &Reach::greatest, "mm")
+      .done();
+  View<Extent2>(module, "Extent2", "The box around a region.")
+      .value("low", &Extent2::low, "mm")
+      .value("high", &Extent2::high, "mm")
+      .done();
+}
+
+}  // namespace
+
+void bind_region(py::module_& module) {
+  bind_point(module);
+  bind_line(module);
+  bind_box(module);
+  bind_frame(module);
+  bind_plane_values(module);
+  module.def("disc", &disc, py::arg("centre"), py::arg("radius_mm"), "The full disc.");
+  module.def("area_mm2", &area, py::arg("region"), "Area of a region, exact for lines and arcs.");
+  module.def("extent", &extent, py::arg("region"), "The box around a region.");
+  module.def("contains", &contains, py::arg("region"), py::arg("point"),
+             "Whether the point lies inside.");
+  module.def("reach", &reach, py::arg("region"), py::arg("point"),
+             "Least and greatest distance of the region's points from a point.");
+  module.def("inner_points", &inner_points, py::arg("region"), py::arg("count"),
+             "At most so many points well inside the region and spread over it.");
+  module.def("intersect", &intersect, py::arg("a"), py::arg("b"), "What both regions cover.");
+  module.def("subtract", &subtract, py::arg("a"), py::arg("b"), "What a covers and b does not.");
+  module.def("mapped", &mapped, py::arg("region"), py::arg("map"),
+             "The region in another plane's coordinates.");
+}
+
+}  // namespace spotblue::python

@@ -1,0 +1,66 @@
+#pragma once
+/// @file
+/// Binding of a result of the kernel as a read-only Python value: its fields are seen where they
+/// are, without a copy, and keep the result they are part of alive.
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "python/values/record.hpp"
+#include "spotblue/base/angle.hpp"
+
+namespace spotblue::python {
+
+/// Binds what is to be seen of a struct; call done() last. Angles leave in degrees.
+template <class T, class Holder = std::unique_ptr<T>>
+class View {
+ public:
+  View(py::module_& module, const char* name, const char* doc) : class_(module, name, doc) {}
+
+  /// A member as it is; `doc` says the unit.
+  template <class M>
+  View& value(const char* name, M T::*member, const char* doc) {
+    return computed(
+        name, [member](const T& value) -> const M& { return value.*member; }, doc);
+  }
+  View& degrees(const char* name, double T::*member, const char* doc) {
+    return computed(
+        name, [member](const T& value) { return spotblue::degrees(value.*member); }, doc);
+  }
+  template <class Get>
+  View& computed(const char* name, Get get, const char* doc) {
+    class_.def_property_readonly(name, get, doc);
+    if constexpr (is_many<Handed<Get>>) {
+      read_as_tuple(class_, name);
+    }
+    fields_.append(name);
+    return *this;
+  }
+
+  /// In place of all fields, for what is too much to show.
+  View& shown_by(std::string (*text)(const T&)) {
+    class_.def("__repr__", text);
+    shown_ = true;
+    return *this;
+  }
+
+  py::class_<T, Holder>& done() {
+    class_.attr("_fields") = py::tuple(fields_);
+    if (!shown_) {
+      class_.def("__repr__", [](const py::object& self) { return record_text(self); });
+    }
+    class_.def("__eq__", [](const py::object& self, const py::object& other) {
+      return records_alike(self, other);
+    });
+    class_.attr("__hash__") = py::none();
+    return class_;
+  }
+
+ private:
+  py::class_<T, Holder> class_;
+  py::list fields_;
+  bool shown_ = false;
+};
+
+}  // namespace spotblue::python

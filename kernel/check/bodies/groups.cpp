@@ -1,0 +1,148 @@
+#include "check/bodies/groups.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <numeric>
+#include <set>
+#include <utility>
+
+#include "base/disjoint_sets.hpp"
+#include "check/bodies/clamps.hpp"
+#include "check/sizes/fit_verdict.hpp"
+#include "check/sizes/wanted_fit.hpp"
+#include "check/words/words.hpp"
+#include "spotblue/standards/fit.hpp"
+
+namespace spotblue {
+namespace {
+
+std::optional<Joined> press_join(const DeclaredJob& declared, std::size_t number) {
+  const RadialSeat& seat = declared.look->seats.radial[number];
+  const Length hole = Length::mm(seat.hole_diameter);
+  const Length shaft = Length::mm(seat.shaft_diameter);
+  Joined joined{seat.hole.occurrence, seat.shaft.occurrence, JoinedBy::press, true, true, {}};
+  if (const FitWant* want = declared.radial_fits.at(number)) {
+    const WantedFit wanted =
+        wanted_fit(*declared.job, *want,
+                   {hole, shaft, sizes_of(declared, joined.a), sizes_of(declared, joined.b)});
+    joined.why = "pressed, " + wanted.text;
+    const bool held =
+        fit_kind(wanted.clearance.lower, wanted.clearance.upper) == FitKind::interference;
+    return held ? std::optional(joined) : std::nullopt;
+  }
+  const FoundFit found = found_fit(size_range(declared, seat.hole, hole, {}),
+                                   size_range(declared, seat.shaft, shaft, {}));
+  joined.why = "pressed by their sizes, no fit declared";
+  return found.clearance.upper < Length() ? std::optional(joined) : std::nullopt;
+}
+
+// The slots that one key or tongue lies in, tightest first.
+using SlotsOfKey = std::map<std::size_t, std::vector<const WidthSeat*>>;
+
+SlotsOfKey slots_of_keys(const Seats& seats) {
+  SlotsOfKey slots;
+  for (const WidthSeat& seat : seats.width) {
+    slots[seat.key.occurrence].push_back(&seat);
+  }
+  for (auto& [key, list] : slots) {
+    std::stable_sort(list.begin(), list.end(), [](const WidthSeat* a, const WidthSeat* b) {
+      return a->clearance < b->clearance;
+    });
+  }
+  return slots;
+}
+
+void add_key_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
+  const Seats& seats = declared.look->seats;
+  const SlotsOfKey slots = slots_of_keys(seats);
+  if (slots.empty()) {
+    return;
+  }
+  std::vector<std::set<std::size_t>> lines_of(declared.look->model.occurrences.size());
+  for (std::size_t line = 0; line < seats.centre_lines.size(); ++line) {
+    for (const std::size_t occurrence : seats.centre_lines[line].occurrences) {
+      lines_of[occurrence].insert(line);
+    }
+  }
+  const auto on_one_line = [&lines_of](std::size_t a, std::size_t b) {
+    return std::any_of(lines_of[a].begin(), lines_of[a].end(),
+                       [&](std::size_t line) { return lines_of[b].contains(line); });
+  };
+  for (const auto& [key, list] : slots) {
+    const bool loose_part = lines_of[key].empty();  // a key proper: on no axis itself
+    for (const WidthSeat* seat : list) {
+      const std::size_t slotted = seat->slot.occurrence;
+      if (!loose_part && !on_one_line(key, slotted)) {
+        continue;
+      }
+      const bool rides = loose_part && slotted == list.front()->slot.occurrence;
+      joins.push_back({slotted, key, JoinedBy::key, rides, true,
+                       loose_part ? "key in its keyseat" : "tongue in a slot"});
+    }
+  }
+}
+
+void add_declared_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
+  for (const Join& join : declared.job->joins) {
+    const Entry entry{"joins", "between", join.line};
+    const NamedPart a = declared.names.part(join.a, entry);
+    const NamedPart b = declared.names.part(join.b, entry);
+    for (const std::size_t first : a.occurrences) {
+      for (const std::size_t second : b.occurrences) {
+        if (first != second) {
+          joins.push_back(
+              {first, second, JoinedBy::declared, true, true, join.by + from_line(join.line)});
+        }
+      }
+    }
+  }
+}
+
+}  // namespace
+
+bool touches(const DeclaredJob& declared, std::size_t axial_seat) {
+  const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
+  const Length gap = Length::mm(declared.look->seats.axial[axial_seat].gap);
+  const AxialWant* want = declared.axial_wants.at(axial_seat);
+  if (want != nullptr && want->kind == AxialWantKind::touch) {
+    return gap >= want->least - same && gap <= want->greatest + same;
+  }
+  return gap >= -same && gap <= same;
+}
+
+Groups find_groups(const DeclaredJob& declared) {
+  const Look& look = *declared.look;
+  Groups groups;
+  for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
+    if (auto joined = press_join(declared, i)) {
+      groups.joins.push_back(std::move(*joined));
+    }
+  }
+  add_key_joins(declared, groups.joins);
+  for (const Thread& thread : look.seats.threads) {
+    groups.joins.push_back({thread.hole.occurrence, thread.screw.occurrence, JoinedBy::thread, true,
+                            true, "screwed, " + thread.size});
+  }
+  for (const auto& more : {clamp_joins(declared), side_screw_joins(declared)}) {
+    groups.joins.insert(groups.joins.end(), more.begin(), more.end());
+  }
+  add_declared_joins(declared, groups.joins);
+  DisjointSets turning(look.model.occurrences.size());
+  DisjointSets along(look.model.occurrences.size());
+  for (const Joined& joined : groups.joins) {
+    if (joined.turning) {
+      turning.join(joined.a, joined.b);
+    }
+    if (joined.along) {
+      along.join(joined.a, joined.b);
+    }
+  }
+  groups.turns_with = turning.numbers();
+  groups.moves_with = along.numbers();
+  return groups;
+}
+
+}  // namespace spotblue

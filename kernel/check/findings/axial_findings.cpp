@@ -1,0 +1,140 @@
+#include <fmt/format.h>
+
+#include <cstddef>
+#include <utility>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+namespace {
+
+std::string_view kind_text(AxialWantKind kind) {
+  switch (kind) {
+    case AxialWantKind::gap:
+      return "gap";
+    case AxialWantKind::end_play:
+      return "end play";
+    case AxialWantKind::touch:
+      break;
+  }
+  return "touch";
+}
+
+struct FoundGap {
+  Length value, uncertainty;
+  bool measured = false;
+};
+
+// A modelled gap is as sure as the sizes of the parts it lies between.
+FoundGap found_gap(const DeclaredJob& declared, const AxialSeat& seat,
+                   const MeasuredGap* measured) {
+  const Length fallback = declared.job->settings.default_uncertainty;
+  if (measured != nullptr) {
+    return {measured->value, measured->uncertainty.value_or(fallback), true};
+  }
+  const auto exists = [&declared](std::size_t occurrence) {
+    return state_of(declared, occurrence) == PartState::as_found &&
+           sizes_of(declared, occurrence) == SizesMeant::actual;
+  };
+  const bool uncertain = exists(seat.a.occurrence) || exists(seat.b.occurrence);
+  return {Length::mm(seat.gap), uncertain ? fallback : Length(), false};
+}
+
+Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const FoundGap& gap) {
+  Finding finding;
+  finding.kind = "axial gap";
+  finding.about = {declared.names.id_of(seat.a), declared.names.id_of(seat.b)};
+  finding.found = {millimetres("gap_mm", gap.value),
+                   millimetres("uncertainty_mm", gap.uncertainty),
+                   {"gap", gap.measured ? "measured" : "as modelled"},
+                   millimetres("modelled_gap_mm", Length::mm(seat.gap))};
+  if (seat.centre_line != kNoCentreLine) {
+    finding.found.push_back(millimetres("inner_mm", Length::mm(seat.inner)));
+    finding.found.push_back(millimetres("outer_mm", Length::mm(seat.outer)));
+  }
+  finding.found.push_back({"area_mm2", seat.area});
+  return finding;
+}
+
+Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const FoundGap& gap,
+                   Finding finding) {
+  const LengthUnit unit = declared.job->unit;
+  const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
+  const Limits limits{want.least, want.greatest};
+  finding.wanted = {{"want", std::string(kind_text(want.kind))}};
+  add_range(finding.wanted, "gap", limits);
+  finding.margin = {millimetres(
+      "gap_mm", margin({gap.value - gap.uncertainty, gap.value + gap.uncertainty}, limits))};
+  finding.basis =
+      fmt::format("{} wanted{}; {}", kind_text(want.kind), from_line(want.line), kIso14253);
+  // Faces that touch are apart by rounding: the same length is the same length.
+  finding.outcome = judge(gap.value, gap.uncertainty, {want.least - same, want.greatest + same});
+  switch (finding.outcome) {
+    case Outcome::conforming:
+      finding.advice = "leave it as it is";
+      break;
+    case Outcome::undecided:
+      finding.advice = fmt::format("measure the gap closer than +- {}, with a feeler or indicator",
+                                   length_text(gap.uncertainty, unit));
+      break;
+    case Outcome::nonconforming:
+      finding.advice = gap.value < want.least
+                           ? fmt::format("take {} off a face that may be cut, or a shim less",
+                                         length_text(want.least - gap.value, unit))
+                           : fmt::format("take up {} with a washer or shim, or a thicker part",
+                                         length_text(gap.value - want.greatest, unit));
+      break;
+  }
+  return finding;
+}
+
+Finding judge_alone(const DeclaredJob& declared, const AllowedOverlap* allowed, const FoundGap& gap,
+                    Finding finding) {
+  const LengthUnit unit = declared.job->unit;
+  const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
+  const bool overlaps = gap.value < -same;
+  if (overlaps && allowed != nullptr && -gap.value <= allowed->depth + same) {
+    finding.outcome = Outcome::conforming;
+    finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
+    finding.margin = {millimetres("overlap_mm", allowed->depth + gap.value)};
+    finding.basis = fmt::format("allowed{}: {}; hides {} of overlap", from_line(allowed->line),
+                                allowed->reason, length_text(-gap.value, unit));
+    finding.advice = "allowed as declared";
+    return finding;
+  }
+  if (overlaps) {
+    finding.outcome = Outcome::nonconforming;
+    finding.basis = "two faces cannot overlap; no allowance declared";
+    finding.advice = fmt::format("the faces overlap by {}: face one back, or move the part",
+                                 length_text(-gap.value, unit));
+    return finding;
+  }
+  finding.outcome = Outcome::undecided;
+  finding.basis = "no gap declared";
+  finding.advice =
+      gap.value <= same
+          ? "the faces touch; say in [[wants]] whether they should"
+          : fmt::format("{} apart; say in [[wants]] what gap, end play or touch is wanted",
+                        length_text(gap.value, unit));
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> axial_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  const std::vector<AxialSeat>& seats = declared.look->seats.axial;
+  findings.reserve(seats.size());
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
+    const FoundGap gap = found_gap(declared, seats[i], declared.axial_gaps.at(i));
+    Finding described = describe(declared, seats[i], gap);
+    const AxialWant* want = declared.axial_wants.at(i);
+    findings.push_back(want != nullptr ? judge_want(declared, *want, gap, std::move(described))
+                                       : judge_alone(declared, declared.axial_allowed.at(i), gap,
+                                                     std::move(described)));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,353 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "check/findings/cut_surroundings.hpp"
+#include "check/findings/seat_findings.hpp"
+#include "check/sizes/fit_verdict.hpp"
+#include "check/sizes/size_range.hpp"
+#include "check/words/words.hpp"
+#include "spotblue/mechanics/shaft_section.hpp"
+#include "spotblue/mechanics/stress_concentration.hpp"
+#include "spotblue/standards/materials.hpp"
+
+namespace spotblue {
+namespace {
+
+// The worst corner's stress against yield at which a shaft passes; common practice, no source.
+constexpr double kOfYieldAllowed = 0.5;
+// A shoulder nearer a keyseat than this part of the diameter adds to its stress; common practice,
+// no source.
+constexpr double kKeyseatNear = 0.1;
+// The sharpest corners that the published curves cover, step over fillet.
+constexpr double kSharpestBending = 20.0;
+constexpr double kSharpestTorsion = 4.0;
+
+// The worst factors of all shoulders, 1 without one; `unknown` says why one is absent.
+struct CornerFactor {
+  std::optional<double> bending = 1.0, torsion = 1.0;
+  bool sharp = false;  // a corner without a fillet: the factors are the least it can have
+  std::string unknown;
+};
+
+struct CutCase {
+  const Cut* cut = nullptr;
+  FeatureRef feature;
+  RoundSection before, after;
+  CutSurroundings round;
+  std::optional<double> fillet_mm;  // left in the new corner: the job's, else the model's
+  CornerFactor corner;
+};
+
+struct Strength {
+  double mpa = 0.0;
+  std::string text;  // "yield of carbon steel 1045"
+};
+
+std::optional<Strength> strength_of(const DeclaredJob& declared, std::size_t occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  if (part == nullptr || part->material.empty()) {
+    return std::nullopt;
+  }
+  const auto chosen = [](const std::optional<double>& yield, const std::optional<double>& tensile,
+                         const std::string& name) -> std::optional<Strength> {
+    if (yield) {
+      return Strength{*yield, "yield of " + name};
+    }
+    return tensile ? std::optional(Strength{*tensile, "tensile strength of " + name})
+                   : std::nullopt;
+  };
+  for (const OwnMaterial& own : declared.job->materials) {
+    if (own.name == part->material) {
+      return chosen(own.yield_mpa, own.tensile_mpa, own.name);
+    }
+  }
+  const Material* known = find_material(part->material);
+  return known == nullptr
+             ? std::nullopt
+             : chosen(known->yield_mpa, known->tensile_strength_mpa, std::string(known->name));
+}
+
+CornerFactor corner_of(const CutCase& cut) {
+  CornerFactor worst;
+  const double after = cut.after.outer_mm;
+  for (const Shoulder& shoulder : cut.round.shoulders) {
+    const double height = 0.5 * (shoulder.diameter_mm - after);
+    const double fillet = cut.fillet_mm.value_or(0.0);
+    worst.sharp = worst.sharp || fillet <= 0.0;
+    const auto take = [&](std::optional<double>& factor, ShaftLoad load, double sharpest) {
+      const double radius = fillet > 0.0 ? fillet : height / sharpest;
+      const StressFactor found = shoulder_factor({shoulder.diameter_mm, after, radius}, load);
+      if (!found.factor) {
+        worst.unknown = found.reason;
+      }
+      factor =
+          factor && found.factor ? std::optional(std::max(*factor, *found.factor)) : std::nullopt;
+    };
+    take(worst.bending, ShaftLoad::bending, kSharpestBending);
+    take(worst.torsion, ShaftLoad::torsion, kSharpestTorsion);
+  }
+  return worst;
+}
+
+// A bore opened or a face taken back costs a shaft's section nothing; plans count that metal.
+bool is_outside(const Model& model, const FeatureRef& feature) {
+  const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+  return feature.kind == FeatureKind::cylinder &&
+         product.cylinders.at(feature.index).side == Side::external;
+}
+
+CutCase case_of(const DeclaredJob& declared, const Cut& cut, const FeatureRef& feature) {
+  const Model& model = declared.look->model;
+  const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+  const double modelled = product.cylinders[feature.index].diameter;
+  const double after =
+      size_range(declared, feature, Length::mm(modelled), std::nullopt).centre.in_mm();
+  if (after >= cut.before.in_mm()) {
+    throw Error(ErrorCode::bad_input, entry_place(*declared.job, "cuts", cut.line),
+                fmt::format("before the cut {} is not more than the {} that is left",
+                            length_text(cut.before, declared.job->unit),
+                            length_text(Length::mm(after), declared.job->unit)),
+                "the model shows the shaft after the cut; correct \"before\"");
+  }
+  CutCase found{&cut, feature, {}, {}, cut_surroundings(declared, feature), {}, {}};
+  const double bore = std::min(found.round.bore_mm, 0.999 * after);
+  found.before = {cut.before.in_mm(), bore};
+  found.after = {after, bore};
+  if (cut.fillet) {
+    found.fillet_mm = cut.fillet->in_mm();
+  } else {
+    for (const Shoulder& shoulder : found.round.shoulders) {
+      // The sharper of two modelled corners counts.
+      found.fillet_mm = found.fillet_mm ? std::min(*found.fillet_mm, shoulder.fillet_mm.value_or(0))
+                                        : shoulder.fillet_mm.value_or(0.0);
+    }
+  }
+  found.corner = corner_of(found);
+  return found;
+}
+
+std::string where_text(const CutCase& cut) {
+  return cut.round.shoulders.empty() ? "on its skin" : "in the corner";
+}
+
+double peak_of(const CutCase& cut, const NominalStress& nominal) {
+  return equivalent_mpa({cut.corner.torsion.value_or(1.0) * nominal.torsion_mpa,
+                         cut.corner.bending.value_or(1.0) * nominal.bending_mpa});
+}
+
+// A new corner so near a keyseat that their stresses add up.
+bool near_keyseat(const CutCase& cut) {
+  return !cut.round.keyseats.empty() && !cut.round.shoulders.empty() &&
+         cut.round.keyseats.front().distance_mm >= 0.0 &&
+         cut.round.keyseats.front().distance_mm < kKeyseatNear * cut.after.outer_mm;
+}
+
+Verdict verdict_on_surroundings(const CutCase& cut, LengthUnit unit) {
+  Verdict verdict;
+  const Length depth = Length::mm(0.5 * (cut.before.outer_mm - cut.after.outer_mm));
+  for (const NearKeyseat& keyseat : cut.round.keyseats) {
+    if (keyseat.distance_mm < 0.0) {
+      verdict = worse(verdict, {Outcome::nonconforming,
+                                fmt::format("the cut runs into {}: it is left {} less deep",
+                                            keyseat.id, length_text(depth, unit))});
+    }
+  }
+  if (near_keyseat(cut)) {
+    const NearKeyseat& keyseat = cut.round.keyseats.front();
+    verdict = worse(
+        verdict, {Outcome::undecided,
+                  fmt::format("the cut ends only {} from {}: their stresses add up; stop a tenth "
+                              "of the diameter off or more (common practice)",
+                              length_text(Length::mm(keyseat.distance_mm), unit), keyseat.id)});
+  }
+  for (const std::string& thread : cut.round.threads) {
+    verdict = worse(
+        verdict, {Outcome::nonconforming, fmt::format("the cut runs into the thread {}", thread)});
+  }
+  if (cut.cut->mate_corner && cut.fillet_mm) {
+    const double room = corner_over_fillet_mm(cut.cut->mate_corner->in_mm(), *cut.fillet_mm);
+    if (room < -1e-9) {
+      verdict = worse(verdict,
+                      {Outcome::nonconforming,
+                       fmt::format("the mate's corner rides up on the fillet: relieve it to {} or "
+                                   "more, or undercut the corner",
+                                   length_text(Length::mm(*cut.fillet_mm), unit))});
+    }
+  }
+  return verdict;
+}
+
+std::string left_text(const CutCase& cut) {
+  return fmt::format("{:.1f} % of its strength against torsion and bending is left",
+                     100.0 * strength_left(cut.before, cut.after));
+}
+
+Verdict verdict_on_corner(const CutCase& cut, LengthUnit unit) {
+  if (cut.round.shoulders.empty()) {
+    return {};
+  }
+  if (cut.corner.sharp) {
+    double height = 0.0;
+    for (const Shoulder& shoulder : cut.round.shoulders) {
+      height = std::max(height, 0.5 * (shoulder.diameter_mm - cut.after.outer_mm));
+    }
+    return {Outcome::undecided,
+            fmt::format("a sharp corner has no known stress: leave a fillet, {} or more keeps "
+                        "within the published curves, as large as the mate allows",
+                        length_text(Length::mm(height / kSharpestTorsion), unit))};
+  }
+  return cut.corner.unknown.empty()
+             ? Verdict{}
+             : Verdict{Outcome::undecided,
+                       "stress in the new corner not known: " + cut.corner.unknown};
+}
+
+Verdict verdict_on_load(const DeclaredJob& declared, const CutCase& cut) {
+  if (!cut.cut->torque_nm || !cut.cut->bending_nm) {
+    return {Outcome::undecided,
+            left_text(cut) + "; give torque_nm and bending_nm (0 for none) to have it judged"};
+  }
+  const auto strength = strength_of(declared, cut.feature.occurrence);
+  if (!strength) {
+    return {Outcome::undecided, left_text(cut) + "; say in [[parts]] what it is made of"};
+  }
+  const NominalStress nominal =
+      nominal_stress(cut.after, *cut.cut->torque_nm, *cut.cut->bending_nm);
+  const double peak = peak_of(cut, nominal);
+  if (equivalent_mpa(nominal) > strength->mpa) {
+    return {Outcome::nonconforming,
+            fmt::format("{:.4g} MPa in the plain section is over the {}: it bends or twists for "
+                        "good",
+                        equivalent_mpa(nominal), strength->text)};
+  }
+  if (peak > kOfYieldAllowed * strength->mpa) {
+    return {Outcome::undecided,
+            fmt::format("{:.4g} MPa {} is over half the {}: a larger fillet, or have its fatigue "
+                        "worked out",
+                        peak, where_text(cut), strength->text)};
+  }
+  return {Outcome::conforming,
+          fmt::format("{}; {:.4g} MPa {} under this load", left_text(cut), peak, where_text(cut))};
+}
+
+std::string keyseat_remark(const CutCase& cut, LengthUnit unit) {
+  if (cut.round.keyseats.empty() || cut.round.keyseats.front().distance_mm < 0.0 ||
+      near_keyseat(cut)) {
+    return {};
+  }
+  const NearKeyseat& nearest = cut.round.keyseats.front();
+  return fmt::format("; {} from {}", length_text(Length::mm(nearest.distance_mm), unit),
+                     nearest.id);
+}
+
+void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
+  for (const Shoulder& shoulder : cut.round.shoulders) {
+    found.push_back({"shoulder_mm", shoulder.diameter_mm});
+  }
+  if (cut.round.shoulders.empty()) {
+    return;
+  }
+  found.push_back({"fillet_mm", cut.fillet_mm.value_or(0.0)});
+  const std::string corner = cut.corner.sharp ? "sharpest_corner_" : "corner_";
+  const double left = 100.0 * strength_left(cut.before, cut.after);
+  if (cut.corner.bending) {
+    found.push_back({corner + "bending_kt", *cut.corner.bending});
+    found.push_back({"bending_left_in_corner_percent", left / *cut.corner.bending});
+  }
+  if (cut.corner.torsion) {
+    found.push_back({corner + "torsion_kt", *cut.corner.torsion});
+    found.push_back({"torsion_left_in_corner_percent", left / *cut.corner.torsion});
+  }
+}
+
+void add_keyseat(std::vector<Quantity>& found, const CutCase& cut) {
+  if (cut.round.keyseats.empty()) {
+    return;
+  }
+  found.push_back({"keyseat_distance_mm", cut.round.keyseats.front().distance_mm});
+  const ShaftNotch milled = ShaftNotch::end_milled_keyseat;
+  found.push_back({"keyseat_bending_kt", *first_pass_factor(milled, ShaftLoad::bending).factor});
+  found.push_back({"keyseat_torsion_kt", *first_pass_factor(milled, ShaftLoad::torsion).factor});
+}
+
+void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cut) {
+  const Cut& job = *cut.cut;
+  if (!job.torque_nm && !job.bending_nm) {
+    return;
+  }
+  const double torque = job.torque_nm.value_or(0.0);
+  const double bending = job.bending_nm.value_or(0.0);
+  const NominalStress was = nominal_stress(cut.before, torque, bending);
+  const NominalStress is = nominal_stress(cut.after, torque, bending);
+  finding.found.push_back({"torsion_before_mpa", was.torsion_mpa});
+  finding.found.push_back({"torsion_mpa", is.torsion_mpa});
+  finding.found.push_back({"bending_before_mpa", was.bending_mpa});
+  finding.found.push_back({"bending_mpa", is.bending_mpa});
+  const double peak = peak_of(cut, is);
+  finding.found.push_back({"greatest_stress_mpa", peak});
+  if (const auto strength = strength_of(declared, cut.feature.occurrence)) {
+    finding.wanted.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa});
+    finding.margin.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa - peak});
+  }
+}
+
+Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
+  const LengthUnit unit = declared.job->unit;
+  Finding finding;
+  finding.kind = "shaft section";
+  finding.about = {declared.names.id_of(cut.feature)};
+  finding.found = {{"before_mm", cut.before.outer_mm},
+                   {"after_mm", cut.after.outer_mm},
+                   {"length_mm", cut.round.length_mm}};
+  if (cut.round.bore_mm > 0.0) {
+    finding.found.push_back({"bore_mm", cut.round.bore_mm});
+  }
+  finding.found.push_back({"polar_modulus_before_mm3", polar_modulus_mm3(cut.before)});
+  finding.found.push_back({"polar_modulus_mm3", polar_modulus_mm3(cut.after)});
+  finding.found.push_back({"strength_left_percent", 100.0 * strength_left(cut.before, cut.after)});
+  add_corner(finding.found, cut);
+  add_keyseat(finding.found, cut);
+  if (cut.cut->mate_corner && cut.fillet_mm) {
+    finding.wanted.push_back({"mate_corner_least_mm", *cut.fillet_mm});
+    finding.margin.push_back(
+        {"mate_corner_mm", corner_over_fillet_mm(cut.cut->mate_corner->in_mm(), *cut.fillet_mm)});
+  }
+  add_stress(finding, declared, cut);
+  const Verdict verdict =
+      worse(worse(verdict_on_surroundings(cut, unit), verdict_on_corner(cut, unit)),
+            verdict_on_load(declared, cut));
+  finding.outcome = verdict.outcome;
+  finding.advice = verdict.advice + keyseat_remark(cut, unit);
+  finding.basis =
+      "elastic section of a round shaft; corner by Peterson's curve fits, keyseat by "
+      "first-pass factors (end-milled 2.14 and 3.0; Peterson's fit at r/d 0.02 gives "
+      "2.20 in bending); half of yield in the corner: common practice, no source; "
+      "fatigue not worked out";
+  finding.caution =
+      "Turning an old shaft: support it between centres, keep sleeves and hair clear, no files by "
+      "hand near the chuck; a cut can not be undone and a shaft that breaks can hurt people: have "
+      "a "
+      "shaft that carries people or lifts loads judged by a licensed engineer, by your local "
+      "rules.";
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> cut_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  for (const Cut& cut : declared.job->cuts) {
+    const NamedFeature named = declared.names.feature(cut.feature, {"cuts", "feature", cut.line});
+    if (is_outside(declared.look->model, named.refs.front())) {
+      findings.push_back(judge_cut(declared, case_of(declared, cut, named.refs.front())));
+    }
+  }
+  return findings;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,37 @@
+#pragma once
+// What lies round a stretch of a shaft that is turned down: shoulders, fillets, bore, keyseats and
+// threads.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "check/match/declared.hpp"
+
+namespace spotblue {
+
+/// The step up in diameter where the cut ends.
+struct Shoulder {
+  double diameter_mm = 0.0;         ///< of the larger side
+  std::optional<double> fillet_mm;  ///< as modelled; absent: a sharp corner
+};
+
+/// A keyseat or slot that the shaft's axis passes through.
+struct NearKeyseat {
+  std::string id;
+  double width_mm = 0.0;
+  double distance_mm = 0.0;  ///< from the nearer end of the cut; negative: so much is inside it
+};
+
+struct CutSurroundings {
+  double length_mm = 0.0;             ///< of the cut
+  double bore_mm = 0.0;               ///< widest hole about the axis under the cut; 0 when solid
+  std::vector<Shoulder> shoulders;    ///< at either end, none where the shaft ends or steps down
+  std::vector<NearKeyseat> keyseats;  ///< nearest first
+  std::vector<std::string> threads;   ///< that the cut runs into: "M8 (Nut)"
+};
+
+/// @param cut  an outside cylinder.
+[[nodiscard]] CutSurroundings cut_surroundings(const DeclaredJob& declared, const FeatureRef& cut);
+
+}  // namespace spotblue

@@ -1,0 +1,173 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+namespace {
+
+struct Nearest {
+  Length gap;
+  Length uncertainty;
+  std::string where;
+};
+
+class Search {
+ public:
+  Search(const DeclaredJob& declared, const NamedPart& a, const NamedPart& b)
+      : declared_(declared),
+        a_(a.occurrences.begin(), a.occurrences.end()),
+        b_(b.occurrences.begin(), b.occurrences.end()) {}
+
+  [[nodiscard]] std::optional<Nearest> nearest() {
+    const Seats& seats = declared_.look->seats;
+    for (std::size_t i = 0; i < seats.axial.size(); ++i) {
+      const AxialSeat& seat = seats.axial[i];
+      const MeasuredGap* measured = declared_.axial_gaps.at(i);
+      take(seat.a, seat.b, measured != nullptr ? measured->value : Length::mm(seat.gap),
+           measured != nullptr ? measured->uncertainty : std::nullopt);
+    }
+    for (const RadialSeat& seat : seats.radial) {
+      take(seat.hole, seat.shaft, Length::mm(seat.least_gap), std::nullopt);
+    }
+    for (const WidthSeat& seat : seats.width) {
+      take(seat.slot, seat.key, Length::mm(0.5 * seat.clearance - std::abs(seat.offset)),
+           std::nullopt);
+    }
+    for (const TaperSeat& seat : seats.taper) {
+      take(seat.hole, seat.shaft, Length::mm(seat.gap), std::nullopt);
+    }
+    for (const Clash& clash : declared_.look->clash.clashes) {
+      if (between(clash.a, clash.b)) {
+        take(Length::mm(-clash.depth), Length(),
+             declared_.names.id_of(clash.a) + " in " + declared_.names.id_of(clash.b));
+      }
+    }
+    return nearest_;
+  }
+
+  /// Along the axis on which the boxes of the two stand farthest apart; the least of all pairs.
+  [[nodiscard]] Length boxes_apart() const {
+    double least = 1e300;
+    for (const std::size_t a : a_) {
+      for (const std::size_t b : b_) {
+        least = a == b ? least : std::min(least, apart(box(a), box(b)));
+      }
+    }
+    return Length::mm(least);
+  }
+
+ private:
+  [[nodiscard]] const Box& box(std::size_t occurrence) const {
+    return declared_.look->model.occurrences.at(occurrence).box;
+  }
+
+  static double apart(const Box& a, const Box& b) {
+    const double x = std::max(a.low.x - b.high.x, b.low.x - a.high.x);
+    const double y = std::max(a.low.y - b.high.y, b.low.y - a.high.y);
+    const double z = std::max(a.low.z - b.high.z, b.low.z - a.high.z);
+    return std::max({x, y, z});
+  }
+
+  [[nodiscard]] bool between(std::size_t first, std::size_t second) const {
+    return (a_.contains(first) && b_.contains(second)) ||
+           (a_.contains(second) && b_.contains(first));
+  }
+
+  void take(const FeatureRef& first, const FeatureRef& second, Length gap,
+            std::optional<Length> uncertainty) {
+    if (between(first.occurrence, second.occurrence)) {
+      take(gap, uncertainty.value_or(declared_.job->settings.default_uncertainty),
+           declared_.names.id_of(first) + " and " + declared_.names.id_of(second));
+    }
+  }
+
+  void take(Length gap, Length uncertainty, std::string where) {
+    if (!nearest_ || gap < nearest_->gap) {
+      nearest_ = Nearest{gap, uncertainty, std::move(where)};
+    }
+  }
+
+  const DeclaredJob& declared_;
+  std::set<std::size_t> a_, b_;
+  std::optional<Nearest> nearest_;
+};
+
+void judge_nearest(const DeclaredJob& declared, const KeepOff& entry, const Nearest& nearest,
+                   Finding& finding) {
+  const LengthUnit unit = declared.job->unit;
+  finding.found = {millimetres("gap_mm", nearest.gap),
+                   millimetres("uncertainty_mm", nearest.uncertainty),
+                   {"where", nearest.where}};
+  finding.margin = {millimetres("gap_mm", nearest.gap - nearest.uncertainty - entry.least)};
+  if (nearest.gap < entry.least) {
+    finding.outcome = Outcome::nonconforming;
+    finding.advice =
+        nearest.gap <= Length()
+            ? fmt::format("they touch at {}: relieve one by {}", nearest.where,
+                          length_text(entry.least - nearest.gap, unit))
+            : fmt::format("only {} apart at {}: relieve one by {}", length_text(nearest.gap, unit),
+                          nearest.where, length_text(entry.least - nearest.gap, unit));
+  } else if (nearest.gap - nearest.uncertainty < entry.least) {
+    finding.outcome = Outcome::undecided;
+    finding.advice = fmt::format("measure the gap at {} closer than +- {}", nearest.where,
+                                 length_text(nearest.uncertainty, unit));
+  } else {
+    finding.outcome = Outcome::conforming;
+    finding.advice = "leave it as it is";
+  }
+}
+
+void judge_far(const DeclaredJob& declared, const KeepOff& entry, Length boxes, Finding& finding) {
+  const LengthUnit unit = declared.job->unit;
+  finding.found = {{"gap", "no faces near"}};
+  if (boxes >= entry.least) {
+    finding.outcome = Outcome::conforming;
+    finding.found.push_back(millimetres("boxes_apart_mm", boxes));
+    finding.margin = {millimetres("gap_mm", boxes - entry.least)};
+    finding.advice = "leave it as it is";
+    return;
+  }
+  const SeatSettings& settings = declared.look->settings.seats;
+  finding.outcome = Outcome::undecided;
+  finding.advice = fmt::format(
+      "no faces that look at each other come within {} along or {} across the axis, but one part "
+      "reaches beside the other and corners are not searched: try it with a feeler of {}",
+      length_text(Length::mm(settings.axial_gap_most_mm), unit),
+      length_text(Length::mm(settings.radial_gap_mm), unit), length_text(entry.least, unit));
+}
+
+}  // namespace
+
+std::vector<Finding> keep_off_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  for (const KeepOff& entry : declared.job->keep_off) {
+    const Entry place{"keep_off", "parts", entry.line};
+    Search search(declared, declared.names.part(entry.a, place),
+                  declared.names.part(entry.b, place));
+    Finding finding;
+    finding.kind = "keep off";
+    finding.about = {entry.a, entry.b};
+    finding.wanted = {millimetres("gap_min_mm", entry.least)};
+    if (const auto nearest = search.nearest()) {
+      judge_nearest(declared, entry, *nearest, finding);
+    } else {
+      judge_far(declared, entry, search.boxes_apart(), finding);
+    }
+    finding.basis = fmt::format(
+        "must stay clear{}{}{}; least gap of the faces that look at each "
+        "other, and of clashes; {}",
+        entry.reason.empty() ? "" : ", ", entry.reason, from_line(entry.line), kIso14253);
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

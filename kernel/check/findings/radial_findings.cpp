@@ -1,0 +1,39 @@
+#include <algorithm>
+#include <cstddef>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/sizes/judge_fit.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+
+std::vector<Finding> radial_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+  findings.reserve(seats.size());
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
+    const RadialSeat& seat = seats[i];
+    FitCase fit_case;
+    fit_case.kind = "radial fit";
+    fit_case.hole = seat.hole;
+    fit_case.shaft = seat.shaft;
+    fit_case.hole_size = Length::mm(seat.hole_diameter);
+    fit_case.shaft_size = Length::mm(seat.shaft_diameter);
+    const double tightest = seat.worn ? seat.worn->least : seat.clearance;
+    fit_case.out_of_line = Length::mm(std::max(0.0, 0.5 * tightest - seat.least_gap));
+    if (seat.worn) {
+      fit_case.worn_by = {Length::mm(seat.worn->least - seat.clearance),
+                          Length::mm(seat.worn->most - seat.clearance)};
+    }
+    fit_case.want = declared.radial_fits.at(i);
+    fit_case.placing = {millimetres("offset_mm", Length::mm(seat.offset)),
+                        degrees("tilt_deg", seat.tilt),
+                        millimetres("least_gap_mm", Length::mm(seat.least_gap)),
+                        millimetres("engaged_mm", Length::mm(seat.engaged)),
+                        degrees("coverage_deg", seat.coverage)};
+    findings.push_back(judge_fit(declared, fit_case));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

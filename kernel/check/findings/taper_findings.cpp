@@ -1,0 +1,77 @@
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstddef>
+#include <numbers>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr double kDegrees = 180.0 / std::numbers::pi;
+// Rounding of angles that are written with fifteen digits.
+constexpr double kSameAngle_deg = 1e-9;
+
+Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const TaperWant* want) {
+  const LengthUnit unit = declared.job->unit;
+  const double difference_deg = (seat.shaft_half_angle - seat.hole_half_angle) * kDegrees;
+  Finding finding;
+  finding.kind = "taper";
+  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
+  finding.found = {{"half_angle_difference_deg", difference_deg},
+                   degrees("hole_half_angle_deg", seat.hole_half_angle),
+                   degrees("shaft_half_angle_deg", seat.shaft_half_angle),
+                   millimetres("gap_mm", Length::mm(seat.gap)),
+                   millimetres("offset_mm", Length::mm(seat.offset)),
+                   degrees("tilt_deg", seat.tilt),
+                   millimetres("engaged_mm", Length::mm(seat.engaged)),
+                   millimetres("diameter_mm", Length::mm(seat.diameter))};
+  if (want == nullptr) {
+    finding.basis = "no taper declared";
+    finding.advice = fmt::format(
+        "half angles differ by {:.4f} deg; say in [[tapers]] how near they must agree, or blue it",
+        difference_deg);
+    return finding;
+  }
+  const double room_deg = want->angle_within_deg - std::abs(difference_deg);
+  finding.wanted = {{"half_angle_within_deg", want->angle_within_deg}};
+  finding.margin = {{"half_angle_deg", room_deg}};
+  finding.basis = "limits of the taper" + from_line(want->line);
+  const bool angle_good = room_deg >= -kSameAngle_deg;
+  bool gap_good = true;
+  if (want->gap) {
+    const Limits gap{want->gap->least, want->gap->greatest};
+    const Length found = Length::mm(seat.gap);
+    gap_good = judge(found, Length(), gap) == Outcome::conforming;
+    add_range(finding.wanted, "gap", gap);
+    finding.margin.push_back(millimetres("gap_mm", margin({found, found}, gap)));
+  }
+  finding.outcome = angle_good && gap_good ? Outcome::conforming : Outcome::nonconforming;
+  if (!angle_good) {
+    finding.advice =
+        fmt::format("the cones bear at the {} end only: half angles differ by {:.4f} deg",
+                    difference_deg < 0.0 ? "small" : "large", std::abs(difference_deg));
+  } else if (!gap_good) {
+    finding.advice = fmt::format("the gap between the cones is {}: move them along the axis",
+                                 length_text(Length::mm(seat.gap), unit));
+  } else {
+    finding.advice = "prove it with blue before use";
+  }
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> taper_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  const std::vector<TaperSeat>& seats = declared.look->seats.taper;
+  findings.reserve(seats.size());
+  for (std::size_t i = 0; i < seats.size() && may_judge_more(); ++i) {
+    findings.push_back(judge_taper(declared, seats[i], declared.taper_wants.at(i)));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

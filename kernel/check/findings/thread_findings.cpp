@@ -1,0 +1,82 @@
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstddef>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/sizes/judge_fit.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+namespace {
+
+// A screw this far out of line at either end of its thread no longer starts by hand; common
+// practice, no source.
+const Length kStartsByHand = Length::mm(0.1);
+
+Length out_of_line(const Thread& thread) {
+  return Length::mm(thread.offset + 0.5 * thread.engaged * std::tan(thread.tilt));
+}
+
+std::vector<Quantity> placing(const Thread& thread) {
+  return {millimetres("offset_mm", Length::mm(thread.offset)), degrees("tilt_deg", thread.tilt),
+          millimetres("engaged_mm", Length::mm(thread.engaged))};
+}
+
+// DeclaredJob as a plain fit, it is one: the job knows better than the tables.
+Finding as_fit(const DeclaredJob& declared, const Thread& thread, const FitWant& want) {
+  FitCase fit_case;
+  fit_case.kind = "radial fit";
+  fit_case.hole = thread.hole;
+  fit_case.shaft = thread.screw;
+  fit_case.hole_size = Length::mm(thread.hole_diameter);
+  fit_case.shaft_size = Length::mm(thread.screw_diameter);
+  fit_case.out_of_line = out_of_line(thread);
+  fit_case.want = &want;
+  fit_case.placing = placing(thread);
+  Finding finding = judge_fit(declared, fit_case);
+  finding.basis += fmt::format("; declared as a plain fit, the sizes are those of {}", thread.size);
+  return finding;
+}
+
+Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
+  const LengthUnit unit = declared.job->unit;
+  const Length overlap = Length::mm(thread.screw_diameter - thread.hole_diameter);
+  const Length lost = out_of_line(thread);
+  Finding finding;
+  finding.kind = "thread";
+  finding.about = {declared.names.id_of(thread.hole), declared.names.id_of(thread.screw)};
+  finding.found = {{"size", thread.size},
+                   millimetres("hole_mm", Length::mm(thread.hole_diameter)),
+                   millimetres("screw_mm", Length::mm(thread.screw_diameter)),
+                   millimetres("overlap_allowed_mm", overlap)};
+  for (Quantity& quantity : placing(thread)) {
+    finding.found.push_back(std::move(quantity));
+  }
+  finding.basis = fmt::format("thread table: {}; hides {} of overlap by diameter", thread.size,
+                              length_text(overlap, unit));
+  const bool starts = lost <= kStartsByHand;
+  finding.outcome = starts ? Outcome::conforming : Outcome::undecided;
+  finding.advice = starts ? fmt::format("a {} screw in its tapped hole", thread.size)
+                          : fmt::format(
+                                "{} is out of line with its tapped hole by {}: see whether "
+                                "it starts by hand",
+                                thread.size, length_text(lost, unit));
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> thread_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  const std::vector<Thread>& threads = declared.look->seats.threads;
+  findings.reserve(threads.size());
+  for (std::size_t i = 0; i < threads.size() && may_judge_more(); ++i) {
+    const FitWant* want = declared.thread_fits.at(i);
+    findings.push_back(want != nullptr ? as_fit(declared, threads[i], *want)
+                                       : as_thread(declared, threads[i]));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,106 @@
+#include <fmt/format.h>
+
+#include <cstddef>
+#include <optional>
+
+#include "check/bodies/running.hpp"
+#include "check/findings/seat_findings.hpp"
+#include "check/words/words.hpp"
+#include "spotblue/mechanics/thrust_face.hpp"
+
+namespace spotblue {
+namespace {
+
+// Faces this far apart may still close the end play; farther ones take no thrust.
+constexpr double kClosesEndPlay_mm = 2.0;
+
+Length gap_of(const DeclaredJob& declared, std::size_t number) {
+  const MeasuredGap* measured = declared.axial_gaps.at(number);
+  return measured != nullptr ? measured->value : Length::mm(declared.look->seats.axial[number].gap);
+}
+
+// A gap that is wanted keeps the faces off each other; faces that overlap are found as such.
+bool takes_thrust(const DeclaredJob& declared, std::size_t number) {
+  const AxialWant* want = declared.axial_wants.at(number);
+  if (want != nullptr && want->kind == AxialWantKind::gap && want->least > Length()) {
+    return false;
+  }
+  const double same = declared.look->settings.seats.same_length_mm;
+  const double gap = gap_of(declared, number).in_mm();
+  return gap >= -same && gap <= kClosesEndPlay_mm;
+}
+
+void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
+                const ThrustRing& ring, Duty duty) {
+  const Length width = radial_width(ring);
+  const Length least = least_band(ring);
+  finding.found.push_back(millimetres("band_mm", width));
+  finding.wanted.push_back(millimetres("band_min_mm", least));
+  finding.margin.push_back(millimetres("band_mm", width - least));
+  if (width < least) {
+    reasons.add(duty == Duty::no_load_slow ? Outcome::undecided : Outcome::nonconforming,
+                fmt::format("the faces share a band of only {}: give it {} or more, with a washer "
+                            "or a larger shoulder",
+                            length_text(width, declared.job->unit),
+                            length_text(least, declared.job->unit)));
+  }
+}
+
+Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbing& rub) {
+  const AxialSeat& seat = declared.look->seats.axial[number];
+  const ThrustRing ring{Length::mm(seat.inner), Length::mm(seat.outer)};
+  const PairLimits pair = pair_limits(declared, seat.a.occurrence, seat.b.occurrence);
+  Finding finding;
+  finding.kind = "thrust face";
+  finding.about = {declared.names.id_of(seat.a), declared.names.id_of(seat.b)};
+  finding.found = {{"turns", declared.names.id_of(rub.turning)},
+                   {"turning_rpm", rub.rpm},
+                   millimetres("gap_mm", gap_of(declared, number)),
+                   {"area_mm2", seat.area}};
+  Reasons reasons;
+  RunningLoad load;
+  if (seat.centre_line == kNoCentreLine || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
+    reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
+  } else {
+    finding.found.push_back(millimetres("inner_mm", ring.inner));
+    finding.found.push_back(millimetres("outer_mm", ring.outer));
+    finding.found.push_back(millimetres("mean_radius_mm", mean_radius(ring)));
+    finding.found.push_back({"full_area_mm2", full_area_mm2(ring)});
+    judge_band(declared, finding, reasons, ring, rub.duty);
+    load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), rub.rpm, rub.thrust_n);
+    judge_running(finding, reasons, load, pair, rub.duty,
+                  fmt::format("no thrust is given for {}: pressure is not known",
+                              declared.names.id_of(rub.turning)));
+  }
+  if (rub.thrust_n) {
+    finding.found.push_back({"thrust_n", *rub.thrust_n});
+  }
+  finding.outcome = reasons.outcome();
+  finding.advice = reasons.advice("leave it as it is; oil reaches it by a groove or the bore");
+  finding.basis = fmt::format(
+      "net area of the faces as they lie; mean radius 2/3 (Ro3 - Ri3)/(Ro2 - Ri2), uniform "
+      "pressure; the whole thrust on this face; {}{}; least band: 2 mm or 0.05 of the diameter, "
+      "common practice, no source",
+      pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis,
+      pair.note.empty() ? "" : " (" + pair.note + ")");
+  finding.caution = std::string(kTurningCaution);
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> thrust_findings(const DeclaredJob& declared) {
+  const Groups groups = find_groups(declared);
+  const Turns turns = find_turns(declared, groups);
+  std::vector<Finding> findings;
+  const std::vector<AxialSeat>& seats = declared.look->seats.axial;
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const auto rub = rubbing(groups, turns, seats[i].a.occurrence, seats[i].b.occurrence);
+    if (rub && takes_thrust(declared, i)) {
+      findings.push_back(judge_face(declared, i, *rub));
+    }
+  }
+  return findings;
+}
+
+}  // namespace spotblue

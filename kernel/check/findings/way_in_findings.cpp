@@ -1,0 +1,266 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "check/findings/seat_findings.hpp"
+#include "check/sizes/wanted_fit.hpp"
+#include "check/words/words.hpp"
+#include "spotblue/geometry/way_in.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr std::string_view kBasis =
+    "parts moved along their centre line, past each other, as rings about it; own geometry; parts "
+    "of other groups taken as not there";
+
+bool is_pressed(const DeclaredJob& declared, const RadialSeat& seat, const FitWant* want) {
+  if (seat.clearance < -declared.look->settings.seats.same_length_mm) {
+    return true;
+  }
+  if (want == nullptr) {
+    return false;
+  }
+  const PairSizes sizes{Length::mm(seat.hole_diameter), Length::mm(seat.shaft_diameter),
+                        sizes_of(declared, seat.hole.occurrence),
+                        sizes_of(declared, seat.shaft.occurrence)};
+  return wanted_fit(*declared.job, *want, sizes).clearance.upper < Length();
+}
+
+WayInOptions options_of(const DeclaredJob& declared) {
+  WayInOptions options;
+  const Look& look = *declared.look;
+  for (std::size_t i = 0; i < declared.parts.size(); ++i) {
+    if (declared.parts[i] != nullptr && declared.parts[i]->springs) {
+      options.springs.push_back(i);
+    }
+  }
+  for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
+    const RadialSeat& seat = look.seats.radial[i];
+    if (is_pressed(declared, seat, declared.radial_fits.at(i))) {
+      options.pressed.emplace_back(seat.hole.occurrence, seat.shaft.occurrence);
+    }
+  }
+  for (const AxialSeat& seat : look.seats.axial) {
+    if (seat.gap < 0.0) {
+      options.given.push_back({seat.a.occurrence, seat.b.occurrence, -seat.gap});
+    }
+  }
+  for (std::size_t i = 0; i < look.clash.clashes.size(); ++i) {
+    const Clash& clash = look.clash.clashes[i];
+    (declared.clash_allowed.at(i) != nullptr ? options.squeezed : options.given)
+        .push_back({clash.a, clash.b, clash.depth});
+  }
+  return options;
+}
+
+/// "+z", "-x", or "(0.500, 0.866, 0.000)".
+std::string direction_text(Direction d) {
+  const std::array<std::pair<double, char>, 3> parts{{{d.x, 'x'}, {d.y, 'y'}, {d.z, 'z'}}};
+  for (const auto& [along, name] : parts) {
+    if (std::abs(along) > 1.0 - 1e-9) {
+      return fmt::format("{}{}", along > 0.0 ? '+' : '-', name);
+    }
+  }
+  return fmt::format("({:.3f}, {:.3f}, {:.3f})", d.x, d.y, d.z);
+}
+
+std::string how_text(WayHow how) {
+  switch (how) {
+    case WayHow::slide:
+      return "slide";
+    case WayHow::press:
+      return "press";
+    case WayHow::screw:
+      return "screw";
+    case WayHow::spring_in:
+      return "spring in";
+    case WayHow::drop_in:
+      return "drop in";
+  }
+  return {};
+}
+
+std::string names_text(const DeclaredJob& declared, const std::vector<std::size_t>& parts) {
+  std::string text;
+  for (const std::size_t part : parts) {
+    text += (text.empty() ? "" : ", ") + declared.names.id_of(part);
+  }
+  return text;
+}
+
+/// "into" a bore, "over" a shaft, "to" anything else.
+std::string_view preposition(const Seats& seats, const WayStep& step) {
+  const auto moves = [&](const FeatureRef& feature) {
+    return std::ranges::find(step.parts, feature.occurrence) != step.parts.end();
+  };
+  const auto among = [&](const auto& pairs, auto hole, auto shaft) -> std::string_view {
+    for (const auto& pair : pairs) {
+      if (moves(pair.*shaft) && (pair.*hole).occurrence == step.onto) {
+        return "into";
+      }
+      if (moves(pair.*hole) && (pair.*shaft).occurrence == step.onto) {
+        return "over";
+      }
+    }
+    return {};
+  };
+  for (const std::string_view found : {among(seats.threads, &Thread::hole, &Thread::screw),
+                                       among(seats.radial, &RadialSeat::hole, &RadialSeat::shaft),
+                                       among(seats.taper, &TaperSeat::hole, &TaperSeat::shaft),
+                                       among(seats.width, &WidthSeat::slot, &WidthSeat::key)}) {
+    if (!found.empty()) {
+      return found;
+    }
+  }
+  return "to";
+}
+
+std::string step_text(const DeclaredJob& declared, const WayStep& step) {
+  const std::string holds =
+      step.holds.empty() ? "" : "; holds in " + names_text(declared, step.holds);
+  return fmt::format("{} {} {}, {} towards {}{}", names_text(declared, step.parts),
+                     preposition(declared.look->seats, step), declared.names.id_of(step.onto),
+                     how_text(step.how), direction_text(step.along), holds);
+}
+
+std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) {
+  const LengthUnit unit = declared.job->unit;
+  const std::string needs = length_text(Length::mm(blockage.needs), unit);
+  return fmt::format(
+      "{} by {} towards {}: needs {}, has {}", declared.names.id_of(blockage.part),
+      declared.names.id_of(blockage.by), direction_text(blockage.leaving), needs,
+      blockage.has > 0.0 ? length_text(Length::mm(blockage.has), unit) : std::string("no hole"));
+}
+
+// Stations of a cylinder on a line along which its own axis lies.
+std::pair<double, double> stations_of(const Cylinder& cylinder, const Line& axis,
+                                      const Line& line) {
+  const double from = station(line, at_station(axis, cylinder.intervals.front().first));
+  const double to = station(line, at_station(axis, cylinder.intervals.back().second));
+  return std::minmax(from, to);
+}
+
+// Whether a whole bore of one part stands round a shaft of the other.
+bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
+  constexpr double kParallel = 0.02;  // sine of the angle
+  constexpr double kWhole = 6.2;      // rad: a saw cut lets nothing out
+  constexpr double kShared = 0.1;     // mm of length
+  const Occurrence& round = model.occurrences.at(outer);
+  const Occurrence& in_it = model.occurrences.at(inner);
+  for (const Cylinder& bore : model.products.at(round.product).cylinders) {
+    if (bore.side != Side::internal || bore.coverage < kWhole || bore.intervals.empty()) {
+      continue;
+    }
+    const Line axis = place_line(round.frame, bore.axis);
+    const auto [low, high] = stations_of(bore, axis, axis);
+    for (const Cylinder& shaft : model.products.at(in_it.product).cylinders) {
+      const Line other = place_line(in_it.frame, shaft.axis);
+      if (shaft.side != Side::external || shaft.intervals.empty() ||
+          norm(cross(axis.along, other.along)) > kParallel ||
+          distance(axis, other.at) > 0.5 * bore.diameter) {
+        continue;
+      }
+      const auto [from, to] = stations_of(shaft, other, axis);
+      if (std::min(high, to) - std::max(low, from) > kShared) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// Only moves along the line are tried: a part that neither holds the other in a bore nor is held in
+// one may come from the side.
+bool may_come_from_the_side(const Model& model, const Blockage& blockage) {
+  return !stands_round(model, blockage.part, blockage.by) &&
+         !stands_round(model, blockage.by, blockage.part);
+}
+
+void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
+  const Model& model = declared.look->model;
+  const auto held = std::ranges::find_if_not(
+      way.blocked, [&](const Blockage& one) { return may_come_from_the_side(model, one); });
+  finding.outcome = held != way.blocked.end() ? Outcome::nonconforming : Outcome::undecided;
+  double least = 0.0;
+  for (std::size_t i = 0; i < way.blocked.size(); ++i) {
+    finding.found.push_back(
+        {fmt::format("blocked_{}", i + 1), blocked_text(declared, way.blocked[i])});
+    least = std::min(least, way.blocked[i].has - way.blocked[i].needs);
+  }
+  finding.margin = {millimetres("passing_mm", Length::mm(least))};
+  const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
+  if (held == way.blocked.end()) {
+    finding.advice = fmt::format(
+        "{} has no way along the line past {}; whether it comes in from the side can not be told: "
+        "look by eye",
+        declared.names.id_of(first.part), declared.names.id_of(first.by));
+    return;
+  }
+  finding.advice = fmt::format(
+      "{} cannot be brought to its place past {}: open the bore, turn the shoulder down, split the "
+      "part, or make the shoulder a ring of its own",
+      declared.names.id_of(first.part), declared.names.id_of(first.by));
+}
+
+void judge_untold(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
+  finding.outcome = Outcome::undecided;
+  for (std::size_t i = 0; i < way.not_told.size(); ++i) {
+    const NotTold& pair = way.not_told[i];
+    finding.found.push_back(
+        {fmt::format("not_told_{}", i + 1),
+         fmt::format("{} past {} towards {}", declared.names.id_of(pair.part),
+                     declared.names.id_of(pair.by), direction_text(pair.leaving))});
+  }
+  finding.advice = way.too_many
+                       ? "too many parts on one line to try every order: check by hand"
+                       : fmt::format(
+                             "it cannot be told whether {} passes {}: look by eye; for a ring that "
+                             "is sprung in by hand say springs = true in its [[parts]] entry",
+                             declared.names.id_of(way.not_told.front().part),
+                             declared.names.id_of(way.not_told.front().by));
+}
+
+Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
+  Finding finding;
+  finding.kind = "way in";
+  finding.about = {declared.look->seats.centre_lines.at(way.centre_lines.front()).id,
+                   declared.names.id_of(way.base)};
+  finding.wanted = {{"want", "a way in for every part"}};
+  finding.basis = kBasis;
+  for (std::size_t i = 0; i < way.steps.size(); ++i) {
+    finding.found.push_back({fmt::format("step_{}", i + 1), step_text(declared, way.steps[i])});
+  }
+  const bool presses =
+      std::ranges::any_of(way.steps, [](const WayStep& step) { return step.how == WayHow::press; });
+  finding.caution = presses ? kPressCaution : "";
+  if (!way.blocked.empty()) {
+    judge_blocked(declared, way, finding);
+  } else if (!way.not_told.empty() || way.too_many) {
+    judge_untold(declared, way, finding);
+  } else {
+    finding.outcome = Outcome::conforming;
+    finding.advice = fmt::format("put together in this order, starting from {}; apart in reverse",
+                                 declared.names.id_of(way.base));
+  }
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> way_in_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  const Look& look = *declared.look;
+  for (const WayIn& way : ways_in(look.model, look.seats, options_of(declared))) {
+    findings.push_back(judge_way(declared, way));
+  }
+  return findings;
+}
+
+}  // namespace spotblue

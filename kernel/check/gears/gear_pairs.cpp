@@ -1,0 +1,135 @@
+#include "check/gears/gear_pairs.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "spotblue/mechanics/tooth_thickness.hpp"
+
+namespace spotblue {
+namespace {
+
+ToothForm form_of(const Mesh& mesh) {
+  return {mesh.module.in_mm(), mesh.pressure_angle_deg, mesh.helix_angle_deg};
+}
+
+std::pair<double, ThicknessFrom> thickness_of(const ToothForm& form, const MeshGear& gear) {
+  if (gear.thickness) {
+    return {gear.thickness->in_mm(), ThicknessFrom::given};
+  }
+  if (gear.span) {
+    return {thickness_from_span_mm(form, gear.teeth, gear.span->teeth, gear.span->over.in_mm()),
+            ThicknessFrom::span};
+  }
+  if (gear.pins) {
+    const Pins pins = gear.teeth % 2 == 0 ? Pins::two : Pins::three;
+    return {thickness_from_pins_mm(form, gear.teeth, gear.pins->pin.in_mm(),
+                                   gear.pins->over.in_mm(), pins),
+            ThicknessFrom::pins};
+  }
+  return {standard_thickness_mm(form), ThicknessFrom::assumed};
+}
+
+// A measured size that no such gear can have is a mistake in the job file: say where.
+template <typename Work>
+auto at_entry(const Job& job, int line, const Work& work) {
+  try {
+    return work();
+  } catch (const Error& error) {
+    throw Error(error.code(), entry_place(job, "meshes", line), error.rule(), error.cure());
+  }
+}
+
+std::optional<PairedGear> gear_of(const DeclaredJob& declared, const Mesh& mesh,
+                                  const MeshGear& job, std::size_t occurrence) {
+  const ToothForm form = form_of(mesh);
+  const auto [thickness, from] =
+      at_entry(*declared.job, mesh.line, [&] { return thickness_of(form, job); });
+  PairedGear gear{&job, occurrence, {}, standard_gear(form, job.teeth, thickness), from};
+  if (job.tip_diameter) {
+    gear.teeth.tip_mm = job.tip_diameter->in_mm();
+  }
+  const auto blank = find_gear_blank(declared, occurrence, gear.teeth.tip_mm, form.module_mm);
+  if (!blank) {
+    return std::nullopt;
+  }
+  gear.blank = *blank;
+  if (!job.tip_diameter && blank->teeth) {
+    gear.teeth.tip_mm = blank->tip_mm;
+  }
+  if (job.root_diameter) {
+    gear.teeth.root_mm = job.root_diameter->in_mm();
+  }
+  return gear;
+}
+
+GearPair pair_of(const DeclaredJob& declared, const Mesh& mesh, const PairedGear& a,
+                 const PairedGear& b) {
+  GearPair pair{&mesh, form_of(mesh), a, b, 0.0, 0.0, 0.0, {}, {}};
+  pair.tilt = angle_between_lines(a.blank.line.along, b.blank.line.along);
+  Point middle = a.blank.line.at;
+  if (pair.faces_known()) {
+    const auto other =
+        std::minmax({station(a.blank.line, at_station(b.blank.line, b.blank.face.first)),
+                     station(a.blank.line, at_station(b.blank.line, b.blank.face.second))});
+    const double from = std::max(a.blank.face.first, other.first);
+    const double to = std::min(a.blank.face.second, other.second);
+    pair.face_mm = std::max(0.0, to - from);
+    middle = at_station(a.blank.line, 0.5 * (from + to));
+  }
+  pair.centre_mm = distance(b.blank.line, middle);
+  pair.play_a = bearing_play(declared, a.occurrence, a.blank, b.blank.centre_line);
+  pair.play_b = bearing_play(declared, b.occurrence, b.blank, a.blank.centre_line);
+  return pair;
+}
+
+}  // namespace
+
+std::vector<GearPair> gear_pairs(const DeclaredJob& declared, const Mesh& mesh) {
+  const auto gears = [&](const MeshGear& job) {
+    std::vector<PairedGear> found;
+    for (const std::size_t occurrence :
+         declared.names.part(job.part, {"meshes", "part", mesh.line}).occurrences) {
+      if (const auto gear = gear_of(declared, mesh, job, occurrence)) {
+        found.push_back(*gear);
+      }
+    }
+    return found;
+  };
+  const std::vector<PairedGear> all_a = gears(mesh.a);
+  const std::vector<PairedGear> all_b = gears(mesh.b);
+  const double reference =
+      0.5 * transverse_form(form_of(mesh)).module_mm * (mesh.a.teeth + mesh.b.teeth);
+  std::vector<GearPair> pairs;
+  const bool many_a = all_a.size() >= all_b.size();
+  for (const PairedGear& one : many_a ? all_a : all_b) {
+    std::optional<GearPair> nearest;
+    for (const PairedGear& other : many_a ? all_b : all_a) {
+      if (other.occurrence == one.occurrence) {
+        continue;
+      }
+      const GearPair pair = pair_of(declared, mesh, many_a ? one : other, many_a ? other : one);
+      if (!nearest ||
+          std::abs(pair.centre_mm - reference) < std::abs(nearest->centre_mm - reference)) {
+        nearest = pair;
+      }
+    }
+    if (nearest) {
+      pairs.push_back(*nearest);
+    }
+  }
+  return pairs;
+}
+
+std::optional<MeshPositions> mesh_positions(const GearPair& pair) {
+  const double closest = pair.centre_mm - pair.shift_mm();
+  if (closest <= least_centre_mm(pair.form, pair.a.teeth.teeth, pair.b.teeth.teeth)) {
+    return std::nullopt;
+  }
+  const auto at = [&pair](double centre) {
+    return gear_mesh(pair.form, pair.a.teeth, pair.b.teeth, centre, pair.face_mm);
+  };
+  return MeshPositions{at(closest), at(pair.centre_mm), at(pair.centre_mm + pair.shift_mm())};
+}
+
+}  // namespace spotblue

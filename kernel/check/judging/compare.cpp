@@ -1,0 +1,166 @@
+#include "spotblue/check/compare.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <map>
+#include <set>
+#include <string>
+#include <utility>
+
+#include "check/judging/plan_cost.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/job/feature_name.hpp"
+
+namespace spotblue {
+namespace {
+
+std::string leaf(const std::string& path) {
+  const auto slash = path.rfind('/');
+  return slash == std::string::npos ? path : path.substr(slash + 1);
+}
+
+// "Plan B/Wheel group/Keeper: bore 8.4 @ 3" is "Keeper bore" in every plan.
+std::string without_sizes(const std::string& about) {
+  const auto feature = parse_feature_name(about, LengthUnit::mm);
+  return feature ? fmt::format("{} {}", leaf(feature->part), feature_word_name(feature->word))
+                 : leaf(about);
+}
+
+std::string subject(const Finding& finding) {
+  std::string text;
+  for (const std::string& about : finding.about) {
+    text += (text.empty() ? "" : " / ") + without_sizes(about);
+  }
+  return text;
+}
+
+// What a row is about by the first plan that has it, with sizes; `whole` with the places too.
+std::string about_in_full(const ComparedRow& row, std::span<const CheckResult> plans, bool whole) {
+  for (std::size_t plan = 0; plan < plans.size(); ++plan) {
+    if (const auto& index = row.findings[plan]) {
+      std::string text;
+      for (const std::string& about : plans[plan].findings[*index].about) {
+        text += (text.empty() ? "" : " / ") + (whole ? about : leaf(about));
+      }
+      return text;
+    }
+  }
+  return row.about;
+}
+
+// Rows that would read alike get sizes, then places, then numbers, whatever tells them apart.
+void tell_apart(std::vector<ComparedRow>& rows, const std::vector<std::size_t>& alike,
+                std::span<const CheckResult> plans) {
+  std::vector<std::string> names;
+  for (const bool whole : {false, true}) {
+    names.clear();
+    for (const std::size_t row : alike) {
+      names.push_back(about_in_full(rows[row], plans, whole));
+    }
+    if (std::set(names.begin(), names.end()).size() == names.size()) {
+      break;
+    }
+  }
+  std::map<std::string, int> met;
+  for (std::size_t i = 0; i < alike.size(); ++i) {
+    const int nth = ++met[names[i]];
+    rows[alike[i]].about = nth == 1 ? names[i] : fmt::format("{} ({})", names[i], nth);
+  }
+}
+
+std::vector<ComparedRow> rows_of(std::span<const CheckResult> plans) {
+  std::vector<ComparedRow> rows;
+  std::map<std::pair<std::string, std::string>, std::vector<std::size_t>> alike;
+  for (std::size_t plan = 0; plan < plans.size(); ++plan) {
+    std::map<std::pair<std::string, std::string>, std::size_t> met;
+    const std::vector<Finding>& findings = plans[plan].findings;
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+      const std::pair key{findings[i].kind, subject(findings[i])};
+      const std::size_t nth = met[key]++;
+      std::vector<std::size_t>& known = alike[key];
+      if (nth == known.size()) {
+        known.push_back(rows.size());
+        rows.push_back({key.first, key.second,
+                        std::vector<std::optional<std::size_t>>(plans.size(), std::nullopt)});
+      }
+      rows[known[nth]].findings[plan] = i;
+    }
+  }
+  for (const auto& [key, known] : alike) {
+    if (known.size() > 1) {
+      tell_apart(rows, known, plans);
+    }
+  }
+  return rows;
+}
+
+std::optional<std::size_t> best_of(const std::vector<PlanCost>& plans) {
+  std::optional<std::size_t> best;
+  const auto least = [&plans](std::size_t plan) {
+    return plans[plan].least_margin ? plans[plan].least_margin->share : 0.0;
+  };
+  for (std::size_t plan = 0; plan < plans.size(); ++plan) {
+    const bool clean = plans[plan].whole && plans[plan].outcomes.nonconforming == 0;
+    if (clean && (!best || least(plan) > least(*best))) {
+      best = plan;
+    }
+  }
+  return best;
+}
+
+}  // namespace
+
+std::optional<double> margin_share(const Finding& finding) {
+  const auto wanted = [&finding](const std::string& key) -> std::optional<double> {
+    for (const Quantity& quantity : finding.wanted) {
+      const auto* const number = std::get_if<double>(&quantity.value);
+      if (number != nullptr && quantity.key == key) {
+        return *number;
+      }
+    }
+    return std::nullopt;
+  };
+  std::optional<double> least;
+  for (const Quantity& margin : finding.margin) {
+    const auto* const number = std::get_if<double>(&margin.value);
+    if (number == nullptr) {
+      continue;
+    }
+    std::optional<double> share;
+    // The unit of a key may have underscores of its own: try each place where "_min" may stand.
+    for (auto at = margin.key.find('_'); at != std::string::npos && !share;
+         at = margin.key.find('_', at + 1)) {
+      const std::string name = margin.key.substr(0, at);
+      const std::string unit = margin.key.substr(at);
+      const auto lower = wanted(fmt::format("{}_min{}", name, unit));
+      const auto upper = wanted(fmt::format("{}_max{}", name, unit));
+      if (lower && upper && *upper > *lower) {
+        share = *number / (0.5 * (*upper - *lower));
+      } else if ((lower && *lower != 0.0) || (upper && *upper != 0.0)) {
+        share = *number / std::abs(lower && *lower != 0.0 ? *lower : *upper);
+      }
+    }
+    if (share && (!least || *share < *least)) {
+      least = share;
+    }
+  }
+  return least;
+}
+
+Comparison compare_plans(std::span<const CheckResult> plans) {
+  if (plans.size() < 2) {
+    throw Error(ErrorCode::bad_input, {"", "plans"},
+                fmt::format("need two plans or more, got {}", plans.size()),
+                "name the job file of each plan");
+  }
+  Comparison comparison;
+  comparison.rows = rows_of(plans);
+  for (const CheckResult& plan : plans) {
+    comparison.plans.push_back(cost_of(plan));
+  }
+  comparison.best = best_of(comparison.plans);
+  return comparison;
+}
+
+}  // namespace spotblue

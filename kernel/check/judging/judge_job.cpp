@@ -1,0 +1,108 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <iterator>
+#include <map>
+#include <string>
+#include <utility>
+
+#include "base/work_limit.hpp"
+#include "check/findings/seat_findings.hpp"
+#include "check/findings/unsound.hpp"
+#include "check/match/declared.hpp"
+#include "spotblue/base/stop.hpp"
+#include "spotblue/check/check.hpp"
+
+namespace spotblue {
+namespace {
+
+// "radial-1", "axial-3": the first word of the kind and a count of its own.
+void number(std::vector<Finding>& findings) {
+  std::map<std::string, int> counts;
+  for (Finding& finding : findings) {
+    const std::string word = finding.kind.substr(0, finding.kind.find(' '));
+    finding.id = fmt::format("{}-{}", word, ++counts[word]);
+  }
+}
+
+// In the order in which a person asks: what fits what, then what it does, then what is left over.
+// clang-format off
+constexpr std::array kFindings{
+    radial_findings,
+    thread_findings,
+    width_findings,
+    taper_findings,
+    axial_findings,
+    clash_findings,
+    press_findings,
+    sleeve_findings,
+    bearing_findings,
+    thrust_findings,
+    keep_off_findings,
+    mesh_findings,
+    cut_findings,
+    stock_findings,
+    suit_findings,
+    size_findings,
+    end_play_findings,
+    way_in_findings,
+    unmatched_findings,
+};
+// clang-format on
+
+constexpr double kNoTime = 3e9;  // s, a hundred years: none was given
+
+// So many of them, the first, say of one pair what holds whatever else there is.
+constexpr std::size_t kOfOnePair = 6;
+
+// What a look left of `given`, or of the usual where it was given none. Choice of this program, no
+// source.
+double room_left(double given, double usual, double taken) {
+  constexpr double kLeast = 0.25;
+  return given < kNoTime ? std::max(given - taken, kLeast * given) : usual;
+}
+
+}  // namespace
+
+std::vector<Finding> judge_job(const Job& job, const Look& look) {
+  const TimeLimit time(
+      room_left(look.settings.seconds, look.settings.limits.seconds, look.seconds.total));
+  const MemoryLimit memory(
+      room_left(look.settings.limits.memory_mb, look.settings.limits.memory_mb, look.memory_mb));
+  std::vector<Finding> findings;
+  if (lacks_parts(look)) {
+    findings = not_looked_at_findings(look);
+    number(findings);
+    return findings;
+  }
+  const DeclaredJob declared = declare(job, look);
+  const auto add = [&](std::vector<Finding> more) {
+    std::move(more.begin(), more.end(), std::back_inserter(findings));
+  };
+  const bool whole = look.not_looked_at.empty();
+  const std::size_t kinds = whole ? kFindings.size() : kOfOnePair;
+  const bool all = done_within_limits([&] {
+    for (std::size_t i = 0; i < kinds; ++i) {
+      stop_if_asked();
+      add(kFindings.at(i)(declared));
+    }
+    stop_if_asked();
+  });
+  if (!all) {
+    findings.push_back(not_all_judged(look, findings.size()));
+  }
+  add(unseen_findings(declared));
+  if (!whole) {
+    findings.push_back(rest_not_judged(declared));
+  }
+  if (findings.empty()) {
+    findings.push_back(nothing_to_judge(declared));
+  }
+  leave_unsound_open(declared, findings);
+  number(findings);
+  return findings;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,224 @@
+#include "check/match/names.hpp"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "spotblue/base/nearest.hpp"
+#include "spotblue/job/feature_name.hpp"
+
+namespace spotblue {
+namespace {
+
+// A size written by hand to two decimals still means the feature.
+constexpr double kSameSize_mm = 0.005;
+
+bool near(Length a, Length b) { return std::abs(a.in_mm() - b.in_mm()) <= kSameSize_mm; }
+
+bool means(const FeatureName& written, const FeatureName& known) {
+  if (written.word != known.word || written.sizes.size() != known.sizes.size() ||
+      !std::equal(written.sizes.begin(), written.sizes.end(), known.sizes.begin(), near)) {
+    return false;
+  }
+  const bool place_fits =
+      !written.position || (known.position && near(*written.position, *known.position));
+  return place_fits && (!written.ordinal || written.ordinal == known.ordinal);
+}
+
+// The part of "Wheel: bore 44" before its last ": ".
+std::string part_of(const std::string& name) {
+  const auto at = name.rfind(": ");
+  return at == std::string::npos ? std::string() : name.substr(0, at);
+}
+
+}  // namespace
+
+std::vector<ProductFeature> features_of(const Product& product) {
+  std::vector<ProductFeature> all;
+  const auto add = [&all](FeatureKind kind, const auto& list) {
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      all.push_back({kind, i, &list[i].name});
+    }
+  };
+  add(FeatureKind::cylinder, product.cylinders);
+  add(FeatureKind::cone, product.cones);
+  add(FeatureKind::plane, product.planes);
+  add(FeatureKind::width, product.widths);
+  return all;
+}
+
+const std::string& feature_name(const Model& model, const FeatureRef& feature) {
+  const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+  switch (feature.kind) {
+    case FeatureKind::cylinder:
+      return product.cylinders.at(feature.index).name;
+    case FeatureKind::cone:
+      return product.cones.at(feature.index).name;
+    case FeatureKind::plane:
+      return product.planes.at(feature.index).name;
+    case FeatureKind::width:
+      break;
+  }
+  return product.widths.at(feature.index).name;
+}
+
+Names::Names(const Job& job, const Model& model) : job_(&job), model_(&model) {
+  std::vector<std::vector<std::size_t>> of_product(model.products.size());
+  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    of_product.at(model.occurrences[i].product).push_back(i);
+  }
+  // Products go in first: a name that is both means the product.
+  for (std::size_t i = 0; i < model.products.size(); ++i) {
+    parts_.try_emplace(model.products[i].id, NamedPart{Meant::product, of_product[i]});
+  }
+  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    parts_.try_emplace(model.occurrences[i].id, NamedPart{Meant::occurrence, {i}});
+  }
+  add_parts_of_bodies(of_product);
+}
+
+void Names::add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product) {
+  std::map<std::string, std::vector<std::size_t>> wholes;
+  std::map<std::string, std::vector<std::size_t>> own_names;  // products
+  for (std::size_t i = 0; i < model_->products.size(); ++i) {
+    const Product& product = model_->products[i];
+    if (product.body > 0) {
+      auto& whole = wholes[product.part];
+      whole.insert(whole.end(), of_product[i].begin(), of_product[i].end());
+      own_names[product.body_name].push_back(i);
+    }
+  }
+  for (auto& [part, occurrences] : wholes) {
+    std::sort(occurrences.begin(), occurrences.end());
+    parts_.try_emplace(part, NamedPart{Meant::part, std::move(occurrences)});
+  }
+  for (const auto& [name, products] : own_names) {
+    if (!name.empty() && products.size() == 1) {
+      parts_.try_emplace(name, NamedPart{Meant::product, of_product[products.front()]});
+    }
+  }
+}
+
+Error Names::error(const Entry& entry, const std::string& rule, std::string cure) const {
+  std::string place = entry.line > 0 ? fmt::format("line {}, ", entry.line) : std::string();
+  place += fmt::format("{}, {}", entry.list, entry.key);
+  return {ErrorCode::bad_input, {job_->file, std::move(place)}, rule, std::move(cure)};
+}
+
+const NamedPart* Names::find_part(const std::string& name) const {
+  const auto found = parts_.find(name);
+  return found == parts_.end() ? nullptr : &found->second;
+}
+
+bool Names::is_part(const std::string& name) const { return find_part(name) != nullptr; }
+
+NamedPart Names::part(const std::string& name, const Entry& entry) const {
+  if (const NamedPart* found = find_part(name)) {
+    return *found;
+  }
+  std::vector<std::string> known;
+  for (const auto& [id, part] : parts_) {
+    known.push_back(id);
+  }
+  throw error(entry, fmt::format("the model has no part \"{}\"", name),
+              fmt::format("did you mean \"{}\"?", nearest_word(name, known)));
+}
+
+std::vector<ProductFeature> Names::matches(const Product& product, const std::string& name) const {
+  const std::string described = name.substr(part_of(name).size() + 2);
+  std::vector<ProductFeature> found;
+  const std::vector<ProductFeature> all = features_of(product);
+  const auto exact = std::find_if(all.begin(), all.end(), [&](const ProductFeature& feature) {
+    return *feature.name == described;
+  });
+  if (exact != all.end()) {
+    return {*exact};
+  }
+  // The model's names are in mm; an inch job may follow them or write inches.
+  const auto in_mm = parse_feature_name(name, LengthUnit::mm);
+  const auto in_unit = parse_feature_name(name, job_->unit);
+  for (const ProductFeature& feature : all) {
+    const auto known = parse_feature_name(product.id + ": " + *feature.name, LengthUnit::mm);
+    if (known && ((in_mm && means(*in_mm, *known)) || (in_unit && means(*in_unit, *known)))) {
+      found.push_back(feature);
+    }
+  }
+  return found;
+}
+
+Error Names::unknown_feature(const std::string& name, const Entry& entry) const {
+  const std::string part = part_of(name);
+  std::vector<std::string> known;
+  if (const NamedPart* named = find_part(part); named && !named->occurrences.empty()) {
+    for (const std::size_t one : named->occurrences) {
+      const Product& product = model_->products[model_->occurrences[one].product];
+      for (const ProductFeature& feature : features_of(product)) {
+        known.push_back((named->meant == Meant::part ? product.id : part) + ": " + *feature.name);
+      }
+    }
+  }
+  if (known.empty()) {
+    for (const Product& product : model_->products) {
+      for (const ProductFeature& feature : features_of(product)) {
+        known.push_back(product.id + ": " + *feature.name);
+      }
+    }
+  }
+  const std::string nearest = nearest_word(name, known);
+  return error(entry, fmt::format("the model has no feature \"{}\"", name),
+               nearest.empty() ? "the model has no features to name"
+                               : fmt::format("did you mean \"{}\"?", nearest));
+}
+
+NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
+  const NamedPart* part = find_part(part_of(name));
+  if (part == nullptr || part->occurrences.empty()) {
+    throw unknown_feature(name, entry);
+  }
+  // One product, or the bodies of one part.
+  std::map<std::size_t, std::vector<ProductFeature>> found;
+  std::vector<std::string> candidates;
+  for (const std::size_t occurrence : part->occurrences) {
+    const std::size_t index = model_->occurrences[occurrence].product;
+    if (const auto [place, fresh] = found.try_emplace(index); fresh) {
+      const Product& product = model_->products[index];
+      place->second = matches(product, name);
+      for (const ProductFeature& feature : place->second) {
+        candidates.push_back((part->meant == Meant::part ? product.id : part_of(name)) + ": " +
+                             *feature.name);
+      }
+    }
+  }
+  if (candidates.empty()) {
+    throw unknown_feature(name, entry);
+  }
+  if (candidates.size() > 1) {
+    throw error(entry, fmt::format("\"{}\" could be any of {} features", name, candidates.size()),
+                fmt::format("write one of \"{}\"", fmt::join(candidates, "\", \"")));
+  }
+  NamedFeature named;
+  named.meant = part->meant;
+  for (const std::size_t occurrence : part->occurrences) {
+    for (const ProductFeature& feature : found[model_->occurrences[occurrence].product]) {
+      named.refs.push_back({occurrence, feature.kind, feature.index});
+    }
+  }
+  return named;
+}
+
+const std::string& Names::id_of(std::size_t occurrence) const {
+  const Occurrence& placed = model_->occurrences.at(occurrence);
+  const std::string& product = model_->products.at(placed.product).id;
+  const NamedPart* part = find_part(product);
+  const bool alone = part != nullptr && part->occurrences.size() == 1;
+  return alone ? product : placed.id;
+}
+
+std::string Names::id_of(const FeatureRef& feature) const {
+  return id_of(feature.occurrence) + ": " + feature_name(*model_, feature);
+}
+
+}  // namespace spotblue

@@ -1,0 +1,25 @@
+#pragma once
+// The finding on one end play: what it is, and whether it is what the job wants.
+
+#include "check/play/end_play_stack.hpp"
+#include "spotblue/check/finding.hpp"
+
+namespace spotblue {
+
+struct EndPlayCase {
+  const DeclaredJob& declared;
+  const Groups& groups;
+  const EndPlay& play;
+  std::size_t part = 0;         ///< occurrence that names the group
+  std::size_t ground_part = 0;  ///< that names what stands still
+};
+
+/// Conforming only when every play there can be is within the limits; nonconforming when none is.
+[[nodiscard]] Finding judge_end_play(const EndPlayCase& found, Limits wanted, int line);
+
+enum class Draw { no, yes };
+
+/// Nothing wanted: the play as it is.
+[[nodiscard]] Finding tell_end_play(const EndPlayCase& found, Draw draw);
+
+}  // namespace spotblue

@@ -1,0 +1,151 @@
+#include "check/press/press_case.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <numbers>
+
+#include "check/bodies/running.hpp"
+#include "spotblue/base/angle.hpp"
+
+namespace spotblue {
+namespace {
+
+constexpr double kNoLength_mm = 1e-6;  // shorter stretches come from rounding
+// Less of the circle than this is a clamp or a split bore, which a ring does not stand for.
+// Choice of this program, no source.
+constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
+
+bool is_pressed(const SeatSizes& sizes) {
+  if (sizes.wanted) {
+    return sizes.wanted->clearance.lower < Length();
+  }
+  const Limits exact = sizes.found.without_uncertainty;
+  return exact.lower < Length();
+}
+
+bool holds_at_every_limit(const SeatSizes& sizes) {
+  const Limits asked = sizes.wanted ? sizes.wanted->clearance : sizes.found.clearance;
+  return asked.upper <= Length();
+}
+
+// Stretches where one has a groove are left out: nothing is pressed on anything there.
+std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner,
+                                           const RadialSeat& seat) {
+  // The larger of the two sizes: the rings must enclose the joint whatever the sizes turn out.
+  const double joint = std::max(seat.hole_diameter, seat.shaft_diameter);
+  std::vector<JointStretch> shared;
+  for (const WallStretch& outside : hub.stretches) {
+    for (const WallStretch& inside : inner.stretches) {
+      const double from = std::max(outside.from, inside.from);
+      const double to = std::min(outside.to, inside.to);
+      const bool touch = outside.inner < seat.hole_diameter + kNoLength_mm &&
+                         inside.outer > seat.shaft_diameter - kNoLength_mm;
+      if (touch && to - from > kNoLength_mm && outside.outer > joint && inside.inner < joint) {
+        shared.push_back({from, to, outside.outer, inside.inner});
+      }
+    }
+  }
+  return shared;
+}
+
+PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes sizes) {
+  const Model& model = declared.look->model;
+  const RadialSeat& seat = declared.look->seats.radial[index];
+  PressCase pressed;
+  pressed.seat = index;
+  pressed.must_hold = holds_at_every_limit(sizes);
+  pressed.sizes = std::move(sizes);
+  pressed.hub = part_material(declared, seat.hole.occurrence);
+  pressed.inner = part_material(declared, seat.shaft.occurrence);
+  const Wall hub = wall_of_hub(model, seat);
+  const Wall inner = wall_of_shaft(model, seat);
+  pressed.stretches = shared_stretches(hub, inner, seat);
+  pressed.blind_spots = hub.blind_spots;
+  pressed.blind_spots.insert(pressed.blind_spots.end(), inner.blind_spots.begin(),
+                             inner.blind_spots.end());
+  pressed.rz_hub_um = rz_um_of(declared, seat.hole);
+  pressed.rz_inner_um = rz_um_of(declared, seat.shaft);
+  return pressed;
+}
+
+}  // namespace
+
+std::vector<PressCase> press_cases(const DeclaredJob& declared) {
+  std::vector<PressCase> cases;
+  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    SeatSizes sizes = seat_sizes(declared, i);
+    if (is_pressed(sizes)) {
+      cases.push_back(press_case(declared, i, std::move(sizes)));
+    }
+  }
+  return cases;
+}
+
+double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature) {
+  for (const Surface& surface : declared.job->surfaces) {
+    const NamedFeature named =
+        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
+    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
+      return surface.rz_um;
+    }
+  }
+  return declared.job->conditions.rz_um;
+}
+
+double interference_mm(const PressCase& pressed, FitEnd end) {
+  const Limits clearance = pressed.sizes.found.clearance;
+  switch (end) {
+    case FitEnd::tightest:
+      return -clearance.lower.in_mm();
+    case FitEnd::loosest:
+      return -clearance.upper.in_mm();
+    case FitEnd::middle:
+      break;
+  }
+  return -0.5 * (clearance.lower + clearance.upper).in_mm();
+}
+
+double roughness_loss(FitEnd end) {
+  return end == FitEnd::loosest ? kGreatRoughnessLoss : kSmallRoughnessLoss;
+}
+
+double effective_mm(const PressCase& pressed, FitEnd end) {
+  return effective_interference_mm(interference_mm(pressed, end), pressed.rz_hub_um,
+                                   pressed.rz_inner_um, roughness_loss(end));
+}
+
+std::string not_computable(const DeclaredJob& declared, const PressCase& pressed) {
+  const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
+  std::string why = pressed.hub.unknown;
+  if (!pressed.inner.unknown.empty()) {
+    why += (why.empty() ? "" : " and ") + pressed.inner.unknown;
+  }
+  if (pressed.stretches.empty()) {
+    why += fmt::format("{}the walls round the joint could not be found", why.empty() ? "" : "; ");
+  }
+  if (seat.coverage < kWholeRing_rad) {
+    why += fmt::format("{}the seat goes round {:.0f} degrees only: no whole ring to press",
+                       why.empty() ? "" : "; ", degrees(seat.coverage));
+  }
+  return why;
+}
+
+PressState press_state(const DeclaredJob& declared, const PressCase& pressed, FitEnd end) {
+  const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
+  PressFit fit;
+  fit.joint_mm = 0.5 * (seat.hole_diameter + seat.shaft_diameter);
+  fit.interference_mm = effective_mm(pressed, end);
+  fit.hub = *pressed.hub.elastic;
+  fit.inner = *pressed.inner.elastic;
+  fit.friction_least = declared.job->conditions.friction_least;
+  fit.friction_greatest = declared.job->conditions.friction_greatest;
+  for (const JointStretch& stretch : pressed.stretches) {
+    fit.stretches.push_back(
+        {stretch.to - stretch.from, stretch.hub_outside_mm, stretch.inner_bore_mm});
+  }
+  return press_fit(fit);
+}
+
+}  // namespace spotblue

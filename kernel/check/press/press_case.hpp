@@ -1,0 +1,62 @@
+#pragma once
+// A radial seat that is pressed, or may come out so: its sizes, materials and walls, ready for the
+// mechanics.
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "check/bodies/part_material.hpp"
+#include "check/sizes/seat_sizes.hpp"
+#include "spotblue/geometry/wall.hpp"
+#include "spotblue/mechanics/press_fit.hpp"
+
+namespace spotblue {
+
+/// Part of a joint with one wall on either side; stations on the seat's axis.
+struct JointStretch {
+  double from = 0.0, to = 0.0;
+  double hub_outside_mm = 0.0;
+  double inner_bore_mm = 0.0;  ///< 0 is solid
+};
+
+struct PressCase {
+  std::size_t seat = 0;
+  SeatSizes sizes;
+  bool must_hold = false;  ///< pressed at every limit, not a fit that may come out either way
+  PartMaterial hub, inner;
+  std::vector<JointStretch> stretches;
+  std::vector<std::string> blind_spots;
+  double rz_hub_um = 0.0, rz_inner_um = 0.0;
+};
+
+/// Pressed: a wanted fit with interference, or no fit wanted and interference in the sizes other
+/// than by the uncertainty of measurement. A wanted clearance fit that the sizes miss is the radial
+/// fit's to say.
+[[nodiscard]] std::vector<PressCase> press_cases(const DeclaredJob& declared);
+
+/// Peak-to-valley height of a feature: its own [[surfaces]] entry's, or the job's.
+[[nodiscard]] double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature);
+
+/// Which end of the possible sizes.
+enum class FitEnd { tightest, middle, loosest };
+
+/// Diametral interference of the sizes at that end; negative is clearance.
+[[nodiscard]] double interference_mm(const PressCase& pressed, FitEnd end);
+
+/// Share of the roughness lost there: the small one where it may yield, the great where it may
+/// slip.
+[[nodiscard]] double roughness_loss(FitEnd end);
+
+/// The interference left once roughness is pressed flat, never below 0.
+[[nodiscard]] double effective_mm(const PressCase& pressed, FitEnd end);
+
+/// Reasons why the mechanics can not be asked; empty when they can.
+[[nodiscard]] std::string not_computable(const DeclaredJob& declared, const PressCase& pressed);
+
+/// What the mechanics say at that end; materials and stretches must be known.
+[[nodiscard]] PressState press_state(const DeclaredJob& declared, const PressCase& pressed,
+                                     FitEnd end);
+
+}  // namespace spotblue

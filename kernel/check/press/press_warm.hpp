@@ -1,0 +1,14 @@
+#pragma once
+// What becomes of a press fit when it runs warm.
+
+#include "check/bodies/running.hpp"
+#include "check/press/press_case.hpp"
+
+namespace spotblue {
+
+/// Adds the warm interference, and for a bush of greater expansion the temperatures from which it
+/// yields and comes back loose; judges them at the running temperature.
+void judge_warm_press(Finding& finding, Reasons& reasons, const DeclaredJob& declared,
+                      const PressCase& pressed);
+
+}  // namespace spotblue

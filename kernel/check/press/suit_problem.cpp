@@ -1,0 +1,185 @@
+#include "check/press/suit_problem.hpp"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <utility>
+
+#include "check/sizes/seat_sizes.hpp"
+#include "check/words/words.hpp"
+
+namespace spotblue {
+namespace {
+
+// Ratios of a hub with steps count as one up to here.
+constexpr double kSameRatio = 0.02;
+
+struct Part {
+  FeatureRef feature;
+  SizeRange range;
+};
+
+// A size, or what is left of a bore: their sum.
+using Form = std::vector<SuitTerm>;
+
+class Builder {
+ public:
+  explicit Builder(const DeclaredJob& declared) : declared_(declared) {}
+
+  SuitJob build() {
+    const Seats& seats = declared_.look->seats;
+    for (std::size_t i = 0; i < seats.radial.size(); ++i) {
+      if (declared_.radial_fits.at(i) != nullptr) {
+        add_fit({seats.radial[i].hole, {}}, {seats.radial[i].shaft, {}}, seat_sizes(declared_, i),
+                *declared_.radial_fits[i], close_in_of(declared_, i));
+      }
+    }
+    for (std::size_t i = 0; i < seats.width.size(); ++i) {
+      if (declared_.width_fits.at(i) != nullptr) {
+        add_fit({seats.width[i].slot, {}}, {seats.width[i].key, {}}, width_seat_sizes(declared_, i),
+                *declared_.width_fits[i], std::nullopt);
+      }
+    }
+    return std::move(job_);
+  }
+
+ private:
+  [[nodiscard]] bool open(const FeatureRef& feature) const {
+    return state_of(declared_, feature.occurrence) == PartState::to_make &&
+           !declared_.measured.contains(subject_of(feature));
+  }
+
+  [[nodiscard]] Length drawn(const FeatureRef& feature) const {
+    const Model& model = declared_.look->model;
+    const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+    return Length::mm(feature.kind == FeatureKind::width
+                          ? product.widths.at(feature.index).width
+                          : product.cylinders.at(feature.index).diameter);
+  }
+
+  SuitTerm term(const Part& part, double factor) {
+    const Subject subject = subject_of(part.feature);
+    if (!open(part.feature)) {
+      const auto [known, fresh] = known_.try_emplace(subject, job_.problem.known.size());
+      if (fresh) {
+        job_.problem.known.push_back({declared_.names.id_of(part.feature), part.range.limits});
+      }
+      return {SuitOf::known, known->second, factor};
+    }
+    return {SuitOf::to_make, size_of(part.feature), factor};
+  }
+
+  std::size_t size_of(const FeatureRef& feature) {
+    const auto [known, fresh] = sizes_.try_emplace(subject_of(feature), job_.problem.sizes.size());
+    if (fresh) {
+      SuitSize size;
+      size.name = declared_.names.id_of(feature);
+      size.drawn = drawn(feature);
+      size.uncertainty = declared_.job->settings.default_uncertainty;
+      const auto want = declared_.sizes.find(subject_of(feature));
+      if (want != declared_.sizes.end()) {
+        const WantedSize wanted = wanted_size(*declared_.job, *want->second, size.drawn,
+                                              sizes_of(declared_, feature.occurrence));
+        size.own = wanted.limits;
+        size.own_by = fmt::format("the wanted size {} of {}{}", wanted.text, size.name,
+                                  from_line(want->second->line));
+      }
+      job_.problem.sizes.push_back(std::move(size));
+      job_.features.push_back(feature);
+      job_.pressed.emplace_back();
+    }
+    return known->second;
+  }
+
+  // The bore as it is once pressed in; as it is made where it is not pressed, or where its close-in
+  // is not known.
+  Form bore_form(const Part& hole, const std::optional<CloseIn>& close_in, double ratio) {
+    Form form{term(hole, 1.0)};
+    if (close_in && close_in->unknown.empty()) {
+      const RadialSeat& press = declared_.look->seats.radial.at(close_in->press_seat);
+      const SeatSizes sizes = seat_sizes(declared_, close_in->press_seat);
+      form.push_back(term({press.shaft, sizes.found.shaft}, -ratio));
+      form.push_back(term({press.hole, sizes.found.hole}, ratio));
+      // How much roughness takes is known no closer than its two practices.
+      form.push_back({SuitOf::known, job_.problem.known.size(), ratio});
+      job_.problem.known.push_back({"interference lost to roughness", close_in->flattened});
+    }
+    return form;
+  }
+
+  void add_demand(const Form& form, Limits wanted, const std::string& name,
+                  const std::string& asked) {
+    job_.problem.demands.push_back({name, form, {}, wanted});
+    job_.asked.push_back(asked);
+  }
+
+  void add_fit(Part hole, Part shaft, const SeatSizes& sizes, const FitWant& want,
+               const std::optional<CloseIn>& close_in) {
+    hole.range = sizes.found.hole;
+    shaft.range = sizes.found.shaft;
+    const bool press_open =
+        close_in && close_in->unknown.empty() && pressing_open(close_in->press_seat);
+    if (!open(hole.feature) && !open(shaft.feature) && !press_open) {
+      return;
+    }
+    const WantedFit& wanted = *sizes.wanted;
+    const std::string name =
+        fmt::format("{} of {} and {}{}", wanted.text, declared_.names.id_of(hole.feature),
+                    declared_.names.id_of(shaft.feature), from_line(want.line));
+    const bool by_class = open(hole.feature) && open(shaft.feature) && wanted.hole && wanted.shaft;
+    const std::string asked =
+        fmt::format("{}, clearance {}", name, range_text(wanted.clearance, declared_.job->unit));
+    for (const double ratio : ratios(close_in)) {
+      Form form = bore_form(hole, close_in, ratio);
+      if (by_class) {
+        add_demand(form, *wanted.hole, name, name);
+        continue;
+      }
+      form.push_back(term(shaft, -1.0));
+      add_demand(form, wanted.clearance, name, asked);
+    }
+    if (by_class) {
+      add_demand({term(shaft, 1.0)}, *wanted.shaft, name, name);
+    }
+    if (close_in && open(hole.feature)) {
+      job_.pressed[size_of(hole.feature)] = PressedBore{*close_in, after(shaft, wanted, by_class)};
+    }
+  }
+
+  [[nodiscard]] bool pressing_open(std::size_t press_seat) const {
+    const RadialSeat& press = declared_.look->seats.radial.at(press_seat);
+    return open(press.shaft) || open(press.hole);
+  }
+
+  static std::vector<double> ratios(const std::optional<CloseIn>& close_in) {
+    if (!close_in || !close_in->unknown.empty()) {
+      return {0.0};
+    }
+    if (close_in->greatest - close_in->least <= kSameRatio * close_in->greatest) {
+      return {close_in->greatest};
+    }
+    return {close_in->least, close_in->greatest};
+  }
+
+  [[nodiscard]] std::optional<Limits> after(const Part& shaft, const WantedFit& wanted,
+                                            bool by_class) const {
+    if (by_class) {
+      return wanted.hole;
+    }
+    if (open(shaft.feature)) {
+      return std::nullopt;
+    }
+    return Limits{shaft.range.limits.upper + wanted.clearance.lower,
+                  shaft.range.limits.lower + wanted.clearance.upper};
+  }
+
+  const DeclaredJob& declared_;
+  SuitJob job_;
+  std::map<Subject, std::size_t> sizes_, known_;
+};
+
+}  // namespace
+
+SuitJob suit_job(const DeclaredJob& declared) { return Builder(declared).build(); }
+
+}  // namespace spotblue

@@ -1,0 +1,49 @@
+#pragma once
+/// @file
+/// Clashes that a measured seat already describes, in closed form: a shaft off the axis of its hole
+/// and plane faces that overlap.
+
+#include <optional>
+#include <vector>
+
+#include "geometry/seats/accounted.hpp"
+#include "spotblue/geometry/clash.hpp"
+
+namespace spotblue::proof {
+
+/// Area of a disc of radius `shaft` whose centre is `offset` off that of a hole of radius `hole`,
+/// outside the hole; mm2.
+[[nodiscard]] double crescent_area(double hole, double shaft, double offset);
+
+/// The same for a shaft that leans: its section is an ellipse, longer by 1 / cos(tilt) along the
+/// lean; `offset` of its centre, u along the lean. Summed over 1024 rays: good to about 1e-5 of the
+/// area.
+[[nodiscard]] double leaning_area(double hole, double shaft, double tilt, Point2 offset);
+
+/// A clash told by numbers, and where a piece of the solids' overlap has to lie to be the same.
+struct ToldClash {
+  Clash clash;               ///< a and b left at 0
+  std::optional<Ring> ring;  ///< about the seat's axis
+  std::optional<Band> band;  ///< between the faces
+  /// By itself beyond doubt and whole; else the solids are asked too.
+  bool certain = false;
+
+  [[nodiscard]] bool holds(Point p) const;
+};
+
+/// All in the frame that `to_a` leads to from the assembly.
+struct FoulScene {
+  const Model& model;
+  const Seats& seats;
+  const SeatSettings& settings;
+  Frame to_a;
+};
+
+/// The clash of a seat that fouls: what of the shaft lies deeper than a seat may.
+[[nodiscard]] ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat);
+/// The same of a taper; its tilt is left aside.
+[[nodiscard]] ToldClash taper_foul(const FoulScene& scene, const TaperSeat& seat);
+/// The clash of two faces that overlap.
+[[nodiscard]] ToldClash axial_foul(const FoulScene& scene, const AxialSeat& seat);
+
+}  // namespace spotblue::proof

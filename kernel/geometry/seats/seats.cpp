@@ -1,0 +1,444 @@
+#include "spotblue/geometry/seats.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+#include <optional>
+#include <unordered_map>
+
+#include "base/work_limit.hpp"
+#include "geometry/candidates/relief.hpp"
+#include "geometry/candidates/seat_blocking.hpp"
+#include "geometry/candidates/seat_candidates.hpp"
+#include "geometry/candidates/seat_overlap.hpp"
+#include "geometry/model/plane_map.hpp"
+#include "geometry/seats/centre_lines.hpp"
+#include "geometry/seats/near_parts.hpp"
+#include "geometry/seats/occurrence_pairs.hpp"
+#include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/seat_limits.hpp"
+
+namespace spotblue {
+namespace {
+
+// What is left of one kind of pair among one kind of neighbourhood, in the first product's frame.
+struct OpenRadialSeat {
+  const RadialCandidate* candidate;
+  OpenRadial open;
+};
+struct OpenAxialSeat {
+  const PlaneCandidate* candidate;
+  double area;
+  std::optional<Reach> reach;  // from the axis, where there is one
+};
+struct PairSeats {
+  std::vector<OpenRadialSeat> radial;
+  std::vector<OpenAxialSeat> axial;
+  std::vector<const TaperCandidate*> tapers;
+  std::vector<std::pair<const WidthCandidate*, double>> widths;  // with the smaller open area
+};
+
+// The candidates of each kind of pair; nothing for those that time or memory did not reach.
+std::vector<std::unique_ptr<const PairCandidates>> candidates_of(
+    const Model& model, const Seats& seats, const PairKinds& kinds,
+    const std::vector<std::size_t>& order, const SeatSettings& settings) {
+  constexpr double kShare = 0.5;  // of the time for seats
+  const TimeLimit limit(kShare * seconds_left());
+  std::vector<std::unique_ptr<const PairCandidates>> candidates(kinds.first_pair.size());
+  (void)done_within_limits([&] {
+    for (const std::size_t p : order) {
+      const std::size_t kind = kinds.kind_of[p];
+      if (kind == kNoKind || candidates[kind]) {
+        continue;
+      }
+      stop_if_asked();
+      const auto [first, second] = seats.near_pairs[kinds.first_pair[kind]];
+      const Occurrence& a = model.occurrences[first];
+      const Occurrence& b = model.occurrences[second];
+      candidates[kind] = std::make_unique<const PairCandidates>(pair_candidates(
+          model.products[a.product], model.products[b.product], relative_frame(a, b), settings));
+    }
+  });
+  return candidates;
+}
+
+// The bounds of each product's faces, made when first asked for.
+class FacesOfProducts {
+ public:
+  explicit FacesOfProducts(const Model& model) : model_(model), faces_(model.products.size()) {}
+
+  NearPart near_part(std::size_t to, std::size_t occurrence) {
+    const Occurrence& part = model_.occurrences[occurrence];
+    std::optional<proof::FaceBounds>& faces = faces_[part.product];
+    if (!faces) {
+      faces = proof::bounds_of(model_.products[part.product]);
+    }
+    return {&model_.products[part.product], &*faces,
+            to == occurrence ? Frame{} : relative_frame(model_.occurrences[to], part)};
+  }
+
+ private:
+  const Model& model_;
+  std::vector<std::optional<proof::FaceBounds>> faces_;
+};
+
+// Less than that is a sliver and bears nothing: mm2, or of the lesser face, whichever is less.
+// Choices of this program, no source.
+constexpr double kLeastSeatArea = 0.5;
+constexpr double kLeastShare = 1e-3;
+constexpr double kTouch = 1e-3;  // mm2: less is two outlines that only touch
+
+double least_area(const PlaneCandidate& c, const Surroundings& around) {
+  const double lesser = std::min(area(around.first.product->planes[c.first].outline),
+                                 area(around.second.product->planes[c.second].outline));
+  return std::min(kLeastSeatArea, kLeastShare * lesser);
+}
+
+// The least area counts as enough, within the least length that counts, a millimetre wide.
+bool is_sliver(double open_area, double least, const SeatSettings& settings) {
+  constexpr double kWide = 1.0;  // mm
+  return open_area < least - kWide * settings.same_length_mm;
+}
+
+void drop_reliefs(std::vector<OpenRadialSeat>& seats, const Surroundings& around,
+                  const SeatSettings& settings) {
+  std::vector<OpenStretches> open;
+  open.reserve(seats.size());
+  for (const OpenRadialSeat& seat : seats) {
+    open.push_back({seat.candidate, &seat.open.stretches});
+  }
+  const std::vector<bool> relief =
+      reliefs(open, *around.first.product, *around.second.product, settings);
+  std::size_t i = 0;
+  std::erase_if(seats, [&](const OpenRadialSeat&) { return relief[i++]; });
+}
+
+PairSeats open_seats(const PairCandidates& candidates, const Surroundings& around,
+                     const SeatSettings& settings) {
+  const Product& first = *around.first.product;
+  PairSeats seats;
+  for (const RadialCandidate& c : candidates.radial) {
+    stop_if_asked();
+    OpenRadial open = open_part(c, around, settings);
+    if (total_length(open.stretches) > settings.same_length_mm) {
+      seats.radial.push_back({&c, std::move(open)});
+    }
+  }
+  drop_reliefs(seats.radial, around, settings);
+  for (const PlaneCandidate& c : candidates.planes) {
+    stop_if_asked();
+    const Plane& plane = first.planes[c.first];
+    const Region open = open_part(c, candidates.radial, around, settings);
+    const double open_area = open.edges.empty() ? 0.0 : area(open);
+    if (!is_sliver(open_area, std::max(kTouch, least_area(c, around)), settings)) {
+      std::optional<Reach> distances;
+      if (c.axis) {
+        const double s = station(*c.axis, plane.at);
+        distances = reach(open, in_plane(plane, at_station(*c.axis, s)));
+      }
+      seats.axial.push_back({&c, open_area, distances});
+    }
+  }
+  for (const TaperCandidate& c : candidates.tapers) {
+    if (is_open(c, around, settings)) {
+      seats.tapers.push_back(&c);
+    }
+  }
+  for (const WidthCandidate& c : candidates.widths) {
+    double open_area = c.area;
+    double least = kTouch;
+    for (const PlaneCandidate* side : {&c.one, &c.two}) {
+      const Region open = open_part(*side, candidates.radial, around, settings);
+      open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
+      least = std::max(least, least_area(*side, around));
+    }
+    // What a press fit beside the key pushes into its side's edge is no third part between: up to
+    // 1.9 % in random assemblies. Choice of this program, no source.
+    constexpr double kWhole = 0.95;
+    open_area = open_area > kWhole * c.area ? c.area : open_area;
+    if (!is_sliver(open_area, least, settings)) {
+      seats.widths.emplace_back(&c, open_area);
+    }
+  }
+  return seats;
+}
+
+// Collects seats pair by pair and keeps what is needed to name their centre lines afterwards.
+class Collector {
+ public:
+  Collector(const Model& model, const SeatSettings& settings, Seats& seats)
+      : model_(model), settings_(settings), seats_(seats) {}
+
+  void add_pair(std::size_t a, std::size_t b, const PairCandidates& candidates,
+                const PairSeats& open) {
+    first_ = a;
+    second_ = b;
+    frame_ = model_.occurrences[a].frame;
+    promise_memory(kBytesPerRow * static_cast<double>(open.radial.size() + open.tapers.size() +
+                                                      open.axial.size() + open.widths.size()));
+    for (const OpenRadialSeat& seat : open.radial) {
+      add_radial(*seat.candidate, seat.open);
+    }
+    for (const TaperCandidate* c : open.tapers) {
+      add_taper(*c);
+    }
+    const std::size_t tied = ties_.size();
+    for (const CommonAxis& axis : candidates.common_axes) {
+      ties_.push_back({ref(Which::first, FeatureKind::cylinder, axis.first),
+                       ref(Which::second, FeatureKind::cylinder, axis.second),
+                       place_line(frame_, axis.axis), 0.0});
+    }
+    for (const OpenAxialSeat& seat : open.axial) {
+      add_axial(seat, candidates.common_axes, tied);
+    }
+    for (const auto& [c, open_area] : open.widths) {
+      add_width(*c, open_area);
+    }
+  }
+
+  // Room for all there can be at once: growing by doubling would hold half as much again. Of more
+  // than this there is most likely no room for all.
+  void expect(std::size_t radial, std::size_t axial, std::size_t ties) {
+    constexpr std::size_t kMost = 500'000;
+    seats_.radial.reserve(std::min(radial, kMost));
+    seats_.axial.reserve(std::min(axial, kMost));
+    ties_.reserve(std::min(ties, kMost));
+  }
+
+  void finish() {
+    // Memory that was not to be had may have ended the last pair half way.
+    seats_.radial.resize(radial_tie_.size());
+    seats_.threads.resize(thread_tie_.size());
+    seats_.taper.resize(taper_tie_.size());
+    seats_.axial.resize(axial_tie_.size());
+    CentreLines lines = centre_lines(model_, ties_);
+    for (std::size_t i = 0; i < radial_tie_.size(); ++i) {
+      seats_.radial[i].centre_line = lines.line_of[radial_tie_[i]];
+    }
+    for (std::size_t i = 0; i < thread_tie_.size(); ++i) {
+      seats_.threads[i].centre_line = lines.line_of[thread_tie_[i]];
+    }
+    for (std::size_t i = 0; i < taper_tie_.size(); ++i) {
+      seats_.taper[i].centre_line = lines.line_of[taper_tie_[i]];
+    }
+    for (std::size_t i = 0; i < axial_tie_.size(); ++i) {
+      if (axial_tie_[i] != kNoCentreLine) {
+        seats_.axial[i].centre_line = lines.line_of[axial_tie_[i]];
+      }
+    }
+    seats_.centre_lines = std::move(lines.lines);
+  }
+
+ private:
+  FeatureRef ref(Which which, FeatureKind kind, std::size_t index) const {
+    return {which == Which::first ? first_ : second_, kind, index};
+  }
+  static Which other(Which which) { return which == Which::first ? Which::second : Which::first; }
+
+  std::size_t tie(const FeatureRef& a, const FeatureRef& b, const Line& axis, double weight) {
+    ties_.push_back({a, b, axis, weight});
+    return ties_.size() - 1;
+  }
+
+  void add_radial(const RadialCandidate& c, const OpenRadial& open) {
+    const FeatureRef hole = ref(c.hole_of, FeatureKind::cylinder, c.hole);
+    const FeatureRef shaft = ref(other(c.hole_of), FeatureKind::cylinder, c.shaft);
+    const double from = open.stretches.front().first;
+    const double to = open.stretches.back().second;
+    const double middle = 0.5 * (from + to);
+    const Alignment aligned = alignment(c, open.pieces);
+    const Line axis = place_line(frame_, {at_station(c.axis, middle), c.axis.along});
+    const double engaged = total_length(open.stretches);
+    const std::size_t tied = tie(hole, shaft, axis, engaged);
+    if (!c.thread.empty()) {
+      seats_.threads.push_back({hole, shaft, c.thread, c.hole_diameter, c.shaft_diameter, engaged,
+                                aligned.offset, c.tilt, axis, from - middle, to - middle, 0});
+      thread_tie_.push_back(tied);
+      return;
+    }
+    RadialSeat seat;
+    seat.hole = hole;
+    seat.shaft = shaft;
+    seat.hole_diameter = c.hole_diameter;
+    seat.shaft_diameter = c.shaft_diameter;
+    if (!c.worn.empty()) {
+      const WornOver over = worn_over(c, open.stretches);
+      seat.hole_diameter = 0.5 * (over.hole.least + over.hole.greatest);
+      seat.shaft_diameter = 0.5 * (over.shaft.least + over.shaft.greatest);
+      seat.worn = ClearanceRange{over.least_clearance, over.most_clearance};
+    }
+    seat.clearance = seat.hole_diameter - seat.shaft_diameter;
+    seat.offset = aligned.offset;
+    seat.tilt = c.tilt;
+    seat.least_gap = aligned.least_gap;
+    seat.fouls_by =
+        overlap_past_seat(settings_, seat.hole_diameter,
+                          seat.worn ? seat.worn->least : seat.clearance, seat.least_gap);
+    seat.engaged = engaged;
+    seat.coverage = coverage(open.arcs);
+    seat.axis = axis;
+    seat.from = from - middle;
+    seat.to = to - middle;
+    seats_.radial.push_back(seat);
+    radial_tie_.push_back(tied);
+  }
+
+  void add_taper(const TaperCandidate& c) {
+    TaperSeat seat;
+    seat.hole = ref(c.hole_of, FeatureKind::cone, c.hole);
+    seat.shaft = ref(other(c.hole_of), FeatureKind::cone, c.shaft);
+    seat.hole_half_angle = cone(seat.hole).half_angle;
+    seat.shaft_half_angle = cone(seat.shaft).half_angle;
+    seat.gap = c.gap;
+    seat.offset = c.offset;
+    seat.tilt = c.tilt;
+    seat.least_gap = c.least_gap;
+    const double past = -c.least_gap - most_overlap(settings_, c.diameter);
+    seat.fouls_by = is_past(past, 0.0, settings_) ? past : 0.0;
+    seat.engaged = c.engaged;
+    seat.diameter = c.diameter;
+    seat.axis = place_line(frame_, c.axis);
+    taper_tie_.push_back(tie(seat.hole, seat.shaft, seat.axis, c.engaged));
+    seats_.taper.push_back(seat);
+  }
+
+  void add_axial(const OpenAxialSeat& open, const std::vector<CommonAxis>& axes,
+                 std::size_t first_tie) {
+    const PlaneCandidate& c = *open.candidate;
+    AxialSeat seat;
+    seat.a = ref(Which::first, FeatureKind::plane, c.first);
+    seat.b = ref(Which::second, FeatureKind::plane, c.second);
+    seat.gap = c.gap;
+    seat.area = open.area;
+    const Plane& plane = model_.products[model_.occurrences[first_].product].planes[c.first];
+    seat.axis = place_line(frame_, {plane.at, plane.normal});
+    std::size_t tied = kNoCentreLine;
+    if (c.axis) {
+      seat.inner = 2.0 * open.reach->least;
+      seat.outer = 2.0 * open.reach->greatest;
+      for (std::size_t i = 0; i < axes.size() && tied == kNoCentreLine; ++i) {
+        if (axes[i].axis.at == c.axis->at && axes[i].axis.along == c.axis->along) {
+          tied = first_tie + i;
+        }
+      }
+    }
+    seats_.axial.push_back(seat);
+    axial_tie_.push_back(tied);
+  }
+
+  void add_width(const WidthCandidate& c, double open_area) {
+    WidthSeat seat;
+    seat.slot = ref(c.slot_of, FeatureKind::width, c.slot);
+    seat.key = ref(other(c.slot_of), FeatureKind::width, c.key);
+    seat.slot_width = width(seat.slot).width;
+    seat.key_width = width(seat.key).width;
+    seat.clearance = c.clearance;
+    seat.offset = c.offset;
+    seat.tilt = c.tilt;
+    seat.least_gap = 0.5 * c.clearance - c.offset;
+    seat.ends_apart = c.ends_apart;
+    seat.area = open_area;
+    seats_.width.push_back(seat);
+  }
+
+  const Cone& cone(const FeatureRef& r) const {
+    return model_.products[model_.occurrences[r.occurrence].product].cones[r.index];
+  }
+  const Width& width(const FeatureRef& r) const {
+    return model_.products[model_.occurrences[r.occurrence].product].widths[r.index];
+  }
+
+  const Model& model_;
+  const SeatSettings& settings_;
+  Seats& seats_;
+  std::size_t first_ = 0, second_ = 0;
+  Frame frame_;
+  std::vector<AxisTie> ties_;
+  std::vector<std::size_t> radial_tie_, thread_tie_, taper_tie_, axial_tie_;
+};
+
+struct SignatureHash {
+  std::size_t operator()(const std::vector<std::size_t>& parts) const {
+    std::size_t h = 1469598103934665603ULL;
+    for (const std::size_t part : parts) {
+      h = (h ^ part) * 0x9E3779B97F4A7C15ULL;
+      h ^= h >> 29;
+    }
+    return h;
+  }
+};
+
+}  // namespace
+
+Seats find_seats(const Model& model, const SeatSettings& settings) {
+  Seats seats;
+  const double reach_mm =
+      std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0}) + settings.same_length_mm;
+  NearPairs found_pairs = near_pairs(model, reach_mm);
+  seats.near_pairs = std::move(found_pairs.pairs);
+  seats.crowded = std::move(found_pairs.crowd);
+  const PairKinds kinds = pair_kinds(model, seats.near_pairs);
+  const Adjacency near = adjacency(model, seats.near_pairs);
+  const std::vector<std::size_t> order = cheap_first(near, seats.near_pairs);
+  const auto candidates = candidates_of(model, seats, kinds, order, settings);
+  FacesOfProducts faces(model);
+  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
+  Collector collector(model, settings, seats);
+  std::size_t radial = 0;
+  std::size_t axial = 0;
+  std::size_t ties = 0;
+  for (const std::size_t kind : kinds.kind_of) {
+    if (kind == kNoKind) {
+      continue;
+    }
+    if (const auto& c = candidates[kind]) {
+      radial += c->radial.size();
+      axial += c->planes.size();
+      ties += c->radial.size() + c->tapers.size() + c->common_axes.size();
+    }
+  }
+  collector.expect(radial, axial, ties);
+  bool over = false;
+  for (const std::size_t p : order) {
+    const auto [a, b] = seats.near_pairs[p];
+    if (over || kinds.kind_of[p] == kNoKind || !candidates[kinds.kind_of[p]] ||
+        (!found_pairs.beside_crowd.empty() && found_pairs.beside_crowd[p])) {
+      seats.not_looked_at.emplace_back(a, b);
+      continue;
+    }
+    const PairCandidates& c = *candidates[kinds.kind_of[p]];
+    if (c.radial.empty() && c.planes.empty() && c.tapers.empty() && c.widths.empty() &&
+        c.common_axes.empty()) {
+      continue;
+    }
+    over = !done_within_limits([&, p, a = a, b = b] {  // clang 14 binds no structured names
+      stop_if_asked();
+      // Alike pairs among alike neighbours come out alike: told by the kinds of pairs they make.
+      const std::vector<SharedNeighbour> shared = shared_neighbours(near, a, b);
+      std::vector<std::size_t> signature{kinds.kind_of[p]};
+      for (const SharedNeighbour& n : shared) {
+        signature.push_back(2 * kinds.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
+      }
+      std::sort(signature.begin() + 1, signature.end());
+      auto found = known.find(signature);
+      if (found == known.end()) {
+        std::vector<NearPart> others;
+        others.reserve(shared.size());
+        for (const SharedNeighbour& n : shared) {
+          others.push_back(faces.near_part(a, n.occurrence));
+        }
+        const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
+        found = known.emplace(std::move(signature), open_seats(c, around, settings)).first;
+      }
+      collector.add_pair(a, b, c, found->second);
+    });
+    if (over) {
+      seats.not_looked_at.emplace_back(a, b);
+    }
+  }
+  collector.finish();
+  std::sort(seats.not_looked_at.begin(), seats.not_looked_at.end());
+  return seats;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,89 @@
+// Commands that judge what was found: by a job file, or by the sizes in the document.
+
+#include <fmt/format.h>
+
+#include <nlohmann/json.hpp>
+
+#include "plugin/harness/commands.hpp"
+#include "plugin/harness/session.hpp"
+#include "spotblue/base/shown_name.hpp"
+#include "spotblue/job/bare_job.hpp"
+#include "spotblue/job/job_file.hpp"
+#include "spotblue/report/json.hpp"
+#include "spotblue/report/text.hpp"
+
+namespace spotblue::plugin {
+
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json outcomes_of(const std::vector<Finding>& findings) {
+  const OutcomeCount count = count_outcomes(findings);
+  return {{"conforming", count.conforming},
+          {"nonconforming", count.nonconforming},
+          {"undecided", count.undecided},
+          {"findings", findings.size()}};
+}
+
+Json json_of_check(const Subject& found) {
+  return Json::parse(check_json({found.look, found.job, found.findings}));
+}
+
+}  // namespace
+
+Json check_command(const Arguments& arguments) {
+  arguments.expect(1, 2);
+  const std::string& name = arguments.words()[0];
+  Job job;
+  if (arguments.words().size() == 2) {
+    // Its model is not opened: what the harness holds is looked at in its place.
+    job = read_job(path_of_shown(arguments.words()[1]), Outside::allowed);
+    look_anew(name, bounded(look_settings(job), bounds_in(arguments)));
+  } else {
+    static_cast<void>(document_named(name));
+    if (look_anew(name, bounded({}, bounds_in(arguments))).look.model.semantic_sizes.empty()) {
+      throw mistake(fmt::format("'{}'", name), "has no tolerance class to be checked by",
+                    "set some with sbclass, or name a job file");
+    }
+    job = bare_job(name, LengthUnit::mm);
+  }
+  Subject& found = subject(name);
+  judge(found, std::move(job));
+  if (arguments.has("-json")) {
+    return check_json({found.look, found.job, found.findings});
+  }
+  if (arguments.has("-text")) {
+    const std::string unit = arguments.value("-unit");
+    return check_text({found.look, found.job, found.findings},
+                      {unit.empty() ? found.job.unit : parse_unit(unit), Colour::never});
+  }
+  return outcomes_of(found.findings);
+}
+
+Json findings_command(const Arguments& arguments) {
+  arguments.expect(1, 2);
+  const Subject& found = subject(arguments.words()[0]);
+  if (!found.checked) {
+    throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
+                  fmt::format("run sbcheck {} JOB.toml", found.name));
+  }
+  Json all = json_of_check(found)["findings"];
+  if (arguments.words().size() == 1) {
+    return all;
+  }
+  const std::string& outcome = arguments.words()[1];
+  if (outcome != "conforming" && outcome != "nonconforming" && outcome != "undecided") {
+    throw mistake(fmt::format("'{}'", outcome), "is no outcome",
+                  "write conforming, nonconforming or undecided");
+  }
+  Json some = Json::array();
+  for (const Json& finding : all) {
+    if (finding["outcome"] == outcome) {
+      some.push_back(finding);
+    }
+  }
+  return some;
+}
+
+}  // namespace spotblue::plugin

@@ -1,0 +1,210 @@
+#include "plugin/subject/subject.hpp"
+
+#include <TDF_Data.hxx>
+#include <TDF_LabelSequence.hxx>
+#include <TDataStd_Name.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopLoc_Location.hxx>
+#include <XCAFDoc_DocumentTool.hxx>
+#include <XCAFDoc_ShapeTool.hxx>
+#include <algorithm>
+#include <chrono>
+#include <gp_Trsf.hxx>
+#include <gp_Vec.hxx>
+#include <utility>
+
+#include "plugin/subject/document_faces.hpp"
+#include "spotblue/base/error.hpp"
+#include "spotblue/geometry/occt.hpp"
+#include "spotblue/geometry/sizes.hpp"
+
+namespace spotblue::plugin {
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+// What making the model has taken is not to be had for the look at it.
+LookSettings settings_after(LookSettings settings, Clock::time_point start) {
+  constexpr double kLeast = 1e-6;  // s
+  const double taken = std::chrono::duration<double>(Clock::now() - start).count();
+  settings.seconds = std::max(settings.seconds - taken, kLeast);
+  return settings;
+}
+
+// Of the product's shape as the document draws it.
+TopLoc_Location location_of(const Occurrence& occurrence, const Product& product) {
+  const auto& r = occurrence.frame.rows;
+  gp_Trsf placement;
+  placement.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3],
+                      r[2][0], r[2][1], r[2][2], r[2][3]);
+  const Point& near = product.drawn_at;
+  gp_Trsf to_near;
+  to_near.SetTranslation(gp_Vec(-near.x, -near.y, -near.z));
+  return TopLoc_Location(placement * to_near);
+}
+
+// The solid of a part's shape that is its body; the shape itself where it has only one.
+TopoDS_Shape body_of(const TopoDS_Shape& part, int body) {
+  if (body == 0) {
+    return part;
+  }
+  TopExp_Explorer solid(part, TopAbs_SOLID);
+  for (int i = 1; i < body; ++i) {
+    solid.Next();
+  }
+  return solid.Current();
+}
+
+// Parts and where they are placed: what a look at the document sees.
+std::vector<NamedPlace> places_in(const Handle(TDocStd_Document) & document) {
+  std::vector<NamedPlace> places;
+  const auto add = [&](const TDF_Label& label) {
+    Handle(TDataStd_Name) name;
+    label.FindAttribute(TDataStd_Name::GetID(), name);
+    const TCollection_AsciiString text = name.IsNull() ? "" : TCollection_AsciiString(name->Get());
+    // Open CASCADE may put an assembly together anew though nothing in it has changed.
+    places.push_back({entry_of(label) + " " + text.ToCString(),
+                      XCAFDoc_ShapeTool::IsAssembly(label) ? TopoDS_Shape()
+                                                           : XCAFDoc_ShapeTool::GetShape(label)});
+  };
+  TDF_LabelSequence labels;
+  XCAFDoc_DocumentTool::ShapeTool(document->Main())->GetShapes(labels);
+  for (const TDF_Label& label : labels) {
+    add(label);
+    TDF_LabelSequence components;
+    XCAFDoc_ShapeTool::GetComponents(label, components);
+    for (const TDF_Label& component : components) {
+      add(component);
+    }
+  }
+  return places;
+}
+
+}  // namespace
+
+bool is_xde(const Handle(TDocStd_Document) & document) {
+  // A new document has no shapes yet, but its format says what it is for.
+  return !document.IsNull() &&
+         (XCAFDoc_DocumentTool::CheckShapeTool(document->Main()) ||
+          TCollection_AsciiString(document->StorageFormat()).Search("XCAF") > 0);
+}
+
+void require_changeable(const Handle(TDocStd_Document) & document) {
+  if (!document->GetData()->IsModificationAllowed()) {
+    throw Error(ErrorCode::bad_input, {}, "the document may not be changed now",
+                "open a command of it first, or have nothing kept or marked in it");
+  }
+}
+
+std::vector<std::string> sizes_of(const Subject& subject) {
+  std::vector<std::string> sizes;
+  for (const DocumentSize& one : sizes_of_document(subject.document->Main(), subject.look.model)) {
+    sizes.push_back(one.label + " " + semantic_size_text(one.size) + " " + one.size.doubt);
+  }
+  return sizes;
+}
+
+bool has_same_shapes(const Subject& known) {
+  return std::ranges::equal(
+      known.places, places_in(known.document), [](const NamedPlace& was, const NamedPlace& is) {
+        return was.name == is.name &&
+               (was.shape.IsNull() ? is.shape.IsNull()
+                                   : !is.shape.IsNull() && was.shape.IsEqual(is.shape));
+      });
+}
+
+Subject looked_at_document(const std::string& name, const Handle(TDocStd_Document) & document,
+                           const LookSettings& settings) {
+  Subject result;
+  result.name = name;
+  result.document = document;
+  const Clock::time_point start = Clock::now();
+  DocumentModel read = model_of_document(document->Main(), name);
+  result.product_labels = std::move(read.product_labels);
+  result.look = look_at(std::move(read.model), settings_after(settings, start));
+  for (std::size_t i = 0; i < result.product_labels.size(); ++i) {
+    const TDF_Label label = label_at(document, result.product_labels[i]);
+    result.product_shapes.push_back(
+        body_of(XCAFDoc_ShapeTool::GetShape(label), result.look.model.products[i].body));
+  }
+  for (const Occurrence& occurrence : result.look.model.occurrences) {
+    const std::size_t product = occurrence.product;
+    result.placed.push_back(result.product_shapes[product].Moved(
+        location_of(occurrence, result.look.model.products[product]), Standard_False));
+  }
+  result.places = places_in(document);
+  result.sizes = sizes_of(result);
+  return result;
+}
+
+Subject looked_at_shapes(const std::string& name, const std::vector<NamedPlace>& shapes,
+                         const LookSettings& settings) {
+  Subject result;
+  result.name = name;
+  std::vector<NamedShape> named;
+  for (const NamedPlace& one : shapes) {
+    result.given.push_back(one.shape);
+    named.push_back({one.name, &one.shape});
+  }
+  const Clock::time_point start = Clock::now();
+  Model read = model_of_shapes(named);
+  result.look = look_at(std::move(read), settings_after(settings, start));
+  const Model& model = result.look.model;
+  result.look.model.file.name = name;
+  result.product_shapes.resize(model.products.size());
+  std::size_t next = 0;  // of the shapes given
+  for (const Occurrence& occurrence : model.occurrences) {
+    const int body = model.products[occurrence.product].body;
+    next += body <= 1 ? 1 : 0;
+    const TopoDS_Shape& given = shapes[next - 1].shape;
+    result.placed.push_back(body_of(given, body));
+    result.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);
+  }
+  return result;
+}
+
+void judge(Subject& subject, Job job) {
+  subject.findings = judge_job(job, subject.look);
+  subject.job = std::move(job);
+  subject.checked = true;
+}
+
+std::optional<std::size_t> find_product(const Model& model, const std::string& id) {
+  for (std::size_t i = 0; i < model.products.size(); ++i) {
+    if (model.products[i].id == id) {
+      return i;
+    }
+  }
+  for (const Occurrence& occurrence : model.occurrences) {
+    if (occurrence.id == id || occurrence.path == id) {
+      return occurrence.product;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<FoundFeature> find_feature(const Model& model, const std::string& id) {
+  const std::size_t colon = id.rfind(": ");
+  const auto product =
+      colon == std::string::npos ? std::nullopt : find_product(model, id.substr(0, colon));
+  if (!product) {
+    return std::nullopt;
+  }
+  const std::string name = id.substr(colon + 2);
+  const Product& part = model.products[*product];
+  std::optional<FoundFeature> found;
+  const auto look_in = [&](const auto& features, FeatureKind kind) {
+    for (std::size_t i = 0; i < features.size() && !found; ++i) {
+      if (features[i].name == name) {
+        found = {*product, kind, i};
+      }
+    }
+  };
+  look_in(part.cylinders, FeatureKind::cylinder);
+  look_in(part.cones, FeatureKind::cone);
+  look_in(part.planes, FeatureKind::plane);
+  look_in(part.widths, FeatureKind::width);
+  return found;
+}
+
+}  // namespace spotblue::plugin
