@@ -56,16 +56,16 @@ Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit u
   return size;
 }
 
-double read_number(const TomlTable& entry, std::string_view key, NumberRange range) {
+double read_number(const TomlTable& entry, std::string_view key, Interval range) {
   const double value = entry.number(key);
-  if (!(value >= range.least) || !(value <= range.most)) {
-    throw entry.error(key, fmt::format("need {} to {}, got {}", range.least, range.most, value),
+  if (!(value >= range.low) || !(value <= range.high)) {
+    throw entry.error(key, fmt::format("need {} to {}, got {}", range.low, range.high, value),
                       "check the number and its unit");
   }
   return value;
 }
 
-std::optional<double> find_number(const TomlTable& entry, std::string_view key, NumberRange range) {
+std::optional<double> find_number(const TomlTable& entry, std::string_view key, Interval range) {
   return entry.has(key) ? std::optional(read_number(entry, key, range)) : std::nullopt;
 }
 

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <utility>
 
+#include "base/interval.hpp"
 #include "job/toml_table.hpp"
 #include "spotblue/job/feature_name.hpp"
 
@@ -28,15 +29,12 @@ class FirstUse {
                                               LengthUnit unit);
 /// A length >= 0.
 [[nodiscard]] Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit unit);
-/// A number within both bounds.
-struct NumberRange {
-  double least = 0.0, most = 0.0;
-};
 /// Temperatures that solid metal parts have in service, deg C.
-inline constexpr NumberRange kTemperatures_c{-200.0, 600.0};
-[[nodiscard]] double read_number(const TomlTable& entry, std::string_view key, NumberRange range);
+inline constexpr Interval kTemperatures_c{-200.0, 600.0};
+/// A number within the range.
+[[nodiscard]] double read_number(const TomlTable& entry, std::string_view key, Interval range);
 [[nodiscard]] std::optional<double> find_number(const TomlTable& entry, std::string_view key,
-                                                NumberRange range);
+                                                Interval range);
 /// A feature's name, whose word must be one of `words`.
 [[nodiscard]] FeatureName read_feature(const TomlTable& entry, std::string_view key,
                                        LengthUnit unit, std::span<const FeatureWord> words);

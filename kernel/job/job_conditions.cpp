@@ -12,7 +12,7 @@ namespace {
 const std::array<std::string, 4> kGeneralTolerances{"f", "m", "c", "v"};
 
 void read_friction(const TomlTable& entry, Conditions& conditions) {
-  constexpr NumberRange friction{0.01, 1.0};
+  constexpr Interval friction{0.01, 1.0};
   conditions.friction_least =
       find_number(entry, "friction_least", friction).value_or(conditions.friction_least);
   conditions.friction_greatest =

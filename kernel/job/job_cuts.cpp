@@ -31,7 +31,7 @@ void read_metal(const TomlTable& entry, LengthUnit unit, Cut& cut) {
 }
 
 Cut read_cut(const TomlTable& entry, LengthUnit unit) {
-  constexpr NumberRange moments_nm{0.0, 1e7};
+  constexpr Interval moments_nm{0.0, 1e7};
   Cut cut;
   cut.line = entry.line();
   cut.feature = entry.text("feature");

@@ -11,7 +11,7 @@ namespace spotblue {
 namespace {
 
 const std::array<std::string, 3> kDuties{"no load, slow", "intermittent", "continuous"};
-constexpr NumberRange kLoads_n{0.0, 1e7};
+constexpr Interval kLoads_n{0.0, 1e7};
 
 Turning read_turning_entry(const TomlTable& entry) {
   Turning turning;

@@ -55,7 +55,7 @@ class Family {
     if (add_impossible_rows(plan)) {
       return;
     }
-    const std::vector<Span> open(problem_.sizes.size(), Span{-kEndless, kEndless});
+    const std::vector<Interval> open(problem_.sizes.size(), Interval{-kEndless, kEndless});
     bounds_ = suit_bounds(rows_, open);
     if (bounds_.clash) {
       plan.conflicts.push_back(conflict(*bounds_.clash));
@@ -111,7 +111,7 @@ class Family {
   void choose_order() {
     order_ = sizes_;
     const auto width = [this](std::size_t size) {
-      return bounds_.spans[size].upper - bounds_.spans[size].lower;
+      return bounds_.spans[size].high - bounds_.spans[size].low;
     };
     std::stable_sort(order_.begin(), order_.end(), [&](std::size_t a, std::size_t b) {
       const bool a_ready = mates_exist(a);
@@ -122,7 +122,7 @@ class Family {
 
   // Each size must be left as much as its measurement needs; where there is not that much, none is
   // set aside and the share left of the windows says so.
-  void allow_for_measuring(const std::vector<Span>& open) {
+  void allow_for_measuring(const std::vector<Interval>& open) {
     half_.assign(problem_.sizes.size(), 0.0);
     inner_ = rows_;
     for (SuitRow& row : inner_) {
@@ -145,11 +145,10 @@ class Family {
     }
   }
 
-  [[nodiscard]] double middle(std::size_t size, const Span& span) const {
+  [[nodiscard]] double middle(std::size_t size, const Interval& span) const {
     const double drawn = problem_.sizes[size].drawn.in_mm();
-    const bool bounded = std::isfinite(span.lower) && std::isfinite(span.upper);
-    return bounded ? 0.5 * (span.lower + span.upper)
-                   : std::max(span.lower, std::min(span.upper, drawn));
+    const bool bounded = std::isfinite(span.low) && std::isfinite(span.high);
+    return bounded ? 0.5 * (span.low + span.high) : std::max(span.low, std::min(span.high, drawn));
   }
 
   // One size after the other is set to its middle, and the rest follow.
@@ -158,7 +157,7 @@ class Family {
     SuitBounds left = readings_;
     for (const std::size_t size : order_) {
       middle_[size] = middle(size, left.spans[size]);
-      std::vector<Span> start = left.spans;
+      std::vector<Interval> start = left.spans;
       start[size] = {middle_[size], middle_[size]};
       SuitBounds next = suit_bounds(inner_, start);
       // Demands in a ring can promise more than there is; the windows are proved at the end.
@@ -230,41 +229,41 @@ class Family {
   }
 
   // All values that keep every row whatever the others are within `spans`; reversed when none do.
-  [[nodiscard]] Span kept(std::size_t size, const std::vector<Span>& spans) const {
-    Span span{-kEndless, kEndless};
+  [[nodiscard]] Interval kept(std::size_t size, const std::vector<Interval>& spans) const {
+    Interval span{-kEndless, kEndless};
     for (const SuitRow& row : rows_) {
       const auto term = std::find_if(row.terms.begin(), row.terms.end(),
                                      [size](const auto& entry) { return entry.first == size; });
       if (term == row.terms.end()) {
         continue;
       }
-      const Span others = sum_of_others(row, spans, size);
-      const double a = (row.least - others.lower) / term->second;
-      const double b = (row.greatest - others.upper) / term->second;
-      span.lower = std::max(span.lower, term->second > 0.0 ? a : b);
-      span.upper = std::min(span.upper, term->second > 0.0 ? b : a);
+      const Interval others = sum_of_others(row, spans, size);
+      const double a = (row.least - others.low) / term->second;
+      const double b = (row.greatest - others.high) / term->second;
+      span.low = std::max(span.low, term->second > 0.0 ? a : b);
+      span.high = std::min(span.high, term->second > 0.0 ? b : a);
     }
     return span;
   }
 
   void add_windows(SuitPlan& plan) const {
-    std::vector<Span> hold(problem_.sizes.size());
-    std::vector<Span> measured(problem_.sizes.size());
+    std::vector<Interval> hold(problem_.sizes.size());
+    std::vector<Interval> measured(problem_.sizes.size());
     for (const std::size_t size : sizes_) {
       hold[size] = {middle_[size] - half_[size], middle_[size] + half_[size]};
       measured[size] = {middle_[size] - uncertainty(size), middle_[size] + uncertainty(size)};
     }
     // What one side had to give more than the other goes to the sizes in their turn.
     for (const std::size_t size : order_) {
-      const Span span = kept(size, hold);
-      if (span.lower > span.upper + kSuitRounding) {
+      const Interval span = kept(size, hold);
+      if (span.low > span.high + kSuitRounding) {
         return;
       }
-      hold[size] = {std::min(span.lower, span.upper), std::max(span.lower, span.upper)};
+      hold[size] = {std::min(span.low, span.high), std::max(span.low, span.high)};
     }
     for (std::size_t turn = 0; turn < order_.size(); ++turn) {
       const std::size_t size = order_[turn];
-      if (!std::isfinite(hold[size].lower) || !std::isfinite(hold[size].upper)) {
+      if (!std::isfinite(hold[size].low) || !std::isfinite(hold[size].high)) {
         continue;
       }
       SuitWindow window = window_of(size, hold[size], kept(size, measured));
@@ -274,26 +273,26 @@ class Family {
     }
   }
 
-  [[nodiscard]] SuitWindow window_of(std::size_t size, Span hold, Span last) const {
+  [[nodiscard]] SuitWindow window_of(std::size_t size, Interval hold, Interval last) const {
     SuitWindow window;
     window.size = size;
-    window.hold = {Length::mm(hold.lower), Length::mm(hold.upper)};
-    window.target = Length::mm(0.5 * (hold.lower + hold.upper));
-    const double width = hold.upper - hold.lower;
+    window.hold = {Length::mm(hold.low), Length::mm(hold.high)};
+    window.target = Length::mm(0.5 * (hold.low + hold.high));
+    const double width = hold.high - hold.low;
     const double left = width - 2.0 * uncertainty(size);
     if (left >= 0.0) {
       window.accept = Limits{window.hold.lower + problem_.sizes[size].uncertainty,
                              window.hold.upper - problem_.sizes[size].uncertainty};
       window.share_left = width > 0.0 ? left / width : 0.0;
     }
-    const Span& first = readings_.spans[size];
-    if (std::isfinite(first.lower) && std::isfinite(first.upper)) {
+    const Interval& first = readings_.spans[size];
+    if (std::isfinite(first.low) && std::isfinite(first.high)) {
       // These were bounds of the reading; the size goes as much further as it may be misread.
       const double around = set_aside_ ? uncertainty(size) : 0.0;
-      window.first = Limits{Length::mm(first.lower - around), Length::mm(first.upper + around)};
+      window.first = Limits{Length::mm(first.low - around), Length::mm(first.high + around)};
     }
-    window.last = last.lower <= last.upper ? Limits{Length::mm(last.lower), Length::mm(last.upper)}
-                                           : window.hold;
+    window.last =
+        last.low <= last.high ? Limits{Length::mm(last.low), Length::mm(last.high)} : window.hold;
     return window;
   }
 

@@ -98,7 +98,7 @@ struct Ends {
 
 class Inward {
  public:
-  explicit Inward(const std::vector<Span>& start) {
+  explicit Inward(const std::vector<Interval>& start) {
     bounds_.spans = start;
     ends_.lower.resize(start.size());
     ends_.upper.resize(start.size());
@@ -108,17 +108,17 @@ class Inward {
   bool apply(const SuitRow& row) {
     bool moved = false;
     for (const auto& [size, factor] : row.terms) {
-      const Span others = sum_of_others(row, bounds_.spans, size);
-      const double a = (row.least - others.upper) / factor;
-      const double b = (row.greatest - others.lower) / factor;
+      const Interval others = sum_of_others(row, bounds_.spans, size);
+      const double a = (row.least - others.high) / factor;
+      const double b = (row.greatest - others.low) / factor;
       moved = raise(size, std::min(a, b), row) || moved;
       moved = sink(size, std::max(a, b), row) || moved;
-      Span& span = bounds_.spans[size];
-      if (span.lower > span.upper + kSuitRounding) {
+      Interval& span = bounds_.spans[size];
+      if (span.low > span.high + kSuitRounding) {
         clash(size);
         return false;
       }
-      span.upper = std::max(span.upper, span.lower);
+      span.high = std::max(span.high, span.low);
     }
     return moved;
   }
@@ -128,19 +128,19 @@ class Inward {
 
  private:
   bool raise(std::size_t size, double value, const SuitRow& row) {
-    if (!(value > bounds_.spans[size].lower + kSuitRounding)) {
+    if (!(value > bounds_.spans[size].low + kSuitRounding)) {
       return false;
     }
-    bounds_.spans[size].lower = value;
+    bounds_.spans[size].low = value;
     ends_.lower[size] = end(size, row);
     return true;
   }
 
   bool sink(std::size_t size, double value, const SuitRow& row) {
-    if (!(value < bounds_.spans[size].upper - kSuitRounding)) {
+    if (!(value < bounds_.spans[size].high - kSuitRounding)) {
       return false;
     }
-    bounds_.spans[size].upper = value;
+    bounds_.spans[size].high = value;
     ends_.upper[size] = end(size, row);
     return true;
   }
@@ -167,7 +167,7 @@ class Inward {
                               lower.by,
                               upper.by,
                               {through.begin(), through.end()},
-                              bounds_.spans[size].lower - bounds_.spans[size].upper};
+                              bounds_.spans[size].low - bounds_.spans[size].high};
   }
 
   SuitBounds bounds_;
@@ -199,18 +199,19 @@ const std::string& suit_source(const SuitProblem& problem, std::size_t source) {
   return source < demands ? problem.demands[source].name : problem.sizes[source - demands].own_by;
 }
 
-Span sum_of_others(const SuitRow& row, const std::vector<Span>& sizes, std::size_t without) {
-  Span sum;
+Interval sum_of_others(const SuitRow& row, const std::vector<Interval>& sizes,
+                       std::size_t without) {
+  Interval sum;
   for (const auto& [size, factor] : row.terms) {
     if (size != without) {
-      sum.lower += factor * (factor > 0.0 ? sizes[size].lower : sizes[size].upper);
-      sum.upper += factor * (factor > 0.0 ? sizes[size].upper : sizes[size].lower);
+      sum.low += factor * (factor > 0.0 ? sizes[size].low : sizes[size].high);
+      sum.high += factor * (factor > 0.0 ? sizes[size].high : sizes[size].low);
     }
   }
   return sum;
 }
 
-SuitBounds suit_bounds(const std::vector<SuitRow>& rows, const std::vector<Span>& start) {
+SuitBounds suit_bounds(const std::vector<SuitRow>& rows, const std::vector<Interval>& start) {
   Inward inward(start);
   // A tree of demands settles within as many rounds as it is deep; demands in a ring may creep.
   const std::size_t rounds = 4 * start.size() + 8;

@@ -7,16 +7,13 @@
 #include <utility>
 #include <vector>
 
+#include "base/interval.hpp"
 #include "spotblue/mechanics/make_to_suit.hpp"
 
 namespace spotblue {
 
 // mm; far below any size, above the rounding of sums.
 inline constexpr double kSuitRounding = 1e-9;
-
-struct Span {
-  double lower = 0.0, upper = 0.0;  // mm
-};
 
 // least <= sum of factor x size <= greatest for every value of the sizes that exist.
 struct SuitRow {
@@ -32,8 +29,8 @@ struct SuitRow {
 [[nodiscard]] const std::string& suit_source(const SuitProblem& problem, std::size_t source);
 
 // The row's sum over every value of the sizes in it, but for `without`.
-[[nodiscard]] Span sum_of_others(const SuitRow& row, const std::vector<Span>& sizes,
-                                 std::size_t without);
+[[nodiscard]] Interval sum_of_others(const SuitRow& row, const std::vector<Interval>& sizes,
+                                     std::size_t without);
 
 struct SuitClash {
   std::size_t size = 0;
@@ -43,12 +40,12 @@ struct SuitClash {
 };
 
 struct SuitBounds {
-  std::vector<Span> spans;  // by size; infinite where nothing bounds it
+  std::vector<Interval> spans;  // by size; infinite where nothing bounds it
   std::optional<SuitClash> clash;
 };
 
 // Of each size what leaves the others a value; from `start` inwards.
 [[nodiscard]] SuitBounds suit_bounds(const std::vector<SuitRow>& rows,
-                                     const std::vector<Span>& start);
+                                     const std::vector<Interval>& start);
 
 }  // namespace spotblue

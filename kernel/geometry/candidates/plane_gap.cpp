@@ -74,21 +74,21 @@ class PlaneGap {
   }
 
   // Extent of a face or box along a direction, from a point of the first face.
-  [[nodiscard]] proof::Span along(const auto& face, Direction d) const {
+  [[nodiscard]] Interval along(const auto& face, Direction d) const {
     const Direction own = place_direction(to_part_, d);
-    const proof::Span span = proof::extent(face, own);
+    const Interval span = proof::extent(face, own);
     const double base = dot(place_point(to_part_, first_.at), own);
     return {span.low - base, span.high - base};
   }
 
   [[nodiscard]] bool comes_between(const auto& face, const Region& open) const {
-    const proof::Span height = along(face, first_.normal);
+    const Interval height = along(face, first_.normal);
     if (height.high <= same_ || height.low >= gap_ - same_) {
       return false;
     }
     const Extent2 e = extent(open);
-    const proof::Span u = along(face, first_.u);
-    const proof::Span v = along(face, v_);
+    const Interval u = along(face, first_.u);
+    const Interval v = along(face, v_);
     return u.high > e.low.u && u.low < e.high.u && v.high > e.low.v && v.low < e.high.v;
   }
 

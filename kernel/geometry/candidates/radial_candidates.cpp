@@ -76,13 +76,13 @@ bool ridged(const Stretches& intervals, const std::string& thread) {
          }) != intervals.end();
 }
 
-DiameterRange all_diameters(const Cylinder& cylinder) {
+Interval all_diameters(const Cylinder& cylinder) {
   return diameters_over(cylinder, cylinder.intervals.front().first,
                         cylinder.intervals.back().second);
 }
 
-DiameterRange between_sizes(DiameterRange one, DiameterRange two, double share) {
-  return {std::lerp(one.least, two.least, share), std::lerp(one.greatest, two.greatest, share)};
+Interval between_sizes(Interval one, Interval two, double share) {
+  return {std::lerp(one.low, two.low, share), std::lerp(one.high, two.high, share)};
 }
 
 // What both measure along the hole's axis, wherever either's sizes are told.
@@ -149,7 +149,7 @@ double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle,
   const double zero = std::atan2(dot(along_lean, c.quarter), dot(along_lean, c.zero));
   const bool turned = dot(cross(c.axis.along, c.zero), c.quarter) < 0.0;
   const WornAt here = worn_at(c, s);
-  const double radius = 0.5 * here.shaft.greatest;
+  const double radius = 0.5 * here.shaft.high;
   const Point centre = lean.offset_at_middle + (s - middle) * lean.slope;
   const LeaningSection section{
       {dot(centre, along_lean), dot(centre, across)}, radius / std::cos(c.tilt), radius};
@@ -159,7 +159,7 @@ double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle,
     most = std::max(most, greatest_over([&](double angle) { return section.reach(angle); },
                                         arc.from, arc.from + arc.sweep, steps));
   }
-  return 0.5 * here.hole.least - most;
+  return 0.5 * here.hole.low - most;
 }
 
 // Least over a piece: of a plain pair that is open all round at one of its ends.
@@ -176,8 +176,7 @@ double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle, co
 double parallel_gap(const RadialCandidate& c, double offset, double towards, const Patch& piece) {
   const auto gap = [&](double s) {
     const WornAt here = worn_at(c, s);
-    return 0.5 * here.hole.least -
-           parallel_reach(0.5 * here.shaft.greatest, offset, towards, piece.arcs);
+    return 0.5 * here.hole.low - parallel_reach(0.5 * here.shaft.high, offset, towards, piece.arcs);
   };
   double least = gap(piece.from);
   if (!c.worn.empty()) {
@@ -236,12 +235,11 @@ WornOver worn_over(const RadialCandidate& c, const Stretches& stretches) {
   constexpr double kInfinity = std::numeric_limits<double>::infinity();
   WornOver over{{kInfinity, -kInfinity}, {kInfinity, -kInfinity}, kInfinity, -kInfinity};
   const auto take = [&](const WornAt& one) {
-    over.hole = {std::min(over.hole.least, one.hole.least),
-                 std::max(over.hole.greatest, one.hole.greatest)};
-    over.shaft = {std::min(over.shaft.least, one.shaft.least),
-                  std::max(over.shaft.greatest, one.shaft.greatest)};
-    over.least_clearance = std::min(over.least_clearance, one.hole.least - one.shaft.greatest);
-    over.most_clearance = std::max(over.most_clearance, one.hole.greatest - one.shaft.least);
+    over.hole = {std::min(over.hole.low, one.hole.low), std::max(over.hole.high, one.hole.high)};
+    over.shaft = {std::min(over.shaft.low, one.shaft.low),
+                  std::max(over.shaft.high, one.shaft.high)};
+    over.least_clearance = std::min(over.least_clearance, one.hole.low - one.shaft.high);
+    over.most_clearance = std::max(over.most_clearance, one.hole.high - one.shaft.low);
   };
   for (const auto& [from, to] : stretches) {
     take(worn_at(c, from));
@@ -261,10 +259,8 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   const double gap = 0.5 * (hole.diameter - shaft.diameter);
   const bool worn = !hole.sizes.empty() || !shaft.sizes.empty();
   const double most_gap = most_radial_gap(settings, hole.diameter);
-  const double tightest =
-      worn ? 0.5 * (all_diameters(hole).least - all_diameters(shaft).greatest) : gap;
-  const double loosest =
-      worn ? 0.5 * (all_diameters(hole).greatest - all_diameters(shaft).least) : gap;
+  const double tightest = worn ? 0.5 * (all_diameters(hole).low - all_diameters(shaft).high) : gap;
+  const double loosest = worn ? 0.5 * (all_diameters(hole).high - all_diameters(shaft).low) : gap;
   if (is_past(tightest, most_gap, settings)) {
     return std::nullopt;
   }
@@ -318,8 +314,8 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
                 most_overlap(settings, hole.diameter), settings)) {
       return std::nullopt;
     }
-    c.hole_diameter = over.hole.least;
-    c.shaft_diameter = over.shaft.greatest;
+    c.hole_diameter = over.hole.low;
+    c.shaft_diameter = over.shaft.high;
   } else if (deep) {
     const auto thread = thread_of(Length::mm(hole.diameter), Length::mm(shaft.diameter));
     const auto size = thread ? find_thread(*thread) : std::nullopt;

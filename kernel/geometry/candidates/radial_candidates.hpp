@@ -19,7 +19,7 @@ enum class Which { first, second };
 // What a worn pair measures at a station of the hole's axis, even between two of them.
 struct WornAt {
   double at = 0.0;
-  DiameterRange hole, shaft;
+  Interval hole, shaft;
 };
 
 // A cylinder of each, near-coaxial and sharing a length.
@@ -49,7 +49,7 @@ struct Alignment {
 
 // What a worn pair measures over stretches of the hole's axis.
 struct WornOver {
-  DiameterRange hole, shaft;
+  Interval hole, shaft;
   double least_clearance = 0.0, most_clearance = 0.0;
 };
 [[nodiscard]] WornOver worn_over(const RadialCandidate& candidate, const Stretches& stretches);

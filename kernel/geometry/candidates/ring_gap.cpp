@@ -25,7 +25,7 @@ struct BaseAxis {
 };
 
 // The angles of a rectangle seen from the origin; all round where it holds it.
-Arc angles_of(proof::Span x, proof::Span y) {
+Arc angles_of(Interval x, Interval y) {
   if (x.low <= 0.0 && x.high >= 0.0 && y.low <= 0.0 && y.high >= 0.0) {
     return {0.0, kAllRound};
   }
@@ -42,7 +42,7 @@ Arc angles_of(proof::Span x, proof::Span y) {
   return {middle + least - 1e-9, most - least + 2e-9};
 }
 
-proof::Span reach_of(proof::Span x, proof::Span y) {
+Interval reach_of(Interval x, Interval y) {
   const double dx = std::max({0.0, x.low, -x.high});
   const double dy = std::max({0.0, y.low, -y.high});
   return {std::hypot(dx, dy), std::hypot(std::max(std::abs(x.low), std::abs(x.high)),
@@ -70,11 +70,11 @@ RingGap::RingGap(const RadialCandidate& c, const NearPart& part, Part which,
       high_(c.stretches.back().second),
       to_part_(inverse(part.frame)) {
   const auto along = [&](Direction d) {
-    const proof::Span span = proof::extent(part.product->box, place_direction(to_part_, d));
+    const Interval span = proof::extent(part.product->box, place_direction(to_part_, d));
     const double base = dot(place_point(to_part_, c_.axis.at), place_direction(to_part_, d));
-    return proof::Span{span.low - base, span.high - base};
+    return Interval{span.low - base, span.high - base};
   };
-  const proof::Span z = along(c_.axis.along);
+  const Interval z = along(c_.axis.along);
   away_ =
       z.high < low_ || z.low > high_ || reach_of(along(c_.zero), along(c_.quarter)).low > outer_;
   if (!away_) {
@@ -124,7 +124,7 @@ void RingGap::add(const Feature& feature, double radius, double slope) {
 void RingGap::add_coaxial() {
   for (const Cylinder& cylinder : part_.product->cylinders) {
     if (!is_out_of_form(cylinder) && is_coaxial(place_line(part_.frame, cylinder.axis))) {
-      add(cylinder, 0.5 * diameters_at(cylinder, 0.0).least, taper_of(cylinder));
+      add(cylinder, 0.5 * diameters_at(cylinder, 0.0).low, taper_of(cylinder));
     }
   }
   for (const Cone& cone : part_.product->cones) {
@@ -138,22 +138,22 @@ template <typename Face>
 void RingGap::add_if_odd(const Face& face, const proof::Turned* turned, const proof::Flat* flat) {
   const auto along = [&](Direction d) {
     const Direction own = place_direction(to_part_, d);
-    const proof::Span span = proof::extent(face, own);
+    const Interval span = proof::extent(face, own);
     const double base = dot(place_point(to_part_, c_.axis.at), own);
-    return proof::Span{span.low - base, span.high - base};
+    return Interval{span.low - base, span.high - base};
   };
   if constexpr (!std::is_same_v<Face, Box>) {
     if (!overlap(face.box, box_)) {
       return;
     }
   }
-  const proof::Span z = along(c_.axis.along);
+  const Interval z = along(c_.axis.along);
   if (z.high <= low_ + 1e-9 || z.low >= high_ - 1e-9) {
     return;
   }
-  const proof::Span x = along(c_.zero);
-  const proof::Span y = along(c_.quarter);
-  const proof::Span reach = reach_of(x, y);
+  const Interval x = along(c_.zero);
+  const Interval y = along(c_.quarter);
+  const Interval reach = reach_of(x, y);
   if (reach.low >= outer_ - same_ || reach.high <= inner_ + same_) {
     return;
   }

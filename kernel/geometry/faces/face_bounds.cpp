@@ -15,12 +15,10 @@ constexpr double kArcSlack = 1e-9;
 constexpr std::size_t kMostAxes = 64;
 constexpr std::size_t kMostNormals = 16;
 
-Span united(Span a, Span b) { return {std::min(a.low, b.low), std::max(a.high, b.high)}; }
-
 Box box_of(const auto& face) {
-  const Span x = extent(face, Direction{1, 0, 0});
-  const Span y = extent(face, Direction{0, 1, 0});
-  const Span z = extent(face, Direction{0, 0, 1});
+  const Interval x = extent(face, Direction{1, 0, 0});
+  const Interval y = extent(face, Direction{0, 1, 0});
+  const Interval z = extent(face, Direction{0, 0, 1});
   return {{x.low, y.low, z.low}, {x.high, y.high, z.high}};
 }
 
@@ -150,13 +148,13 @@ bool in_arcs(double angle, std::span<const Arc> arcs) {
          });
 }
 
-Span wave(double a, double b, std::span<const Arc> arcs) {
+Interval wave(double a, double b, std::span<const Arc> arcs) {
   const double most = std::hypot(a, b);
   if (arcs.empty() || most == 0.0) {
     return {-most, most};
   }
   const double phase = std::atan2(b, a);
-  Span span{most, -most};
+  Interval span{most, -most};
   if (in_arcs(phase, arcs)) {
     span.high = most;
   }
@@ -172,24 +170,24 @@ Span wave(double a, double b, std::span<const Arc> arcs) {
   return span;
 }
 
-Span extent(const Turned& t, std::span<const Arc> arcs, Direction d) {
-  const Span round = wave(dot(d, t.x), dot(d, t.y), arcs);
+Interval extent(const Turned& t, std::span<const Arc> arcs, Direction d) {
+  const Interval round = wave(dot(d, t.x), dot(d, t.y), arcs);
   const double base = dot(d, t.axis.at);
   const double slope = dot(d, t.axis.along);
   const auto end = [&](double at, double radius) {
     const double middle = base + slope * at;
-    return Span{middle + radius * round.low, middle + radius * round.high};
+    return Interval{middle + radius * round.low, middle + radius * round.high};
   };
   return united(end(t.from, t.radius_from), end(t.to, t.radius_to));
 }
 
-Span extent(const Turned& t, Direction d) { return extent(t, t.arcs, d); }
+Interval extent(const Turned& t, Direction d) { return extent(t, t.arcs, d); }
 
-Span extent(const Flat& flat, Direction d) {
+Interval extent(const Flat& flat, Direction d) {
   const double du = dot(d, flat.u);
   const double dv = dot(d, flat.v);
   const double base = dot(d, flat.at);
-  Span span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  Interval span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
   for (const Edge2& edge : flat.outline->edges) {
     const double from = base + du * edge.from.u + dv * edge.from.v;
     span = united(span, {from, from});
@@ -204,7 +202,7 @@ Span extent(const Flat& flat, Direction d) {
     if (middle - reach < span.low || middle + reach > span.high) {
       const double start = std::atan2(edge.from.v - edge.centre.v, edge.from.u - edge.centre.u);
       const Arc arc{edge.sweep > 0.0 ? start : start + edge.sweep, std::abs(edge.sweep)};
-      const Span round = wave(du, dv, {&arc, 1});
+      const Interval round = wave(du, dv, {&arc, 1});
       span = united(span, {middle + edge.radius * round.low, middle + edge.radius * round.high});
     }
   }
@@ -212,18 +210,18 @@ Span extent(const Flat& flat, Direction d) {
   return {span.low - slack, span.high + slack};
 }
 
-Span extent(const Box& box, Direction d) {
+Interval extent(const Box& box, Direction d) {
   const Point middle = 0.5 * (box.low + box.high);
   const Point half = 0.5 * (box.high - box.low);
   const double reach = std::abs(d.x) * half.x + std::abs(d.y) * half.y + std::abs(d.z) * half.z;
   return {dot(d, middle) - reach, dot(d, middle) + reach};
 }
 
-Span extent(const FaceBounds& bounds, Direction d) {
-  Span span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+Interval extent(const FaceBounds& bounds, Direction d) {
+  Interval span{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
   // Most faces of a plate with thousands of holes change nothing, as their boxes tell.
   const auto take = [&](const auto& face) {
-    const Span rough = extent(face.box, d);
+    const Interval rough = extent(face.box, d);
     if (rough.low < span.low || rough.high > span.high) {
       span = united(span, extent(face, d));
     }
@@ -248,8 +246,7 @@ FaceBounds bounds_of(const Product& product) {
   bounds.closed = product.closed;
   for (const Cylinder& c : product.cylinders) {
     if (!is_out_of_form(c)) {
-      add_turned(bounds, {c.axis, c.zero, 0.5 * diameters_at(c, 0.0).least, taper_of(c), c.side},
-                 c);
+      add_turned(bounds, {c.axis, c.zero, 0.5 * diameters_at(c, 0.0).low, taper_of(c), c.side}, c);
     }
   }
   for (const Cone& c : product.cones) {

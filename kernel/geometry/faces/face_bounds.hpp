@@ -6,17 +6,13 @@
 #include <span>
 #include <vector>
 
+#include "base/interval.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue::proof {
 
 /// Surfaces nearer than this are taken as one; a tenth of the least length that counts.
 inline constexpr double kSame = 1e-7;
-
-/// Least and greatest value of something.
-struct Span {
-  double low = 0.0, high = 0.0;
-};
 
 /// A stretch of a cylinder or cone.
 struct Turned {
@@ -57,13 +53,13 @@ struct FaceBounds {
 [[nodiscard]] FaceBounds bounds_of(const Product& product);
 
 /// Least and greatest of dot(d, x) over the face or the part.
-[[nodiscard]] Span extent(const Turned& turned, Direction d);
-[[nodiscard]] Span extent(const Turned& turned, std::span<const Arc> arcs, Direction d);
-[[nodiscard]] Span extent(const Flat& flat, Direction d);
-[[nodiscard]] Span extent(const Box& box, Direction d);
-[[nodiscard]] Span extent(const FaceBounds& bounds, Direction d);
+[[nodiscard]] Interval extent(const Turned& turned, Direction d);
+[[nodiscard]] Interval extent(const Turned& turned, std::span<const Arc> arcs, Direction d);
+[[nodiscard]] Interval extent(const Flat& flat, Direction d);
+[[nodiscard]] Interval extent(const Box& box, Direction d);
+[[nodiscard]] Interval extent(const FaceBounds& bounds, Direction d);
 /// Least and greatest of a cos t + b sin t over the arcs (all round when there are none).
-[[nodiscard]] Span wave(double a, double b, std::span<const Arc> arcs);
+[[nodiscard]] Interval wave(double a, double b, std::span<const Arc> arcs);
 /// Whether the angle lies in one of the arcs (or there are none).
 [[nodiscard]] bool in_arcs(double angle, std::span<const Arc> arcs);
 

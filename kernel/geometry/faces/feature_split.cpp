@@ -23,9 +23,9 @@ bool is_divided(const Cylinder& cylinder, double from, double to, const proof::F
   for (int i = 0; i < kStations; ++i) {
     const double at = from + (to - from) * (i + 0.5) / kStations;
     const Point centre = at_station(cylinder.axis, at);
-    const DiameterRange here = diameters_at(cylinder, at);
-    const double radius = cylinder.side == Side::external ? 0.5 * here.greatest + kProud_mm
-                                                          : 0.5 * here.least - kProud_mm;
+    const Interval here = diameters_at(cylinder, at);
+    const double radius =
+        cylinder.side == Side::external ? 0.5 * here.high + kProud_mm : 0.5 * here.low - kProud_mm;
     for (int j = 0; j < kAngles; ++j) {
       const double angle = 2.0 * std::numbers::pi * (j + 0.37) / kAngles;
       const Point p =

@@ -17,7 +17,7 @@ bool is_one_size(const DiameterAt& size) { return size.greatest - size.least < 1
 
 }  // namespace
 
-DiameterRange diameters_at(const Cylinder& cylinder, double at) {
+Interval diameters_at(const Cylinder& cylinder, double at) {
   const std::vector<DiameterAt>& sizes = cylinder.sizes;
   if (sizes.empty()) {
     return {cylinder.diameter, cylinder.diameter};
@@ -36,10 +36,10 @@ DiameterRange diameters_at(const Cylinder& cylinder, double at) {
           one.greatest + within * (two.greatest - one.greatest)};
 }
 
-DiameterRange diameters_over(const Cylinder& cylinder, double from, double to) {
-  DiameterRange range = diameters_at(cylinder, from);
-  const auto take = [&](DiameterRange other) {
-    range = {std::min(range.least, other.least), std::max(range.greatest, other.greatest)};
+Interval diameters_over(const Cylinder& cylinder, double from, double to) {
+  Interval range = diameters_at(cylinder, from);
+  const auto take = [&](Interval other) {
+    range = {std::min(range.low, other.low), std::max(range.high, other.high)};
   };
   take(diameters_at(cylinder, to));
   for (const DiameterAt& size : cylinder.sizes) {
@@ -70,8 +70,8 @@ void keep_sizes_on_stretches(Cylinder& cylinder) {
   const double to = cylinder.intervals.back().second;
   std::vector<DiameterAt> kept;
   const auto keep = [&](double at) {
-    const DiameterRange range = diameters_at(cylinder, at);
-    kept.push_back({at, range.least, range.greatest});
+    const Interval range = diameters_at(cylinder, at);
+    kept.push_back({at, range.low, range.high});
   };
   keep(from);
   for (const DiameterAt& size : cylinder.sizes) {
@@ -81,8 +81,8 @@ void keep_sizes_on_stretches(Cylinder& cylinder) {
   }
   keep(to);
   cylinder.sizes = std::move(kept);
-  const DiameterRange over = diameters_over(cylinder, from, to);
-  cylinder.diameter = 0.5 * (over.least + over.greatest);
+  const Interval over = diameters_over(cylinder, from, to);
+  cylinder.diameter = 0.5 * (over.low + over.high);
 }
 
 void take_slow_cones(Product& product) {

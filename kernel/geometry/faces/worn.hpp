@@ -3,21 +3,17 @@
 
 #include <vector>
 
+#include "base/interval.hpp"
 #include "geometry/model/arcs.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
 
-// The least and the greatest diameter over something, mm.
-struct DiameterRange {
-  double least = 0.0, greatest = 0.0;
-};
-
 // At one station, even between those of its sizes and past them; of a plain one its diameter twice.
-[[nodiscard]] DiameterRange diameters_at(const Cylinder& cylinder, double at);
+[[nodiscard]] Interval diameters_at(const Cylinder& cylinder, double at);
 
 // Over a stretch of its axis.
-[[nodiscard]] DiameterRange diameters_over(const Cylinder& cylinder, double from, double to);
+[[nodiscard]] Interval diameters_over(const Cylinder& cylinder, double from, double to);
 
 // Change of radius per mm along the axis where it is a slow taper, round at every station; 0 of a
 // plain one and of any other.

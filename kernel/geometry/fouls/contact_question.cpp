@@ -55,7 +55,7 @@ FaceForm form_of(const Bounded& face) {
   return is_ball(*face.other) ? FaceForm::sphere : FaceForm::free_form;  // a torus counts alike
 }
 
-Span extent_of(const Bounded& face, Direction d) {
+Interval extent_of(const Bounded& face, Direction d) {
   return face.turned != nullptr ? extent(*face.turned, d)
          : face.flat != nullptr ? extent(*face.flat, d)
                                 : extent(face.other->box, d);
@@ -64,7 +64,7 @@ Span extent_of(const Bounded& face, Direction d) {
 /// Whether a face comes within `limit` of the plane of another part's flat; `to_face` leads from
 /// the flat's frame to the face's.
 bool meets_plane(const Flat& flat, const Bounded& face, const Frame& to_face, double limit) {
-  const Span span = extent_of(face, place_direction(to_face, flat.normal));
+  const Interval span = extent_of(face, place_direction(to_face, flat.normal));
   const double at = dot(place_direction(to_face, flat.normal), place_point(to_face, flat.at));
   return at >= span.low - limit && at <= span.high + limit;
 }

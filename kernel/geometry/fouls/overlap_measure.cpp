@@ -58,16 +58,16 @@ SolidPoints mesh_points(const TopoDS_Shape& shape) {
 
 namespace {
 
-Span span_along(const std::vector<Point>& points, Direction d) {
+Interval span_along(const std::vector<Point>& points, Direction d) {
   const auto [low, high] = std::ranges::minmax(points, {}, [&](Point p) { return dot(p, d); });
   return {dot(low, d), dot(high, d)};
 }
 
 /// Least and greatest extent over the directions.
-Span extents(const std::vector<Point>& points, const std::vector<Direction>& directions) {
-  Span span{std::numeric_limits<double>::infinity(), 0.0};
+Interval extents(const std::vector<Point>& points, const std::vector<Direction>& directions) {
+  Interval span{std::numeric_limits<double>::infinity(), 0.0};
   for (const Direction d : directions) {
-    const Span along = span_along(points, d);
+    const Interval along = span_along(points, d);
     span = {std::min(span.low, along.high - along.low),
             std::max(span.high, along.high - along.low)};
   }
@@ -229,7 +229,7 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
       continue;
     }
     const std::vector<Direction> directions = directions_for(props, pair);
-    const Span extent = extents(points.corners, directions);
+    const Interval extent = extents(points.corners, directions);
     const MetalDepth through = metal_depth(solid, points, {directions, pair.axes});
     const bool known = through.depth > 0.0;
     region.depth = known ? through.depth : extent.low;

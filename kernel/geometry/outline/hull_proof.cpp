@@ -51,8 +51,8 @@ void draw_in(HalfSpace& side, const Band& band, double slack) {
   }
   const double sign = dot(side.normal, band.normal) > 0.0 ? 1.0 : -1.0;
   const double at = dot(side.normal, band.at);
-  const Span span{at + std::min(sign * band.low, sign * band.high),
-                  at + std::max(sign * band.low, sign * band.high)};
+  const Interval span{at + std::min(sign * band.low, sign * band.high),
+                      at + std::max(sign * band.low, sign * band.high)};
   if (side.limit > span.low && side.limit <= span.high + slack) {
     side.limit = span.low;
   }
@@ -67,7 +67,7 @@ struct View {
 };
 
 void add_sides(Hull& hull, const View& view, Direction d) {
-  const Span span = extent(view.inside, d);
+  const Interval span = extent(view.inside, d);
   const Direction n = place_direction(view.inside_to_faces, d);
   const double shift = dot(n, place_point(view.inside_to_faces, {}));
   for (HalfSpace side : {HalfSpace{n, span.high + shift}, HalfSpace{-n, -span.low - shift}}) {

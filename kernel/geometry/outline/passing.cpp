@@ -17,7 +17,7 @@ struct Meeting {
 /// Corners of all meetings of the two slabs in which the still one lies ahead.
 class Meetings {
  public:
-  Meetings(Span moving, Span still, Sense sense) {
+  Meetings(Interval moving, Interval still, Sense sense) {
     const double sign = sense == Sense::up ? 1.0 : -1.0;
     const auto add = [&](double a, double b) {
       if (sign * (b - a) >= -kSame) {
@@ -45,18 +45,18 @@ class Meetings {
   std::size_t count_ = 0;
 };
 
-Span radii_at(const Sector& sector, Span z, double at) {
+Interval radii_at(const Sector& sector, Interval z, double at) {
   const double length = z.high - z.low;
   const double share = length > 0.0 ? std::clamp((at - z.low) / length, 0.0, 1.0) : 0.0;
   return {sector.low_first + (sector.low_last - sector.low_first) * share,
           sector.high_first + (sector.high_last - sector.high_first) * share};
 }
 
-bool holds(const std::optional<Span>& window, Span z) {
+bool holds(const std::optional<Interval>& window, Interval z) {
   return !window || (z.low > window->low - kPassing && z.high < window->high + kPassing);
 }
 
-bool springs_past(bool springs, Span ring, Span other) {
+bool springs_past(bool springs, Interval ring, Interval other) {
   if (!springs) {
     return false;
   }
@@ -75,11 +75,11 @@ class SlabOverlap {
     bool given = true;
     const Meetings meetings(moving.z, still.z, sense);
     for (const Meeting& meeting : meetings.corners()) {
-      const Span ra = radii_at(a, moving.z, meeting.moving);
-      const Span rb = radii_at(b, still.z, meeting.still);
+      const Interval ra = radii_at(a, moving.z, meeting.moving);
+      const Interval rb = radii_at(b, still.z, meeting.still);
       most_out = std::max(most_out, ra.high - rb.low);
       most_in = std::max(most_in, rb.high - ra.low);
-      const Span shared{std::max(ra.low, rb.low), std::min(ra.high, rb.high)};
+      const Interval shared{std::max(ra.low, rb.low), std::min(ra.high, rb.high)};
       const double depth = shared.high - shared.low;
       given = given && (depth <= kPassing || allowed(shared, ra, rb, moving.z, still.z, leave));
       if (depth > depth_) {
@@ -104,8 +104,8 @@ class SlabOverlap {
   }
 
  private:
-  static bool allowed(Span shared, Span ra, Span rb, Span moving_z, Span still_z,
-                      const Leave& leave) {
+  static bool allowed(Interval shared, Interval ra, Interval rb, Interval moving_z,
+                      Interval still_z, const Leave& leave) {
     if (shared.high - shared.low <= leave.squeeze + kPassing ||
         springs_past(leave.moving_springs, ra, rb) || springs_past(leave.still_springs, rb, ra)) {
       return true;
@@ -117,17 +117,17 @@ class SlabOverlap {
   }
 
   double depth_ = 0.0;
-  Span moving_, still_;
+  Interval moving_, still_;
   bool possible_ = false;
   bool certain_ = false;
 };
 
-bool ahead(Span moving, Span still, Sense sense) {
+bool ahead(Interval moving, Interval still, Sense sense) {
   return sense == Sense::up ? still.high > moving.low + kSame : still.low < moving.high - kSame;
 }
 
 /// How far the moving slab goes until it has left the still one behind.
-double exit_travel(Span moving, Span still, Sense sense) {
+double exit_travel(Interval moving, Interval still, Sense sense) {
   return sense == Sense::up ? still.high - moving.low : moving.high - still.low;
 }
 
@@ -139,7 +139,7 @@ std::vector<Slab> slabs_about(const FaceBounds& part, const Line& axis) {
   if (images.empty()) {
     return slabs;
   }
-  Span window = images.front().z;
+  Interval window = images.front().z;
   for (const Image& image : images) {
     window = {std::min(window.low, image.z.low), std::max(window.high, image.z.high)};
   }

@@ -23,7 +23,7 @@ struct Passing {
 /// Radii at which the two may overlap, where the parts that it stands for reach these stations.
 struct OverlapBand {
   double low = 0.0, high = 0.0;
-  std::optional<Span> moving_z, still_z;
+  std::optional<Interval> moving_z, still_z;
 };
 
 /// What two parts may do to each other.

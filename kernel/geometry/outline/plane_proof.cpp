@@ -10,17 +10,14 @@ namespace spotblue::proof {
 namespace {
 
 /// dot(d, x) over b, for a direction of a's frame.
-Span placed_extent(const Pair& pair, Direction d, const auto& what) {
+Interval placed_extent(const Pair& pair, Direction d, const auto& what) {
   const double shift = dot(d, place_point(pair.b_to_a, {}));
-  const Span span = extent(what, place_direction(pair.a_to_b, d));
+  const Interval span = extent(what, place_direction(pair.a_to_b, d));
   return {span.low + shift, span.high + shift};
 }
 
-/// How far the two spans overlap; negative when apart.
-double overlap_of(Span a, Span b) { return std::min(a.high, b.high) - std::max(a.low, b.low); }
-
 /// Whether all the overlap lies within a band the seats account for.
-bool in_band(const Pair& pair, Direction d, Span overlap) {
+bool in_band(const Pair& pair, Direction d, Interval overlap) {
   return std::ranges::any_of(pair.accounted.bands, [&](const Band& band) {
     if (norm(cross(d, band.normal)) > 1e-9) {
       return false;
@@ -35,9 +32,9 @@ bool in_band(const Pair& pair, Direction d, Span overlap) {
 }
 
 bool apart_along(const Pair& pair, Direction d) {
-  const Span a = extent(pair.a, d);
-  const Span b = placed_extent(pair, d, pair.b);
-  return overlap_of(a, b) <= pair.same_length ||
+  const Interval a = extent(pair.a, d);
+  const Interval b = placed_extent(pair, d, pair.b);
+  return shared_length(a, b) <= pair.same_length ||
          in_band(pair, d, {std::max(a.low, b.low), std::min(a.high, b.high)});
 }
 
@@ -58,7 +55,7 @@ bool boxes_apart(const Pair& pair) {
     }
   }
   return std::ranges::any_of(directions, [&](Direction d) {
-    return overlap_of(extent(pair.a.box, d), placed_extent(pair, d, pair.b.box)) <=
+    return shared_length(extent(pair.a.box, d), placed_extent(pair, d, pair.b.box)) <=
            pair.same_length;
   });
 }

@@ -31,7 +31,7 @@ void note_side(Block& block, const Image& wall) {
 }
 
 /// The image cut to the slab; one that reaches only part of it stands over all of it as a block.
-Image cut_to(const Image& image, Span z) {
+Image cut_to(const Image& image, Interval z) {
   const double length = image.z.high - image.z.low;
   if (image.z.low > z.low + kSame || image.z.high < z.high - kSame || length <= 0.0) {
     const double low = std::min(image.low_first, image.low_last);
@@ -50,7 +50,7 @@ Image cut_to(const Image& image, Span z) {
           image.side};
 }
 
-std::vector<Block> blocks_in(std::span<const Image> images, Span z) {
+std::vector<Block> blocks_in(std::span<const Image> images, Interval z) {
   std::vector<Image> here;
   for (const Image& image : images) {
     if (image.z.low < z.high - kSame && image.z.high > z.low + kSame) {
@@ -86,7 +86,7 @@ std::vector<Block> blocks_in(std::span<const Image> images, Span z) {
 
 /// Whether a circle in the cell has a point outside the part's box: then all of the cell is air.
 /// The widest circles are the likeliest.
-bool leaves_box(const FaceBounds& part, const Line& axis, Span z, const Sector& cell) {
+bool leaves_box(const FaceBounds& part, const Line& axis, Interval z, const Sector& cell) {
   constexpr std::size_t kAngles = 8;
   const double station = 0.5 * (z.low + z.high);
   const double low = 0.5 * (cell.low_first + cell.low_last);
@@ -110,7 +110,7 @@ bool leaves_box(const FaceBounds& part, const Line& axis, Span z, const Sector& 
 enum class Cell { air, material, untold };
 
 /// What is known of the cell under `above` and over `below` (absent at the axis).
-Cell cell_between(const FaceBounds& part, const Line& axis, Span z, const Block* below,
+Cell cell_between(const FaceBounds& part, const Line& axis, Interval z, const Block* below,
                   const Block& above) {
   const bool air = above.air_below || (below != nullptr && below->air_above);
   const bool material = above.material_below || (below != nullptr && below->material_above);
@@ -125,7 +125,7 @@ Cell cell_between(const FaceBounds& part, const Line& axis, Span z, const Block*
 
 }  // namespace
 
-Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images, Span z) {
+Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images, Interval z) {
   Slab slab{z, {}, {}};
   std::vector<Sector>& sectors = slab.occupied;
   const std::vector<Block> blocks = blocks_in(images, z);
@@ -151,11 +151,11 @@ Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> im
 }
 
 std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
-                             std::span<const Image> images, Span z) {
+                             std::span<const Image> images, Interval z) {
   return slab_of(part, axis, images, z).occupied;
 }
 
-std::vector<double> stations(std::span<const Image> a, std::span<const Image> b, Span window,
+std::vector<double> stations(std::span<const Image> a, std::span<const Image> b, Interval window,
                              std::size_t most) {
   std::vector<double> found{window.low, window.high};
   const auto add = [&](std::span<const Image> images, auto wanted) {

@@ -23,25 +23,25 @@ struct Sector {
 
 /// What a part holds of a slab square to the axis, ascending.
 struct Slab {
-  Span z;
+  Interval z;
   std::vector<Sector> occupied;  ///< whatever is not proved air
   std::vector<Sector> filled;    ///< proved material all the way round
 };
 
 /// The slab of the part over `z`; images that reach only part of it count over all of it.
 [[nodiscard]] Slab slab_of(const FaceBounds& part, const Line& axis, std::span<const Image> images,
-                           Span z);
+                           Interval z);
 
 /// What the part occupies in the slab `z`, ascending; conservative. Images that reach only part of
 /// the slab count over all of it.
 [[nodiscard]] std::vector<Sector> occupied(const FaceBounds& part, const Line& axis,
-                                           std::span<const Image> images, Span z);
+                                           std::span<const Image> images, Interval z);
 
 /// How many stations are looked at. Choice of this program, no source.
 inline constexpr std::size_t kMostStations = 400;
 
 /// Stations where images begin and end, inside `window`, ascending and apart; no more than `most`.
 [[nodiscard]] std::vector<double> stations(std::span<const Image> a, std::span<const Image> b,
-                                           Span window, std::size_t most);
+                                           Interval window, std::size_t most);
 
 }  // namespace spotblue::proof

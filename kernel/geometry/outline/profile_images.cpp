@@ -27,18 +27,20 @@ AxisView view_along(const Line& axis, Direction toward) {
   return {axis.at, axis.along, first, cross(axis.along, first)};
 }
 
-Span moved(Span span, double by) { return {span.low + by, span.high + by}; }
+Interval moved(Interval span, double by) { return {span.low + by, span.high + by}; }
 
-double nearest_to_zero(Span span) { return std::max({0.0, span.low, -span.high}); }
-double farthest_from_zero(Span span) { return std::max(std::abs(span.low), std::abs(span.high)); }
+double nearest_to_zero(Interval span) { return std::max({0.0, span.low, -span.high}); }
+double farthest_from_zero(Interval span) {
+  return std::max(std::abs(span.low), std::abs(span.high));
+}
 
-Image block(Span z, double low, double high) { return {z, low, low, high, high}; }
+Image block(Interval z, double low, double high) { return {z, low, low, high, high}; }
 
 /// A block round anything with an extent: the rectangle it fills seen along the axis.
 Image block_of(const auto& face, const AxisView& view) {
   const auto span = [&](Direction d) { return moved(extent(face, d), -dot(d, view.at)); };
-  const Span first = span(view.first);
-  const Span second = span(view.second);
+  const Interval first = span(view.first);
+  const Interval second = span(view.second);
   return block(span(view.along), std::hypot(nearest_to_zero(first), nearest_to_zero(second)),
                std::hypot(farthest_from_zero(first), farthest_from_zero(second)));
 }
@@ -48,13 +50,13 @@ Image parallel_block(const Turned& t, const AxisView& view) {
   const Point off = t.axis.at - view.at;
   const Point away = off - dot(off, view.along) * view.along;
   const double distance = norm(away);
-  const Span toward = distance > 0.0
-                          ? wave(dot(away, t.x) / distance, dot(away, t.y) / distance, t.arcs)
-                          : Span{-1.0, 1.0};
+  const Interval toward = distance > 0.0
+                              ? wave(dot(away, t.x) / distance, dot(away, t.y) / distance, t.arcs)
+                              : Interval{-1.0, 1.0};
   Image image = block_of(t, view);
   double low = std::numeric_limits<double>::infinity();
   double high = 0.0;
-  const Span radii{std::min(t.radius_from, t.radius_to), std::max(t.radius_from, t.radius_to)};
+  const Interval radii{std::min(t.radius_from, t.radius_to), std::max(t.radius_from, t.radius_to)};
   for (const double c : {toward.low, toward.high}) {
     // r2 = d2 + R2 + 2 d R c is convex in R: its least may lie between the two radii.
     const double best = std::clamp(-distance * c, radii.low, radii.high);
@@ -75,7 +77,7 @@ struct Offsets {
 /// A turned stretch laid along the axis; radii and looseness change evenly between its ends (the
 /// distance between two lines is convex, so that it stays below the chord).
 struct Lay {
-  Span z;
+  Interval z;
   double first, last;              ///< radii
   double loose_first, loose_last;  ///< how far the surface may be from them
   Side side;
@@ -155,7 +157,7 @@ struct Faces {
   std::vector<bool> far;                ///< known by a rough block only
 };
 
-bool meets(Span a, Span b) { return a.low <= b.high + kSame && b.low <= a.high + kSame; }
+bool meets(Interval a, Interval b) { return a.low <= b.high + kSame && b.low <= a.high + kSame; }
 
 /// Draws in the image of a cylinder that runs across the axis to what its neighbours reach.
 ///
@@ -248,7 +250,7 @@ void draw_in_flats(Faces& faces, const FaceBounds& part, const Line& axis) {
   if (std::ranges::none_of(part.flats, loose)) {
     return;
   }
-  Span z{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+  Interval z{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
   double far = 0.0;
   std::vector<Image*> drawn_in;
   for (std::size_t i = 0; i < faces.images.size(); ++i) {

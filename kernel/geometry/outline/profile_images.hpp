@@ -11,7 +11,7 @@ namespace spotblue::proof {
 
 /// The image of a face: between radii that change evenly from `z.low` to `z.high`.
 struct Image {
-  Span z;
+  Interval z;
   double low_first = 0.0, low_last = 0.0;    ///< least radius at z.low and z.high
   double high_first = 0.0, high_last = 0.0;  ///< greatest radius there
   bool wall = false;           ///< turned about the axis: at every z there is surface at some angle

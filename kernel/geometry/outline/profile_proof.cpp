@@ -16,7 +16,7 @@ constexpr double kOneLine = 1e-6;
 
 /// A ring or band laid out along the candidate axis: radii between two lines over z.
 struct Allowance {
-  Span z;
+  Interval z;
   double low_first = 0.0, low_last = 0.0, high_first = 0.0, high_last = 0.0;
 };
 
@@ -105,7 +105,7 @@ std::vector<Corner> shared(const Sector& a, const Sector& b, double least) {
   return thick ? corners : std::vector<Corner>{};
 }
 
-bool allowed(std::span<const Corner> corners, Span z, std::span<const Allowance> allowances) {
+bool allowed(std::span<const Corner> corners, Interval z, std::span<const Allowance> allowances) {
   return std::ranges::any_of(allowances, [&](const Allowance& a) {
     return std::ranges::all_of(corners, [&](const Corner& corner) {
       const double at = between(z.low, z.high, corner.share);
@@ -119,7 +119,7 @@ bool allowed(std::span<const Corner> corners, Span z, std::span<const Allowance>
   });
 }
 
-bool sectors_apart(std::span<const Sector> a, std::span<const Sector> b, Span z,
+bool sectors_apart(std::span<const Sector> a, std::span<const Sector> b, Interval z,
                    std::span<const Allowance> allowances, double same_length) {
   for (const Sector& one : a) {
     for (const Sector& other : b) {
@@ -132,8 +132,8 @@ bool sectors_apart(std::span<const Sector> a, std::span<const Sector> b, Span z,
   return true;
 }
 
-Span z_range(std::span<const Image> images) {
-  Span z{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
+Interval z_range(std::span<const Image> images) {
+  Interval z{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
   for (const Image& image : images) {
     z = {std::min(z.low, image.z.low), std::max(z.high, image.z.high)};
   }
@@ -145,7 +145,7 @@ void add_allowance_ends(std::vector<double>& cuts, std::span<const Allowance> al
   if (cuts.empty()) {
     return;
   }
-  const Span window{cuts.front(), cuts.back()};
+  const Interval window{cuts.front(), cuts.back()};
   for (const Allowance& a : allowances) {
     for (const double z : {a.z.low, a.z.high}) {
       if (z > window.low && z < window.high) {
@@ -165,9 +165,9 @@ bool apart_about(const Pair& pair, const Line& axis) {
   const Line axis_in_b = place_line(pair.a_to_b, axis);
   const auto a = images_about(pair.a, axis, reach_of(pair.b.box, axis_in_b));
   const auto b = images_about(pair.b, axis_in_b, reach_of(pair.a.box, axis));
-  const Span za = z_range(a);
-  const Span zb = z_range(b);
-  const Span window{std::max(za.low, zb.low), std::min(za.high, zb.high)};
+  const Interval za = z_range(a);
+  const Interval zb = z_range(b);
+  const Interval window{std::max(za.low, zb.low), std::min(za.high, zb.high)};
   if (window.high - window.low <= pair.same_length) {
     return true;
   }
@@ -175,7 +175,7 @@ bool apart_about(const Pair& pair, const Line& axis) {
   auto cuts = stations(a, b, window, kMostStations);
   add_allowance_ends(cuts, allowances);
   for (std::size_t i = 1; i < cuts.size(); ++i) {
-    const Span z{cuts[i - 1], cuts[i]};
+    const Interval z{cuts[i - 1], cuts[i]};
     if (z.high - z.low > pair.same_length &&
         !sectors_apart(occupied(pair.a, axis, a, z), occupied(pair.b, axis_in_b, b, z), z,
                        allowances, pair.same_length)) {

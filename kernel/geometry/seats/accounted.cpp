@@ -53,18 +53,18 @@ Ring ring_of(const Scene& scene, const FeatureRef& hole, const FeatureRef& shaft
   // Out of form the hole's surface is anywhere between; a taper's is on a line.
   const bool odd = is_out_of_form(bore) || is_out_of_form(journal);
   const auto inner = [&](double s) {
-    const DiameterRange here =
+    const Interval here =
         odd ? diameters_over(bore, bore.intervals.front().first, bore.intervals.back().second)
             : diameters_at(bore, station(own, at_station(ring.axis, s)));
-    return 0.5 * here.least;
+    return 0.5 * here.low;
   };
   const auto reach = [&](double s) {
     const Point p = at_station(ring.axis, s);
-    const DiameterRange here = odd ? diameters_over(journal, journal.intervals.front().first,
-                                                    journal.intervals.back().second)
-                                   : diameters_at(journal, station(other, p));
+    const Interval here = odd ? diameters_over(journal, journal.intervals.front().first,
+                                               journal.intervals.back().second)
+                              : diameters_at(journal, station(other, p));
     return std::max(inner(s),
-                    std::min(inner(s) + deepest, 0.5 * here.greatest + loose + distance(other, p)));
+                    std::min(inner(s) + deepest, 0.5 * here.high + loose + distance(other, p)));
   };
   ring.inner_from = inner(ring.from);
   ring.inner_to = inner(ring.to);

@@ -263,8 +263,8 @@ class Collector {
     seat.shaft_diameter = c.shaft_diameter;
     if (!c.worn.empty()) {
       const WornOver over = worn_over(c, open.stretches);
-      seat.hole_diameter = 0.5 * (over.hole.least + over.hole.greatest);
-      seat.shaft_diameter = 0.5 * (over.shaft.least + over.shaft.greatest);
+      seat.hole_diameter = 0.5 * (over.hole.low + over.hole.high);
+      seat.shaft_diameter = 0.5 * (over.shaft.low + over.shaft.high);
       seat.worn = ClearanceRange{over.least_clearance, over.most_clearance};
     }
     seat.clearance = seat.hole_diameter - seat.shaft_diameter;

@@ -81,8 +81,8 @@ bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
 
 std::vector<SurfaceSample> grid_of(const BRepAdaptor_Surface& surface, int grid) {
   std::vector<SurfaceSample> samples;
-  const SurfaceStretch u = finite_stretch(surface.FirstUParameter(), surface.LastUParameter());
-  const SurfaceStretch v = finite_stretch(surface.FirstVParameter(), surface.LastVParameter());
+  const Interval u = finite_stretch(surface.FirstUParameter(), surface.LastUParameter());
+  const Interval v = finite_stretch(surface.FirstVParameter(), surface.LastVParameter());
   for (int i = 0; i < grid; ++i) {
     for (int j = 0; j < grid; ++j) {
       gp_Pnt at;
@@ -216,16 +216,16 @@ bool is_well_told(const FittedCylinder& cylinder, const std::vector<SurfaceSampl
 
 }  // namespace
 
-SurfaceStretch finite_stretch(double from, double to) {
+Interval finite_stretch(double from, double to) {
   constexpr double kPiece = 100.0;
   const bool begins = !Precision::IsInfinite(from);
   const bool ends = !Precision::IsInfinite(to);
   if (begins && ends) {
     return {from, to};
   }
-  return begins ? SurfaceStretch{from, from + kPiece}
-         : ends ? SurfaceStretch{to - kPiece, to}
-                : SurfaceStretch{-kPiece, kPiece};
+  return begins ? Interval{from, from + kPiece}
+         : ends ? Interval{to - kPiece, to}
+                : Interval{-kPiece, kPiece};
 }
 
 std::vector<SurfaceSample> sample_surface(const BRepAdaptor_Surface& surface) {

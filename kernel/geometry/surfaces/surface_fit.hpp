@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "base/interval.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {
@@ -15,13 +16,7 @@ struct SurfaceSample {
   Direction normal;  // dU x dV, the surface's own sense
 };
 
-// A stretch of the surface's parameter; one without end, as an extrusion's length, is the same all
-// the way, and a piece of it serves.
-struct SurfaceStretch {
-  double from = 0.0, to = 0.0;
-  [[nodiscard]] double at(double share) const { return from + share * (to - from); }
-};
-[[nodiscard]] SurfaceStretch finite_stretch(double from, double to);
+[[nodiscard]] Interval finite_stretch(double from, double to);
 
 // A grid over the surface's own parameters (a piece of one without end), places without a normal
 // left out; empty when too few remain or all lie on a line.

@@ -23,8 +23,8 @@ using PointAt = std::function<Point(double row, double across)>;
 
 // The surface's points by two shares, the first of the parameter that runs along the axis.
 std::optional<PointAt> rows_of(const BRepAdaptor_Surface& surface, const Line& axis) {
-  const SurfaceStretch u = finite_stretch(surface.FirstUParameter(), surface.LastUParameter());
-  const SurfaceStretch v = finite_stretch(surface.FirstVParameter(), surface.LastVParameter());
+  const Interval u = finite_stretch(surface.FirstUParameter(), surface.LastUParameter());
+  const Interval v = finite_stretch(surface.FirstVParameter(), surface.LastVParameter());
   const auto at = [&surface, u, v](double along_u, double along_v) {
     return from_occt(surface.Value(u.at(along_u), v.at(along_v)));
   };

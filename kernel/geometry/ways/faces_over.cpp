@@ -25,7 +25,7 @@ constexpr int kAngles = 128;
 class Seen {
  public:
   void add(Looks looks, double distance) {
-    Span& span = looks == Looks::outward ? outward_ : inward_;
+    Interval& span = looks == Looks::outward ? outward_ : inward_;
     span = {std::min(span.low, distance), std::max(span.high, distance)};
   }
   void report(std::vector<FaceOver>& over, const std::string& name, bool ring, double loose) const {
@@ -38,22 +38,22 @@ class Seen {
   }
 
  private:
-  Span outward_{kInfinity, -kInfinity};
-  Span inward_{kInfinity, -kInfinity};
+  Interval outward_{kInfinity, -kInfinity};
+  Interval inward_{kInfinity, -kInfinity};
 };
 
 Looks looks_of(double outward) { return outward > kSame ? Looks::outward : Looks::inward; }
 
 /// A cylinder or cone laid along the axis. Its points are at d2 + r2 + 2 d r c, c the cosine of
 /// the angle from the direction away from the axis; where c < -r / d they turn their backs.
-void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, Span stretch,
+void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, Interval stretch,
                double tilt, const std::string& name) {
   const double sense = dot(t.axis.along, axis.along) > 0.0 ? 1.0 : -1.0;
   const double zero = station(axis, t.axis.at);
   const double shear = std::max(t.radius_from, t.radius_to) * tilt;
   const double one = sense * (stretch.low - shear - zero);
   const double other = sense * (stretch.high + shear - zero);
-  const Span v{std::max(t.from, std::min(one, other)), std::min(t.to, std::max(one, other))};
+  const Interval v{std::max(t.from, std::min(one, other)), std::min(t.to, std::max(one, other))};
   if (v.low >= v.high - kSame) {
     return;
   }
@@ -66,7 +66,8 @@ void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, S
     const Point off = at_station(t.axis, at) - axis.at;
     const Point away = off - dot(off, axis.along) * axis.along;
     const double d = norm(away);
-    const Span c = d > 1e-12 ? wave(dot(away, t.x) / d, dot(away, t.y) / d, t.arcs) : Span{-1, 1};
+    const Interval c =
+        d > 1e-12 ? wave(dot(away, t.x) / d, dot(away, t.y) / d, t.arcs) : Interval{-1, 1};
     const double turning = d > radius ? -radius / d : -1.0;
     const auto reach = [&](double cosine) {
       return std::sqrt(std::max(0.0, d * d + radius * radius + 2.0 * d * radius * cosine));
@@ -87,7 +88,7 @@ void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, S
 
 /// Angles of the generators to look at: all round, and where they cross the stretch's ends. The
 /// generator at `angle` stands at middle + height sin(angle).
-std::vector<double> angles_of(Span stretch, double middle, double height) {
+std::vector<double> angles_of(Interval stretch, double middle, double height) {
   std::vector<double> angles;
   angles.reserve(kAngles + 4);
   for (int i = 0; i < kAngles; ++i) {
@@ -104,9 +105,9 @@ std::vector<double> angles_of(Span stretch, double middle, double height) {
 }
 
 /// A cylinder across the axis, generator by generator.
-void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, Span stretch,
+void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, Interval stretch,
                 const std::string& name) {
-  const Span height = extent(t, axis.along);
+  const Interval height = extent(t, axis.along);
   const double zero = dot(axis.at, axis.along);
   if (height.low - zero > stretch.high - kSame || height.high - zero < stretch.low + kSame) {
     return;
@@ -131,7 +132,7 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
     }
     const Direction n = std::cos(angle) * level + std::sin(angle) * rise;
     const Point base = off + radius * n;
-    Span v{t.from, t.to};
+    Interval v{t.from, t.to};
     const double at_zero = dot(base, axis.along);
     if (std::abs(climb) > 1e-9) {
       const double one = (stretch.low - at_zero) / climb;
@@ -156,7 +157,7 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
 }
 
 /// The region cut to the strip low <= gradient . (u, v) <= high.
-Region strip_of(const Region& region, Point2 gradient, Span z) {
+Region strip_of(const Region& region, Point2 gradient, Interval z) {
   const double steep = std::hypot(gradient.u, gradient.v);
   const Point2 g{gradient.u / steep, gradient.v / steep};
   const Extent2 box = extent(region);
@@ -177,14 +178,16 @@ Region strip_of(const Region& region, Point2 gradient, Span z) {
   return intersect(region, strip);
 }
 
-double nearest_to_zero(Span span) { return std::max({0.0, span.low, -span.high}); }
-double farthest_from_zero(Span span) { return std::max(std::abs(span.low), std::abs(span.high)); }
+double nearest_to_zero(Interval span) { return std::max({0.0, span.low, -span.high}); }
+double farthest_from_zero(Interval span) {
+  return std::max(std::abs(span.low), std::abs(span.high));
+}
 
 /// Least and greatest of the face along `level` over the stretch; nothing where it is not there. A
 /// rectangle with sides along the axis reaches as far over any stretch.
-std::optional<Span> reach_over(const Flat& flat, const Line& axis, Span stretch, Span z,
-                               Direction level) {
-  const Span whole = extent(flat, level);
+std::optional<Interval> reach_over(const Flat& flat, const Line& axis, Interval stretch, Interval z,
+                                   Direction level) {
+  const Interval whole = extent(flat, level);
   const double rise = std::hypot(dot(flat.u, axis.along), dot(flat.v, axis.along));
   const double full = (z.high - z.low) / rise * (whole.high - whole.low);
   const bool cut = z.low < stretch.low - kSame || z.high > stretch.high + kSame;
@@ -202,7 +205,7 @@ std::optional<Span> reach_over(const Flat& flat, const Line& axis, Span stretch,
   return extent(trimmed, level);
 }
 
-void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, Span stretch,
+void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, Interval stretch,
               const std::string& name) {
   const double nz = dot(flat.normal, axis.along);
   const Point radial = flat.normal - nz * axis.along;
@@ -213,23 +216,23 @@ void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, S
   const Direction out = (1.0 / slant) * radial;
   const Direction level = cross(axis.along, out);
   const double base = dot(axis.at, axis.along);
-  Span z = extent(flat, axis.along);
+  Interval z = extent(flat, axis.along);
   z = {z.low - base, z.high - base};
   if (z.low > stretch.high - kSame || z.high < stretch.low + kSame) {
     return;
   }
-  const std::optional<Span> level_reach = reach_over(flat, axis, stretch, z, level);
+  const std::optional<Interval> level_reach = reach_over(flat, axis, stretch, z, level);
   if (!level_reach) {
     return;
   }
   z = {std::max(z.low, stretch.low), std::min(z.high, stretch.high)};
   const double middle = dot(axis.at, level);
-  const Span side{level_reach->low - middle, level_reach->high - middle};
+  const Interval side{level_reach->low - middle, level_reach->high - middle};
   // On the plane out . p = (normal . at - z nz) / slant.
   const double level_at = dot(flat.normal, flat.at - axis.at);
   const double one = (level_at - z.low * nz) / slant;
   const double other = (level_at - z.high * nz) / slant;
-  const Span away{std::min(one, other), std::max(one, other)};
+  const Interval away{std::min(one, other), std::max(one, other)};
   Seen seen;
   if (away.high > 0.0) {
     seen.add(Looks::outward, std::hypot(std::max(0.0, away.low), nearest_to_zero(side)));
@@ -243,8 +246,8 @@ void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, S
 }
 
 /// A face of which only its image is known.
-void lay_image(std::vector<FaceOver>& over, const FaceBounds& one, const Line& axis, Span stretch,
-               const std::string& name) {
+void lay_image(std::vector<FaceOver>& over, const FaceBounds& one, const Line& axis,
+               Interval stretch, const std::string& name) {
   for (const Image& image : images_about(one, axis)) {
     if (image.z.low < stretch.high - kSame && image.z.high > stretch.low + kSame) {
       over.push_back({Looks::unknown, std::min(image.low_first, image.low_last),
@@ -273,7 +276,7 @@ NamedBounds named_bounds_of(const Product& product) {
   return named;
 }
 
-std::vector<FaceOver> faces_over(const NamedBounds& part, const Line& axis, Span stretch) {
+std::vector<FaceOver> faces_over(const NamedBounds& part, const Line& axis, Interval stretch) {
   std::vector<FaceOver> over;
   for (std::size_t i = 0; i < part.bounds.patches.size(); ++i) {
     const Turned& t = part.bounds.patches[i];
@@ -299,7 +302,7 @@ std::vector<FaceOver> faces_over(const NamedBounds& part, const Line& axis, Span
   return over;
 }
 
-std::vector<double> face_stations(const NamedBounds& part, const Line& axis, Span window) {
+std::vector<double> face_stations(const NamedBounds& part, const Line& axis, Interval window) {
   std::vector<Image> images = images_about(part.bounds, axis);
   std::vector<Image> steps;
   for (const Image& image : images) {

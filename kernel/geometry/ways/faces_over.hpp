@@ -32,10 +32,10 @@ struct NamedBounds {
 /// The faces over the stretch, each as near and as far as it gets there. Faces square to the axis
 /// stand over no stretch. Cylinders and planes are exact, all else conservative.
 [[nodiscard]] std::vector<FaceOver> faces_over(const NamedBounds& part, const Line& axis,
-                                               Span stretch);
+                                               Interval stretch);
 
 /// Stations at which some face begins or ends, and tapers in short steps, inside `window`.
 [[nodiscard]] std::vector<double> face_stations(const NamedBounds& part, const Line& axis,
-                                                Span window);
+                                                Interval window);
 
 }  // namespace spotblue::proof

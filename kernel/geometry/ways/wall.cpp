@@ -15,7 +15,6 @@ namespace {
 using proof::FaceOver;
 using proof::Looks;
 using proof::NamedBounds;
-using proof::Span;
 
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 /// Distances nearer than this are the same one.
@@ -184,9 +183,9 @@ void note_shaft(WallBook& book, const std::vector<FaceOver>& over, double bore, 
 /// Calls one(stretch, faces over it) for every stretch of the seat between two faces' ends.
 void for_each_stretch(const View& view, const RadialSeat& seat, auto&& one) {
   const std::vector<double> ends =
-      proof::face_stations(view.faces, view.axis, Span{seat.from, seat.to});
+      proof::face_stations(view.faces, view.axis, Interval{seat.from, seat.to});
   for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
-    one(Span{ends[i], ends[i + 1]},
+    one(Interval{ends[i], ends[i + 1]},
         proof::faces_over(view.faces, view.axis, {ends[i], ends[i + 1]}));
   }
 }
@@ -196,7 +195,7 @@ void for_each_stretch(const View& view, const RadialSeat& seat, auto&& one) {
 Wall wall_of_hub(const Model& model, const RadialSeat& seat) {
   const View view = view_of(model, seat, seat.hole);
   WallBook book;
-  for_each_stretch(view, seat, [&](Span z, const std::vector<FaceOver>& over) {
+  for_each_stretch(view, seat, [&](Interval z, const std::vector<FaceOver>& over) {
     const double middle = 0.5 * (z.low + z.high);
     auto [outer, end] = outer_end(over, view.contact);
     if (end == nullptr) {
@@ -219,7 +218,7 @@ Wall wall_of_hub(const Model& model, const RadialSeat& seat) {
 Wall wall_of_shaft(const Model& model, const RadialSeat& seat) {
   const View view = view_of(model, seat, seat.shaft);
   WallBook book;
-  for_each_stretch(view, seat, [&](Span z, const std::vector<FaceOver>& over) {
+  for_each_stretch(view, seat, [&](Interval z, const std::vector<FaceOver>& over) {
     double bore = shaft_bore(over, view.contact);
     const double floor = shaft_floor(over, view.contact, bore);
     for (const FaceOver& face : over) {

@@ -6,7 +6,7 @@
 
 namespace spotblue::proof {
 
-Span told_from(Span span, double zero) { return {span.low - zero, span.high - zero}; }
+Interval told_from(Interval span, double zero) { return {span.low - zero, span.high - zero}; }
 
 std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, const Line& line) {
   const Occurrence& occurrence = model.occurrences.at(feature.occurrence);
@@ -19,7 +19,7 @@ std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, co
     return {};
   }
   slot.out = unit(cross(line.along, slot.across));
-  Span depth{-std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity()};
+  Interval depth{-std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity()};
   slot.z = depth;
   const Frame back = inverse(occurrence.frame);
   const Line own = place_line(back, line);
@@ -33,8 +33,8 @@ std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, co
                     .outline = &plane.outline,
                     .slack = 0.0,
                     .box = {}};
-    const Span z = told_from(extent(flat, own.along), dot(own.along, own.at));
-    const Span q = told_from(extent(flat, out), dot(out, own.at));
+    const Interval z = told_from(extent(flat, own.along), dot(own.along, own.at));
+    const Interval q = told_from(extent(flat, out), dot(out, own.at));
     slot.z = {std::max(slot.z.low, z.low), std::min(slot.z.high, z.high)};
     depth = {std::max(depth.low, q.low), std::min(depth.high, q.high)};
   }

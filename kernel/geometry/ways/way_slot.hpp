@@ -13,13 +13,13 @@ namespace spotblue::proof {
 inline constexpr double kWayParallel = 1e-4;
 
 /// The stretch told from another zero.
-[[nodiscard]] Span told_from(Span span, double zero);
+[[nodiscard]] Interval told_from(Interval span, double zero);
 
 /// A slot seen square to the line: what it leaves free of the part it is in.
 struct Slot {
   Direction across;               ///< square to its sides
   Direction out;                  ///< square to the line and to `across`, away from the line
-  Span z;                         ///< along the line, from its at
+  Interval z;                     ///< along the line, from its at
   double floor = 0.0, top = 0.0;  ///< distances from the line's plane across
   double half = 0.0;              ///< width
 };

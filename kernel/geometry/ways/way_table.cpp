@@ -17,7 +17,7 @@ constexpr std::size_t kMostOwnAxes = 4;
 
 bool parallel(Direction a, Direction b) { return norm(cross(a, b)) < kWayParallel; }
 
-bool apart(Span a, Span b) { return a.low > b.high - kSame || b.low > a.high - kSame; }
+bool apart(Interval a, Interval b) { return a.low > b.high - kSame || b.low > a.high - kSame; }
 
 }  // namespace
 
@@ -66,8 +66,8 @@ class WayTableMaker {
   struct Part {
     std::size_t occurrence;
     const FaceBounds* bounds;
-    Frame back;                   ///< assembly to part
-    std::array<Span, 3> extents;  ///< along the main line, then square to it twice
+    Frame back;                       ///< assembly to part
+    std::array<Interval, 3> extents;  ///< along the main line, then square to it twice
     std::map<std::size_t, std::vector<Slab>> slabs;  ///< by axis
   };
 
@@ -101,7 +101,7 @@ class WayTableMaker {
   }
 
   /// From the main line, along any direction.
-  [[nodiscard]] Span extent_along(const Part& part, Direction d) const {
+  [[nodiscard]] Interval extent_along(const Part& part, Direction d) const {
     const Direction own = place_direction(part.back, d);
     return told_from(extent(*part.bounds, own), dot(own, place_point(part.back, main_.at)));
   }
@@ -285,8 +285,8 @@ class WayTableMaker {
   void note_way_out(std::size_t key, const std::vector<std::pair<std::size_t, Slot>>& slots) {
     const Slot& slot = slots.front().second;
     table_.out_[key] = slot.out;
-    const Span across = extent_along(parts_[key], slot.across);
-    const Span depth = extent_along(parts_[key], slot.out);
+    const Interval across = extent_along(parts_[key], slot.across);
+    const Interval depth = extent_along(parts_[key], slot.out);
     for (std::size_t other = 0; other < parts_.size(); ++other) {
       if (other == key) {
         continue;
@@ -309,7 +309,7 @@ class WayTableMaker {
   }
 
   /// Whether all of the part over `z` stays within the ceiling, or surely reaches over `top`.
-  Way under(Part& part, Span z, double ceiling, double top) {
+  Way under(Part& part, Interval z, double ceiling, double top) {
     Way way = Way::free;
     for (const Slab& slab : slabs(part, 0)) {
       if (apart(slab.z, z)) {
