@@ -83,6 +83,14 @@ def bare_names(top):
             for name, quoted in includes(text) if quoted and "/" not in name]
 
 
+def bare_tolerances(path, text):
+    """Small numbers of kernel/geometry that no name says the reason of."""
+    code = re.sub(r"//.*|\"(?:[^\"\\]|\\.)*\"", "", text)
+    code = re.sub(r"\bconstexpr\b[^;]*;", "", code)
+    return [f"{path}: {number} has no name: see geometry/model/tolerances.hpp"
+            for number in re.findall(r"(?<![\w.])[\d.]+e-\d+", code)]
+
+
 def versions_asked_for(top):
     """Sources that ask for the version of Open CASCADE, and tests that name its toolkits."""
     found = []
@@ -106,6 +114,8 @@ def problems(top):
     found = []
     for path, text in sources(top, "kernel"):
         found += kernel_problems(path, text)
+        if path.is_relative_to("kernel/geometry"):
+            found += bare_tolerances(path, text)
     for path, text in sources(top, "bindings"):
         found += outside_problems(path, text)
     for path, text in sources(top, "plugin"):

@@ -33,6 +33,10 @@ class Layers(unittest.TestCase):
         for path, text in right:
             with self.subTest(path=path, text=text):
                 self.assertEqual(rules.kernel_problems(Path(path), text), [])
+        source = Path("kernel/geometry/faces/worn.cpp")
+        self.assertEqual(len(rules.bare_tolerances(source, "if (a < 1e-9) {}")), 1)
+        named = "constexpr double kNoLength = 1e-9;  // mm, as 1e-9"
+        self.assertEqual(rules.bare_tolerances(source, named), [])
         command = Path("bindings/command/main.cpp")
         self.assertEqual(len(rules.outside_problems(command, '#include "base/logger.hpp"')), 1)
         self.assertEqual(len(rules.outside_problems(command, "#include <TDF_Label.hxx>")), 1)

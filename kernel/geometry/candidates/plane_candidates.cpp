@@ -9,6 +9,7 @@
 #include "geometry/candidates/round_ends.hpp"
 #include "geometry/model/coaxial.hpp"
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
@@ -49,7 +50,8 @@ bool thinner_than(const Product& product, std::size_t face, double depth, const 
   const Plane& own = product.planes[face];
   return std::any_of(product.planes.begin(), product.planes.end(), [&](const Plane& back) {
     const double behind = dot(own.at - back.at, own.normal);
-    return behind > 1e-9 && behind < depth - 1e-9 && norm(back.normal + own.normal) < 1e-6 &&
+    return behind > kNoLength && behind < depth - kNoLength &&
+           norm(back.normal + own.normal) < kOneDirection &&
            std::abs(area(intersect(shared, outline_in(target, back, frame)))) > kLeastArea;
   });
 }
@@ -62,7 +64,8 @@ const CommonAxis* square_axis(const std::vector<CommonAxis>& axes, const Plane& 
   for (const CommonAxis& axis : axes) {
     if (parallel_within(axis.axis.along, plane.normal,
                         most_tilt(settings.facing_tilt_deg, settings)) &&
-        (best == nullptr || distance(axis.axis, middle) < distance(best->axis, middle) - 1e-6)) {
+        (best == nullptr ||
+         distance(axis.axis, middle) < distance(best->axis, middle) - kOnePlace)) {
       best = &axis;
     }
   }
@@ -91,7 +94,7 @@ std::optional<PlaneCandidate> facing(const Product& first, std::size_t i, const 
   if (cosine > -std::cos(most_tilt(settings.facing_tilt_deg, settings))) {
     return std::nullopt;
   }
-  const bool parallel = norm(cross(a.normal, b.normal)) < 1e-9;
+  const bool parallel = norm(cross(a.normal, b.normal)) < kSameDirection;
   const double rough = dot(b.at - a.at, b.normal) / cosine;
   if (parallel && is_past_facing(rough, settings)) {
     return std::nullopt;

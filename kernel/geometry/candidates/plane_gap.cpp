@@ -8,6 +8,7 @@
 #include "geometry/faces/air_probe.hpp"
 #include "geometry/model/coaxial.hpp"
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
@@ -151,7 +152,7 @@ class PlaneGap {
   // Cones and roundings about a line square to the faces.
   void take_turned_faces(Region& open) const {
     const auto square = [&](const Line& axis) {
-      return norm(cross(place_direction(part_.frame, axis.along), first_.normal)) < 1e-6;
+      return norm(cross(place_direction(part_.frame, axis.along), first_.normal)) < kOneDirection;
     };
     for (const proof::Turned* one : turned_) {
       const proof::Turned& t = *one;

@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "geometry/model/coaxial.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/standards/threads.hpp"
 
@@ -45,7 +46,7 @@ double greatest_over(const Function& of, double low, double high, int steps) {
   }
   double left = std::max(low, best - step);
   double right = std::min(high, best + step);
-  for (int i = 0; i < 60 && right - left > 1e-12; ++i) {
+  for (int i = 0; i < 60 && right - left > kRounding; ++i) {
     const double l = left + (right - left) / 3.0;
     const double r = right - (right - left) / 3.0;
     (of(l) > of(r) ? right : left) = of(l) > of(r) ? r : l;
@@ -94,7 +95,7 @@ std::vector<WornAt> worn_along(const Cylinder& hole, const Cylinder& shaft, cons
   const double to = shared.back().second;
   std::vector<double> stations{from, to};
   const auto take = [&](double at) {
-    if (at > from + 1e-9 && at < to - 1e-9) {
+    if (at > from + kNoLength && at < to - kNoLength) {
       stations.push_back(at);
     }
   };
@@ -166,7 +167,7 @@ double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle,
 double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle, const Patch& piece) {
   const auto gap = [&](double s) { return leaning_gap(c, lean, middle, piece.arcs, s); };
   double least = std::min(gap(piece.from), gap(piece.to));
-  if (!c.worn.empty() || coverage(piece.arcs) < kWholeTurnRad - 1e-6) {
+  if (!c.worn.empty() || coverage(piece.arcs) < kWholeTurnRad - kTurnSlack) {
     least = std::min(least,
                      -greatest_over([&](double s) { return -gap(s); }, piece.from, piece.to, 16));
   }
@@ -197,7 +198,7 @@ std::vector<Patch> shared_pieces(const Cylinder& hole, const Cylinder& shaft,
     const std::vector<Arc> arcs = transfer.arcs(s.arcs);
     for (const Patch& h : hole.patches) {
       Patch piece{std::max(h.from, from), std::min(h.to, to), {}};
-      if (piece.to - piece.from > 1e-9) {
+      if (piece.to - piece.from > kNoLength) {
         piece.arcs = common_arcs(h.arcs, arcs);
         if (!piece.arcs.empty()) {
           pieces.push_back(std::move(piece));
@@ -222,7 +223,7 @@ Alignment alignment(const RadialCandidate& c, const std::vector<Patch>& pieces) 
   const double offset = norm(lean.offset_at_middle);
   const double towards =
       std::atan2(dot(lean.offset_at_middle, c.quarter), dot(lean.offset_at_middle, c.zero));
-  const bool leans = norm(lean.slope) >= 1e-12;
+  const bool leans = norm(lean.slope) >= kRounding;
   double least = std::numeric_limits<double>::infinity();
   for (const Patch& piece : pieces) {
     least = std::min(least, leans ? leaning_gap(c, lean, middle, piece)

@@ -9,6 +9,7 @@
 
 #include "geometry/faces/worn.hpp"
 #include "geometry/model/coaxial.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
@@ -39,7 +40,7 @@ Arc angles_of(Interval x, Interval y) {
       most = std::max(most, off);
     }
   }
-  return {middle + least - 1e-9, most - least + 2e-9};
+  return {middle + least - kNoLength, most - least + 2.0 * kNoLength};
 }
 
 Interval reach_of(Interval x, Interval y) {
@@ -82,7 +83,7 @@ RingGap::RingGap(const RadialCandidate& c, const NearPart& part, Part which,
       const Point centre = place_point(to_part_, at_station(c_.axis, end));
       const Direction d = place_direction(to_part_, c_.axis.along);
       const auto reach = [&](double lean) {
-        return outer_ * std::sqrt(std::max(0.0, 1.0 - lean * lean)) + 1e-6;
+        return outer_ * std::sqrt(std::max(0.0, 1.0 - lean * lean)) + kOnePlace;
       };
       const Point by{reach(d.x), reach(d.y), reach(d.z)};
       extend(box_, centre - by);
@@ -110,7 +111,7 @@ void RingGap::add(const Feature& feature, double radius, double slope) {
     const double from = std::max(one.from, low_);
     const double to = std::min(one.to, high_);
     const auto [least, most] = std::minmax({one.radius_at(from), one.radius_at(to)});
-    if (to - from <= 1e-9 || most <= inner_ + same_ || least >= outer_ - same_) {
+    if (to - from <= kNoLength || most <= inner_ + same_ || least >= outer_ - same_) {
       continue;
     }
     one.arcs = transfer.arcs(patch.arcs);
@@ -148,7 +149,7 @@ void RingGap::add_if_odd(const Face& face, const proof::Turned* turned, const pr
     }
   }
   const Interval z = along(c_.axis.along);
-  if (z.high <= low_ + 1e-9 || z.low >= high_ - 1e-9) {
+  if (z.high <= low_ + kNoLength || z.low >= high_ - kNoLength) {
     return;
   }
   const Interval x = along(c_.zero);
@@ -174,7 +175,7 @@ void RingGap::add_other(const OtherFace& face) {
   const double sense = dot(axis.along, c_.axis.along) > 0.0 ? 1.0 : -1.0;
   const auto add_ring = [&](double inner, double outer, double from, double to) {
     const auto [low, high] = std::minmax({start + sense * from, start + sense * to});
-    if (low < high_ - 1e-9 && high > low_ + 1e-9 && inner < outer_ - same_ &&
+    if (low < high_ - kNoLength && high > low_ + kNoLength && inner < outer_ - same_ &&
         outer > inner_ + same_) {
       levels_.insert(levels_.end(), {low, high});
       odd_.push_back({nullptr, nullptr, low, high, {0.0, kAllRound}});

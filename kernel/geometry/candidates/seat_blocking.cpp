@@ -10,6 +10,7 @@
 #include "geometry/candidates/ring_gap.hpp"
 #include "geometry/model/coaxial.hpp"
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
@@ -80,7 +81,7 @@ OpenRadial open_part(const RadialCandidate& c, const Surroundings& around,
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
       const double from = std::max(cuts[i], piece.from);
       const double to = std::min(cuts[i + 1], piece.to);
-      if (to - from < 1e-9) {
+      if (to - from < kNoLength) {
         continue;
       }
       std::vector<Arc> left = piece.arcs;
@@ -119,7 +120,8 @@ Region open_part(const PlaneCandidate& c, std::span<const RadialCandidate> radia
   }
   const Direction other =
       place_direction(around.second.frame, around.second.product->planes[c.second].normal);
-  if (norm(cross(other, first.normal)) < 1e-9) {  // else a face would come into its own gap
+  if (norm(cross(other, first.normal)) <
+      kSameDirection) {  // else a face would come into its own gap
     open = without_part(std::move(open), first, c.gap, around.first, Whose::first, settings);
     open = without_part(std::move(open), first, c.gap, around.second, Whose::second, settings);
   }

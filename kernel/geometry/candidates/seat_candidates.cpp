@@ -7,6 +7,7 @@
 #include "geometry/candidates/plane_candidates.hpp"
 #include "geometry/candidates/taper_candidates.hpp"
 #include "geometry/model/coaxial.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
@@ -61,7 +62,7 @@ void add_tapers(PairCandidates& result, const Product& first, const Product& sec
 void add_common_axes(PairCandidates& result, const Product& first, const Product& second,
                      const Frame& frame, const SeatSettings& settings) {
   const auto same_line = [](const Line& a, const Line& b) {
-    return distance(a, b.at) < 1e-6 && parallel_within(a.along, b.along, 1e-8);
+    return distance(a, b.at) < kOnePlace && parallel_within(a.along, b.along, kOneLine);
   };
   // Steps of one shaft are on one line, and one tie to it is enough.
   const auto tied = [&](const Line& axis, const Cylinder& other) {

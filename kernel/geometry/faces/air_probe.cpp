@@ -6,6 +6,7 @@
 #include <limits>
 #include <optional>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/plane/region_edge.hpp"
 
 namespace spotblue::proof {
@@ -25,7 +26,7 @@ std::optional<double> entry(const Box& box, Point start, Direction d) {
                                                    {start.y, d.y, box.low.y, box.high.y},
                                                    {start.z, d.z, box.low.z, box.high.z}}};
   for (const auto& [from, rate, low, high] : axes) {
-    if (std::abs(rate) < 1e-12) {
+    if (std::abs(rate) < kRounding) {
       if (from < low - kMargin || from > high + kMargin) {
         return std::nullopt;
       }
@@ -84,7 +85,7 @@ Meeting meeting(const Flat& flat, Point start, Direction d) {
   const double rate = dot(d, flat.normal);
   const double height = dot(flat.at - start, flat.normal);
   if (std::abs(rate) < kCrossing) {
-    return {.at = std::abs(height) > kMargin + 1e-9 * norm(flat.at - start)
+    return {.at = std::abs(height) > kMargin + kSameShare * norm(flat.at - start)
                       ? std::numeric_limits<double>::infinity()
                       : 0.0};
   }
@@ -112,7 +113,7 @@ Meeting meeting(const Turned& t, Point start, Direction d) {
   const double b = dot(s, v);
   const double c = dot(s, s) - t.radius_from * t.radius_from;
   const double root = b * b - a * c;
-  if (t.radius_from != t.radius_to || a < 1e-12 || root < 1e-9 * std::max(a, b * b)) {
+  if (t.radius_from != t.radius_to || a < kRounding || root < kSameShare * std::max(a, b * b)) {
     return {.at = 0.0};  // a cone, along the axis or grazing: the box had its say
   }
   const double margin = kMargin / std::max(t.radius_from, kMargin);
@@ -161,11 +162,11 @@ Meeting first_meeting(const Turned& t, Point start, Direction d,
   if (root < 0.0) {
     return {};
   }
-  const bool along_it = std::abs(a) < 1e-9;  // as along a cylinder's axis
-  if (along_it && std::abs(b) < 1e-9 * std::max(1.0, radius)) {
+  const bool along_it = std::abs(a) < kSameDirection;  // as along a cylinder's axis
+  if (along_it && std::abs(b) < kSameShare * std::max(1.0, radius)) {
     return std::abs(c) > kMargin * radius ? Meeting{} : Meeting{.at = 0.0};
   }
-  const bool grazes = root < 1e-9 * b * b;
+  const bool grazes = root < kSameShare * b * b;
   Meeting first;
   for (const double sign : {-1.0, 1.0}) {
     const double at = along_it ? -0.5 * c / b : (-b + sign * std::sqrt(root)) / a;

@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include "geometry/faces/worn.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -23,7 +24,7 @@ Box box_of(const auto& face) {
 }
 
 bool all_round(std::span<const Arc> arcs) {
-  return std::ranges::any_of(arcs, [](const Arc& a) { return a.sweep >= kTurn - 1e-9; });
+  return std::ranges::any_of(arcs, [](const Arc& a) { return a.sweep >= kTurn - kNoTurn; });
 }
 
 struct Shape {
@@ -130,8 +131,9 @@ std::vector<Direction> distinct_normals(const FaceBounds& bounds) {
                            [](const Flat* flat) { return diagonal(flat->box); });
   std::vector<Direction> normals;
   for (const Flat* flat : flats) {
-    const bool known = std::ranges::any_of(
-        normals, [&](Direction n) { return angle_between_lines(n, flat->normal) < 1e-10; });
+    const bool known = std::ranges::any_of(normals, [&](Direction n) {
+      return angle_between_lines(n, flat->normal) < kTriedDirection;
+    });
     if (!known && normals.size() < kMostNormals) {
       normals.push_back(flat->normal);
     }

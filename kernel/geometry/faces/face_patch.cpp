@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "geometry/model/arcs.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
@@ -96,7 +97,7 @@ void add_stations(const EdgeCurve& edge, const Line& axis, double& low, double& 
 
 bool turns_about(const EdgeCurve& edge, const Line& axis) {
   return edge.kind == EdgeCurve::Kind::circle && norm(cross(edge.axis, axis.along)) < kSquareSine &&
-         distance(axis, edge.centre) < 1e-6;
+         distance(axis, edge.centre) < kOnePlace;
 }
 
 // An angle followed along the edge without jumps; the arc it sweeps.
@@ -174,7 +175,7 @@ void drop_seams(std::vector<Crossing>& crossings) {
     const std::size_t next = (i + 1) % crossings.size();
     const double apart =
         std::remainder(crossings[next].angle - crossings[i].angle, 2.0 * std::numbers::pi);
-    if (std::abs(apart) < 1e-9 && crossings[i].begins != crossings[next].begins) {
+    if (std::abs(apart) < kNoTurn && crossings[i].begins != crossings[next].begins) {
       crossings.erase(crossings.begin() + static_cast<std::ptrdiff_t>(std::max(i, next)));
       crossings.erase(crossings.begin() + static_cast<std::ptrdiff_t>(std::min(i, next)));
       i = 0;
@@ -207,7 +208,7 @@ std::optional<std::vector<Arc>> arcs_at(std::span<const EdgeCurve> edges, const 
     for (std::size_t step = 1; step <= crossings.size(); ++step) {
       const Crossing& next = crossings[(i + step) % crossings.size()];
       double sweep = next.angle - crossings[i].angle;
-      sweep += sweep < 1e-9 ? 2.0 * std::numbers::pi : 0.0;
+      sweep += sweep < kNoTurn ? 2.0 * std::numbers::pi : 0.0;
       if (!next.begins) {
         arcs.push_back({crossings[i].angle, sweep});
         break;
@@ -231,7 +232,7 @@ std::vector<double> break_stations(std::span<const EdgeCurve> edges, const Line&
   }
   std::sort(stations.begin(), stations.end());
   stations.erase(std::unique(stations.begin(), stations.end(),
-                             [](double a, double b) { return std::abs(a - b) < 1e-7; }),
+                             [](double a, double b) { return std::abs(a - b) < kConfusion; }),
                  stations.end());
   return stations;
 }
@@ -267,15 +268,15 @@ std::vector<Patch> face_patches(std::span<const EdgeCurve> edges, const Line& ax
     const double from = stations[i];
     const double to = stations[i + 1];
     const auto level = [&](double share) { return from + share * (to - from); };
-    const auto low = arcs_at(edges, angle, level(1e-6), side);
-    const auto high = arcs_at(edges, angle, level(1.0 - 1e-6), side);
+    const auto low = arcs_at(edges, angle, level(kTurnSlack), side);
+    const auto high = arcs_at(edges, angle, level(1.0 - kTurnSlack), side);
     const auto middle = arcs_at(edges, angle, level(0.5), side);
     if (!low || !high || !middle) {
       return {whole_patch(edges, angle)};
     }
-    const bool steady = std::abs(coverage(*low) - coverage(*high)) < 1e-6 &&
-                        std::abs(coverage(*low) - coverage(*middle)) < 1e-6 &&
-                        std::abs(coverage(common_arcs(*low, *high)) - coverage(*low)) < 1e-6;
+    const bool steady = std::abs(coverage(*low) - coverage(*high)) < kTurnSlack &&
+                        std::abs(coverage(*low) - coverage(*middle)) < kTurnSlack &&
+                        std::abs(coverage(common_arcs(*low, *high)) - coverage(*low)) < kTurnSlack;
     if (steady) {
       patches.push_back({from, to, *middle});
       continue;

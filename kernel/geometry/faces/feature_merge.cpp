@@ -8,15 +8,16 @@
 #include "geometry/faces/plane_outline.hpp"
 #include "geometry/faces/worn.hpp"
 #include "geometry/model/arcs.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
 
-constexpr double kSameEnds = 1e-6;       // mm: ends of two faces on one surface
-constexpr double kSameDirection = 0.01;  // rad for each mm by which surfaces may differ
+constexpr double kSameEnds = 1e-6;         // mm: ends of two faces on one surface
+constexpr double kDirectionWithin = 0.01;  // rad for each mm by which surfaces may differ
 
 bool same_line(const Line& a, const Line& b, double within) {
-  return norm(cross(a.along, b.along)) < kSameDirection * within && distance(a, b.at) < within;
+  return norm(cross(a.along, b.along)) < kDirectionWithin * within && distance(a, b.at) < within;
 }
 
 template <typename Feature>
@@ -136,13 +137,8 @@ Box ring_box(const Line& axis, double outer, double from, double to) {
 }
 
 // A barrel bulges past its edges only where it turns: rims in steps, grown by the rise of a step.
-<<<<<<< HEAD
-Box box_of(const Cylinder& cylinder) {
-  if (cylinder.coverage > 2.0 * std::numbers::pi - 1e-6) {
-=======
 Box box_of_feature(const Cylinder& cylinder) {
   if (cylinder.coverage > 2.0 * std::numbers::pi - kTurnSlack) {
->>>>>>> f5f6fa5 (names: no two sources of a folder share one in unnamed namespaces)
     return ring_box(cylinder.axis, 0.5 * cylinder.diameter, cylinder.intervals.front().first,
                     cylinder.intervals.back().second);
   }
@@ -179,8 +175,8 @@ RingPiece tube_piece(const FaceSurface& surface, double from, double to) {
 void add_pieces(OtherFace& face, const FaceSurface& surface, const Arc& arc) {
   constexpr double kPiece = std::numbers::pi / 6.0;
   const double end = arc.from + arc.sweep;
-  for (double from = arc.from; from < end - 1e-9;) {
-    const double to = std::min(end, (std::floor(from / kPiece + 1e-9) + 1.0) * kPiece);
+  for (double from = arc.from; from < end - kNoTurn;) {
+    const double to = std::min(end, (std::floor(from / kPiece + kSameShare) + 1.0) * kPiece);
     face.pieces.push_back(tube_piece(surface, from, to));
     from = to;
   }
@@ -195,7 +191,7 @@ void add_torus(Product& product, const FaceSurface& surface, std::span<const Edg
   face.from = -surface.minor_radius;
   face.to = surface.minor_radius;
   const std::vector<Arc> arcs = tube_arcs(edges, surface.axis, surface.radius);
-  if (!arcs.empty() && coverage(arcs) < 2.0 * std::numbers::pi - 1e-6) {
+  if (!arcs.empty() && coverage(arcs) < 2.0 * std::numbers::pi - kTurnSlack) {
     double low_r = 1.0;
     double high_r = -1.0;
     double low_z = 1.0;
@@ -288,9 +284,10 @@ void move_stations(Feature& feature, double by) {
 
 Direction canonical(Direction d) {
   const double largest =
-      std::abs(d.x) >= std::abs(d.y) - 1e-9 && std::abs(d.x) >= std::abs(d.z) - 1e-9 ? d.x
-      : std::abs(d.y) >= std::abs(d.z) - 1e-9                                        ? d.y
-                                                                                     : d.z;
+      std::abs(d.x) >= std::abs(d.y) - kSameShare && std::abs(d.x) >= std::abs(d.z) - kSameShare
+          ? d.x
+      : std::abs(d.y) >= std::abs(d.z) - kSameShare ? d.y
+                                                    : d.z;
   return largest < 0.0 ? -d : d;
 }
 
@@ -306,7 +303,7 @@ bool on_surface_of(const Cone& cone, const FaceSurface& surface, double uncertai
   const double here =
       surface.radius + station(surface.axis, cone.axis.at) * std::tan(cone.half_angle);
   return surface.kind == FaceSurface::Kind::cone && cone.side == surface.side &&
-         std::abs(cone.half_angle - surface.half_angle) < kSameDirection * within &&
+         std::abs(cone.half_angle - surface.half_angle) < kDirectionWithin * within &&
          dot(cone.axis.along, surface.axis.along) > 0.0 &&
          same_line(cone.axis, surface.axis, within) && std::abs(here - cone.radius) < within;
 }
@@ -315,7 +312,7 @@ bool on_surface_of(const Plane& plane, const FaceSurface& surface, Point on_face
                    double uncertainty) {
   const double within = uncertainty + plane.deviation + surface.deviation;
   return surface.kind == FaceSurface::Kind::plane &&
-         norm(plane.normal - surface.axis.along) < kSameDirection * within &&
+         norm(plane.normal - surface.axis.along) < kDirectionWithin * within &&
          std::abs(dot(on_face - plane.at, plane.normal)) < within;
 }
 

@@ -11,6 +11,7 @@
 #include <optional>
 
 #include "geometry/model/coaxial.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 
 namespace spotblue {
@@ -76,7 +77,7 @@ std::vector<Line> axes_of(std::span<const ReadFace> faces) {
     const Line& axis = face.surface.axis;
     const auto known = std::find_if(axes.begin(), axes.end(), [&](const auto& one) {
       return distance(one.first, axis.at) < kSameAxis &&
-             parallel_within(one.first.along, axis.along, 1e-6);
+             parallel_within(one.first.along, axis.along, kOneDirection);
     });
     if (known != axes.end()) {
       ++known->second;
@@ -103,7 +104,7 @@ std::optional<double> lead_along(const std::vector<SurfaceSlope>& slopes, Point 
     const double r = norm(out);
     const Point along = slope.*line;
     const double length = norm(along);
-    if (r < 1e-6 || length < 1e-9) {
+    if (r < kOnePlace || length < kNoLength) {
       return std::nullopt;
     }
     const Direction radial = (1.0 / r) * out;

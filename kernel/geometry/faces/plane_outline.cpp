@@ -10,9 +10,12 @@
 #include <vector>
 
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
+
+constexpr double kCircleInPlane = 1e-7;  // sine between the normals
 
 constexpr double kSameCorner = 1e-7;  // mm
 constexpr int kPieces = 48;           // arcs through three points that stand for one free-form edge
@@ -31,7 +34,7 @@ Edge2 arc_through(Point2 a, Point2 m, Point2 b) {
   const double bv = b.v - a.v;
   const double twice_area = mu * bv - mv * bu;
   const double chord = std::hypot(bu, bv);
-  if (std::abs(twice_area) <= 1e-9 * chord * chord) {
+  if (std::abs(twice_area) <= kSameShare * chord * chord) {
     return straight(a, b);
   }
   const double mm = mu * mu + mv * mv;
@@ -45,7 +48,7 @@ Edge2 arc_through(Point2 a, Point2 m, Point2 b) {
 }
 
 bool runs_back(const Edge2& a, const Edge2& b) {
-  return same(a.from, b.to) && same(a.to, b.from) && std::abs(a.sweep + b.sweep) < 1e-9 &&
+  return same(a.from, b.to) && same(a.to, b.from) && std::abs(a.sweep + b.sweep) < kNoTurn &&
          (a.sweep == 0.0 || same(a.centre, b.centre));
 }
 
@@ -100,9 +103,10 @@ void add_outline(Plane& plane, std::span<const EdgeCurve> edges) {
       plane.outline.edges.push_back(straight(from, to));
       continue;
     }
-    if (edge.kind == EdgeCurve::Kind::circle && norm(cross(edge.axis, plane.normal)) < 1e-7) {
+    if (edge.kind == EdgeCurve::Kind::circle &&
+        norm(cross(edge.axis, plane.normal)) < kCircleInPlane) {
       const bool with = dot(edge.axis, plane.normal) > 0.0;
-      if (edge.sweep > 2.0 * std::numbers::pi - 1e-9) {
+      if (edge.sweep > 2.0 * std::numbers::pi - kNoTurn) {
         to = from;
       }
       plane.outline.edges.push_back(

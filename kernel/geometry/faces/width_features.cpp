@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
@@ -19,7 +20,7 @@ bool outlines_meet(const Plane& a, const Plane& b) {
   const Extent2 eb = extent(other);
   const double u = std::min(ea.high.u, eb.high.u) - std::max(ea.low.u, eb.low.u);
   const double v = std::min(ea.high.v, eb.high.v) - std::max(ea.low.v, eb.low.v);
-  if (u <= 1e-9 || v <= 1e-9) {
+  if (u <= kNoLength || v <= kNoLength) {
     return false;
   }
   // Seen from a the other outline is turned over; only what it covers matters here.
@@ -41,7 +42,7 @@ std::optional<Opposite> nearest_opposite(const Product& product, std::size_t fro
     }
     const double ahead = dot(b.at - a.at, a.normal);
     const double away = side == Side::internal ? ahead : -ahead;
-    if (away > 1e-6 && (!best || away < best->distance) && outlines_meet(a, b)) {
+    if (away > kOnePlace && (!best || away < best->distance) && outlines_meet(a, b)) {
       best = Opposite{j, away};
     }
   }

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "geometry/faces/feature_merge.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {
@@ -13,7 +14,7 @@ namespace {
 // A taper pin of 1 in 50 is steeper, 0.57 degrees. Choice of this program, no source.
 constexpr double kSlow = 0.5 * kDegree;
 
-bool is_one_size(const DiameterAt& size) { return size.greatest - size.least < 1e-9; }
+bool is_one_size(const DiameterAt& size) { return size.greatest - size.least < kNoLength; }
 
 }  // namespace
 

@@ -17,6 +17,7 @@
 #include "geometry/fouls/exact_overlap.hpp"
 #include "geometry/fouls/foul.hpp"
 #include "geometry/fouls/round_ring.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/outline/clear_pair.hpp"
 #include "geometry/seats/occurrence_pairs.hpp"
 #include "geometry/seats/pair_seats.hpp"
@@ -221,7 +222,8 @@ class Search {
     std::vector<Line> found;
     const auto add = [&](const Line& line) {
       const bool known = std::ranges::any_of(found, [&](const Line& k) {
-        return distance(k, line.at) < 1e-6 && norm(cross(k.along, line.along)) < 1e-9;
+        return distance(k, line.at) < kOnePlace &&
+               norm(cross(k.along, line.along)) < kSameDirection;
       });
       if (!known) {
         found.push_back(line);
@@ -241,8 +243,8 @@ class Search {
   static std::vector<Direction> directions(const proof::Pair& pair) {
     std::vector<Direction> found{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
     const auto add = [&](Direction d) {
-      const bool known =
-          std::ranges::any_of(found, [&](Direction k) { return angle_between_lines(k, d) < 1e-9; });
+      const bool known = std::ranges::any_of(
+          found, [&](Direction k) { return angle_between_lines(k, d) < kNoTurn; });
       if (!known) {
         found.push_back(d);
       }

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue::proof {
@@ -89,7 +90,7 @@ std::optional<Round> round_of(const Bounded& face) {
 
 /// Whether two round faces may come within `limit`: told where their axes are parallel.
 bool rounds_meet(const Round& one, const Round& other, const Frame& to_one, double limit) {
-  if (norm(cross(place_direction(to_one, other.axis.along), one.axis.along)) > 1e-6) {
+  if (norm(cross(place_direction(to_one, other.axis.along), one.axis.along)) > kOneDirection) {
     return true;
   }
   const auto [first, last] =
@@ -104,7 +105,7 @@ bool rounds_meet(const Round& one, const Round& other, const Frame& to_one, doub
 /// Whether a ring square to a flat of another part reaches its outline; others are said to.
 bool reaches_outline(const Flat& flat, const Round& ring, const Frame& to_flat, double limit) {
   if (flat.outline == nullptr ||
-      norm(cross(place_direction(to_flat, ring.axis.along), flat.normal)) > 1e-6) {
+      norm(cross(place_direction(to_flat, ring.axis.along), flat.normal)) > kOneDirection) {
     return true;
   }
   const Point from_at = place_point(to_flat, ring.axis.at) - flat.at;
@@ -116,7 +117,7 @@ bool reaches_outline(const Flat& flat, const Round& ring, const Frame& to_flat, 
 bool may_come_near(const Bounded& a, const Bounded& b, const Frame& b_to_a, const Frame& a_to_b,
                    double reach) {
   if (a.flat != nullptr && b.flat != nullptr &&
-      norm(cross(place_direction(b_to_a, b.flat->normal), a.flat->normal)) < 1e-6) {
+      norm(cross(place_direction(b_to_a, b.flat->normal), a.flat->normal)) < kOneDirection) {
     return false;  // an axial seat, or back to back
   }
   const double limit = contact_limit(form_of(a), form_of(b), ContactQuestion::any_face, reach);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue::proof {
@@ -74,7 +75,7 @@ struct Crescent {
   /// mm2, over the stretch.
   [[nodiscard]] double mean_area() const {
     const Point slope = shaft.along - dot(shaft.along, axis.along) * axis.along;
-    const bool leans = tilt > 0.0 && norm(slope) > 1e-12;
+    const bool leans = tilt > 0.0 && norm(slope) > kRounding;
     const Direction lean = leans ? unit(slope) : any_square(axis.along);
     const Direction across = cross(axis.along, lean);
     double mean = 0.0;
@@ -95,7 +96,7 @@ struct Crescent {
     const double middle = 0.5 * (from + to);
     double best = middle;
     for (const double s : {from, to}) {
-      best = past(s) > past(best) + 1e-9 ? s : best;
+      best = past(s) > past(best) + kNoLength ? s : best;
     }
     // A little inside the stretch, so that the point is not on an end face.
     const double inward = 0.01 * (to - from);
@@ -238,7 +239,7 @@ ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat) {
   Crescent crescent{axis, shaft, seat.from, seat.to, seat.tilt, {bore, bore}, {radius, radius}};
   ToldClash told;
   // Of a worn pair the mean sizes tell no volume.
-  told.certain = seat.coverage > 2.0 * kPi - 1e-6 && !seat.worn && !crescent.in_two();
+  told.certain = seat.coverage > 2.0 * kPi - kTurnSlack && !seat.worn && !crescent.in_two();
   const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
   told.ring = Ring{axis,
                    seat.from,

@@ -11,6 +11,7 @@
 #include <span>
 
 #include "geometry/fouls/solid_probe.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 
 namespace spotblue::proof {
@@ -33,7 +34,7 @@ struct WayThrough {
       return along;
     }
     const Point away = p - at_station(*from, station(*from, p));
-    return norm(away) > 1e-9 ? std::optional(unit(away)) : std::nullopt;
+    return norm(away) > kNoLength ? std::optional(unit(away)) : std::nullopt;
   }
 };
 
@@ -47,7 +48,7 @@ struct Tried {
 class Chords {
  public:
   Chords(const TopoDS_Shape& solid, std::span<const Point> points) : probe_(solid) {
-    intersector_.Load(solid, 1e-9);
+    intersector_.Load(solid, kProbeSlack);
     const std::size_t stride =
         std::max<std::size_t>(1, (points.size() + kMostPoints - 1) / kMostPoints);
     Box box;
@@ -126,7 +127,7 @@ class Chords {
     for (std::size_t i = 1; i < cuts.size(); ++i) {
       const double length = cuts[i] - cuts[i - 1];
       if (length > std::max(best, least) &&
-          probe_.inside(p + 0.5 * (cuts[i] + cuts[i - 1]) * *d, 1e-9)) {
+          probe_.inside(p + 0.5 * (cuts[i] + cuts[i - 1]) * *d, kProbeSlack)) {
         best = length;
       }
     }
@@ -167,7 +168,7 @@ double length_beside(std::span<const Point> points, const WayThrough& way) {
       const Ends ends = ends_along(points, d);
       const Point across = ends.high - ends.low - dot(ends.high - ends.low, way.along) * way.along;
       const double length = norm(across);
-      if (length <= most + 1e-12) {
+      if (length <= most + kRounding) {
         break;
       }
       most = length;

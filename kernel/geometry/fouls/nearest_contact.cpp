@@ -13,6 +13,7 @@
 #include <gp_Vec.hxx>
 #include <vector>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -77,14 +78,14 @@ Curving curving(const TopoDS_Face& face, const gp_Pnt& at) {
   gp_Pnt p;
   gp_Vec du, dv, duu, dvv, duv;
   surface->D2(u, v, p, du, dv, duu, dvv, duv);
-  if (du.Crossed(dv).Magnitude() < 1e-9) {  // at a pole: as a little beside it
+  if (du.Crossed(dv).Magnitude() < kNoLength) {  // at a pole: as a little beside it
     const BRepAdaptor_Surface inner(face);
     const double middle = 0.5 * (inner.FirstVParameter() + inner.LastVParameter());
-    v += 1e-2 * (middle - v);
+    v += 0.01 * (middle - v);
     surface->D2(u, v, p, du, dv, duu, dvv, duv);
   }
   gp_Vec normal = du.Crossed(dv);
-  if (normal.Magnitude() < 1e-12) {
+  if (normal.Magnitude() < kRounding) {
     return {};
   }
   normal.Normalize();

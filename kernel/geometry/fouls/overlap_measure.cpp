@@ -20,11 +20,14 @@
 #include "geometry/faces/face_bounds.hpp"
 #include "geometry/fouls/solid_overlap.hpp"
 #include "geometry/fouls/solid_probe.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 #include "geometry/surfaces/plain_faces.hpp"
 
 namespace spotblue::proof {
 namespace {
+
+constexpr double kVolumeKnown = 1e-7;  // of it
 
 constexpr double kLeastVolume = 1e-6;
 
@@ -80,7 +83,7 @@ std::vector<Direction> directions_for(const GProp_GProps& props, const OpenPair&
   const Point centre = from_occt(props.CentreOfMass());
   for (const Line& axis : pair.accounted.axes) {
     const Point away = centre - at_station(axis, station(axis, centre));
-    if (norm(away) > 1e-6) {
+    if (norm(away) > kOnePlace) {
       directions.push_back(unit(away));
     }
   }
@@ -96,14 +99,14 @@ std::vector<Direction> directions_for(const GProp_GProps& props, const OpenPair&
 
 std::optional<Point> point_inside(const TopoDS_Shape& solid, Point centre, double depth) {
   SolidProbe probe(solid);
-  if (probe.inside(centre, 1e-9)) {
+  if (probe.inside(centre, kProbeSlack)) {
     return centre;
   }
   const auto points = face_points(solid, 200);
   for (const double share : {0.5, 0.25, 0.1, 0.02}) {
     for (const FacePoint& p : points) {
       const Point in = p.at - share * depth * p.out;
-      if (probe.inside(in, 1e-9)) {
+      if (probe.inside(in, kProbeSlack)) {
         return in;
       }
     }
@@ -191,12 +194,12 @@ std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most) 
     for (const double v : looked_at(surface.GetType(), v0, v1)) {
       for (const double u : looked_at(GeomAbs_Plane, u0, u1)) {
         const gp_Pnt2d at(u, v);
-        BRepClass_FaceClassifier where(face, at, 1e-7);
+        BRepClass_FaceClassifier where(face, at, kConfusion);
         gp_Pnt p;
         gp_Vec du, dv;
         surface.D1(at.X(), at.Y(), p, du, dv);
         const gp_Vec normal = du.Crossed(dv);
-        if (where.State() == TopAbs_IN && normal.Magnitude() > 1e-12) {
+        if (where.State() == TopAbs_IN && normal.Magnitude() > kRounding) {
           const double sense = face.Orientation() == TopAbs_REVERSED ? -1.0 : 1.0;
           points.push_back({from_occt(p), sense * unit(from_occt(normal))});
         }
@@ -221,7 +224,7 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
   Overlap overlap;
   for (const TopoDS_Shape& solid : solids_of(shared)) {
     GProp_GProps props;
-    BRepGProp::VolumeProperties(solid, props, 1e-7);
+    BRepGProp::VolumeProperties(solid, props, kVolumeKnown);
     OverlapRegion region{
         .volume = std::abs(props.Mass()), .exact = has_plain_faces(solid), .at = {}};
     const SolidPoints points = mesh_points(solid);
@@ -240,7 +243,7 @@ Overlap measured_overlap(const TopoDS_Shape& shared, const OpenPair& pair) {
     region.at = point_inside(solid, from_occt(props.CentreOfMass()), region.depth);
     SolidProbe probe(solid);
     for (std::size_t i = 0; i < std::min<std::size_t>(pair.inside.size(), 32); ++i) {
-      region.holds |= probe.inside(pair.inside[i], 1e-9) ? std::uint32_t{1} << i : 0;
+      region.holds |= probe.inside(pair.inside[i], kProbeSlack) ? std::uint32_t{1} << i : 0;
     }
     overlap.regions.push_back(region);
   }

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/model/tolerances.hpp"
+
 namespace spotblue::proof {
 namespace {
 
@@ -23,8 +25,8 @@ std::optional<Torus> torus_of(const FaceBounds& part) {
   const OtherFace& face = part.others.front();
   const double wide = face.outer - face.inner;
   const bool whole = face.revolved && face.pieces.empty() && face.inner > 0.0 &&
-                     std::abs(wide - (face.to - face.from)) < 1e-9 * face.outer &&
-                     std::abs(face.to + face.from) < 1e-9 * face.outer;
+                     std::abs(wide - (face.to - face.from)) < kSameShare * face.outer &&
+                     std::abs(face.to + face.from) < kSameShare * face.outer;
   const auto same = [&](const OtherFace& other) {
     return other.revolved && other.inner == face.inner && other.outer == face.outer &&
            other.pieces.empty() && norm(other.axis.at - face.axis.at) < kOneAxis;

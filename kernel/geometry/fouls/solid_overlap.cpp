@@ -18,6 +18,7 @@
 #include <iterator>
 
 #include "geometry/fouls/solid_probe.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -28,7 +29,8 @@ constexpr std::size_t kProbes = 400;
 constexpr double kProbeDepth = 1e-5;
 /// Looser and looser gluing of what nearly coincides.
 constexpr std::array<double, 4> kFuzzy{0.0, 1e-6, 1e-5, 1e-4};
-constexpr double kNoVolume = 1e-9;
+constexpr double kNoVolume = 1e-9;       // mm3
+constexpr double kVolumesDiffer = 2e-3;  // of each
 
 TopTools_ListOfShape list_of(const TopoDS_Shape& shape) {
   TopTools_ListOfShape list;
@@ -62,7 +64,7 @@ std::vector<Point> points_under_faces(const TopoDS_Shape& solid) {
   std::vector<Point> points;
   for (const FacePoint& p : face_points(solid, kMostPoints)) {
     const Point under = p.at - deep * p.out;
-    if (probe.inside(under, 1e-9)) {
+    if (probe.inside(under, kProbeSlack)) {
       points.push_back(under);
     }
   }
@@ -106,7 +108,7 @@ std::vector<Point> inside_both(const TopoDS_Shape& a, const TopoDS_Shape& b,
 
 bool holds_all(const TopoDS_Shape& shape, const std::vector<Point>& points) {
   SolidProbe probe(shape);
-  return std::ranges::all_of(points, [&](Point p) { return probe.inside(p, 1e-9); });
+  return std::ranges::all_of(points, [&](Point p) { return probe.inside(p, kProbeSlack); });
 }
 
 /// Whether more than one of the points of what both should fill lies outside one of them: the
@@ -162,7 +164,7 @@ std::optional<TopoDS_Shape> cut_away(const TopoDS_Shape& from, const TopoDS_Shap
 CommonPart common_part(const TopoDS_Shape& a, const TopoDS_Shape& b, const OpenPair& pair) {
   const std::vector<Point> inside = inside_both(a, b, pair.inside);
   // Where edges are B-splines Open CASCADE's volumes of one solid differ by a thousandth.
-  const double most = pair.most_shared * (1.0 + 2e-3) + kNoVolume;
+  const double most = pair.most_shared * (1.0 + kVolumesDiffer) + kNoVolume;
   std::optional<bool> touched;
   CommonPart none;
   for (const double fuzzy : kFuzzy) {

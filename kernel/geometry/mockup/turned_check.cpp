@@ -7,6 +7,7 @@
 
 #include "geometry/mockup/mockup_check.hpp"
 #include "geometry/mockup/turned_profile.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
@@ -115,8 +116,8 @@ void check_walls(const MockupPlace& place, const TurnedPart& part) {
   std::vector<double> stations;
   for (const auto* path : {&outside, &inside}) {
     for (const ProfilePoint& point : *path) {
-      stations.push_back(point.z - 1e-7);
-      stations.push_back(point.z + 1e-7);
+      stations.push_back(point.z - kConfusion);
+      stations.push_back(point.z + kConfusion);
     }
   }
   for (const double z : stations) {

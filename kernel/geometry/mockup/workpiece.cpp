@@ -20,6 +20,8 @@
 #include <cmath>
 #include <utility>
 
+#include "geometry/model/tolerances.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -75,7 +77,7 @@ void Workpiece::replace(const MockupPlace& place, const TopoDS_Shape& result) {
 void Workpiece::cut(const MockupPlace& place, const TopTools_ListOfShape& tools) {
   replace(place, operate<BRepAlgoAPI_Cut>(place, solid_, tools));
   const double left = volume_of(solid_);
-  if (left > volume_ * (1.0 - 1e-9)) {
+  if (left > volume_ * (1.0 - kSameShare)) {
     throw place.error("cuts nothing: it lies outside the part or in a hole that is there already",
                       "correct its position and sizes");
   }
@@ -119,11 +121,11 @@ TopoDS_Shape key_tool(const gp_Ax2& axes, Point low, Point high, EndShape ends) 
   const auto arc = [&wire](const gp_Pnt& from, const gp_Pnt& by, const gp_Pnt& to) {
     wire.Add(BRepBuilderAPI_MakeEdge(GC_MakeArcOfCircle(from, by, to).Value()).Edge());
   };
-  if (last - first > 1e-7) {
+  if (last - first > kConfusion) {
     wire.Add(BRepBuilderAPI_MakeEdge(at(low.y, last), at(low.y, first)).Edge());
   }
   arc(at(low.y, first), at(middle, low.z), at(high.y, first));
-  if (last - first > 1e-7) {
+  if (last - first > kConfusion) {
     wire.Add(BRepBuilderAPI_MakeEdge(at(high.y, first), at(high.y, last)).Edge());
   }
   arc(at(high.y, last), at(middle, high.z), at(low.y, last));

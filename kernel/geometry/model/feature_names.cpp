@@ -10,6 +10,7 @@
 #include <tuple>
 
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/unit.hpp"
 
 namespace spotblue {
@@ -24,7 +25,9 @@ Direction forward(Direction d) {
   const double x = std::abs(d.x);
   const double y = std::abs(d.y);
   const double z = std::abs(d.z);
-  const double largest = x >= y - 1e-9 && x >= z - 1e-9 ? d.x : y >= z - 1e-9 ? d.y : d.z;
+  const double largest = x >= y - kSameShare && x >= z - kSameShare ? d.x
+                         : y >= z - kSameShare                      ? d.y
+                                                                    : d.z;
   return largest < 0.0 ? -d : d;
 }
 
@@ -33,8 +36,8 @@ double lowest(const Product& product, Direction d) {
   double low = std::numeric_limits<double>::infinity();
   const auto rim = [&](const Line& axis, double radius, double station) {
     const double square = 1.0 - dot(axis.along, d) * dot(axis.along, d);
-    low = std::min(
-        low, dot(at_station(axis, station), d) - radius * std::sqrt(square < 1e-12 ? 0.0 : square));
+    low = std::min(low, dot(at_station(axis, station), d) -
+                            radius * std::sqrt(square < kRounding ? 0.0 : square));
   };
   for (const Cylinder& c : product.cylinders) {
     if (c.side == Side::external) {
@@ -75,12 +78,13 @@ std::string face_name(const Plane& plane) {
   const double width = size.high.u - size.low.u;
   const double height = size.high.v - size.low.v;
   for (const Edge2& e : plane.outline.edges) {
-    if (e.sweep > 1e-6) {
+    if (e.sweep > kTurnSlack) {
       circle = std::max(circle, 2.0 * e.radius);
     }
   }
   // Its outer loop is a circle when the outline is just as wide and high as that circle.
-  if (circle > 0.0 && std::abs(width - circle) < 1e-6 && std::abs(height - circle) < 1e-6) {
+  if (circle > 0.0 && std::abs(width - circle) < kOnePlace &&
+      std::abs(height - circle) < kOnePlace) {
     return "face " + number(circle, 4);
   }
   return fmt::format("face {}x{}", number(std::max(width, height), 2),

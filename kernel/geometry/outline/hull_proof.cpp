@@ -6,10 +6,14 @@
 #include <optional>
 
 #include "geometry/faces/air_probe.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/outline/clear_pair.hpp"
 
 namespace spotblue::proof {
 namespace {
+
+constexpr double kOffTheSkin =
+    1e-4;  // mm, so that a point asked about is on neither side by chance
 
 /// How often an arc is halved before it counts as entering the hull.
 constexpr int kHalvings = 8;
@@ -36,7 +40,7 @@ std::array<Direction, 3> box_axes(const FaceBounds& part) {
   const Direction first = part.normals.front();
   Direction second = any_square(first);
   for (const Direction n : part.normals) {
-    if (std::abs(dot(n, first)) < 1e-10) {
+    if (std::abs(dot(n, first)) < kTriedDirection) {
       second = unit(n - dot(n, first) * first);
       break;
     }
@@ -46,7 +50,7 @@ std::array<Direction, 3> box_axes(const FaceBounds& part) {
 
 /// The side moved in past the band it ends in.
 void draw_in(HalfSpace& side, const Band& band, double slack) {
-  if (norm(cross(side.normal, band.normal)) > 1e-9) {
+  if (norm(cross(side.normal, band.normal)) > kSameDirection) {
     return;
   }
   const double sign = dot(side.normal, band.normal) > 0.0 ? 1.0 : -1.0;
@@ -98,8 +102,8 @@ std::optional<Hull> hull_of(const View& view) {
     hull.centre = hull.centre + 0.125 * hull.corners[corner];
   }
   for (const Direction n : view.inside.normals) {
-    const bool known =
-        std::ranges::any_of(axes, [&](Direction axis) { return norm(cross(axis, n)) < 1e-10; });
+    const bool known = std::ranges::any_of(
+        axes, [&](Direction axis) { return norm(cross(axis, n)) < kTriedDirection; });
     if (!known) {
       add_sides(hull, view, n);
     }
@@ -175,7 +179,7 @@ bool section_stays_out(const Hull& hull, const Flat& flat) {
   }
   std::vector<HalfPlane> sides;
   for (const HalfSpace& side : hull.sides) {
-    if (std::abs(dot(side.normal, flat.normal)) < 1e-10) {
+    if (std::abs(dot(side.normal, flat.normal)) < kTriedDirection) {
       sides.push_back({dot(side.normal, flat.u), dot(side.normal, flat.v),
                        side.limit - dot(side.normal, flat.at)});
     }
@@ -239,7 +243,7 @@ bool split_hull_in_air(const View& view, const Hull& hull, const Turned& t) {
     const double axis_level = dot(up, t.axis.at);
     const double top = hull.sides[i].limit - axis_level;
     const double bottom = -hull.sides[i ^ 1U].limit - axis_level;
-    if (std::abs(dot(up, t.axis.along)) > 1e-9 || bottom <= 0.0 || top <= radius) {
+    if (std::abs(dot(up, t.axis.along)) > kSameDirection || bottom <= 0.0 || top <= radius) {
       continue;
     }
     const double middle = dot(up, hull.centre) - axis_level;
@@ -247,8 +251,8 @@ bool split_hull_in_air(const View& view, const Hull& hull, const Turned& t) {
         hull.centre + (bottom + 0.05 * (std::min(radius, top) - bottom) - middle) * up;
     const Point high = hull.centre + (0.5 * (radius + top) - middle) * up;
     const auto rays = rays_of(hull);
-    if (centred(hull, low) && centred(hull, high) && distance(t.axis, low) < radius - 1e-4 &&
-        distance(t.axis, high) > radius + 1e-4 && in_air(view.faces, low, rays) &&
+    if (centred(hull, low) && centred(hull, high) && distance(t.axis, low) < radius - kOffTheSkin &&
+        distance(t.axis, high) > radius + kOffTheSkin && in_air(view.faces, low, rays) &&
         in_air(view.faces, high, rays)) {
       return true;
     }

@@ -4,6 +4,7 @@
 #include <array>
 #include <vector>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue::proof {
@@ -19,7 +20,7 @@ Interval placed_extent(const Pair& pair, Direction d, const auto& what) {
 /// Whether all the overlap lies within a band the seats account for.
 bool in_band(const Pair& pair, Direction d, Interval overlap) {
   return std::ranges::any_of(pair.accounted.bands, [&](const Band& band) {
-    if (norm(cross(d, band.normal)) > 1e-9) {
+    if (norm(cross(d, band.normal)) > kSameDirection) {
       return false;
     }
     const double sign = dot(d, band.normal) > 0.0 ? 1.0 : -1.0;
@@ -49,7 +50,7 @@ bool boxes_apart(const Pair& pair) {
   for (std::size_t i = 0; i < 3; ++i) {
     for (std::size_t j = 3; j < 6; ++j) {
       const Point square = cross(directions[i], directions[j]);
-      if (norm(square) > 1e-6) {
+      if (norm(square) > kOneDirection) {
         directions.push_back(unit(square));
       }
     }
@@ -63,8 +64,8 @@ bool boxes_apart(const Pair& pair) {
 bool planes_apart(const Pair& pair) {
   std::vector<Direction> tried;
   const auto apart = [&](Direction d) {
-    const bool known =
-        std::ranges::any_of(tried, [&](Direction t) { return norm(cross(t, d)) < 1e-10; });
+    const bool known = std::ranges::any_of(
+        tried, [&](Direction t) { return norm(cross(t, d)) < kTriedDirection; });
     if (known) {
       return false;
     }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/outline/profile.hpp"
 
 namespace spotblue::proof {
@@ -12,6 +13,7 @@ namespace {
 constexpr double kWallTilt = 0.03;
 constexpr double kWallOffset = 0.25;
 constexpr double kParallelTilt = 1e-7;
+constexpr double kNoTilt = 1e-3 * kParallelTilt;  // whose lean over a face is nothing
 /// Fillets of more pieces are looked at whole.
 constexpr std::size_t kMostPieces = 8;
 
@@ -83,7 +85,7 @@ struct Lay {
   Side side;
 
   [[nodiscard]] Image image(double from, double to, bool wall) const {
-    const double length = std::max(z.high - z.low, 1e-12);
+    const double length = std::max(z.high - z.low, kRounding);
     const auto at = [&](double low, double high, double s) {
       return low + (high - low) * (s - z.low) / length;
     };
@@ -111,7 +113,7 @@ void add_walls(std::vector<Image>& images, const Turned& t, const Line& axis, Of
           forward ? offsets.from : offsets.to,
           forward ? offsets.to : offsets.from,
           t.side};
-  const double length = std::max(lay.z.high - lay.z.low, 1e-12);
+  const double length = std::max(lay.z.high - lay.z.low, kRounding);
   const double slope = std::abs(lay.last - lay.first) / length;
   const double widest = std::max(lay.first, lay.last);
   // Tilt shears the ends along the axis; the section is an ellipse, and on a cone, or where the
@@ -200,7 +202,7 @@ void add_turned(Faces& faces, const Turned& t, const Line& axis) {
   const auto before = faces.images.size();
   if (const auto offsets = wall_offsets(t, axis, tilt)) {
     add_walls(faces.images, t, axis, *offsets, tilt);
-  } else if (tilt < kParallelTilt * 1e-3) {
+  } else if (tilt < kNoTilt) {
     faces.images.push_back(parallel_block(t, view_along(axis, t.axis.at - axis.at)));
   } else {
     faces.images.push_back(block_of(t, view_along(axis, t.axis.along)));

@@ -7,6 +7,9 @@
 namespace spotblue {
 namespace {
 
+constexpr double kParallelEdges = 1e-15;  // sine: what is left of one in a double
+constexpr double kTurnRounding = 1e-12;   // rad
+
 constexpr double kTurn = 2.0 * std::numbers::pi;
 
 Point2 turned(Point2 d, double angle) {
@@ -52,7 +55,7 @@ std::vector<Point2> line_line(const Edge2& a, const Edge2& b) {
   const Point2 da = a.to - a.from;
   const Point2 db = b.to - b.from;
   const double sine = cross(da, db);
-  if (std::abs(sine) <= 1e-15 * norm(da) * norm(db)) {
+  if (std::abs(sine) <= kParallelEdges * norm(da) * norm(db)) {
     return {};
   }
   return {a.from + (cross(b.from - a.from, db) / sine) * da};
@@ -94,7 +97,7 @@ std::vector<Point2> circle_circle(const Edge2& a, const Edge2& b, double toleran
 
 }  // namespace
 
-bool is_full_circle(const Edge2& edge) { return std::abs(edge.sweep) >= kTurn - 1e-12; }
+bool is_full_circle(const Edge2& edge) { return std::abs(edge.sweep) >= kTurn - kTurnRounding; }
 
 double edge_length(const Edge2& edge) {
   return is_line(edge) ? norm(edge.to - edge.from) : edge.radius * std::abs(edge.sweep);

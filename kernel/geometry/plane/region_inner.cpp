@@ -5,6 +5,8 @@
 namespace spotblue {
 namespace {
 
+constexpr double kOnEdge = 1e-9;  // mm
+
 struct Candidate {
   Point2 at;
   double clearance = 0.0;                                  ///< distance from the boundary, mm
@@ -16,7 +18,7 @@ std::vector<double> level_crossings(const Region& region, double v) {
   std::vector<double> us;
   for (const Edge2& edge : region.edges) {
     for (const Point2 p : carrier_crossings(level, edge, 0.0)) {
-      if (parameter_on(edge, p, 1e-9)) {
+      if (parameter_on(edge, p, kOnEdge)) {
         us.push_back(p.u);
       }
     }

@@ -16,7 +16,8 @@ namespace {
 /// A lead-in of 6 degrees or more, or rounded by 10 mm or less, carries an interference so far past
 /// the cylinders' shared length. Choices of this program, no source.
 double run_out_of(double overlap) {
-  return 1e-3 + std::max(10.0 * overlap, std::sqrt(2.0 * 10.0 * overlap));
+  constexpr double kLeast_mm = 1e-3;
+  return kLeast_mm + std::max(10.0 * overlap, std::sqrt(2.0 * 10.0 * overlap));
 }
 /// Cosine of the greatest angle at which a key's side still faces a keyseat's wall.
 constexpr double kFacing = 0.999;

@@ -8,6 +8,7 @@
 #include <unordered_map>
 
 #include "base/disjoint_sets.hpp"
+#include "geometry/model/tolerances.hpp"
 
 namespace spotblue {
 namespace {
@@ -25,7 +26,7 @@ ProductLines lines_of(const Product& product) {
   std::vector<Line> lines;
   const auto number = [&lines](const Line& axis) {
     for (std::size_t i = 0; i < lines.size(); ++i) {
-      if (norm(cross(lines[i].along, axis.along)) < 1e-8 &&
+      if (norm(cross(lines[i].along, axis.along)) < kOneLine &&
           distance(lines[i], axis.at) < kSameLine) {
         return i;
       }

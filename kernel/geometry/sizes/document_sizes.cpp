@@ -13,6 +13,7 @@
 #include <optional>
 #include <utility>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/guard.hpp"
 #include "geometry/sizes/dimension_object.hpp"
 #include "geometry/tree/document_tree.hpp"
@@ -23,7 +24,7 @@
 namespace spotblue {
 namespace {
 
-bool same(double a, double b) { return std::abs(a - b) <= 1e-6; }
+bool same(double a, double b) { return std::abs(a - b) <= kOnePlace; }
 
 bool are_of_class(const SizeLimits& limits_there, double nominal_mm,
                   const std::string& tolerance_class) {
@@ -112,7 +113,7 @@ void doubt_what_is_lost(StatedSize& stated) {
     size.doubt =
         "Open CASCADE's STEP reader has lost the sign and the unit of its deviations: take it "
         "from the file itself";
-  } else if (deviations.lower_mm > 0.0 && deviations.lower_mm >= deviations.upper_mm - 1e-9) {
+  } else if (deviations.lower_mm > 0.0 && deviations.lower_mm >= deviations.upper_mm - kNoLength) {
     deviations.lower_mm = -deviations.lower_mm;  // nothing else makes sense
   } else if (deviations.lower_mm > 0.0) {
     size.doubt = fmt::format(

@@ -12,6 +12,7 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
@@ -160,7 +161,7 @@ void add_class_limits(SemanticSize& size) {
 void add_limits(SemanticSize& size, std::string& remark) {
   if (size.deviations) {
     const double lower = size.deviations->lower_mm;
-    if (lower > 0.0 && std::abs(lower + size.deviations->upper_mm) < 1e-9) {
+    if (lower > 0.0 && std::abs(lower + size.deviations->upper_mm) < kNoLength) {
       size.deviations = {-lower, lower};
       remark = fmt::format(
           "its deviations are written the wrong way round, {:+.6g} as the lower "

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <numbers>
 
+#include "geometry/model/tolerances.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -27,7 +29,7 @@ std::vector<double> smooth_stretches(const EdgeCurve& edge) {
     return even(1);
   }
   if (edge.curve.GetType() == GeomAbs_Circle) {
-    return even(std::max(1, static_cast<int>(std::ceil(edge.sweep / kQuarter - 1e-9))));
+    return even(std::max(1, static_cast<int>(std::ceil(edge.sweep / kQuarter - kSameShare))));
   }
   const int stretches = edge.curve.NbIntervals(GeomAbs_CN);
   if (stretches > kMost) {

@@ -3,6 +3,7 @@
 
 #include <TopoDS_Face.hxx>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {
@@ -22,7 +23,7 @@ struct FaceSurface {
 
 // A surface written as something else is a plane, cylinder or cone when it lies within `within` mm
 // of one; a cylinder also within 1e-4 mm where its radius is well told.
-[[nodiscard]] FaceSurface face_surface(const TopoDS_Face& face, double within = 1e-6);
+[[nodiscard]] FaceSurface face_surface(const TopoDS_Face& face, double within = kOnePlace);
 
 // How far a point lies off the surface, mm; 0 for another kind.
 [[nodiscard]] double off_surface(const FaceSurface& surface, Point p);

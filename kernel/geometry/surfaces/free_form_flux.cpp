@@ -11,12 +11,15 @@
 #include <cmath>
 #include <utility>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 #include "geometry/surfaces/edge_integral.hpp"
 #include "geometry/surfaces/gauss_kronrod.hpp"
 
 namespace spotblue {
 namespace {
+
+constexpr double kOneTangent = 1e-20;  // of squared lengths: the two directions are one
 
 constexpr double kStill = 1e-13;    // of the outer range: an edge that runs along the inner way
 constexpr double kShortest = 1e-6;  // of an edge: no piece is halved below
@@ -54,7 +57,7 @@ std::vector<double> stretches(const std::vector<double>& knots, double period, d
   for (double turn = first; turn <= last; turn += 1.0) {
     for (const double knot : knots) {
       const double at = knot + turn * period;
-      if (at > ends.back() + 1e-12 * (high - low) && at < high) {
+      if (at > ends.back() + kRounding * (high - low) && at < high) {
         ends.push_back(at);
       }
     }
@@ -196,7 +199,7 @@ void FreeFormFlux::cut(std::size_t index) {
     for (std::size_t k = 1; k + 1 < knots.size(); ++k) {
       double low = leg.fractions[i - 1];
       double high = leg.fractions[i];
-      for (int step = 0; step < 40 && high - low > 1e-12; ++step) {
+      for (int step = 0; step < 40 && high - low > kRounding; ++step) {
         const double middle = 0.5 * (low + high);
         ((place_at(chart_, leg, middle).at(outer) < knots[k]) == (a < b) ? low : high) = middle;
       }
@@ -206,7 +209,7 @@ void FreeFormFlux::cut(std::size_t index) {
   std::sort(ends.begin(), ends.end());
   double from = 0.0;
   for (const double end : ends) {
-    if (end - from > 1e-9) {
+    if (end - from > kNoLength) {
       Piece piece;
       piece.leg = index;
       piece.from = from;
@@ -232,7 +235,7 @@ double FreeFormFlux::outer_speed(const ChartLeg& leg, double s, const Parameters
   const double ac = dot(along, across);
   const double cc = dot(across, across);
   const double det = aa * cc - ac * ac;
-  return det > 1e-20 * aa * cc
+  return det > kOneTangent * aa * cc
              ? (dot(p.derivative, along) * cc - dot(p.derivative, across) * ac) / det
              : 0.0;
 }

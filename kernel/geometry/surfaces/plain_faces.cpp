@@ -19,6 +19,7 @@
 #include <gp_Ax3.hxx>
 #include <optional>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 #include "geometry/surfaces/face_surface.hpp"
 
@@ -38,7 +39,7 @@ Direction begin_of(const TopoDS_Face& face, const Line& axis) {
     if (!curve.IsNull()) {
       const Point p = from_occt(curve->Value(0.5 * (first + last)));
       const Point away = p - at_station(axis, station(axis, p));
-      if (norm(away) > 1e-9) {
+      if (norm(away) > kNoLength) {
         return unit(away);
       }
     }
@@ -105,7 +106,7 @@ std::optional<TopoDS_Face> plain_face(const TopoDS_Face& face) {
   gp_Vec du, dv;
   written.D1(0.5 * (u0 + u1), 0.5 * (v0 + v1), p, du, dv);
   const gp_Vec normal = du.Crossed(dv);
-  if (normal.Magnitude() < 1e-12) {
+  if (normal.Magnitude() < kRounding) {
     return {};
   }
   const double same = dot(from_occt(normal), natural_normal(known, from_occt(p)));

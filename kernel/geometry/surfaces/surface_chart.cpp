@@ -9,6 +9,7 @@
 #include <gp_Pnt2d.hxx>
 #include <numbers>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 
 namespace spotblue {
@@ -20,7 +21,7 @@ void split_turns(std::vector<double>& knots) {
   std::vector<double> split{knots.front()};
   for (std::size_t i = 1; i < knots.size(); ++i) {
     const double span = knots[i] - knots[i - 1];
-    const int pieces = std::max(1, static_cast<int>(std::ceil(span / kQuarter - 1e-9)));
+    const int pieces = std::max(1, static_cast<int>(std::ceil(span / kQuarter - kSameShare)));
     for (int k = 1; k <= pieces; ++k) {
       split.push_back(knots[i - 1] + span * k / pieces);
     }

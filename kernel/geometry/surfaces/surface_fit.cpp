@@ -11,10 +11,13 @@
 #include <math_Vector.hxx>
 #include <numbers>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 
 namespace spotblue {
 namespace {
+
+constexpr double kSingular = 1e-14;  // a determinant of so little of its columns is none
 
 constexpr double kSlope = 1.0;    // rad of a normal for each mm that a surface may lie off
 constexpr double kSquare = 1e-9;  // spread of normals along the axis of an exact cylinder or cone
@@ -55,7 +58,7 @@ Spread spread_of(const std::vector<Point>& vectors) {
 // Solves the 3x3 system m x = r by Cramer's rule; nothing when it is singular.
 std::optional<Point> solve(Point c0, Point c1, Point c2, Point r) {
   const double det = dot(c0, cross(c1, c2));
-  if (std::abs(det) < 1e-14 * norm(c0) * norm(c1) * norm(c2)) {
+  if (std::abs(det) < kSingular * norm(c0) * norm(c1) * norm(c2)) {
     return std::nullopt;
   }
   return Point{dot(r, cross(c1, c2)) / det, dot(c0, cross(r, c2)) / det,
@@ -178,7 +181,7 @@ bool improve(FittedCylinder& cylinder, const std::vector<SurfaceSample>& samples
       }
     }
   }
-  const math_Gauss solver(m, 1e-14);
+  const math_Gauss solver(m, kSingular);
   if (!solver.IsDone()) {
     return false;
   }
@@ -326,7 +329,7 @@ std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, do
   double deviation = 0.0;
   const double height = station(axis, origin);
   const double half_angle = std::atan2(distance(axis, origin), height);
-  if (!(half_angle > 1e-6) || half_angle > std::numbers::pi / 2.0 - 1e-6) {
+  if (!(half_angle > kTurnSlack) || half_angle > std::numbers::pi / 2.0 - kTurnSlack) {
     return std::nullopt;
   }
   for (const SurfaceSample& s : samples) {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <functional>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"
 #include "geometry/surfaces/surface_fit.hpp"
 
@@ -143,8 +144,8 @@ std::optional<WornSurface> worn_surface(const TopoDS_Face& face) {
   std::ranges::sort(worn.sizes, {}, &DiameterAt::at);
   // One size all along needs no more than its ends.
   const bool straight = std::ranges::all_of(worn.sizes, [&](const DiameterAt& size) {
-    return std::abs(size.least - worn.sizes.front().least) < 1e-9 &&
-           std::abs(size.greatest - worn.sizes.front().greatest) < 1e-9;
+    return std::abs(size.least - worn.sizes.front().least) < kNoLength &&
+           std::abs(size.greatest - worn.sizes.front().greatest) < kNoLength;
   });
   if (straight) {
     worn.sizes = {worn.sizes.front(), worn.sizes.back()};

@@ -17,6 +17,7 @@
 #include <optional>
 #include <string_view>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/unfolding.hpp"
 #include "geometry/part21/step_name.hpp"
 #include "geometry/tree/step_operator.hpp"
@@ -24,6 +25,8 @@
 
 namespace spotblue {
 namespace {
+
+constexpr double kRoundingOfUnit = 1e-9;  // metres, of a factor as documents hold it
 
 std::string name_of(const TDF_Label& label) {
   Handle(TDataStd_Name) name;
@@ -63,7 +66,7 @@ std::string unit_name(const XCAFDoc_LengthUnit& unit) {
   constexpr std::array<std::pair<double, std::string_view>, 5> kNames{
       {{1e-3, "mm"}, {1e-2, "centimetre"}, {1.0, "metre"}, {0.0254, "inch"}, {0.3048, "foot"}}};
   for (const auto& [metres, name] : kNames) {
-    if (std::abs(unit.GetUnitValue() - metres) <= 1e-9) {
+    if (std::abs(unit.GetUnitValue() - metres) <= kRoundingOfUnit) {
       return std::string(name);
     }
   }
@@ -116,7 +119,7 @@ class DocumentReader {
     constexpr double mm = 1e-3;
     refuse_absurd(unit->GetUnitValue());
     result_.unit = unit_name(*unit);
-    if (std::abs(unit->GetUnitValue() - mm) <= 1e-9) {
+    if (std::abs(unit->GetUnitValue() - mm) <= kRoundingOfUnit) {
       return;
     }
     if (how_.other_lengths == OtherLengths::turned_into_mm) {

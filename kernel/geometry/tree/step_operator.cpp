@@ -12,6 +12,7 @@
 #include <StepRepr_RepresentationMap.hxx>
 #include <cmath>
 
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_versions.hpp"
 #include "spotblue/geometry/vector.hpp"
 
@@ -54,7 +55,7 @@ Direction square_to(Point wanted, Point otherwise, Direction used, Direction als
   const Point start = norm(wanted) > 0.0 ? unit(wanted) : otherwise;
   Point rest = start - dot(start, used) * used;
   rest = rest - dot(rest, also) * also;
-  return norm(rest) > 1e-9 ? unit(rest) : Point{};
+  return norm(rest) > kNoLength ? unit(rest) : Point{};
 }
 
 gp_Trsf matrix(Direction x, Direction y, Direction z, Point at, double scale) {

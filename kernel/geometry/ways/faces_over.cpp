@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "geometry/faces/worn.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/outline/profile.hpp"
 
 namespace spotblue::proof {
@@ -57,7 +58,7 @@ void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, I
   if (v.low >= v.high - kSame) {
     return;
   }
-  const double length = std::max(t.to - t.from, 1e-12);
+  const double length = std::max(t.to - t.from, kRounding);
   const double slope = (t.radius_to - t.radius_from) / length;
   Seen seen;
   bool ring = t.arcs.empty();
@@ -67,7 +68,7 @@ void lay_along(std::vector<FaceOver>& over, const Turned& t, const Line& axis, I
     const Point away = off - dot(off, axis.along) * axis.along;
     const double d = norm(away);
     const Interval c =
-        d > 1e-12 ? wave(dot(away, t.x) / d, dot(away, t.y) / d, t.arcs) : Interval{-1, 1};
+        d > kRounding ? wave(dot(away, t.x) / d, dot(away, t.y) / d, t.arcs) : Interval{-1, 1};
     const double turning = d > radius ? -radius / d : -1.0;
     const auto reach = [&](double cosine) {
       return std::sqrt(std::max(0.0, d * d + radius * radius + 2.0 * d * radius * cosine));
@@ -134,7 +135,7 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
     const Point base = off + radius * n;
     Interval v{t.from, t.to};
     const double at_zero = dot(base, axis.along);
-    if (std::abs(climb) > 1e-9) {
+    if (std::abs(climb) > kNoLength) {
       const double one = (stretch.low - at_zero) / climb;
       const double other = (stretch.high - at_zero) / climb;
       v = {std::max(v.low, std::min(one, other)), std::min(v.high, std::max(one, other))};
@@ -191,7 +192,7 @@ std::optional<Interval> reach_over(const Flat& flat, const Line& axis, Interval 
   const double rise = std::hypot(dot(flat.u, axis.along), dot(flat.v, axis.along));
   const double full = (z.high - z.low) / rise * (whole.high - whole.low);
   const bool cut = z.low < stretch.low - kSame || z.high > stretch.high + kSame;
-  if (!cut || std::abs(area(*flat.outline) - full) < 1e-9 * full) {
+  if (!cut || std::abs(area(*flat.outline) - full) < kSameShare * full) {
     return whole;
   }
   const double start = station(axis, flat.at);

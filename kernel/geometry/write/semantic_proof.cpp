@@ -5,12 +5,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/model/tolerances.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
 namespace {
 
-bool is_near(double a, double b) { return std::abs(a - b) <= 1e-9 * std::max(1.0, std::abs(a)); }
+bool is_near(double a, double b) {
+  return std::abs(a - b) <= kSameShare * std::max(1.0, std::abs(a));
+}
 
 template <typename Feature, typename Size>
 bool are_alike(const std::vector<Feature>& before, const std::vector<Feature>& after, Size size) {

@@ -13,6 +13,7 @@
 #include <utility>
 
 #include "geometry/model/plain_bytes.hpp"
+#include "geometry/model/tolerances.hpp"
 #include "geometry/occt/contained.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/part21/step_declared.hpp"
@@ -205,8 +206,8 @@ bool is_there(const Source& source, std::size_t product, const ProductFeatureRef
     }
     const double k = known.characteristic == SizeCharacteristic::radius ? 2.0 : 1.0;
     const bool same = is_usable(known) &&
-                      std::abs(k * known.limits->lower_mm - wanted.lower_mm) < 1e-6 &&
-                      std::abs(k * known.limits->upper_mm - wanted.upper_mm) < 1e-6;
+                      std::abs(k * known.limits->lower_mm - wanted.lower_mm) < kOnePlace &&
+                      std::abs(k * known.limits->upper_mm - wanted.upper_mm) < kOnePlace;
     if (same) {
       return true;
     }
