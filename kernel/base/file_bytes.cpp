@@ -61,59 +61,75 @@ class OpenFile {
   int trouble_;
 };
 
-}  // namespace
+Error refused(const fs::path& file, ErrorCode code, const std::string& what,
+              const std::string& cure) {
+  return {code, {shown_name(file), ""}, what, cure};
+}
 
-std::string read_bytes(const fs::path& file, double most_mb, std::string_view wanted) {
-  const auto refuse = [&](ErrorCode code, const std::string& what, const std::string& cure) {
-    return Error(code, {shown_name(file), ""}, what, cure);
-  };
-  const OpenFile in(file);
-  const auto lacking = [&](const std::string& what) {
-    return Error(ErrorCode::file_access, {},
-                 fmt::format("the machine lacks {} to read {}", what, shown_name(file)),
-                 "close other programs and try again");
-  };
+Error lacking(const fs::path& file, const std::string& what) {
+  return {ErrorCode::file_access,
+          {},
+          fmt::format("the machine lacks {} to read {}", what, shown_name(file)),
+          "close other programs and try again"};
+}
+
+void require_open(const OpenFile& in, const fs::path& file) {
   if (in.trouble() == EMFILE || in.trouble() == ENFILE || in.trouble() == ENOMEM) {
-    throw lacking(fmt::format("room for another open file ({})", words_of(in.trouble())));
+    throw lacking(file, fmt::format("room for another open file ({})", words_of(in.trouble())));
   }
   if (in.descriptor() < 0) {
     throw in.trouble() == ENOENT || in.trouble() == ENOTDIR
-        ? refuse(ErrorCode::file_access, "there is no such file", "check the path")
-        : refuse(ErrorCode::file_access,
-                 fmt::format("the file can not be opened: {}", words_of(in.trouble())),
-                 "check the path and who may read it");
+        ? refused(file, ErrorCode::file_access, "there is no such file", "check the path")
+        : refused(file, ErrorCode::file_access,
+                  fmt::format("the file can not be opened: {}", words_of(in.trouble())),
+                  "check the path and who may read it");
   }
+}
+
+// Its size in bytes.
+std::size_t ordinary_size(const OpenFile& in, const fs::path& file, double most_mb,
+                          std::string_view wanted) {
   struct stat facts {};
   if (fstat(in.descriptor(), &facts) != 0) {
-    throw refuse(ErrorCode::file_access, "the file can not be read", "check the disk");
+    throw refused(file, ErrorCode::file_access, "the file can not be read", "check the disk");
   }
   if (S_ISDIR(facts.st_mode)) {
-    throw refuse(ErrorCode::file_access, "this is a folder", fmt::format("name {} in it", wanted));
+    throw refused(file, ErrorCode::file_access, "this is a folder",
+                  fmt::format("name {} in it", wanted));
   }
   if (!S_ISREG(facts.st_mode)) {
-    throw refuse(ErrorCode::file_access, "this is no ordinary file",
-                 fmt::format("name {}", wanted));
+    throw refused(file, ErrorCode::file_access, "this is no ordinary file",
+                  fmt::format("name {}", wanted));
   }
   const auto size = static_cast<double>(facts.st_size);
   if (size > most_mb * 1e6) {
-    throw refuse(
-        ErrorCode::unreadable,
+    throw refused(
+        file, ErrorCode::unreadable,
         fmt::format("the file has {:.1f} MB, more than the limit of {:g} MB", size / 1e6, most_mb),
         "raise the limit or split the file");
   }
+  return static_cast<std::size_t>(facts.st_size);
+}
+
+}  // namespace
+
+std::string read_bytes(const fs::path& file, double most_mb, std::string_view wanted) {
+  const OpenFile in(file);
+  require_open(in, file);
+  const std::size_t size = ordinary_size(in, file, most_mb, wanted);
   std::string bytes;
   try {
-    bytes.resize(static_cast<std::size_t>(facts.st_size));
+    bytes.resize(size);
   } catch (const std::bad_alloc&) {
-    throw lacking(fmt::format("{:.0f} MB of memory", size / 1e6));
+    throw lacking(file, fmt::format("{:.0f} MB of memory", static_cast<double>(size) / 1e6));
   }
   if (!in.fill(bytes)) {
-    throw refuse(ErrorCode::file_access, "the file can not be read: " + words_of(errno),
-                 "check the disk");
+    throw refused(file, ErrorCode::file_access, "the file can not be read: " + words_of(errno),
+                  "check the disk");
   }
   if (bytes.empty()) {
-    throw refuse(ErrorCode::unreadable, "the file is empty",
-                 fmt::format("name {} with something in it", wanted));
+    throw refused(file, ErrorCode::unreadable, "the file is empty",
+                  fmt::format("name {} with something in it", wanted));
   }
   return bytes;
 }

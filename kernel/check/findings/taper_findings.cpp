@@ -14,8 +14,18 @@ constexpr double kDegrees = 180.0 / std::numbers::pi;
 // Rounding of angles that are written with fifteen digits.
 constexpr double kSameAngle_deg = 1e-9;
 
+std::string taper_advice(const TaperSeat& seat, double difference_deg, bool angle_good,
+                         bool gap_good, LengthUnit unit) {
+  if (!angle_good) {
+    return fmt::format("the cones bear at the {} end only: half angles differ by {:.4f} deg",
+                       difference_deg < 0.0 ? "small" : "large", std::abs(difference_deg));
+  }
+  return gap_good ? "prove it with blue before use"
+                  : fmt::format("the gap between the cones is {}: move them along the axis",
+                                length_text(Length::mm(seat.gap), unit));
+}
+
 Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const TaperWant* want) {
-  const LengthUnit unit = declared.job->unit;
   const double difference_deg = (seat.shaft_half_angle - seat.hole_half_angle) * kDegrees;
   Finding finding;
   finding.kind = "taper";
@@ -49,16 +59,7 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
     finding.margin.push_back(millimetres("gap_mm", margin({found, found}, gap)));
   }
   finding.outcome = angle_good && gap_good ? Outcome::conforming : Outcome::nonconforming;
-  if (!angle_good) {
-    finding.advice =
-        fmt::format("the cones bear at the {} end only: half angles differ by {:.4f} deg",
-                    difference_deg < 0.0 ? "small" : "large", std::abs(difference_deg));
-  } else if (!gap_good) {
-    finding.advice = fmt::format("the gap between the cones is {}: move them along the axis",
-                                 length_text(Length::mm(seat.gap), unit));
-  } else {
-    finding.advice = "prove it with blue before use";
-  }
+  finding.advice = taper_advice(seat, difference_deg, angle_good, gap_good, declared.job->unit);
   return finding;
 }
 

@@ -254,6 +254,36 @@ bool reaches_out(const ReadShell& hollow, const ReadShell& outer, double within)
   });
 }
 
+// What a solid's faces enclose, and the sum of what each adds to it.
+struct Enclosing {
+  Flux flux;
+  double shares = 0.0;
+};
+
+void add_faces(ReadShell& shell, Product& product, Remarks& remarks, Enclosing& enclosing) {
+  const std::vector<bool> threaded = add_threads(shell.faces, product, remarks);
+  for (std::size_t i = 0; i < shell.faces.size(); ++i) {
+    const ReadFace& face = shell.faces[i];
+    enclosing.flux = enclosing.flux + face.flux;
+    enclosing.shares += std::abs(face.flux.value);
+    ++product.faces;
+    if (threaded[i]) {
+      continue;
+    }
+    if (face.surface.kind == FaceSurface::Kind::other) {
+      ++remarks.free_form_faces;
+      OtherFace other;
+      other.box = face.box;
+      other.sized = face.worn.has_value();
+      product.others.push_back(other);
+      if (face.worn) {
+        add_worn(product, *face.worn, face.edges);
+      }
+    }
+    add_face(product, face.surface, face.edges);
+  }
+}
+
 // A file may hold a shell inside out, whichever it is: the largest encloses the solid and its faces
 // look out, all others enclose voids and look in.
 void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remarks& remarks) {
@@ -262,8 +292,7 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
       std::max_element(shells.begin(), shells.end(), [](const ReadShell& a, const ReadShell& b) {
         return std::abs(a.flux().value) < std::abs(b.flux().value);
       });
-  Flux flux;
-  double shares = 0.0;
+  Enclosing enclosing;
   for (auto shell = shells.begin(); shell != shells.end(); ++shell) {
     const int wanted = shell == outer ? 1 : -1;
     if (shell != outer && reaches_out(*shell, *outer, product.uncertainty)) {
@@ -272,35 +301,16 @@ void add_solid(const TopoDS_Shape& solid, Point origin, Product& product, Remark
     if (shell->facing != wanted) {
       std::for_each(shell->faces.begin(), shell->faces.end(), turn_over);
     }
-    const std::vector<bool> threaded = add_threads(shell->faces, product, remarks);
-    for (std::size_t i = 0; i < shell->faces.size(); ++i) {
-      const ReadFace& face = shell->faces[i];
-      flux = flux + face.flux;
-      shares += std::abs(face.flux.value);
-      ++product.faces;
-      if (threaded[i]) {
-        continue;
-      }
-      if (face.surface.kind == FaceSurface::Kind::other) {
-        ++remarks.free_form_faces;
-        OtherFace other;
-        other.box = face.box;
-        other.sized = face.worn.has_value();
-        product.others.push_back(other);
-        if (face.worn) {
-          add_worn(product, *face.worn, face.edges);
-        }
-      }
-      add_face(product, face.surface, face.edges);
-    }
+    add_faces(*shell, product, remarks, enclosing);
   }
-  const double error = (flux.error + kRounding * shares) / 3.0;
-  product.volume += flux.value / 3.0;
+  const double volume = enclosing.flux.value / 3.0;
+  const double error = (enclosing.flux.error + kRounding * enclosing.shares) / 3.0;
+  product.volume += volume;
   product.volume_error += error;
   if (shells.empty()) {
     ++remarks.bare_solids;
     product.closed = false;
-  } else if (!(flux.value / 3.0 > error)) {
+  } else if (!(volume > error)) {
     ++remarks.flat_solids;
   }
 }

@@ -160,18 +160,10 @@ class Search {
                              : proof::ContactQuestion::none;
     if (overlap_open || contact != proof::ContactQuestion::none) {
       verdict.open = open_.size();
-      OpenPair open{first.product,
-                    second.product,
-                    b_to_a,
-                    proof::account_for(model_, seats_, pair, settings_, to_a, Told::apart),
-                    directions(placed),
-                    axes(placed),
-                    {},
-                    std::min(most_volume(first.product), most_volume(second.product)),
-                    same,
-                    !overlap_open,
-                    contact,
-                    settings_.radial_gap_mm};
+      OpenPair open = open_pair(first.product, second.product, placed);
+      open.accounted = proof::account_for(model_, seats_, pair, settings_, to_a, Told::apart);
+      open.proved_clear = !overlap_open;
+      open.contact = contact;
       for (const ToldClash& told : verdict.told) {
         if (told.clash.at) {
           open.inside.push_back(*told.clash.at);
@@ -180,6 +172,20 @@ class Search {
       open_.push_back(std::move(open));
     }
     return verdict;
+  }
+
+  [[nodiscard]] OpenPair open_pair(std::size_t product_a, std::size_t product_b,
+                                   const proof::Pair& placed) const {
+    OpenPair open;
+    open.product_a = product_a;
+    open.product_b = product_b;
+    open.b_to_a = placed.b_to_a;
+    open.directions = directions(placed);
+    open.axes = axes(placed);
+    open.most_shared = std::min(most_volume(product_a), most_volume(product_b));
+    open.same_length = placed.same_length;
+    open.reach = settings_.radial_gap_mm;
+    return open;
   }
 
   [[nodiscard]] double most_volume(std::size_t product) const {

@@ -368,22 +368,45 @@ struct SignatureHash {
   }
 };
 
-}  // namespace
+// What stands open of pairs that are alike among neighbours that are alike, measured once each.
+class OpenPairs {
+ public:
+  OpenPairs(const Model& model, const PairKinds& kinds, const Adjacency& near,
+            const SeatSettings& settings)
+      : kinds_(kinds), near_(near), settings_(settings), faces_(model) {}
 
-Seats find_seats(const Model& model, const SeatSettings& settings) {
-  Seats seats;
-  const double reach_mm =
-      std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0}) + settings.same_length_mm;
-  NearPairs found_pairs = near_pairs(model, reach_mm);
-  seats.near_pairs = std::move(found_pairs.pairs);
-  seats.crowded = std::move(found_pairs.crowd);
-  const PairKinds kinds = pair_kinds(model, seats.near_pairs);
-  const Adjacency near = adjacency(model, seats.near_pairs);
-  const std::vector<std::size_t> order = cheap_first(near, seats.near_pairs);
-  const auto candidates = candidates_of(model, seats, kinds, order, settings);
-  FacesOfProducts faces(model);
-  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known;
-  Collector collector(model, settings, seats);
+  // Told by the kinds of pairs that the two make with each other and with what is near both.
+  const PairSeats& of(std::size_t pair, std::size_t a, std::size_t b, const PairCandidates& c) {
+    const std::vector<SharedNeighbour> shared = shared_neighbours(near_, a, b);
+    std::vector<std::size_t> signature{kinds_.kind_of[pair]};
+    for (const SharedNeighbour& n : shared) {
+      signature.push_back(2 * kinds_.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
+    }
+    std::sort(signature.begin() + 1, signature.end());
+    const auto found = known_.find(signature);
+    if (found != known_.end()) {
+      return found->second;
+    }
+    std::vector<NearPart> others;
+    others.reserve(shared.size());
+    for (const SharedNeighbour& n : shared) {
+      others.push_back(faces_.near_part(a, n.occurrence));
+    }
+    const Surroundings around{faces_.near_part(a, a), faces_.near_part(a, b), others};
+    return known_.emplace(std::move(signature), open_seats(c, around, settings_)).first->second;
+  }
+
+ private:
+  const PairKinds& kinds_;
+  const Adjacency& near_;
+  const SeatSettings& settings_;
+  FacesOfProducts faces_;
+  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known_;
+};
+
+void expect_all(const PairKinds& kinds,
+                const std::vector<std::unique_ptr<const PairCandidates>>& candidates,
+                Collector& collector) {
   std::size_t radial = 0;
   std::size_t axial = 0;
   std::size_t ties = 0;
@@ -398,6 +421,29 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
     }
   }
   collector.expect(radial, axial, ties);
+}
+
+bool has_any(const PairCandidates& c) {
+  return !c.radial.empty() || !c.planes.empty() || !c.tapers.empty() || !c.widths.empty() ||
+         !c.common_axes.empty();
+}
+
+}  // namespace
+
+Seats find_seats(const Model& model, const SeatSettings& settings) {
+  Seats seats;
+  const double reach_mm =
+      std::max({settings.axial_gap_most_mm, settings.radial_gap_mm, 0.0}) + settings.same_length_mm;
+  NearPairs found_pairs = near_pairs(model, reach_mm);
+  seats.near_pairs = std::move(found_pairs.pairs);
+  seats.crowded = std::move(found_pairs.crowd);
+  const PairKinds kinds = pair_kinds(model, seats.near_pairs);
+  const Adjacency near = adjacency(model, seats.near_pairs);
+  const std::vector<std::size_t> order = cheap_first(near, seats.near_pairs);
+  const auto candidates = candidates_of(model, seats, kinds, order, settings);
+  OpenPairs open(model, kinds, near, settings);
+  Collector collector(model, settings, seats);
+  expect_all(kinds, candidates, collector);
   bool over = false;
   for (const std::size_t p : order) {
     const auto [a, b] = seats.near_pairs[p];
@@ -407,30 +453,12 @@ Seats find_seats(const Model& model, const SeatSettings& settings) {
       continue;
     }
     const PairCandidates& c = *candidates[kinds.kind_of[p]];
-    if (c.radial.empty() && c.planes.empty() && c.tapers.empty() && c.widths.empty() &&
-        c.common_axes.empty()) {
+    if (!has_any(c)) {
       continue;
     }
     over = !done_within_limits([&, p, a = a, b = b] {  // clang 14 binds no structured names
       stop_if_asked();
-      // Alike pairs among alike neighbours come out alike: told by the kinds of pairs they make.
-      const std::vector<SharedNeighbour> shared = shared_neighbours(near, a, b);
-      std::vector<std::size_t> signature{kinds.kind_of[p]};
-      for (const SharedNeighbour& n : shared) {
-        signature.push_back(2 * kinds.kind_of[n.pair_with_first] + (n.occurrence < a ? 1U : 0U));
-      }
-      std::sort(signature.begin() + 1, signature.end());
-      auto found = known.find(signature);
-      if (found == known.end()) {
-        std::vector<NearPart> others;
-        others.reserve(shared.size());
-        for (const SharedNeighbour& n : shared) {
-          others.push_back(faces.near_part(a, n.occurrence));
-        }
-        const Surroundings around{faces.near_part(a, a), faces.near_part(a, b), others};
-        found = known.emplace(std::move(signature), open_seats(c, around, settings)).first;
-      }
-      collector.add_pair(a, b, c, found->second);
+      collector.add_pair(a, b, c, open.of(p, a, b, c));
     });
     if (over) {
       seats.not_looked_at.emplace_back(a, b);

@@ -291,6 +291,28 @@ std::optional<FittedCylinder> fit_rough_cylinder(const std::vector<SurfaceSample
   return cylinder && is_well_told(*cylinder, samples) ? cylinder : std::nullopt;
 }
 
+namespace {
+
+// Every tangent plane of a cone passes through its apex: n . (apex - p) = 0.
+std::optional<Point> apex_of(const std::vector<SurfaceSample>& samples) {
+  const Point origin = samples.front().at;
+  Point c0;
+  Point c1;
+  Point c2;
+  Point r;
+  for (const SurfaceSample& s : samples) {
+    const Point n = s.normal;
+    c0 = c0 + n.x * n;
+    c1 = c1 + n.y * n;
+    c2 = c2 + n.z * n;
+    r = r + dot(n, s.at - origin) * n;
+  }
+  const auto apex = solve(c0, c1, c2, r);
+  return apex ? std::optional(origin + *apex) : std::nullopt;
+}
+
+}  // namespace
+
 std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, double within) {
   // The normals of a cone all make one angle with its axis, so their differences are square to it.
   Point mean;
@@ -305,24 +327,12 @@ std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, do
   if (spread.ratio > kSquare) {
     return std::nullopt;
   }
-  // Every tangent plane passes through the apex: n . (apex - p) = 0.
-  const Point origin = samples.front().at;
-  Point c0;
-  Point c1;
-  Point c2;
-  Point r;
-  for (const SurfaceSample& s : samples) {
-    const Point n = s.normal;
-    c0 = c0 + n.x * n;
-    c1 = c1 + n.y * n;
-    c2 = c2 + n.z * n;
-    r = r + dot(n, s.at - origin) * n;
-  }
-  const auto apex = solve(c0, c1, c2, r);
+  const auto apex = apex_of(samples);
   if (!apex) {
     return std::nullopt;
   }
-  Line axis{origin + *apex, spread.least};
+  const Point origin = samples.front().at;
+  Line axis{*apex, spread.least};
   if (station(axis, origin) < 0.0) {
     axis.along = -axis.along;
   }

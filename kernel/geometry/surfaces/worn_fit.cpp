@@ -103,6 +103,17 @@ DiameterAt size_of(const PointAt& point, const Line& axis, double row) {
           -2.0 * least_of([&](double across) { return -radius(across); })};
 }
 
+SurfaceSource source_of(const BRepAdaptor_Surface& surface, SurfaceSource otherwise) {
+  switch (surface.GetType()) {
+    case GeomAbs_SurfaceOfRevolution:
+      return SurfaceSource::revolution;
+    case GeomAbs_SurfaceOfExtrusion:
+      return SurfaceSource::extrusion;
+    default:
+      return otherwise;
+  }
+}
+
 }  // namespace
 
 std::optional<WornSurface> worn_surface(const TopoDS_Face& face) {
@@ -128,16 +139,7 @@ std::optional<WornSurface> worn_surface(const TopoDS_Face& face) {
       samples.front().at - at_station(worn.axis, station(worn.axis, samples.front().at));
   const bool outward = dot(samples.front().normal, out) > 0.0;
   worn.side = outward == (face.Orientation() != TopAbs_REVERSED) ? Side::external : Side::internal;
-  switch (surface.GetType()) {
-    case GeomAbs_SurfaceOfRevolution:
-      worn.source = SurfaceSource::revolution;
-      break;
-    case GeomAbs_SurfaceOfExtrusion:
-      worn.source = SurfaceSource::extrusion;
-      break;
-    default:
-      break;
-  }
+  worn.source = source_of(surface, worn.source);
   for (int i = 0; i < kRows; ++i) {
     worn.sizes.push_back(size_of(*point, worn.axis, static_cast<double>(i) / (kRows - 1)));
   }

@@ -69,6 +69,26 @@ void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& 
   }
 }
 
+namespace {
+
+// Not analysed yet. `id` is that of the part whose bodies are being added.
+Product product_of(const TreePart& part, double uncertainty, UniqueNames& names, std::string& id) {
+  Product product;
+  product.name = part.name;
+  if (part.body <= 1) {
+    id = names.take(part.name);
+  }
+  product.id = part.body == 0 ? id : names.take(with_body(id, part.body));
+  product.part = part.body == 0 ? "" : id;
+  product.body = part.body;
+  product.body_name = part.body_name;
+  product.drawn_at = drawn_at(part.shape);
+  product.uncertainty = same_surface_within(uncertainty, norm(product.drawn_at));
+  return product;
+}
+
+}  // namespace
+
 AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
@@ -82,17 +102,7 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
   const double features_end = kFeaturesShare * seconds_left();
   std::vector<TopoDS_Shape> shapes;
   for (const TreePart& part : tree.parts) {
-    Product product;
-    product.name = part.name;
-    if (part.body <= 1) {
-      id = names.take(part.name);
-    }
-    product.id = part.body == 0 ? id : names.take(with_body(id, part.body));
-    product.part = part.body == 0 ? "" : id;
-    product.body = part.body;
-    product.body_name = part.body_name;
-    product.drawn_at = drawn_at(part.shape);
-    product.uncertainty = same_surface_within(tree.uncertainty, norm(product.drawn_at));
+    Product product = product_of(part, tree.uncertainty, names, id);
     const TopoDS_Shape shape = brought_near(part.shape, product.drawn_at);
     const auto start = Clock::now();
     const Product bare = product;
