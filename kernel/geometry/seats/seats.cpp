@@ -7,36 +7,16 @@
 #include <unordered_map>
 
 #include "base/work_limit.hpp"
-#include "geometry/candidates/relief.hpp"
-#include "geometry/candidates/seat_blocking.hpp"
-#include "geometry/candidates/seat_candidates.hpp"
 #include "geometry/candidates/seat_overlap.hpp"
-#include "geometry/model/plane_map.hpp"
 #include "geometry/seats/centre_lines.hpp"
 #include "geometry/seats/near_parts.hpp"
 #include "geometry/seats/occurrence_pairs.hpp"
+#include "geometry/seats/open_seats.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
 namespace {
-
-// What is left of one kind of pair among one kind of neighbourhood, in the first product's frame.
-struct OpenRadialSeat {
-  const RadialCandidate* candidate;
-  OpenRadial open;
-};
-struct OpenAxialSeat {
-  const PlaneCandidate* candidate;
-  double area;
-  std::optional<Reach> reach;  // from the axis, where there is one
-};
-struct PairSeats {
-  std::vector<OpenRadialSeat> radial;
-  std::vector<OpenAxialSeat> axial;
-  std::vector<const TaperCandidate*> tapers;
-  std::vector<std::pair<const WidthCandidate*, double>> widths;  // with the smaller open area
-};
 
 // The candidates of each kind of pair; nothing for those that time or memory did not reach.
 std::vector<std::unique_ptr<const PairCandidates>> candidates_of(
@@ -82,87 +62,6 @@ class FacesOfProducts {
   std::vector<std::optional<proof::FaceBounds>> faces_;
 };
 
-// Less than that is a sliver and bears nothing: mm2, or of the lesser face, whichever is less.
-// Choices of this program, no source.
-constexpr double kLeastSeatArea = 0.5;
-constexpr double kLeastShare = 1e-3;
-constexpr double kTouch = 1e-3;  // mm2: less is two outlines that only touch
-
-double least_area(const PlaneCandidate& c, const Surroundings& around) {
-  const double lesser = std::min(area(around.first.product->planes[c.first].outline),
-                                 area(around.second.product->planes[c.second].outline));
-  return std::min(kLeastSeatArea, kLeastShare * lesser);
-}
-
-// The least area counts as enough, within the least length that counts, a millimetre wide.
-bool is_sliver(double open_area, double least, const SeatSettings& settings) {
-  constexpr double kWide = 1.0;  // mm
-  return open_area < least - kWide * settings.same_length_mm;
-}
-
-void drop_reliefs(std::vector<OpenRadialSeat>& seats, const Surroundings& around,
-                  const SeatSettings& settings) {
-  std::vector<OpenStretches> open;
-  open.reserve(seats.size());
-  for (const OpenRadialSeat& seat : seats) {
-    open.push_back({seat.candidate, &seat.open.stretches});
-  }
-  const std::vector<bool> relief =
-      reliefs(open, *around.first.product, *around.second.product, settings);
-  std::size_t i = 0;
-  std::erase_if(seats, [&](const OpenRadialSeat&) { return relief[i++]; });
-}
-
-PairSeats open_seats(const PairCandidates& candidates, const Surroundings& around,
-                     const SeatSettings& settings) {
-  const Product& first = *around.first.product;
-  PairSeats seats;
-  for (const RadialCandidate& c : candidates.radial) {
-    stop_if_asked();
-    OpenRadial open = open_part(c, around, settings);
-    if (total_length(open.stretches) > settings.same_length_mm) {
-      seats.radial.push_back({&c, std::move(open)});
-    }
-  }
-  drop_reliefs(seats.radial, around, settings);
-  for (const PlaneCandidate& c : candidates.planes) {
-    stop_if_asked();
-    const Plane& plane = first.planes[c.first];
-    const Region open = open_part(c, candidates.radial, around, settings);
-    const double open_area = open.edges.empty() ? 0.0 : area(open);
-    if (!is_sliver(open_area, std::max(kTouch, least_area(c, around)), settings)) {
-      std::optional<Reach> distances;
-      if (c.axis) {
-        const double s = station(*c.axis, plane.at);
-        distances = reach(open, in_plane(plane, at_station(*c.axis, s)));
-      }
-      seats.axial.push_back({&c, open_area, distances});
-    }
-  }
-  for (const TaperCandidate& c : candidates.tapers) {
-    if (is_open(c, around, settings)) {
-      seats.tapers.push_back(&c);
-    }
-  }
-  for (const WidthCandidate& c : candidates.widths) {
-    double open_area = c.area;
-    double least = kTouch;
-    for (const PlaneCandidate* side : {&c.one, &c.two}) {
-      const Region open = open_part(*side, candidates.radial, around, settings);
-      open_area = std::min(open_area, open.edges.empty() ? 0.0 : area(open));
-      least = std::max(least, least_area(*side, around));
-    }
-    // What a press fit beside the key pushes into its side's edge is no third part between: up to
-    // 1.9 % in random assemblies. Choice of this program, no source.
-    constexpr double kWhole = 0.95;
-    open_area = open_area > kWhole * c.area ? c.area : open_area;
-    if (!is_sliver(open_area, least, settings)) {
-      seats.widths.emplace_back(&c, open_area);
-    }
-  }
-  return seats;
-}
-
 // Collects seats pair by pair and keeps what is needed to name their centre lines afterwards.
 class Collector {
  public:
@@ -170,7 +69,7 @@ class Collector {
       : model_(model), settings_(settings), seats_(seats) {}
 
   void add_pair(std::size_t a, std::size_t b, const PairCandidates& candidates,
-                const PairSeats& open) {
+                const OpenSeats& open) {
     first_ = a;
     second_ = b;
     frame_ = model_.occurrences[a].frame;
@@ -376,7 +275,7 @@ class OpenPairs {
       : kinds_(kinds), near_(near), settings_(settings), faces_(model) {}
 
   // Told by the kinds of pairs that the two make with each other and with what is near both.
-  const PairSeats& of(std::size_t pair, std::size_t a, std::size_t b, const PairCandidates& c) {
+  const OpenSeats& of(std::size_t pair, std::size_t a, std::size_t b, const PairCandidates& c) {
     const std::vector<SharedNeighbour> shared = shared_neighbours(near_, a, b);
     std::vector<std::size_t> signature{kinds_.kind_of[pair]};
     for (const SharedNeighbour& n : shared) {
@@ -401,7 +300,7 @@ class OpenPairs {
   const Adjacency& near_;
   const SeatSettings& settings_;
   FacesOfProducts faces_;
-  std::unordered_map<std::vector<std::size_t>, PairSeats, SignatureHash> known_;
+  std::unordered_map<std::vector<std::size_t>, OpenSeats, SignatureHash> known_;
 };
 
 void expect_all(const PairKinds& kinds,
