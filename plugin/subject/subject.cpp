@@ -13,6 +13,7 @@
 #include <gp_Vec.hxx>
 #include <utility>
 
+#include "geometry/occt/occt_values.hpp"
 #include "plugin/subject/document_faces.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/occt.hpp"
@@ -33,14 +34,10 @@ LookSettings settings_after(LookSettings settings, Clock::time_point start) {
 
 // Of the product's shape as the document draws it.
 TopLoc_Location location_of(const Occurrence& occurrence, const Product& product) {
-  const auto& r = occurrence.frame.rows;
-  gp_Trsf placement;
-  placement.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3],
-                      r[2][0], r[2][1], r[2][2], r[2][3]);
   const Point& near = product.drawn_at;
   gp_Trsf to_near;
   to_near.SetTranslation(gp_Vec(-near.x, -near.y, -near.z));
-  return TopLoc_Location(placement * to_near);
+  return TopLoc_Location(to_trsf(occurrence.frame) * to_near);
 }
 
 // The solid of a part's shape that is its body; the shape itself where it has only one.

@@ -49,10 +49,14 @@ def private_names(text):
             if quoted and layer_of(name) and not name.startswith("spotblue/")]
 
 
+PLUGINS_TOO = ("geometry/occt/occt_values.hpp", "geometry/occt/occt_versions.hpp",
+               "geometry/part21/step_letters.hpp")
+
+
 def plugin_problems(path, text):
     """The plug-in stands on the public headers, on Open CASCADE, and on what is wrong with that."""
     return [f"{path}: {name} is private to the kernel" for name in private_names(text)
-            if name not in ("geometry/occt/occt_versions.hpp", "geometry/part21/step_letters.hpp")]
+            if name not in PLUGINS_TOO]
 
 
 def outside_problems(path, text):

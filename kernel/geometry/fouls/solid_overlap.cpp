@@ -19,6 +19,7 @@
 
 #include "geometry/fouls/solid_probe.hpp"
 #include "geometry/model/tolerances.hpp"
+#include "geometry/occt/occt_values.hpp"
 
 namespace spotblue::proof {
 namespace {
@@ -211,10 +212,7 @@ double reach_of(const TopoDS_Shape& shape) {
 }  // namespace
 
 TopoDS_Shape placed_shape(const TopoDS_Shape& shape, const Frame& frame) {
-  const auto& r = frame.rows;
-  gp_Trsf by;
-  by.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3], r[2][0],
-               r[2][1], r[2][2], r[2][3]);
+  gp_Trsf by = to_trsf(frame);
   if (is_mirror(frame)) {
     return BRepBuilderAPI_Transform(shape, by, Standard_True).Shape();
   }

@@ -23,6 +23,7 @@
 #include "geometry/mockup/mockup_solid.hpp"
 #include "geometry/occt/guard.hpp"
 #include "geometry/occt/occt_quiet.hpp"
+#include "geometry/occt/occt_values.hpp"
 #include "geometry/occt/occt_versions.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/part21/step_declared.hpp"
@@ -58,14 +59,6 @@ void name_label(const TDF_Label& label, const std::string& name) {
   TDataStd_Name::Set(label, TCollection_ExtendedString(name.c_str(), true));
 }
 
-TopLoc_Location location_of(const Frame& frame) {
-  const auto& r = frame.rows;
-  gp_Trsf placed;
-  placed.SetValues(r[0][0], r[0][1], r[0][2], r[0][3], r[1][0], r[1][1], r[1][2], r[1][3], r[2][0],
-                   r[2][1], r[2][2], r[2][3]);
-  return TopLoc_Location(placed);
-}
-
 std::vector<TDF_Label> add_products(const Mockup& mockup, const Document& document) {
   std::vector<TDF_Label> products;
   for (const MockupPart& part : mockup.parts) {
@@ -98,7 +91,8 @@ void add_assembly(const Mockup& mockup, const std::vector<PlacedPart>& placed,
       }
       parent = entry->second;
     }
-    name_label(shapes->AddComponent(parent, products[instance.part], location_of(instance.frame)),
+    name_label(shapes->AddComponent(parent, products[instance.part],
+                                    TopLoc_Location(to_trsf(instance.frame))),
                instance.name);
   }
   shapes->UpdateAssemblies();
