@@ -6,6 +6,7 @@
 #include "check/bench.hpp"
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue {
 namespace {
@@ -88,12 +89,7 @@ TEST(JudgeJob, LetsOneOccurrencesFitWinOverItsProducts) {
 }
 
 Error refusal(const Bench& bench) {
-  try {
-    (void)bench.findings();
-  } catch (const Error& problem) {
-    return problem;
-  }
-  return {ErrorCode::open_cascade_failed, {}, "no error", ""};
+  return test::error_of_call([&] { return bench.findings(); });
 }
 
 TEST(JudgeJob, RefusesTwoFitsForOnePairHoweverTheyAreSpelt) {

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "check/bench.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue {
 namespace {
@@ -26,12 +27,8 @@ Bench wheel() {
 }
 
 Error refusal(const Bench& bench, const std::string& name) {
-  try {
-    (void)Names(bench.job, bench.look.model).feature(name, kEntry);
-  } catch (const Error& problem) {
-    return problem;
-  }
-  return {ErrorCode::open_cascade_failed, {}, "no error", ""};
+  return test::error_of_call(
+      [&] { return Names(bench.job, bench.look.model).feature(name, kEntry); });
 }
 
 TEST(Names, MeanEveryOccurrenceOfAProduct) {

@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue {
 namespace {
@@ -25,13 +26,7 @@ Mockup read_text(const std::string& text) {
 }
 
 Error error_of(const std::string& text) {
-  try {
-    (void)read_text(text);
-  } catch (const Error& problem) {
-    return problem;
-  }
-  ADD_FAILURE() << "no Error was thrown";
-  return {ErrorCode::bad_input, {}, "", ""};
+  return test::error_of_call([&] { return read_text(text); });
 }
 
 constexpr const char* kPair = R"(title = "Pair"

@@ -33,6 +33,7 @@
 #include "geometry/read/written_step.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
+#include "support/open_model.hpp"
 #include "support/step_out.hpp"
 
 namespace spotblue::test {
@@ -184,10 +185,8 @@ std::vector<Measured> by_us(const fs::path& file) {
 class OpenVolumes : public testing::TestWithParam<const char*> {};
 
 TEST_P(OpenVolumes, AreWithinTheirStatedErrorOfAnIndependentIntegration) {
-  const fs::path folder = fs::path(SPOTBLUE_OPEN_MODELS) / GetParam();
-  if (!fs::is_directory(folder)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path folder = test::open_model(GetParam());
+  SKIP_WITHOUT_OPEN_MODEL(folder);
   const Folder own;
   int solids = 0;
   for (const auto& entry : fs::directory_iterator(folder)) {

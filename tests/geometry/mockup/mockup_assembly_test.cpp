@@ -9,6 +9,7 @@
 
 #include "geometry/mockup/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue {
 namespace {
@@ -35,13 +36,7 @@ Mockup stud_and_washer() {
 }
 
 Error error_of(const Mockup& mockup) {
-  try {
-    (void)place_parts(mockup);
-  } catch (const Error& problem) {
-    return problem;
-  }
-  ADD_FAILURE() << "no Error was thrown";
-  return {ErrorCode::bad_input, {}, "", ""};
+  return test::error_of_call([&] { return place_parts(mockup); });
 }
 
 TEST(MockupAssembly, ShoulderAgainstShoulderTouches) {

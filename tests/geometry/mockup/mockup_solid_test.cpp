@@ -8,6 +8,7 @@
 
 #include "geometry/mockup/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue {
 namespace {
@@ -210,13 +211,7 @@ TEST(MockupSolid, AWholeTurnIsOneFaceASurface) {
 }
 
 Error error_of(const Mockup& mockup) {
-  try {
-    (void)write_and_read(mockup);
-  } catch (const Error& problem) {
-    return problem;
-  }
-  ADD_FAILURE() << "no Error was thrown";
-  return {ErrorCode::bad_input, {}, "", ""};
+  return test::error_of_call([&] { return write_and_read(mockup); });
 }
 
 TEST(MockupSolid, CutsThatLeaveThePartInPiecesAreRefused) {

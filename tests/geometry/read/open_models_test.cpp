@@ -7,6 +7,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
+#include "support/open_model.hpp"
 
 namespace spotblue {
 namespace {
@@ -16,7 +17,7 @@ namespace fs = std::filesystem;
 // Source: open-models/figures.csv, which counts with Open CASCADE's own reader as it comes.
 
 std::map<std::string, std::string> row_of(const fs::path& file) {
-  std::ifstream csv(fs::path(SPOTBLUE_OPEN_MODELS) / "figures.csv");
+  std::ifstream csv(test::open_model("figures.csv"));
   const auto fields = [](const std::string& line) {
     std::vector<std::string> all(1);
     bool quoted = false;
@@ -49,7 +50,7 @@ std::map<std::string, std::string> row_of(const fs::path& file) {
 
 std::vector<fs::path> files_of(const char* folder) {
   std::vector<fs::path> files;
-  const fs::path all = fs::path(SPOTBLUE_OPEN_MODELS) / folder;
+  const fs::path all = test::open_model(folder);
   if (fs::is_directory(all)) {
     for (const auto& entry : fs::directory_iterator(all)) {
       if (entry.path().extension() == ".step" || entry.path().extension() == ".stp") {
@@ -132,10 +133,8 @@ void PrintTo(const CopyCase& one, std::ostream* out) { *out << one.file; }
 class Copies : public testing::TestWithParam<CopyCase> {};
 
 TEST_P(Copies, AreWhereTheFileSays) {
-  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / "dirty" / GetParam().file;
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model("dirty") / GetParam().file;
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Model model = read_step(file, {}, Completeness::all_or_error);
   Box box;
   for (const Product& body : model.products) {
@@ -163,10 +162,8 @@ void PrintTo(const CubeCase& one, std::ostream* out) { *out << one.file; }
 class Cubes : public testing::TestWithParam<CubeCase> {};
 
 TEST_P(Cubes, AreAMetreLongInEveryUnit) {
-  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / "units" / GetParam().file;
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model("units") / GetParam().file;
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Model model = read_step(file, {}, Completeness::all_or_error);
   const Box box = model.products.at(0).box;
   EXPECT_EQ(model.file.unit, GetParam().unit);

@@ -12,13 +12,12 @@
 
 #include "spotblue/geometry/look.hpp"
 #include "support/csv.hpp"
+#include "support/open_model.hpp"
 
 namespace spotblue {
 namespace {
 
 namespace fs = std::filesystem;
-
-fs::path open_model(const std::string& file) { return fs::path(SPOTBLUE_OPEN_MODELS) / file; }
 
 std::vector<double> diameters(const Model& model) {
   std::vector<double> all;
@@ -44,10 +43,8 @@ void PrintTo(const Sizes& one, std::ostream* out) { *out << one.file; }
 class PublishedSizes : public testing::TestWithParam<Sizes> {};
 
 TEST_P(PublishedSizes, AreAmongTheCylinders) {
-  const fs::path file = open_model(GetParam().file);
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model(GetParam().file);
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const std::vector<double> found = diameters(read_step(file, {}, Completeness::all_or_error));
   for (const double wanted : GetParam().diameters) {
     EXPECT_TRUE(has(found, wanted, 1e-4)) << "diameter " << wanted;
@@ -75,10 +72,8 @@ INSTANTIATE_TEST_SUITE_P(
 class SplineCylinders : public testing::TestWithParam<Sizes> {};
 
 TEST_P(SplineCylinders, AreRecognised) {
-  const fs::path file = open_model(GetParam().file);
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model(GetParam().file);
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Model model = read_step(file, {}, Completeness::all_or_error);
   for (const Product& product : model.products) {
     for (const Cylinder& cylinder : product.cylinders) {
@@ -99,7 +94,7 @@ INSTANTIATE_TEST_SUITE_P(OpenModels, SplineCylinders,
 // is for reference only, and datum targets and spheres are no cylinders.
 std::vector<double> published(const std::string& wanted_case) {
   const std::regex size("^(?:[0-9]+X )?(?:Ø|∅) ?([0-9]*\\.[0-9]+|[0-9]+)\\s*(?:±|\\+|mm|$).*");
-  std::ifstream csv(open_model("pmi/published-dimensions.csv"));
+  std::ifstream csv(test::open_model("pmi/published-dimensions.csv"));
   std::vector<double> all;
   for (std::string line; std::getline(csv, line);) {
     const auto cells = test::csv_cells(line);
@@ -120,10 +115,8 @@ void PrintTo(const Published& one, std::ostream* out) { *out << one.name; }
 class PublishedIndex : public testing::TestWithParam<Published> {};
 
 TEST_P(PublishedIndex, NamesDiametersThatAreFound) {
-  const fs::path file = open_model(GetParam().file);
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model(GetParam().file);
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const std::vector<double> wanted = published(GetParam().name);
   ASSERT_FALSE(wanted.empty());
   const std::vector<double> found = diameters(read_step(file, {}, Completeness::all_or_error));
@@ -144,10 +137,8 @@ INSTANTIATE_TEST_SUITE_P(OpenModels, PublishedIndex,
 class Bank : public testing::TestWithParam<const char*> {};
 
 TEST_P(Bank, Has720SeatsOfATenMicrometreClearance) {
-  const fs::path file = open_model(GetParam());
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model(GetParam());
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Look seen = look(file, {});
   EXPECT_EQ(seen.model.occurrences.size(), 1080U);
   EXPECT_EQ(seen.seats.radial.size(), 720U);
@@ -161,10 +152,8 @@ INSTANTIATE_TEST_SUITE_P(OpenModels, Bank,
                                          "mating/bank-1080-occurrences-flat.step"));
 
 TEST(OpenModels, FastenedModuleHasItsMeasuredFits) {
-  const fs::path file = open_model("mating/fastened-module-heat-set-inserts.step");
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model("mating/fastened-module-heat-set-inserts.step");
+  SKIP_WITHOUT_OPEN_MODEL(file);
   // Booleans of knurled inserts take minutes; some of them are done long before.
   LookSettings settings;
   settings.seconds = 40.0;
@@ -183,10 +172,8 @@ TEST(OpenModels, FastenedModuleHasItsMeasuredFits) {
 }
 
 TEST(OpenModels, FingerJointedBoxHasNoRoundSeat) {
-  const fs::path file = open_model("mating/panel-box-10-occurrences-inch.step");
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model("mating/panel-box-10-occurrences-inch.step");
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Look seen = look(file, {});
   EXPECT_TRUE(seen.seats.radial.empty());
   EXPECT_TRUE(seen.seats.threads.empty());

@@ -12,6 +12,7 @@
 
 #include "spotblue/geometry/read.hpp"
 #include "support/csv.hpp"
+#include "support/open_model.hpp"
 
 namespace spotblue {
 namespace {
@@ -47,10 +48,8 @@ std::size_t features_with(const Model& model, const Published& wanted, double un
 class PublishedLimits : public testing::TestWithParam<PublishedFile> {};
 
 TEST_P(PublishedLimits, AreReadOnTheirFaces) {
-  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / GetParam().file;
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model(GetParam().file);
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Model model = read_step(file, {}, Completeness::accept_partial);
   for (const Published& wanted : GetParam().sizes) {
     EXPECT_GE(features_with(model, wanted, GetParam().unit_mm),
@@ -106,10 +105,8 @@ INSTANTIATE_TEST_SUITE_P(
                        {0.128, -0.005, 0.005, 1}}}));
 
 TEST(OddClassesInOpenModels, AreReadWithANoteOnEachSize) {
-  const fs::path file = fs::path(SPOTBLUE_OPEN_MODELS) / "pmi/ftc10-ap242e2-class-G6.stp";
-  if (!fs::exists(file)) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
+  const fs::path file = test::open_model("pmi/ftc10-ap242e2-class-G6.stp");
+  SKIP_WITHOUT_OPEN_MODEL(file);
   const Model model = read_step(file, {}, Completeness::accept_partial);
   const auto notes = std::count_if(model.notes.begin(), model.notes.end(), [](const Note& note) {
     return note.text.find("can only mean G6") != std::string::npos;
