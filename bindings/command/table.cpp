@@ -36,11 +36,10 @@ constexpr Option kMemory{
     "end it likewise once it has taken so much, in 10^6 bytes, or all that the machine has left; "
     "the process that reads the file may take as much again. 6000 without it"};
 
-constexpr Option kAcceptPartial{
-    "--accept-partial", Takes::nothing, "",
-    "take what arrived of a file that declares more or is damaged; what is missing is undecided, "
-    "and "
-    "so is all that is found on a part of which it is not sure what it is made of"};
+constexpr Option kAcceptPartial{"--accept-partial", Takes::nothing, "",
+                                "take what arrived of a file that declares more or is damaged; "
+                                "what is missing is undecided, as "
+                                "is all of a file with an entity that could not be read"};
 
 constexpr std::array<Option, 6> kLookOptions{{
     {"--unit", Takes::unit, kUnitShown,

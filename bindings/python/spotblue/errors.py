@@ -78,4 +78,4 @@ class IncompleteError(UnreadableError):
 
 
 class OpenCascadeError(Error, RuntimeError):
-    """The CAD kernel failed at an operation it should be able to do."""
+    """Open CASCADE failed at an operation it should be able to do."""

@@ -205,6 +205,12 @@ class Judging(unittest.TestCase):
             sizes = [row.outcome for row in rows if row.kind == "size"]
             self.assertEqual(sizes, [outcome], word)
 
+    def test_what_an_open_part_may_hide_is_not_called_missing_beside_a_sound_one(self) -> None:
+        text = opened(self.maker.part("pressed", SIZES), -1)
+        said = {"feature": "Hub: bore 40", "mate": "width 8", "lower_mm": 0.0, "upper_mm": 0.1}
+        found = self.rows(text, **said)[0]
+        self.assertEqual((found.kind, found.outcome), ("missing feature", "undecided"))
+
     def test_what_an_open_part_may_hide_is_not_called_missing(self) -> None:
         rows = self.rows(opened(self.bush()), feature="slot", size_mm=8.0, tolerance_class="H7")
         missing = [row.outcome for row in rows if row.kind == "missing feature"]

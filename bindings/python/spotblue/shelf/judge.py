@@ -72,7 +72,7 @@ class FileJudge:
         self.found: dict[str, Any] = json.loads(self.look.to_json())
         self.features = features_of(self.found)
         self.met: set[str] = set()
-        """Parts that the claim in hand has led to."""
+        """Parts that the claim in hand has led to: all, where it has led to no feature."""
 
     def rows(self) -> list[Row]:
         """One row a claim, in their order, then the file's own faults."""
@@ -95,7 +95,7 @@ class FileJudge:
         why = "; ".join(
             f"{part['id']}: {part['unsound']}"
             for part in self.found["products"]
-            if part.get("unsound") and (not self.met or part["id"] in self.met)
+            if part.get("unsound") and part["id"] in self.met
         )
         return replace(row, outcome=UNDECIDED, notes=why) if why else row
 
@@ -113,7 +113,7 @@ class FileJudge:
     def _find(self, text: str, claim: Claim, size_mm: float | None) -> Found:
         named = _named(text)
         found = find_features(named, size_mm, self.features, self._rivals(claim, named))
-        self.met.update(feature.part for feature in found.features)
+        self.met.update(item.part for item in found.features or self.features)
         return found
 
     def _claim_row(self, claim: Claim) -> Row:
