@@ -14,6 +14,8 @@ inline Outside outside_of(bool allowed) { return allowed ? Outside::allowed : Ou
 
 void bind_log(pybind11::module_& module);
 void bind_region(pybind11::module_& module);
+/// What a reading and a look may be told: before all that takes it.
+void bind_settings(pybind11::module_& module);
 void bind_model(pybind11::module_& module);
 /// The sizes a file states; their writing comes later, with jobs.
 void bind_semantic_size(pybind11::module_& module);

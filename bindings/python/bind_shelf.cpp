@@ -12,6 +12,7 @@
 
 #include "python/bind.hpp"
 #include "python/values/long_call.hpp"
+#include "python/values/typed.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/nearest.hpp"
@@ -107,8 +108,10 @@ py::dict finding_fields(const Finding& finding) {
   return result;
 }
 
-py::list judge_claims(const Look& look, const std::vector<SizeClaim>& sizes,
-                      const std::vector<FitClaim>& fits, double uncertainty_mm) {
+Typed<"list[dict[str, typing.Any]]"> judge_claims(const Look& look,
+                                                  const std::vector<SizeClaim>& sizes,
+                                                  const std::vector<FitClaim>& fits,
+                                                  double uncertainty_mm) {
   std::vector<Finding> findings;
   {
     const py::gil_scoped_release released;

@@ -10,6 +10,7 @@ PYBIND11_MODULE(_kernel, module) {
   spotblue::python::translate_errors();
   spotblue::python::bind_log(module);
   spotblue::python::bind_region(module);
+  spotblue::python::bind_settings(module);
   spotblue::python::bind_semantic_size(module);
   spotblue::python::bind_model(module);
   spotblue::python::bind_seats(module);

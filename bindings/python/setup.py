@@ -25,7 +25,10 @@ class CMakeModule(build_ext):
         target.parent.mkdir(parents=True, exist_ok=True)
         given = os.environ.get("SPOTBLUE_BUILD_DIR")
         build = Path(given) if given else self._built()
-        shutil.copy2(_module_in(build, ext.name.rpartition(".")[2]), target)
+        name = ext.name.rpartition(".")[2]
+        module = _module_in(build, name)
+        shutil.copy2(module, target)
+        shutil.copytree(module.parent / name, target.parent / name, dirs_exist_ok=True)  # its stubs
 
     def _built(self) -> Path:
         source = os.environ.get("SPOTBLUE_SOURCE_DIR")
@@ -38,7 +41,7 @@ class CMakeModule(build_ext):
         options += ["-DCMAKE_UNITY_BUILD=ON", "-DCMAKE_UNITY_BUILD_BATCH_SIZE=8"]
         options += ["-DBUILD_TESTING=OFF", "-DSPOTBLUE_PLUGIN=OFF"]
         options.append(f"-DPython_EXECUTABLE={sys.executable}")
-        targets = ["spotblue_python", "spotblue_python_numbers"]
+        targets = ["spotblue_python_stubs"]
         jobs = str(os.cpu_count() or 1)
         for words in (["-S", top, "-B", build, *options],
                       ["--build", build, "--parallel", jobs, "--target", *targets]):  # fmt: skip

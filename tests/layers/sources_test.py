@@ -11,7 +11,7 @@ REFERENCE = TOP / "tests" / "reference"
 TEXT = (REFERENCE / "SOURCES.md").read_text()
 # What findings and tables show as sources.
 SHOWN = ["kernel/standards/bearing_materials.cpp", "kernel/standards/materials.cpp"]
-SUFFIXES = (".hpp", ".cpp", ".py", ".pyi")
+SUFFIXES = (".hpp", ".cpp", ".py")
 
 
 def commented():

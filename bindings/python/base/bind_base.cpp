@@ -1,4 +1,5 @@
 #include "python/values/numbers.hpp"
+#include "python/values/typed.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/outcome.hpp"
@@ -113,7 +114,7 @@ Args:
     most_bytes: 16 or more.)");
   module.def(
       "shown_name",
-      [os](const py::object& file) {
+      [os](const Typed<"os.PathLike">& file) {
         return shown_name(os.attr("fsencode")(file).cast<std::string>());
       },
       py::arg("file"),

@@ -7,6 +7,7 @@
 #include "python/bind.hpp"
 #include "python/values/check_value.hpp"
 #include "python/values/long_call.hpp"
+#include "python/values/typed.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/check/check.hpp"
@@ -39,7 +40,7 @@ CheckResult check_given(const JobOrFile& given, bool accept_partial, const LookB
   return check(job, bounds);
 }
 
-py::dict quantities(const std::vector<Quantity>& all) {
+Typed<"dict[str, float | str]"> quantities(const std::vector<Quantity>& all) {
   py::dict result;
   for (const Quantity& quantity : all) {
     result[py::str(quantity.key)] = py::cast(quantity.value);
@@ -113,11 +114,11 @@ void bind_result(py::module_& module) {
            "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
       .def(
           "findings_array",
-          [](const py::object& self) {
+          [](const py::object& self) -> Typed<"numpy.typing.NDArray[typing.Any]"> {
             return py::module_::import("spotblue.arrays").attr("findings")(self);
           },
           "A new numpy structured array: a row a finding.")
-      .def("_repr_html_", [](const py::object& self) {
+      .def("_repr_html_", [](const py::object& self) -> py::str {
         return py::module_::import("spotblue.shown").attr("check_html")(self);
       });
 }

@@ -108,11 +108,11 @@ void bind_compare(py::module_& module) {
            "The report of the compare verb; unit \"mm\", \"in\" or the first job's own.")
       .def(
           "to_json",
-          [](const py::object& self) {
+          [](const py::object& self) -> py::str {
             return py::module_::import("spotblue.values").attr("to_json")(self);
           },
           "Rows, costs and the best plan as JSON text.")
-      .def("_repr_html_", [](const py::object& self) {
+      .def("_repr_html_", [](const py::object& self) -> py::str {
         return py::module_::import("spotblue.shown").attr("compare_html")(self);
       });
   module.def(

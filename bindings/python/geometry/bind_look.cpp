@@ -5,6 +5,7 @@
 
 #include "python/bind.hpp"
 #include "python/values/long_call.hpp"
+#include "python/values/typed.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/look.hpp"
@@ -108,11 +109,14 @@ void bind_look_methods(py::class_<Look, SharedLook>& look) {
             return checked_feature_id(self.model, ref);
           },
           py::arg("feature"), "\"Wheel: bore 44\".")
-      .def("_repr_html_",
-           [](const py::object& self) { return by_python("spotblue.shown", "look_html", self); });
+      .def("_repr_html_", [](const py::object& self) -> py::str {
+        return by_python("spotblue.shown", "look_html", self);
+      });
   for (const char* table : {"features", "radial_seats", "axial_seats", "clashes"}) {
     look.def((std::string(table) + "_array").c_str(),
-             [table](const py::object& self) { return by_python("spotblue.arrays", table, self); },
+             [table](const py::object& self) -> Typed<"numpy.typing.NDArray[typing.Any]"> {
+               return by_python("spotblue.arrays", table, self);
+             },
              "A new numpy structured array, units in the field names.");
   }
 }

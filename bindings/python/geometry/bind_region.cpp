@@ -24,14 +24,18 @@ void bind_point(py::module_& module) {
   point.field("x", &Point::x, "mm").field("y", &Point::y, "mm").field("z", &Point::z, "mm");
   point.done()
       .def(
-          "__add__", [](const Point& a, const Point& b) { return a + b; }, py::is_operator())
+          "__add__", [](const Point& a, const Point& b) { return a + b; }, py::arg("other"),
+          py::is_operator())
       .def(
-          "__sub__", [](const Point& a, const Point& b) { return a - b; }, py::is_operator())
+          "__sub__", [](const Point& a, const Point& b) { return a - b; }, py::arg("other"),
+          py::is_operator())
       .def("__neg__", [](const Point& a) { return -a; })
       .def(
-          "__mul__", [](const Point& a, double k) { return k * a; }, py::is_operator())
+          "__mul__", [](const Point& a, double k) { return k * a; }, py::arg("factor"),
+          py::is_operator())
       .def(
-          "__rmul__", [](const Point& a, double k) { return k * a; }, py::is_operator())
+          "__rmul__", [](const Point& a, double k) { return k * a; }, py::arg("factor"),
+          py::is_operator())
       .def("dot", &dot, py::arg("other"), "The scalar product.")
       .def("cross", &cross, py::arg("other"), "The vector product.")
       .def("norm", &norm, "Distance from the origin; mm.")

@@ -136,7 +136,9 @@ void bind_clashes(py::module_& module) {
       .done();
 }
 
-void bind_seat_settings(py::module_& module) {
+}  // namespace
+
+void bind_settings(py::module_& module) {
   choice<Completeness>(module, "Completeness", "What becomes of a file that reads only in part.",
                        {"all or error", "accept partial"});
   choice<ReadIn>(
@@ -167,10 +169,7 @@ void bind_seat_settings(py::module_& module) {
       .done();
 }
 
-}  // namespace
-
 void bind_seats(py::module_& module) {
-  bind_seat_settings(module);
   Record<FeatureRef> ref(module, "FeatureRef", "A feature of one occurrence.");
   ref.field("occurrence", &FeatureRef::occurrence, "its number, from 0");
   ref.field("kind", &FeatureRef::kind, "which list of the product");

@@ -123,8 +123,9 @@ void read_as_tuple(const py::object& type, const char* name) {
   const py::object property = type.attr("__dict__")[name];
   const py::object get = property.attr("fget");
   const py::object set = property.attr("fset");
+  const std::string hands_out = get.attr("__doc__").cast<std::string>();
   const py::cpp_function read([get](const py::object& self) { return frozen(get(self)); },
-                              py::is_method(type));
+                              py::is_method(type), py::doc(hands_out.c_str()));
   py::object write = py::none();
   if (!set.is_none()) {
     const std::string takes = set.attr("__doc__").cast<std::string>();

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import tempfile
 import unittest
 from pathlib import Path
@@ -18,6 +19,15 @@ class StubsTest(unittest.TestCase):
             "spotblue._kernel", "--allowlist", allowed, "--ignore-unused-allowlist"
         )
         self.assertEqual(result.returncode, 0, result.stdout + result.stderr)
+
+    def test_no_type_is_left_open(self) -> None:
+        stubs = sorted((type_checker.BUILD / "python" / "spotblue").glob("_*/*.pyi"))
+        self.assertEqual(len(stubs), 6)
+        for stub in stubs:
+            for node in ast.walk(ast.parse(stub.read_text(encoding="utf-8"))):
+                for said in (getattr(node, "annotation", None), getattr(node, "returns", None)):
+                    if said is not None and getattr(node, "arg", "") != "other":  # of __eq__
+                        self.assertNotIn(ast.unparse(said), ("object", "tuple", "list", "dict"))
 
     def test_a_strict_program_may_use_it(self) -> None:
         result = type_checker.strict(str(HERE / "consumer_models.py"))
