@@ -1,6 +1,7 @@
 """Writes the stubs (.pyi) of the compiled modules from what the modules themselves say.
 
-    make_stubs.py BUILD/python    into spotblue/_numbers and spotblue/_kernel there
+    make_stubs.py BUILD/python    into spotblue/_numbers and spotblue/_kernel there, and the names
+                                  of _kernel into spotblue/_names.py
 
 Fields, their types and documents, words of enumerations and signatures of functions are read from
 the classes and from the signatures that pybind11 writes; nothing is declared twice.
@@ -96,9 +97,6 @@ class Stub:
             used = [name for name in names if re.search(rf"\b{name}\b", body)]
             if used:
                 yield f"from {module} import {', '.join(used)}"
-        for name, value in vars(self.module).items():
-            if isinstance(value, ModuleType):
-                yield f"from {self.module.__name__} import {name} as {name}"
         for module in sorted({*self.choices.values(), "spotblue._kernel", BASES_IN}):
             parent, _, last = module.rpartition(".")
             if module != self.module.__name__ and f"{last}." in body:
@@ -211,11 +209,11 @@ class Stub:
 
 def handed_by(field: property) -> str:
     """The type in the getter's signature; the last one, since a tuple is made of the list's."""
-    return re.findall(r"\) -> ([^\n]*)", field.fget.__doc__ or "")[-1]
+    return str(re.findall(r"\) -> ([^\n]*)", field.fget.__doc__ or "")[-1])
 
 
 def taken_by(field: property) -> str:
-    return re.findall(r"\(.*?, \w+: ([^\n]*)\) -> None", field.fset.__doc__ or "")[-1]
+    return str(re.findall(r"\(.*?, \w+: ([^\n]*)\) -> None", field.fset.__doc__ or "")[-1])
 
 
 def written(start: str, parameters: list[str], returned: str, about: str) -> list[str]:
@@ -236,6 +234,18 @@ def document(text: str, indent: str) -> str:
     return "\n".join(f"{indent}{line}".rstrip() for line in f'"""{held}"""'.splitlines())
 
 
+def write(file: Path, text: str) -> None:
+    """Whole, and in place of whatever was there: an older build left links into the sources."""
+    file.parent.mkdir(exist_ok=True)
+    draft = file.with_suffix(".draft")
+    draft.write_text(text, encoding="utf-8")
+    draft.replace(file)
+
+
+def is_public(name: str, value: object) -> bool:
+    return not (name.startswith("_") or isinstance(value, ModuleType))
+
+
 def modules(top: ModuleType) -> Iterator[ModuleType]:
     yield top
     for value in list(vars(top).values()):
@@ -245,6 +255,8 @@ def modules(top: ModuleType) -> Iterator[ModuleType]:
 
 def main(package: Path) -> None:
     sys.path.insert(0, str(package))
+    names = sys.modules["spotblue._names"] = ModuleType("_names")  # which is made here
+    vars(names)["KERNEL"] = ()
     tops = [importlib.import_module(f"spotblue.{name}") for name in ("_numbers", "_kernel")]
     found = [one for top in tops for one in modules(top)]
     choices = {
@@ -254,10 +266,12 @@ def main(package: Path) -> None:
         if hasattr(value, "__members__")
     }
     for module in found:
-        folder = package / Path(*module.__name__.split(".")[:2])
-        folder.mkdir(exist_ok=True)
-        last = module.__name__.split(".")[2:] or ["__init__"]
-        (folder / f"{last[0]}.pyi").write_text(Stub(module, choices).text(), encoding="utf-8")
+        _, top, *last = module.__name__.split(".")
+        file = package / "spotblue" / top / f"{'.'.join(last) or '__init__'}.pyi"
+        write(file, Stub(module, choices).text())
+    rows = "".join(f'    "{one}",\n' for one, value in vars(tops[1]).items() if is_public(one, value))
+    text = f'"""The names of _kernel, for who does not load it."""\n\nKERNEL = (\n{rows})\n'
+    write(package / "spotblue" / "_names.py", text)
 
 
 if __name__ == "__main__":

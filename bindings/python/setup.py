@@ -29,6 +29,7 @@ class CMakeModule(build_ext):
         module = _module_in(build, name)
         shutil.copy2(module, target)
         shutil.copytree(module.parent / name, target.parent / name, dirs_exist_ok=True)  # its stubs
+        shutil.copy2(module.parent / "_names.py", target.parent)
 
     def _built(self) -> Path:
         source = os.environ.get("SPOTBLUE_SOURCE_DIR")

@@ -5,40 +5,6 @@ one field are a tuple of copies, so change them by setting the field again. Enum
 enum.StrEnum: a member equals its word, and arguments take either.
 """
 
-from spotblue._numbers.base import (
-    LengthUnit,
-    Limits,
-    Outcome,
-    format_length,
-    format_size,
-    judge,
-    margin,
-    nearest_word,
-    outcome_name,
-    parse_length,
-    parse_unit,
-    path_of_shown,
-    shortened,
-    shown_name,
-    shown_text,
-    unit_name,
-)
+from spotblue._numbers.base import *  # noqa: F403
 
-__all__ = [
-    "LengthUnit",
-    "Limits",
-    "Outcome",
-    "format_length",
-    "format_size",
-    "judge",
-    "margin",
-    "nearest_word",
-    "outcome_name",
-    "parse_length",
-    "parse_unit",
-    "path_of_shown",
-    "shortened",
-    "shown_name",
-    "shown_text",
-    "unit_name",
-]
+__all__ = [name for name in dir() if not name.startswith("_")]

@@ -1,0 +1,1 @@
+from spotblue._numbers.standards import *
