@@ -4,6 +4,7 @@
 #include <charconv>
 #include <utility>
 
+#include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -43,6 +44,13 @@ std::optional<Length> length_of(std::string_view text, LengthUnit unit) {
   }
 }
 
+std::optional<int> ordinal_of(std::string_view text) {
+  int ordinal = 0;
+  const auto [end, status] = std::from_chars(text.data(), text.data() + text.size(), ordinal);
+  const bool whole = status == std::errc() && end == text.data() + text.size();
+  return whole && ordinal >= 1 ? std::optional(ordinal) : std::nullopt;
+}
+
 std::optional<std::vector<Length>> sizes_of(std::string_view text, std::string_view between,
                                             LengthUnit unit) {
   std::vector<std::string_view> pieces;
@@ -61,6 +69,73 @@ std::optional<std::vector<Length>> sizes_of(std::string_view text, std::string_v
     sizes.push_back(*size);
   }
   return sizes;
+}
+
+// What no feature begins with, but what a person says of two faces.
+constexpr std::string_view kDistance = "length";
+// A spreadsheet's own blank, U+00A0.
+constexpr std::string_view kHardBlank = "\xC2\xA0";
+
+std::string_view without_blanks(std::string_view text) {
+  std::size_t before = text.size() + 1;
+  while (text.size() < before) {
+    before = text.size();
+    text = trimmed(text);
+    text.remove_prefix(text.starts_with(kHardBlank) ? kHardBlank.size() : 0);
+    text.remove_suffix(text.ends_with(kHardBlank) ? kHardBlank.size() : 0);
+  }
+  return text;
+}
+
+bool starts_blank(std::string_view text) {
+  return without_blanks(text).data() != text.data() || text.empty();
+}
+
+// Takes the mark and what stands behind it off the end of `text`.
+std::optional<std::string_view> cut_at(std::string_view& text, char mark) {
+  const auto at = text.find(mark);
+  if (at == std::string_view::npos) {
+    return std::nullopt;
+  }
+  const std::string_view tail = without_blanks(text.substr(at + 1));
+  text = without_blanks(text.substr(0, at));
+  return tail;
+}
+
+struct SaidOfFeature {
+  PartialFeatureName name;
+  std::string_view sizes;    // as written
+  std::string_view between;  // as of a Word
+};
+
+// Of what stands behind the part.
+std::optional<SaidOfFeature> said_of_feature(std::string_view text) {
+  SaidOfFeature said;
+  if (const auto tail = cut_at(text, '#')) {
+    said.name.ordinal = ordinal_of(*tail);
+    if (!said.name.ordinal) {
+      return std::nullopt;
+    }
+  }
+  if (const auto tail = cut_at(text, '@')) {
+    said.name.position = length_of(*tail, LengthUnit::mm);
+    if (!said.name.position) {
+      return std::nullopt;
+    }
+  }
+  const auto begins_with = [&](std::string_view word) {
+    const bool begins = text.starts_with(word) && starts_blank(text.substr(word.size()));
+    said.sizes = begins ? without_blanks(text.substr(word.size())) : std::string_view();
+    return begins;
+  };
+  for (const Word& known : kWords) {
+    if (begins_with(known.text)) {
+      said.name.word = known.word;
+      said.between = known.between;
+      return said;
+    }
+  }
+  return begins_with(kDistance) ? std::optional(said) : std::nullopt;
 }
 
 }  // namespace
@@ -83,12 +158,10 @@ std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit 
   name.part = std::string(text);
   std::string_view rest = *described;
   if (const auto tail = cut_tail(rest, " #")) {
-    int ordinal = 0;
-    const auto [end, status] = std::from_chars(tail->data(), tail->data() + tail->size(), ordinal);
-    if (status != std::errc() || end != tail->data() + tail->size() || ordinal < 1) {
+    name.ordinal = ordinal_of(*tail);
+    if (!name.ordinal) {
       return std::nullopt;
     }
-    name.ordinal = ordinal;
   }
   if (const auto tail = cut_tail(rest, " @ ")) {
     name.position = length_of(*tail, unit);
@@ -106,6 +179,36 @@ std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit 
     }
   }
   return std::nullopt;
+}
+
+std::optional<PartialFeatureName> parse_partial_feature_name(std::string_view text,
+                                                             LengthUnit unit) {
+  text = without_blanks(text);
+  std::optional<SaidOfFeature> said;
+  std::string_view part;
+  for (auto at = text.rfind(':'); at != std::string_view::npos && at > 0 && !said;
+       at = text.rfind(':', at - 1)) {
+    part = without_blanks(text.substr(0, at));
+    const std::string_view rest = text.substr(at + 1);
+    if (!part.empty() && starts_blank(rest)) {
+      said = said_of_feature(without_blanks(rest));
+    }
+  }
+  if (!said) {
+    part = {};
+    said = said_of_feature(text);
+  }
+  if (!said) {
+    return std::nullopt;
+  }
+  said->name.part = std::string(part);
+  if (said->sizes.empty()) {
+    return said->name;
+  }
+  // "taper 1 1/2" is one size, "taper 20/24" are two.
+  auto sizes = sizes_of(said->sizes, said->between, unit);
+  said->name.sizes = sizes ? *std::move(sizes) : std::vector{parse_length(said->sizes, unit)};
+  return said->name;
 }
 
 }  // namespace spotblue

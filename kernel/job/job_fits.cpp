@@ -5,6 +5,7 @@
 #include "job/entry_keys.hpp"
 #include "job/job_entries.hpp"
 #include "spotblue/base/ascii.hpp"
+#include "spotblue/standards/b4_1.hpp"
 
 namespace spotblue {
 namespace {
@@ -22,11 +23,9 @@ ClassFit read_class(const TomlTable& entry, LengthUnit unit) {
     fit.system = FitSystem::iso_286;
     return fit;
   }
-  for (const std::string_view letters : {"RC", "LC", "LT", "LN", "FN"}) {
-    if (fit.text.starts_with(letters) && fit.text.size() > 2 && is_ascii_digit(fit.text[2])) {
-      fit.system = FitSystem::ansi_b4_1;
-      return fit;
-    }
+  if (has_b4_1_letters(fit.text) && fit.text.size() > 2 && is_ascii_digit(fit.text[2])) {
+    fit.system = FitSystem::ansi_b4_1;
+    return fit;
   }
   throw entry.error("class", fmt::format("\"{}\" is no fit", fit.text),
                     "write an ISO 286 fit with both classes like \"H7/s6\", or one of ANSI B4.1 "

@@ -132,4 +132,11 @@ Fit b4_1_fit(Length nominal, std::string_view cls) {
           fit_kind(least, greatest)};
 }
 
+bool has_b4_1_letters(std::string_view cls) {
+  const std::vector<std::string> names = class_names();
+  return cls.size() >= 2 && std::any_of(names.begin(), names.end(), [cls](const std::string& name) {
+           return name.starts_with(cls.substr(0, 2));
+         });
+}
+
 }  // namespace spotblue

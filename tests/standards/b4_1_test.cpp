@@ -114,5 +114,14 @@ TEST(B4_1, ClassMayBeWrittenSmall) {
   EXPECT_EQ(b4_1_fit(1.0_inch, "fn2").shaft, b4_1_fit(1.0_inch, "FN2").shaft);
 }
 
+TEST(B4_1, IsToldFromIso286ByItsLetters) {
+  for (const char* cls : {"RC4", "LC11", "LT1", "LN3", "FN2", "FN"}) {
+    EXPECT_TRUE(has_b4_1_letters(cls)) << cls;
+  }
+  for (const char* cls : {"H7/g6", "JS6", "CD7", "rc4", "R", "F7", ""}) {
+    EXPECT_FALSE(has_b4_1_letters(cls)) << cls;
+  }
+}
+
 }  // namespace
 }  // namespace spotblue

@@ -64,28 +64,52 @@ std::optional<FeatureName> parsed(const std::string& text, const std::string& un
   return parse_feature_name(text, parse_unit(unit));
 }
 
+// Of what a name says, whole or in part.
+template <class Name>
+std::vector<double> sizes_mm(const Name& name) {
+  std::vector<double> sizes;
+  for (const Length size : name.sizes) {
+    sizes.push_back(size.in_mm());
+  }
+  return sizes;
+}
+
+template <class Name>
+std::optional<double> position_mm(const Name& name) {
+  return name.position ? std::optional(name.position->in_mm()) : std::nullopt;
+}
+
+void bind_partial_name(py::module_& module) {
+  using Partial = PartialFeatureName;
+  View<Partial>(module, "PartialFeatureName", "As much of a feature's name as a person said.")
+      .value("part", &Partial::part, "empty when none is said")
+      .value("word", &Partial::word, "\"bore\", ...; None for \"length\", between two faces")
+      .computed("sizes_mm", &sizes_mm<Partial>, "none, one, or two for tapers and faces")
+      .computed("position_mm", &position_mm<Partial>, "or None")
+      .value("ordinal", &Partial::ordinal, "from 1, or None")
+      .done();
+  module.def(
+      "parse_partial_feature_name",
+      [](const std::string& text, const std::string& unit) {
+        return parse_partial_feature_name(text, parse_unit(unit));
+      },
+      py::arg("text"), py::arg("unit") = "mm",
+      R"(Takes "bore", "Wheel: bore 44" or "length 80" apart; None when it begins with no such word.
+
+Args:
+    text: the position in it is in mm whatever the unit, as the names of a model have it.
+    unit: of bare sizes.
+Raises: BadInputError when what stands for a size is no length.)");
+}
+
 void bind_feature_name(py::module_& module) {
   choice<FeatureWord>(module, "FeatureWord", "What a feature's name begins with.",
                       {"bore", "outside", "taper bore", "taper", "face", "slot", "width"});
   View<FeatureName>(module, "FeatureName", "A feature's name, taken apart.")
       .value("part", &FeatureName::part, "before the last \": \"")
       .value("word", &FeatureName::word, "\"bore\", \"outside\", \"face\", ...")
-      .computed(
-          "sizes_mm",
-          [](const FeatureName& name) {
-            std::vector<double> sizes;
-            for (const Length size : name.sizes) {
-              sizes.push_back(size.in_mm());
-            }
-            return sizes;
-          },
-          "one, or two for tapers and faces")
-      .computed(
-          "position_mm",
-          [](const FeatureName& name) {
-            return name.position ? std::optional(name.position->in_mm()) : std::nullopt;
-          },
-          "after \" @ \", or None")
+      .computed("sizes_mm", &sizes_mm<FeatureName>, "one, or two for tapers and faces")
+      .computed("position_mm", &position_mm<FeatureName>, "after \" @ \", or None")
       .value("ordinal", &FeatureName::ordinal, "after \" #\", from 1, or None")
       .done();
   module.def(
@@ -93,6 +117,7 @@ void bind_feature_name(py::module_& module) {
       py::arg("word"), "The word as feature names have it: \"taper bore\".");
   module.def("parse_feature_name", &parsed, py::arg("text"), py::arg("unit") = "mm",
              "Takes \"Wheel: bore 44 @ 12\" apart; None when the text is no feature name.");
+  bind_partial_name(module);
 }
 
 }  // namespace

@@ -146,6 +146,10 @@ Args:
     nominal_mm: over 0, up to 500.126 mm (19.69 in).
     cls: class without blanks, letter case aside: "FN2", "rc4".
 Raises: BadInputError for no size or class; NotInStandardError where its table does not reach.)");
+  module.def(
+      "has_b4_1_letters", [](const std::string& cls) { return has_b4_1_letters(cls); },
+      py::arg("cls"),
+      "Whether a class begins with the two capitals of one of ANSI B4.1, whatever follows.");
   bind_common_fits(module);
 }
 

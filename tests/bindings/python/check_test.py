@@ -164,6 +164,16 @@ class JobTest(unittest.TestCase):
         self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", (44.0,)))
         self.assertIsNone(spotblue.parse_feature_name("Wheel"))
 
+    def test_as_much_of_a_feature_name_as_was_said_is_taken_apart(self) -> None:
+        name = spotblue.parse_partial_feature_name("outside 2 @ 12 #2", "inch")
+        assert name is not None
+        self.assertEqual((name.part, name.word, name.sizes_mm), ("", "outside", (50.8,)))
+        self.assertEqual((name.position_mm, name.ordinal), (12.0, 2))
+        length = spotblue.parse_partial_feature_name("length 80")
+        assert length is not None
+        self.assertIsNone(length.word)
+        self.assertIsNone(spotblue.parse_partial_feature_name("Wheel"))
+
     def test_a_job_without_entries_names_its_model(self) -> None:
         self.assertEqual(spotblue.bare_job("a.step", "in").unit, "inch")
 

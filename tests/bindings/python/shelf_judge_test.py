@@ -316,7 +316,7 @@ class Passing(unittest.TestCase):
     def test_a_failure_of_the_machine_on_one_claim(self) -> None:
         error = spotblue.OpenCascadeError("no child process", rule="no child process")
         claim = Claim(1, "part.step", feature="bore", size_mm=30.0, tolerance_class="H7")
-        with mock.patch.object(judge.kernel, "judge_claims", side_effect=error):
+        with mock.patch.object(judge.kernel, "findings_of", side_effect=error):
             self.assertEqual(self.passing(task_of(self.path, claim)), "no child process")
 
 

@@ -131,6 +131,10 @@ class Fits(unittest.TestCase):
                 self.assertAlmostEqual(upper, float(row["hole_upper_thou"]), 6)
                 self.assertAlmostEqual(lower, float(row["shaft_lower_thou"]), 6)
 
+    def test_a_class_of_ansi_is_told_by_its_letters(self) -> None:
+        self.assertTrue(standards.has_b4_1_letters("RC4"))
+        self.assertFalse(standards.has_b4_1_letters("H7/g6"))
+
     def test_common_fits_allow_the_clearance_they_are_offered_for(self) -> None:
         metric = standards.common_fits_with_clearance(44.0, -0.04)
         self.assertIn("H7/s6", [common.name for common in metric])

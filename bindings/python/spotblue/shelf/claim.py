@@ -11,6 +11,9 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Any
 
+from spotblue.base import Limits as SizeLimits
+from spotblue.base import judge
+
 CONFORMING = "conforming"
 NONCONFORMING = "nonconforming"
 UNDECIDED = "undecided"
@@ -138,6 +141,12 @@ class Examined:
 def worst(outcomes: list[str]) -> str:
     """The worst of some outcomes; conforming when there are none."""
     return min(outcomes, key=WORST_FIRST.index, default=CONFORMING)
+
+
+def outcome_of(value_mm: float, uncertainty_mm: float, lower_mm: float, upper_mm: float) -> str:
+    """Outcome of a value against limits, by ISO 14253-1."""
+    limits = SizeLimits(lower_mm=lower_mm, upper_mm=upper_mm)
+    return str(judge(value_mm, uncertainty_mm, limits=limits))
 
 
 def bad_file(reason: str, cure: str = "", place: str = "") -> Row:

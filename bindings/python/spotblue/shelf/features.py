@@ -4,24 +4,22 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from spotblue._kernel import shelf as kernel
+import spotblue
+from spotblue import FeatureWord, Side
+from spotblue.base import nearest_word
 from spotblue.errors import BadInputError
 
-WORDS = ("taper bore", "taper", "bore", "outside", "face", "slot", "width", "length")
-HOLES = ("bore", "taper bore", "slot")
-SHAFTS = ("outside", "taper", "width")  # of a face or a length either may be said
-B4_1 = ("RC", "LC", "LT", "LN", "FN")  # fits of both sides
+LENGTH = "length"  # what a claim says of two faces; no feature's name begins so
+WORDS = (*map(str, FeatureWord), LENGTH)
+HOLES = (FeatureWord.BORE, FeatureWord.TAPER_BORE, FeatureWord.SLOT)
+# Of a face or a length either may be said.
+SHAFTS = (FeatureWord.OUTSIDE, FeatureWord.TAPER, FeatureWord.WIDTH)
 INCH_MM = 25.4
 Triple = tuple[float, float, float]
-
-_NAME = re.compile(
-    r"^(?:(?P<part>.*\S)\s*:\s+)?(?P<word>taper bore|taper|bore|outside|face|slot|width|length)"
-    r"(?:\s+(?P<size>[^@#]*[^@#\s]))?(?:\s*@\s*(?P<at>-?[\d.]+))?(?:\s*#\s*(?P<ordinal>\d+))?$"
-)
 
 
 @dataclass(frozen=True)
@@ -70,35 +68,17 @@ def parse_name(text: str, unit: str) -> Named | None:
 
     Raises BadInputError when its size is no length.
     """
-    match = _NAME.match(text.strip())
-    if not match:
+    said = spotblue.parse_partial_feature_name(text.strip(), unit)
+    if said is None:
         return None
-    size = match["size"]
-    size_mm = kernel.length_mm(size, unit) if size and "/" not in size.split(" ")[0] else None
-    if size and size_mm is None and match["word"] not in ("taper", "taper bore"):
-        size_mm = kernel.length_mm(size, unit) if "x" not in size else None
     return Named(
         text.strip(),
-        match["part"] or "",
-        match["word"],
-        size_mm,
-        float(match["at"]) if match["at"] else None,
-        int(match["ordinal"]) if match["ordinal"] else None,
+        said.part,
+        said.word or LENGTH,
+        said.sizes_mm[0] if len(said.sizes_mm) == 1 else None,
+        said.position_mm,
+        said.ordinal,
     )
-
-
-def refuse_other_side(tolerance_class: str, *, hole: bool, what: str) -> None:
-    """BadInputError for a shaft's class of ISO 286 on a hole, or a hole's on a shaft."""
-    letters = tolerance_class.strip().rstrip("0123456789")
-    if letters.upper() in B4_1 or letters == (letters.upper() if hole else letters.lower()):
-        return
-    side, other = ("hole", "shaft") if hole else ("shaft", "hole")
-    own = tolerance_class.upper() if hole else tolerance_class.lower()
-    rule = f"{tolerance_class} is a {other}'s class, and {what} is a {side}"
-    cure = f"write a {side}'s, like {own}, or name the {other}"
-    if what == f"a {side}":
-        rule = f"{tolerance_class} is a {other}'s class and says nothing of a {side}"
-    raise BadInputError(f"{rule}; {cure}", rule=rule, cure=cure)
 
 
 def triple(values: Sequence[float]) -> Triple:
@@ -107,30 +87,60 @@ def triple(values: Sequence[float]) -> Triple:
     return x, y, z
 
 
-def features_of(look: dict[str, Any]) -> list[Feature]:
-    """Every cylinder, cone, plane and width of a look's JSON."""
-    found: list[Feature] = []
-    for product in look["products"]:
-        part = product["id"]
-        for item in product["features"]:
-            size = item.get("diameter_mm", item.get("width_mm", item.get("large_mm", 0.0)))
-            name = item["id"][len(part) + 2 :]
-            word = next((word for word in WORDS if name.startswith(word + " ")), "")
-            spans = item.get("intervals_mm") or [[0.0, 0.0]]
-            found.append(
-                Feature(
-                    item["id"],
-                    part,
-                    word,
-                    size,
-                    triple(item["axis"]["at"]),
-                    triple(item["axis"]["along"]),
-                    (spans[0][0], spans[-1][1]),
-                    item.get("coverage_deg", 360.0),
-                    tuple(product[key] for key in ("part", "body_name") if key in product),
-                )
-            )
-    return found
+def _triple(point: spotblue.Point) -> Triple:
+    return point.x, point.y, point.z
+
+
+def _ends(intervals_mm: tuple[tuple[float, float], ...]) -> tuple[float, float]:
+    return (intervals_mm[0][0], intervals_mm[-1][1]) if intervals_mm else (0.0, 0.0)
+
+
+def _large_mm(cone: spotblue.Cone) -> float:
+    if not cone.intervals_mm:
+        return 0.0
+    grown = _ends(cone.intervals_mm)[1] * math.tan(math.radians(cone.half_angle_deg))
+    return 2.0 * (cone.radius_mm + grown)
+
+
+def _features_of(product: spotblue.Product) -> Iterator[Feature]:
+    aliases = tuple(name for name in (product.part, product.body_name) if name)
+
+    def feature(
+        name: str, word: str, size_mm: float, at: spotblue.Point, along: spotblue.Point,
+        ends: tuple[float, float] = (0.0, 0.0), coverage_deg: float = 360.0,
+    ) -> Feature:  # fmt: skip
+        return Feature(
+            f"{product.id}: {name}", product.id, str(word), size_mm, _triple(at), _triple(along),
+            ends, coverage_deg, aliases,
+        )  # fmt: skip
+
+    def by_side(side: Side, hole: FeatureWord, shaft: FeatureWord) -> FeatureWord:
+        return hole if side == Side.INTERNAL else shaft
+
+    for item in product.cylinders:
+        yield feature(
+            item.name, by_side(item.side, FeatureWord.BORE, FeatureWord.OUTSIDE), item.diameter_mm,
+            item.axis.at, item.axis.along, _ends(item.intervals_mm), item.coverage_deg,
+        )  # fmt: skip
+    for cone in product.cones:
+        yield feature(
+            cone.name, by_side(cone.side, FeatureWord.TAPER_BORE, FeatureWord.TAPER), _large_mm(cone),
+            cone.axis.at, cone.axis.along, _ends(cone.intervals_mm), cone.coverage_deg,
+        )  # fmt: skip
+    planes = product.planes
+    for plane in planes:
+        yield feature(plane.name, FeatureWord.FACE, 0.0, plane.at, plane.normal)
+    for width in product.widths:
+        first = planes[width.first]
+        yield feature(
+            width.name, by_side(width.side, FeatureWord.SLOT, FeatureWord.WIDTH), width.width_mm,
+            first.at, first.normal,
+        )  # fmt: skip
+
+
+def features_of(look: spotblue.Look) -> list[Feature]:
+    """Every cylinder, cone, plane and width of a look."""
+    return [feature for product in look.model.products for feature in _features_of(product)]
 
 
 def _dot(a: Triple, b: Triple) -> float:
@@ -181,7 +191,7 @@ def _missing(
             cure="see what the file is with: spotblue look FILE",
         )
     words = [item.id for item in every if item.word != "face"] or [item.id for item in every]
-    nearest_name = kernel.nearest_word(named.text, words)
+    nearest_name = nearest_word(named.text, words)
     return Found(
         kind="missing feature",
         reason=f"the file has no {named.word}"

@@ -6,14 +6,14 @@ with the file itself becomes rows of its own.
 
 from __future__ import annotations
 
-import json
 from dataclasses import replace
+from itertools import chain
 from pathlib import Path
-from typing import Any
 
 import spotblue
+from spotblue import standards
 from spotblue._kernel import shelf as kernel
-from spotblue.base import path_of_shown
+from spotblue.base import nearest_word, path_of_shown
 from spotblue.shelf.claim import (
     CONFORMING,
     NONCONFORMING,
@@ -24,8 +24,10 @@ from spotblue.shelf.claim import (
     Row,
     Task,
     bad_file,
+    outcome_of,
     passing,
 )
+from spotblue.shelf.classes import class_fit, size_limits
 from spotblue.shelf.content import CHANGED, sha256_of, state_of
 from spotblue.shelf.features import (
     HOLES,
@@ -37,7 +39,7 @@ from spotblue.shelf.features import (
     find_features,
     parse_name,
 )
-from spotblue.shelf.materials import stated_materials
+from spotblue.shelf.materials import material_name, stated_materials
 from spotblue.shelf.words import number_text, quantities, range_text, same_features
 
 DECIDES = "ISO 14253-1"
@@ -54,8 +56,8 @@ def _named(text: str) -> Named:
     return named
 
 
-def _badness(finding: dict[str, Any]) -> int:
-    return WORST_FIRST.index(finding["outcome"])
+def _badness(finding: spotblue.Finding) -> int:
+    return WORST_FIRST.index(finding.outcome)
 
 
 class FileJudge:
@@ -69,8 +71,8 @@ class FileJudge:
             memory_mb=OF_LOOK * task.limits.memory_mb,
             in_child=task.apart,
         )
-        self.found: dict[str, Any] = json.loads(self.look.to_json())
-        self.features = features_of(self.found)
+        self.products = self.look.model.products
+        self.features = features_of(self.look)
         self.met: set[str] = set()
         """Parts that the claim in hand has led to: all, where it has led to no feature."""
 
@@ -93,9 +95,9 @@ class FileJudge:
     def _left_open(self, row: Row) -> Row:
         """What is measured on an unsound part, or may be missing for one, is neither good nor bad."""
         why = "; ".join(
-            f"{part['id']}: {part['unsound']}"
-            for part in self.found["products"]
-            if part.get("unsound") and part["id"] in self.met
+            f"{part.id}: {part.unsound}"
+            for part in self.products
+            if part.unsound and part.id in self.met
         )
         return replace(row, outcome=UNDECIDED, notes=why) if why else row
 
@@ -118,8 +120,7 @@ class FileJudge:
 
     def _claim_row(self, claim: Claim) -> Row:
         if not claim.feature:
-            parts = self.found["products"]
-            found = f"{len(parts)} kinds of part, {self._solids()} solids"
+            found = f"{len(self.products)} kinds of part, {self._solids()} solids"
             return Row("file", CONFORMING, "a readable file", found)
         if claim.mate:
             return self._fit_row(claim)
@@ -137,8 +138,7 @@ class FileJudge:
 
     def _solids(self) -> int:
         """Of all occurrences: a part placed twice counts twice."""
-        of_part = {part["id"]: part["solids"] for part in self.found["products"]}
-        return sum(of_part[item["product"]] for item in self.found["occurrences"])
+        return sum(self.products[item.product].solids for item in self.look.model.occurrences)
 
     def _wanted(self, claim: Claim) -> str:
         size = f"{number_text(claim.size_mm)} " if claim.size_mm is not None else ""
@@ -152,10 +152,7 @@ class FileJudge:
         if claim.lower_mm is not None and claim.upper_mm is not None:
             return claim.lower_mm, claim.upper_mm
         if claim.tolerance_class and claim.size_mm is not None:
-            lower, upper = kernel.size_limits(
-                claim.size_mm, claim.tolerance_class, hole=word in HOLES
-            )
-            return lower, upper
+            return size_limits(claim.size_mm, claim.tolerance_class, hole=word in HOLES)
         return None
 
     def _size_row(self, claim: Claim, feature: Feature) -> Row:
@@ -180,21 +177,22 @@ class FileJudge:
             # The limits go in as limits: a fit of ANSI B4.1 has no class for one side.
             finding = self._size_finding(feature, lower, upper)
             if finding is not None:
-                outcome = finding["outcome"]
-                advice = "" if outcome == CONFORMING else finding["advice"]
+                outcome = str(finding.outcome)
+                advice = "" if outcome == CONFORMING else finding.advice
                 return self._sized(claim, feature, outcome, wanted, found, limits, advice)
-        outcome = kernel.judge_value(feature.size_mm, self.task.uncertainty_mm, lower, upper)
+        outcome = outcome_of(feature.size_mm, self.task.uncertainty_mm, lower, upper)
         return self._sized(claim, feature, outcome, wanted, found, limits, "")
 
-    def _size_finding(self, feature: Feature, lower: float, upper: float) -> dict[str, Any] | None:
-        findings = kernel.judge_claims(
-            self.look,
-            sizes=[(feature.id, "", lower, upper, 0.0)],
-            fits=[],
-            uncertainty_mm=self.task.uncertainty_mm,
-        )
-        mine: list[dict[str, Any]] = [
-            item for item in findings if item["kind"] == "size" and item["about"] == [feature.id]
+    def _findings(self, job: spotblue.Job) -> list[spotblue.Finding]:
+        job.settings = spotblue.JobSettings(default_uncertainty_mm=self.task.uncertainty_mm)
+        return kernel.findings_of(job, self.look)
+
+    def _size_finding(self, feature: Feature, lower: float, upper: float) -> spotblue.Finding | None:
+        want = spotblue.SizeWant(feature=feature.id, rule=(lower, upper))
+        mine = [
+            item
+            for item in self._findings(spotblue.Job(sizes=[want]))
+            if item.kind == "size" and list(item.about) == [feature.id]
         ]
         return min(mine, key=_badness) if mine else None
 
@@ -225,7 +223,7 @@ class FileJudge:
             key=lambda pair: pair[0],
         )
         uncertainty = self.task.uncertainty_mm
-        outcome = kernel.judge_value(off, uncertainty, -within - 1.0, within)
+        outcome = outcome_of(off, uncertainty, -within - 1.0, within)
         return Row(
             "coaxial",
             outcome,
@@ -246,11 +244,16 @@ class FileJudge:
             if not found.features:
                 return self._not_found(claim, found)
             ends[side] = {feature.id for feature in found.features}
+        seats = self.look.seats
+        met = chain(
+            ((seat.hole, seat.shaft) for seat in seats.radial),
+            ((seat.slot, seat.key) for seat in seats.width),
+        )
         pairs = [
-            (seat[a]["feature"], seat[b]["feature"])
-            for kind, a, b in (("radial_seats", "hole", "shaft"), ("width_seats", "slot", "key"))
-            for seat in self.found.get(kind, [])
-            if seat[a]["feature"] in ends["hole"] and seat[b]["feature"] in ends["shaft"]
+            pair
+            for hole, shaft in met
+            if (pair := (self.look.feature_id(hole), self.look.feature_id(shaft)))[0] in ends["hole"]
+            and pair[1] in ends["shaft"]
         ]
         if not pairs:
             return Row(
@@ -269,36 +272,29 @@ class FileJudge:
             return Row(
                 "fit", UNDECIDED, advice="give a class like H7/g6, or limits of the clearance"
             )
-        findings = kernel.judge_claims(
-            self.look,
-            sizes=[],
-            fits=[
-                (
-                    *pair,
-                    claim.tolerance_class if named else "",
-                    claim.lower_mm or 0.0,
-                    claim.upper_mm or 0.0,
-                    claim.size_mm,
-                )
-            ],
-            uncertainty_mm=self.task.uncertainty_mm,
-        )
+        rule: spotblue.ClassFit | spotblue.ClearanceLimits
+        if named:
+            rule = class_fit(claim.tolerance_class, claim.size_mm)
+        else:
+            least, greatest = claim.lower_mm or 0.0, claim.upper_mm or 0.0
+            rule = spotblue.ClearanceLimits(least_mm=least, greatest_mm=greatest)
+        want = spotblue.FitWant(hole=pair[0], shaft=pair[1], rule=rule)
         mine = [
             item
-            for item in findings
-            if item["kind"] in ("radial fit", "width fit") and same_features(item["about"], pair)
+            for item in self._findings(spotblue.Job(fits=[want]))
+            if item.kind in ("radial fit", "width fit") and same_features(item.about, pair)
         ]
         if not mine:
             return Row("fit", UNDECIDED, self._wanted(claim), "the kernel gave no finding")
         finding = min(mine, key=_badness)
         return Row(
             "fit",
-            finding["outcome"],
-            quantities(finding["wanted"], FIT_KEYS),
-            quantities(finding["found"], FIT_KEYS),
-            next((v for k, v in finding["margin"].items() if isinstance(v, float)), None),
-            finding["basis"],
-            "" if finding["outcome"] == CONFORMING else finding["advice"],
+            str(finding.outcome),
+            quantities(finding.wanted, FIT_KEYS),
+            quantities(finding.found, FIT_KEYS),
+            next((value for value in finding.margin.values() if isinstance(value, float)), None),
+            finding.basis,
+            "" if finding.outcome == CONFORMING else finding.advice,
             f"{pair[0]} with {pair[1]}",
         )
 
@@ -313,9 +309,9 @@ class FileJudge:
         return rows
 
     def _material_rows(self, claimed: str) -> list[Row]:
-        known = kernel.material_full_name(claimed)
+        known = material_name(claimed)
         if not known:
-            nearest = kernel.nearest_word(claimed, kernel.material_names())
+            nearest = nearest_word(claimed, standards.material_names())
             reason = f"{claimed} is not in the table of materials"
             return [
                 Row(
@@ -326,7 +322,7 @@ class FileJudge:
         if not stated:
             return []
         alike = any(
-            name.lower() == claimed.lower() or kernel.material_full_name(name) == known
+            name.lower() == claimed.lower() or material_name(name) == known
             for name in stated
         )
         outcome = CONFORMING if alike else NONCONFORMING
@@ -335,44 +331,41 @@ class FileJudge:
     def _own_faults(self) -> list[Row]:
         rows = [
             Row(
-                "unsound" if part["closed"] else "open shell",
+                "unsound" if part.closed else "open shell",
                 NONCONFORMING,
-                "sound solids" if part["closed"] else "closed solids",
-                f"{part['id']}: {part['unsound']}",
+                "sound solids" if part.closed else "closed solids",
+                f"{part.id}: {part.unsound}",
                 advice="put it right where it was drawn and export it again",
-                feature=part["id"],
+                feature=part.id,
             )
-            for part in self.found["products"]
-            if part.get("unsound")
+            for part in self.products
+            if part.unsound
         ]
-        if self.found["clashes"]:
-            findings = kernel.judge_claims(
-                self.look, sizes=[], fits=[], uncertainty_mm=self.task.uncertainty_mm
-            )
+        if self.look.clash.clashes:
             rows += [
                 Row(
                     "clash",
-                    item["outcome"],
+                    str(item.outcome),
                     "no overlap",
-                    quantities(item["found"]),
-                    basis=item["basis"],
-                    advice=item["advice"],
-                    feature=" and ".join(item["about"]),
+                    quantities(item.found),
+                    basis=item.basis,
+                    advice=item.advice,
+                    feature=" and ".join(item.about),
                 )
-                for item in findings
-                if item["kind"] == "clash" and item["outcome"] != CONFORMING
+                for item in self._findings(spotblue.Job())
+                if item.kind == "clash" and item.outcome != CONFORMING
             ]
         return rows
 
 
 def _judge(task: Task) -> Examined:
-    judge = FileJudge(task)
+    file = FileJudge(task)
     return Examined(
-        judge.found["file"]["sha256"],
-        judge.rows(),
+        file.look.model.file.sha256,
+        file.rows(),
         [
             item.to_dict()
-            for item in judge.features
+            for item in file.features
             if item.word in ("bore", "outside", "slot", "width")
         ],
     )

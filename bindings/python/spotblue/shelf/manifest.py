@@ -15,9 +15,10 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
-from spotblue.base import parse_unit
+from spotblue.base import nearest_word, parse_length, parse_unit
 from spotblue.shelf.claim import Claim
-from spotblue.shelf.features import HOLES, SHAFTS, WORDS, parse_name, refuse_other_side
+from spotblue.shelf.classes import fit_clearance, refuse_other_side, size_limits
+from spotblue.shelf.features import HOLES, SHAFTS, WORDS, parse_name
 from spotblue.shelf.outputs import SQLITE
 from spotblue.shelf.toml_manifest import toml_entries
 
@@ -71,7 +72,7 @@ def check_columns(path: Path, line: int, names: Iterable[str], also: tuple[str, 
     seen: set[str] = set()
     for name in names:
         if name not in COLUMNS + also:
-            nearest = kernel.nearest_word(name, list(COLUMNS + also))
+            nearest = nearest_word(name, list(COLUMNS + also))
             known = ", ".join(COLUMNS)
             raise mistake(
                 path, line, name or "an empty column", "no such column",
@@ -227,7 +228,7 @@ class ClaimReader:
         if not text:
             return None
         try:
-            value: float = kernel.length_mm(text, self.unit)
+            value = parse_length(text, self.unit)
         except spotblue.Error as error:
             raise self._mistake(entry, column, error.rule or str(error), error.cure) from None
         if column in ("size", "within") and value <= 0.0:
@@ -248,7 +249,7 @@ class ClaimReader:
             raise self._mistake(entry, column, error.rule or str(error), error.cure) from None
         if named is None:
             word = text.rpartition(": ")[2].split(" ")[0]
-            nearest = kernel.nearest_word(word, list(WORDS))
+            nearest = nearest_word(word, list(WORDS))
             cure = f"the nearest is {nearest}; a name begins with one of {', '.join(WORDS)}"
             raise self._mistake(entry, column, f"{text} is no feature's name", cure)
 
@@ -276,7 +277,7 @@ class ClaimReader:
         return size + low, size + high
 
     def _deviations(self, entry: Entry, text: str) -> tuple[float, float]:
-        scale: float = kernel.length_mm("1", self.unit)
+        scale = parse_length("1", self.unit)
         both = re.fullmatch(rf"(?:±|\+/-|\+-)?\s*({_NUMBER})", text)
         if both and not text.startswith("-"):
             value = float(both[1].replace(" ", "")) * scale
@@ -321,12 +322,12 @@ class ClaimReader:
             raise self._mistake(entry, "size", f"{text} of no size", "give the nominal size")
         try:
             if claim.mate:
-                kernel.fit_clearance(claim.size_mm or 10.0, text)
+                fit_clearance(claim.size_mm or 10.0, text)
                 return
             named = parse_name(claim.feature, self.unit)
             assert named is not None  # it has been checked
             assert claim.size_mm is not None  # there is no mate
-            kernel.size_limits(claim.size_mm, text, hole=named.word in HOLES)
+            size_limits(claim.size_mm, text, hole=named.word in HOLES)
             if named.word in HOLES + SHAFTS:
                 article = "an" if named.word == "outside" else "a"
                 what = f"{article} {named.word}"

@@ -1,9 +1,11 @@
-"""The materials that a STEP file itself states."""
+"""The materials that a STEP file itself states, and what the table of materials calls one."""
 
 from __future__ import annotations
 
 import re
 from pathlib import Path
+
+from spotblue import standards
 
 _MATERIAL = re.compile(
     rb"MATERIAL_DESIGNATION\s*\(\s*'([^']+)'|"
@@ -27,3 +29,9 @@ def stated_materials(path: Path) -> list[str]:
             )
             names += [item[1]] if item else []
     return sorted({name.decode("utf-8", "replace") for name in names})
+
+
+def material_name(name: str) -> str:
+    """Name and condition in the table of materials; empty when it is not there."""
+    found = standards.find_material(name)
+    return f"{found.name} {found.condition}" if found else ""

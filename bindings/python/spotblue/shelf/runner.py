@@ -16,7 +16,7 @@ from pathlib import Path
 
 import spotblue
 from spotblue._kernel import shelf as kernel
-from spotblue.base import path_of_shown, shown_name
+from spotblue.base import nearest_word, path_of_shown, shown_name
 from spotblue.shelf import folders
 from spotblue.shelf.claim import NONCONFORMING, UNDECIDED, Claim, Limits, Row, Task, not_read
 from spotblue.shelf.content import CHANGED, beside_digest, referred_by, sha256_of
@@ -146,7 +146,7 @@ def missing_row(file: ShelfFile, manifest: Manifest) -> Row:
         beside = [shown_name(item.name) for item in file.path.parent.iterdir()]
     except (OSError, ValueError):
         beside = []
-    nearest = kernel.nearest_word(name, beside) if beside and len(name) <= MOST_LETTERS else ""
+    nearest = nearest_word(name, beside) if beside and len(name) <= MOST_LETTERS else ""
     cure = f"the nearest name there is {nearest}" if nearest else f"look in {shown_name(file.path.parent)}"
     return Row("missing file", NONCONFORMING, "a file", file.reason, advice=cure)
 

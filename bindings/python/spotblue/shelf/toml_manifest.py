@@ -10,6 +10,7 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
+from spotblue.base import parse_length
 
 Place = tuple[int, dict[str, int]]  # line of a claim, and those of its keys
 
@@ -46,7 +47,7 @@ def _broken(path: Path, text: str, error: ValueError) -> spotblue.BadInputError:
     rule, cure = re.sub(r" \(at .*\)", "", str(error)), "mend the TOML there"
     if place and (comma := _COMMA.search(text.split("\n")[line - 1].rstrip())):
         try:
-            kernel.length_mm(comma[1], "mm")
+            parse_length(comma[1], "mm")
         except spotblue.Error as told:
             rule, cure = told.rule, told.cure
     return mistake(path, line, "", rule, cure)

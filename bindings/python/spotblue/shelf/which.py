@@ -12,9 +12,10 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
-from spotblue.base import path_of_shown, shown_name
-from spotblue.shelf.claim import CONFORMING, NONCONFORMING, WORST_FIRST, worst
-from spotblue.shelf.features import Feature, axis_offset, refuse_other_side, triple
+from spotblue.base import parse_length, path_of_shown, shown_name
+from spotblue.shelf.claim import CONFORMING, NONCONFORMING, WORST_FIRST, outcome_of, worst
+from spotblue.shelf.classes import fit_clearance, refuse_other_side, size_limits
+from spotblue.shelf.features import Feature, axis_offset, triple
 from spotblue.shelf.store import Store
 
 _LIMITS = re.compile(r"^\s*(\S.*?)\s+to\s+(\S.*?)\s*$")
@@ -72,17 +73,17 @@ def read_size(text: str, unit: str, *, hole: bool) -> tuple[float, float, float]
     """Lower, upper and nominal of "44", "44 H7" or "43.98 to 44.01"; mm."""
     limits = _LIMITS.match(text)
     if limits:
-        lower, upper = (kernel.length_mm(part, unit) for part in limits.groups())
+        lower, upper = (parse_length(part, unit) for part in limits.groups())
         if lower > upper:
             raise spotblue.BadInputError(f"{text}: the limits are reversed; the lesser comes first")
         return lower, upper, 0.5 * (lower + upper)
     classed = _CLASSED.match(text)
     if classed and classed[2].lower() not in ("mm", "in", "inch"):
-        nominal: float = kernel.length_mm(classed[1], unit)
-        lower, upper = kernel.size_limits(nominal, classed[2], hole=hole)
+        nominal = parse_length(classed[1], unit)
+        lower, upper = size_limits(nominal, classed[2], hole=hole)
         refuse_other_side(classed[2], hole=hole, what="a hole" if hole else "a shaft")
         return lower, upper, nominal
-    value: float = kernel.length_mm(text, unit)
+    value = parse_length(text, unit)
     return value, value, value
 
 
@@ -90,14 +91,13 @@ def read_fit(text: str, unit: str, size_mm: float) -> tuple[float, float]:
     """Least and greatest clearance of "H7/g6", "44 H7/g6", "RC4" or "0.02 to 0.05"; mm."""
     limits = _LIMITS.match(text)
     if limits:
-        least, greatest = (kernel.length_mm(part, unit) for part in limits.groups())
+        least, greatest = (parse_length(part, unit) for part in limits.groups())
         if least > greatest:
             raise spotblue.BadInputError(f"{text}: the limits are reversed; the lesser comes first")
         return least, greatest
     classed = _CLASSED.match(text)
-    nominal = kernel.length_mm(classed[1], unit) if classed else usual_nominal(size_mm)
-    least, greatest = kernel.fit_clearance(nominal, classed[2] if classed else text.strip())
-    return least, greatest
+    nominal = parse_length(classed[1], unit) if classed else usual_nominal(size_mm)
+    return fit_clearance(nominal, classed[2] if classed else text.strip())
 
 
 def usual_nominal(size_mm: float) -> float:
@@ -132,7 +132,7 @@ def seat_after_cut(
         cut = min(cut_mm, max(0.0, middle))
         least, greatest = least + cut, greatest + cut
     middle_now, half = 0.5 * (least + greatest), 0.5 * (greatest - least)
-    outcome = kernel.judge_value(middle_now, max(0.0, half), mate.least_mm, mate.greatest_mm)
+    outcome = outcome_of(middle_now, max(0.0, half), mate.least_mm, mate.greatest_mm)
     margin = min(least - mate.least_mm, mate.greatest_mm - greatest)
     return Seat(feature["id"], size, cut, least, greatest, margin, outcome)
 

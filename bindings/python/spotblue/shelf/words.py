@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping, Sequence
 from typing import Any
 
+from spotblue import FeatureWord
 from spotblue.base import LengthUnit, format_length
 
 _NUMBER = r"[-+]?\d+(?:\.\d+)?"
@@ -13,9 +15,11 @@ _QUANTITY = re.compile(
     rf"(?<![\w.])(?:(?P<lower>{_NUMBER}) to )?(?P<value>{_NUMBER}) mm(?P<power>[23]?)(?!\w)"
     rf"|^(?P<nominal>{_NUMBER}) (?=[A-Za-z]{{1,2}}\d+\b)"
 )
+# Those of tapers stand as they are: their sizes are two with a stroke.
+_WORDS = [word for word in FeatureWord if word not in (FeatureWord.TAPER_BORE, FeatureWord.TAPER)]
 # "bore 44", "face 127x76.2 @ 12", as the kernel names features in mm; not a person's "bore 1.5 in".
 _NAME = re.compile(
-    rf"\b(?P<word>bore|outside|face|slot|width) (?P<sizes>{_NUMBER}(?:x{_NUMBER})?)"
+    rf"\b(?P<word>{'|'.join(_WORDS)}) (?P<sizes>{_NUMBER}(?:x{_NUMBER})?)"
     rf"(?: @ (?P<at>{_NUMBER}))?(?![\d.:/]| mm\b| in\b)"
 )
 _INCH_MM = 25.4
@@ -32,12 +36,12 @@ def range_text(lower: float, upper: float) -> str:
     return f"{number_text(lower)} to {number_text(upper)} mm"
 
 
-def same_features(about: list[str], pair: tuple[str, str]) -> bool:
+def same_features(about: Sequence[str], pair: tuple[str, str]) -> bool:
     """Whether a finding is about both features; occurrences may stand before the names."""
     return all(any(text == name or text.endswith("/" + name) for text in about) for name in pair)
 
 
-def quantities(given: dict[str, Any], wanted: tuple[str, ...] = ()) -> str:
+def quantities(given: Mapping[str, Any], wanted: tuple[str, ...] = ()) -> str:
     """A finding's quantities on one line: "clearance 0.02 to 0.05 mm"; those asked for, or all."""
     parts = []
     for key, value in given.items():

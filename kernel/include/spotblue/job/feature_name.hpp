@@ -31,4 +31,21 @@ struct FeatureName {
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<FeatureName> parse_feature_name(std::string_view text,
                                                                             LengthUnit unit);
 
+/// A feature's name of which a person said only so much; what was not said is empty.
+struct PartialFeatureName {
+  std::string part;
+  std::optional<FeatureWord> word;  ///< nothing for "length", the distance of two faces
+  std::vector<Length> sizes;
+  std::optional<Length> position;
+  std::optional<int> ordinal;
+};
+
+/// Takes apart what begins with a part or with the word, whatever blanks stand between: "bore",
+/// "Wheel: bore 44", "outside 30@12 #2", "length 80". Sizes as parse_feature_name; the position is
+/// in mm, as the names of a model have it.
+/// Nothing when the text begins so with no word.
+/// @throws Error bad_input when what stands for a size is no length.
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<PartialFeatureName> parse_partial_feature_name(
+    std::string_view text, LengthUnit unit);
+
 }  // namespace spotblue

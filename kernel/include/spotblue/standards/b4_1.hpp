@@ -28,4 +28,8 @@ namespace spotblue {
 /// @endcode
 [[nodiscard]] SPOTBLUE_EXPORT Fit b4_1_fit(Length nominal, std::string_view cls);
 
+/// Whether a class begins with the two capitals of one here, "RC" or "FN", whatever follows: what
+/// no class of ISO 286 does.
+[[nodiscard]] SPOTBLUE_EXPORT bool has_b4_1_letters(std::string_view cls);
+
 }  // namespace spotblue
