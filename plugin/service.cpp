@@ -233,8 +233,7 @@ class OwnService final : public host::Service {
       const Subject subject = checked(document, wishes);
       fill(result, subject);
       if (wishes.keep) {
-        result.notes_kept =
-            keep_findings(subject, nlohmann::ordered_json::parse(result.json)["findings"]);
+        result.notes_kept = keep_findings(subject);
       }
       if (wishes.mark) {
         plugin::clear_marks(document);

@@ -1,10 +1,12 @@
 #include "spotblue/report/json.hpp"
 
 #include <string_view>
+#include <variant>
 #include <vector>
 
 #include "report/json_parts.hpp"
 #include "report/look_notes.hpp"
+#include "report/value_tree.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 
@@ -37,7 +39,7 @@ void write_seconds(JsonWriter& out, const LookSeconds& seconds) {
 }
 
 void write_look(JsonWriter& out, const Look& look) {
-  const ModelNames names(look.model, json_quoted);
+  const ModelNames names(look.model, [&out](std::string_view text) { return out.quoting(text); });
   out.key("schema");
   out.whole(kSchema);
   field(out, "spotblue", std::string_view(kVersion));
@@ -63,7 +65,7 @@ void write_look(JsonWriter& out, const Look& look) {
 }  // namespace
 
 std::string look_json(const Look& look) {
-  JsonWriter out;
+  JsonText out;
   out.open_object(JsonWriter::Layout::line_each);
   write_look(out, look);
   out.close_object();
@@ -71,13 +73,29 @@ std::string look_json(const Look& look) {
 }
 
 std::string check_json(const CheckResult& result) {
-  JsonWriter out;
+  JsonText out;
   out.open_object(JsonWriter::Layout::line_each);
   write_look(out, result.look);
   write_job(out, result.job);
+  out.key("findings");
   write_findings(out, result.findings);
+  write_outcomes(out, result.findings);
   out.close_object();
   return out.take() + "\n";
+}
+
+Value look_values(const Look& look) {
+  ValueTree out;
+  out.open_object();
+  write_look(out, look);
+  out.close_object();
+  return out.take();
+}
+
+Value::List finding_values(const std::vector<Finding>& findings) {
+  ValueTree out;
+  write_findings(out, findings);
+  return std::get<Value::List>(out.take().held);
 }
 
 }  // namespace spotblue

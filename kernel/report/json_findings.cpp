@@ -72,12 +72,14 @@ void write_job(JsonWriter& out, const Job& job) {
 }
 
 void write_findings(JsonWriter& out, const std::vector<Finding>& findings) {
-  out.key("findings");
   out.open_array(JsonWriter::Layout::line_each);
   for (const Finding& finding : findings) {
     write_finding(out, finding);
   }
   out.close_array();
+}
+
+void write_outcomes(JsonWriter& out, const std::vector<Finding>& findings) {
   const OutcomeCount count = count_outcomes(findings);
   out.key("outcomes");
   out.open_object();

@@ -1,6 +1,7 @@
 #pragma once
 /// @file
-/// The pieces a JSON result is made of; each writes one key and its value into an open object.
+/// The pieces a JSON result is made of; each writes one key and its value into an open object,
+/// unless it says otherwise.
 
 #include "report/json_writer.hpp"
 #include "report/model_names.hpp"
@@ -43,7 +44,9 @@ void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames&
 void write_contacts(JsonWriter& out, const ClashReport& report, const ModelNames& names);
 
 void write_job(JsonWriter& out, const Job& job);
-/// The findings and how many there are of each outcome.
+/// The list alone, without a key.
 void write_findings(JsonWriter& out, const std::vector<Finding>& findings);
+/// How many there are of each outcome.
+void write_outcomes(JsonWriter& out, const std::vector<Finding>& findings);
 
 }  // namespace spotblue

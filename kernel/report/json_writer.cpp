@@ -1,7 +1,6 @@
 #include "report/json_writer.hpp"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cmath>
 #include <nlohmann/json.hpp>
@@ -41,7 +40,25 @@ std::string json_quoted(std::string_view text) {
       nlohmann::json(text).dump(-1, ' ', false, nlohmann::json::error_handler_t::replace));
 }
 
-void JsonWriter::next_in_level() {
+NumberText::NumberText(double value) {
+  const auto end = std::to_chars(digits_.data(), digits_.data() + digits_.size(), value).ptr;
+  size_ = static_cast<std::size_t>(end - digits_.data());
+}
+
+void JsonWriter::key(std::string_view name) {
+  last_key_ = name;
+  put_key(name);
+}
+
+void JsonWriter::number(double value) {
+  if (!std::isfinite(value)) {
+    throw Error(ErrorCode::open_cascade_failed, {"", last_key_}, "the value is not a finite number",
+                "report the model that gives it");
+  }
+  put_number(value == 0.0 ? 0.0 : value);
+}
+
+void JsonText::next_in_level() {
   if (levels_.empty()) {
     return;
   }
@@ -56,7 +73,7 @@ void JsonWriter::next_in_level() {
   }
 }
 
-void JsonWriter::before_value() {
+void JsonText::before_value() {
   if (after_key_) {
     after_key_ = false;
     return;
@@ -64,22 +81,21 @@ void JsonWriter::before_value() {
   next_in_level();
 }
 
-void JsonWriter::key(std::string_view name) {
+void JsonText::put_key(std::string_view name) {
   next_in_level();
   out_ += '"';
   out_ += name;
   out_ += "\": ";
-  last_key_ = name;
   after_key_ = true;
 }
 
-void JsonWriter::open(char bracket, Layout layout) {
+void JsonText::open(char bracket, Layout layout) {
   before_value();
   out_ += bracket;
   levels_.push_back({layout, true});
 }
 
-void JsonWriter::close(char bracket) {
+void JsonText::close(char bracket) {
   const Level level = levels_.back();
   levels_.pop_back();
   if (level.layout == Layout::line_each && !level.empty) {
@@ -89,29 +105,22 @@ void JsonWriter::close(char bracket) {
   out_ += bracket;
 }
 
-void JsonWriter::number(double value) {
-  if (!std::isfinite(value)) {
-    throw Error(ErrorCode::open_cascade_failed, {"", last_key_}, "the value is not a finite number",
-                "report the model that gives it");
-  }
+void JsonText::put_number(double value) {
   before_value();
-  std::array<char, 32> digits{};
-  const auto end =
-      std::to_chars(digits.data(), digits.data() + digits.size(), value == 0.0 ? 0.0 : value).ptr;
-  out_.append(digits.data(), end);
+  out_ += NumberText(value).view();
 }
 
-void JsonWriter::whole(std::int64_t value) {
+void JsonText::whole(std::int64_t value) {
   before_value();
   out_ += std::to_string(value);
 }
 
-void JsonWriter::truth(bool value) {
+void JsonText::truth(bool value) {
   before_value();
   out_ += value ? "true" : "false";
 }
 
-void JsonWriter::quoted(std::string_view value) {
+void JsonText::quoted(std::string_view value) {
   before_value();
   out_ += value;
 }

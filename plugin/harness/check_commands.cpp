@@ -5,12 +5,14 @@
 #include <nlohmann/json.hpp>
 
 #include "plugin/harness/commands.hpp"
+#include "plugin/harness/json_value.hpp"
 #include "plugin/harness/session.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
+#include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {
 
@@ -24,10 +26,6 @@ Json outcomes_of(const std::vector<Finding>& findings) {
           {"nonconforming", count.nonconforming},
           {"undecided", count.undecided},
           {"findings", findings.size()}};
-}
-
-Json json_of_check(const Subject& found) {
-  return Json::parse(check_json({found.look, found.job, found.findings}));
 }
 
 }  // namespace
@@ -68,7 +66,7 @@ Json findings_command(const Arguments& arguments) {
     throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
                   fmt::format("run sbcheck {} JOB.toml", found.name));
   }
-  Json all = json_of_check(found)["findings"];
+  const Json all = json_of(finding_values(found.findings));
   if (arguments.words().size() == 1) {
     return all;
   }

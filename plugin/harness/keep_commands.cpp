@@ -7,7 +7,6 @@
 #include "plugin/harness/commands.hpp"
 #include "plugin/harness/session.hpp"
 #include "plugin/subject/document_findings.hpp"
-#include "spotblue/report/json.hpp"
 
 namespace spotblue::plugin {
 
@@ -20,10 +19,8 @@ Json keep_command(const Arguments& arguments) {
     throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
                   fmt::format("run sbcheck {} JOB.toml", found.name));
   }
-  const Json findings =
-      Json::parse(check_json({found.look, found.job, found.findings}))["findings"];
-  const std::size_t notes = keep_findings(found, findings);
-  return {{"findings", findings.size()}, {"notes", notes}};
+  const std::size_t notes = keep_findings(found);
+  return {{"findings", found.findings.size()}, {"notes", notes}};
 }
 
 Json kept_command(const Arguments& arguments) {

@@ -5,9 +5,11 @@
 #include <nlohmann/json.hpp>
 
 #include "plugin/harness/commands.hpp"
+#include "plugin/harness/json_value.hpp"
 #include "plugin/harness/session.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
+#include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {
 
@@ -64,7 +66,7 @@ Json look_command(const Arguments& arguments) {
 Json features_command(const Arguments& arguments) {
   arguments.expect(1, 2);
   const Subject& found = subject(arguments.words()[0]);
-  const Json look = Json::parse(look_json(found.look));
+  const Json look = json_of(look_values(found.look));
   Json features = Json::array();
   bool known = arguments.words().size() < 2;
   for (const Json& product : look["products"]) {
@@ -83,7 +85,7 @@ Json features_command(const Arguments& arguments) {
 
 Json seats_command(const Arguments& arguments) {
   arguments.expect(1, 1);
-  const Json look = Json::parse(look_json(subject(arguments.words()[0]).look));
+  const Json look = json_of(look_values(subject(arguments.words()[0]).look));
   Json seats = Json::array();
   for (const auto& [list, kind] : {std::pair{"radial_seats", "radial"},
                                    {"axial_seats", "axial"},
@@ -101,7 +103,7 @@ Json seats_command(const Arguments& arguments) {
 
 Json clashes_command(const Arguments& arguments) {
   arguments.expect(1, 1);
-  return Json::parse(look_json(subject(arguments.words()[0]).look)).value("clashes", Json::array());
+  return json_of(look_values(subject(arguments.words()[0]).look)).value("clashes", Json::array());
 }
 
 }  // namespace spotblue::plugin

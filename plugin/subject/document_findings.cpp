@@ -2,6 +2,7 @@
 
 #include <fmt/chrono.h>
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <TColStd_DataMapOfStringInteger.hxx>
 #include <TDF_ChildIterator.hxx>
@@ -13,12 +14,16 @@
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_Note.hxx>
 #include <XCAFDoc_NotesTool.hxx>
-#include <cmath>
+#include <cstdint>
+#include <cstdlib>
 #include <ctime>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <utility>
+#include <variant>
 
 #include "plugin/subject/document_faces.hpp"
+#include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {
 
@@ -40,23 +45,42 @@ std::string utf8_of(const TCollection_ExtendedString& text) {
 }
 
 // "margin.clearance_min_mm": a key of an object within the finding, or a place in a list (about.1).
-void keep(const Handle(TDataStd_NamedData) & data, const std::string& key, const Json& value) {
-  if (value.is_object()) {
-    for (const auto& [inner, item] : value.items()) {
-      keep(data, fmt::format("{}.{}", key, inner), item);
+class Keeping {
+ public:
+  Keeping(const Handle(TDataStd_NamedData) & data, std::string key)
+      : data_(data), key_(std::move(key)) {}
+
+  void operator()(const Value::Object& object) const {
+    for (const Member& inner : object) {
+      keep(inner.key, inner.value);
     }
-  } else if (value.is_array()) {
-    for (std::size_t i = 0; i < value.size(); ++i) {
-      keep(data, fmt::format("{}.{}", key, i + 1), value[i]);
-    }
-  } else if (value.is_string()) {
-    data->SetString(text_of(key), text_of(value.get<std::string>()));
-  } else if (value.is_number_integer() && std::abs(value.get<double>()) < 1e9) {
-    data->SetInteger(text_of(key), value.get<int>());
-  } else {
-    data->SetReal(text_of(key), value.get<double>());
   }
-}
+  void operator()(const Value::List& list) const {
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      keep(std::to_string(i + 1), list[i]);
+    }
+  }
+  void operator()(const std::string& text) const { data_->SetString(text_of(key_), text_of(text)); }
+  void operator()(bool truth) const { (*this)(std::int64_t{truth ? 1 : 0}); }
+  void operator()(double number) const { data_->SetReal(text_of(key_), number); }
+  void operator()(std::int64_t number) const {
+    if (std::abs(number) < kMostWhole) {
+      data_->SetInteger(text_of(key_), static_cast<int>(number));
+    } else {
+      (*this)(static_cast<double>(number));
+    }
+  }
+
+ private:
+  static constexpr std::int64_t kMostWhole = 1'000'000'000;
+
+  void keep(const std::string& inner, const Value& value) const {
+    std::visit(Keeping(data_, key_.empty() ? inner : key_ + "." + inner), value.held);
+  }
+
+  Handle(TDataStd_NamedData) data_;
+  std::string key_;
+};
 
 void put_back(Json& finding, const std::string& key, const Json& value) {
   const std::size_t dot = key.find('.');
@@ -117,10 +141,9 @@ void drop_notes(const Handle(XCAFDoc_NotesTool) & notes) {
 }
 
 // Labels that a finding is about: faces of its features, or its parts.
-std::vector<TDF_Label> labels_of(const Subject& subject, const Json& finding) {
+std::vector<TDF_Label> labels_of(const Subject& subject, const Finding& finding) {
   std::vector<TDF_Label> labels;
-  for (const Json& about : finding["about"]) {
-    const std::string id = about.get<std::string>();
+  for (const std::string& id : finding.about) {
     if (const auto feature = find_feature(subject.look.model, id)) {
       const std::vector<TDF_Label> faces = face_labels(subject, *feature);
       labels.insert(labels.end(), faces.begin(), faces.end());
@@ -131,21 +154,15 @@ std::vector<TDF_Label> labels_of(const Subject& subject, const Json& finding) {
   return labels;
 }
 
-std::string words_for(const Json& finding) {
-  std::string text = fmt::format("{} {}: ", finding["outcome"].get<std::string>(),
-                                 finding["id"].get<std::string>());
-  for (std::size_t i = 0; i < finding["about"].size(); ++i) {
-    text += (i == 0 ? "" : " with ") + finding["about"][i].get<std::string>();
-  }
-  const std::string advice = finding.value("advice", "");
-  const std::string caution = finding.value("caution", "");
-  return text + (advice.empty() ? "" : ": " + advice) +
-         (caution.empty() ? "" : ". Caution: " + caution);
+std::string words_for(const Finding& finding) {
+  return fmt::format("{} {}: {}{}{}{}{}", outcome_name(finding.outcome), finding.id,
+                     fmt::join(finding.about, " with "), finding.advice.empty() ? "" : ": ",
+                     finding.advice, finding.caution.empty() ? "" : ". Caution: ", finding.caution);
 }
 
 }  // namespace
 
-std::size_t keep_findings(const Subject& subject, const Json& findings) {
+std::size_t keep_findings(const Subject& subject) {
   require_changeable(subject.document);
   const TDF_Label home = subject.document->Main().FindChild(kTag);
   for (TDF_ChildIterator each(home); each.More(); each.Next()) {
@@ -156,16 +173,15 @@ std::size_t keep_findings(const Subject& subject, const Json& findings) {
   drop_notes(notes);
   const std::string now = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", fmt::gmtime(std::time(nullptr)));
   std::size_t made = 0;
-  int tag = 0;
-  for (const Json& finding : findings) {
-    const TDF_Label label = home.FindChild(++tag);
-    TDataStd_Name::Set(label, text_of(finding["id"].get<std::string>()));
-    const Handle(TDataStd_NamedData) data = TDataStd_NamedData::Set(label);
-    for (const auto& [key, value] : finding.items()) {
-      keep(data, key, value);
-    }
-    const std::vector<TDF_Label> about =
-        finding["outcome"] == "conforming" ? std::vector<TDF_Label>() : labels_of(subject, finding);
+  const Value::List values = finding_values(subject.findings);
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    const Finding& finding = subject.findings[i];
+    const TDF_Label label = home.FindChild(static_cast<int>(i) + 1);
+    TDataStd_Name::Set(label, text_of(finding.id));
+    std::visit(Keeping(TDataStd_NamedData::Set(label), ""), values[i].held);
+    const std::vector<TDF_Label> about = finding.outcome == Outcome::conforming
+                                             ? std::vector<TDF_Label>()
+                                             : labels_of(subject, finding);
     if (!about.empty()) {
       const Handle(XCAFDoc_Note) note =
           notes->CreateComment(kAuthor, text_of(now), text_of(words_for(finding)));

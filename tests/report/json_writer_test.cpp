@@ -15,7 +15,7 @@ namespace spotblue::test {
 namespace {
 
 std::string number(double value) {
-  JsonWriter out;
+  JsonText out;
   out.open_array();
   out.number(value);
   out.close_array();
@@ -44,7 +44,7 @@ TEST(JsonWriter, NegativeZeroIsWrittenAsZero) { EXPECT_EQ(number(-0.0), "[0]"); 
 
 TEST(JsonWriter, NumberThatIsNotFiniteIsRefusedWithItsKey) {
   for (const double value : {std::nan(""), std::numeric_limits<double>::infinity()}) {
-    JsonWriter out;
+    JsonText out;
     out.open_object();
     out.key("depth_mm");
     try {
@@ -67,7 +67,7 @@ TEST(JsonWriter, ByteThatIsNoUtf8BecomesTheReplacementLetter) {
 }
 
 TEST(JsonWriter, EmptyAndNestedLevelsAreWellFormed) {
-  JsonWriter out;
+  JsonText out;
   out.open_object(JsonWriter::Layout::line_each);
   out.key("none");
   out.open_array(JsonWriter::Layout::line_each);

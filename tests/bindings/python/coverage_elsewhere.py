@@ -12,6 +12,7 @@ DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no 
 FILES = "how the kernel opens and writes files; the shelf reads manifests and writes reports so"
 LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"
+VALUES = "for who has no records of the kernel's: Python has"
 METHOD = "a method of the value"
 LIMITS = "how look holds its settings against what it measures"
 
@@ -94,6 +95,8 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "report.fitted_text": ("Look.to_text", "its width is an argument of the method"),
     "report.look_json": ("Look.to_json", METHOD),
     "report.check_json": ("CheckResult.to_json", METHOD),
+    "report.look_values": ("Look.model", VALUES),
+    "report.finding_values": ("CheckResult.findings", VALUES),
     "report.look_text": ("Look.to_text", METHOD),
     "report.check_text": ("CheckResult.to_text", METHOD),
     "report.compare_text": ("Comparison.to_text", METHOD),
@@ -111,6 +114,8 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "job.Outside": ("read_job", "the keyword allow_outside"),
     "job.Stock": ("StockPiece", "mechanics has stock of its own"),
     "check.Quantity": ("Finding.wanted", "an item of a dict"),
+    "report.Value": (None, VALUES),
+    "report.Member": (None, VALUES),
     "report.TextStyle": ("Look.to_text", "its unit and width are arguments of the method"),
     "report.Colour": (None, "text for a program goes without colour"),
 }
