@@ -1,10 +1,11 @@
+#include "job/job_conditions.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
 #include <string>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

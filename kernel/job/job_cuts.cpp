@@ -1,3 +1,5 @@
+#include "job/job_cuts.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -5,7 +7,6 @@
 #include <vector>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

@@ -7,7 +7,16 @@
 #include <utility>
 #include <vector>
 
-#include "job/job_entries.hpp"
+#include "job/job_conditions.hpp"
+#include "job/job_cuts.hpp"
+#include "job/job_fits.hpp"
+#include "job/job_lengths.hpp"
+#include "job/job_measured.hpp"
+#include "job/job_meshes.hpp"
+#include "job/job_parts.hpp"
+#include "job/job_settings.hpp"
+#include "job/job_turning.hpp"
+#include "job/job_wants.hpp"
 #include "job/named_file.hpp"
 #include "job/toml_table.hpp"
 #include "spotblue/base/nearest.hpp"

@@ -1,9 +1,10 @@
+#include "job/job_fits.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/standards/b4_1.hpp"
 

@@ -1,3 +1,5 @@
+#include "job/job_lengths.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -6,7 +8,6 @@
 #include <tuple>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

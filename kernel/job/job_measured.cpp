@@ -1,9 +1,10 @@
+#include "job/job_measured.hpp"
+
 #include <array>
 #include <string_view>
 #include <tuple>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

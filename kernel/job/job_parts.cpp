@@ -1,9 +1,10 @@
+#include "job/job_parts.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,10 +1,11 @@
+#include "job/job_settings.hpp"
+
 #include <fmt/format.h>
 
 #include <array>
 #include <string_view>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,3 +1,5 @@
+#include "job/job_wants.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -5,7 +7,6 @@
 #include <tuple>
 
 #include "job/entry_keys.hpp"
-#include "job/job_entries.hpp"
 
 namespace spotblue {
 namespace {
