@@ -1,9 +1,11 @@
+#include "check/findings/axial_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cstddef>
 #include <utility>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

@@ -1,9 +1,11 @@
+#include "check/findings/clash_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cstddef>
 #include <string>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

@@ -1,7 +1,9 @@
+#include "check/findings/radial_findings.hpp"
+
 #include <algorithm>
 #include <cstddef>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/sizes/judge_fit.hpp"
 #include "check/words/words.hpp"
 

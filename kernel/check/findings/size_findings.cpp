@@ -1,3 +1,5 @@
+#include "check/findings/size_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,7 +9,6 @@
 #include <tuple>
 #include <utility>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/sizes/size_range.hpp"
 #include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"

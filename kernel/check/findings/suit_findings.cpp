@@ -1,3 +1,5 @@
+#include "check/findings/suit_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -7,7 +9,6 @@
 #include <utility>
 
 #include "check/bodies/running.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/press/suit_problem.hpp"
 #include "check/words/words.hpp"
 

@@ -1,10 +1,12 @@
+#include "check/findings/taper_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
 #include <cstddef>
 #include <numbers>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

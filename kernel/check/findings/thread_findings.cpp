@@ -1,9 +1,11 @@
+#include "check/findings/thread_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
 #include <cstddef>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/sizes/judge_fit.hpp"
 #include "check/words/words.hpp"
 

@@ -1,3 +1,5 @@
+#include "check/findings/unmatched_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -6,7 +8,6 @@
 #include <utility>
 
 #include "check/bodies/why_apart.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

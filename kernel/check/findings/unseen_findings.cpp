@@ -1,3 +1,5 @@
+#include "check/findings/unseen_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -9,7 +11,6 @@
 #include <utility>
 
 #include "base/work_limit.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/base/stop.hpp"
 

@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 
 namespace spotblue {
 namespace {

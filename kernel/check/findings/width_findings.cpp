@@ -1,7 +1,9 @@
+#include "check/findings/width_findings.hpp"
+
 #include <cmath>
 #include <cstddef>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/sizes/judge_fit.hpp"
 #include "check/words/words.hpp"
 

@@ -4,7 +4,7 @@
 #include <filesystem>
 #include <system_error>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "check/findings/seat_findings.hpp"
+#include "check/findings/unseen_findings.hpp"
 #include "check/match/declared.hpp"
 #include "check/sizes/fit_verdict.hpp"
 

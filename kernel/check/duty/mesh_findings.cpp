@@ -1,3 +1,5 @@
+#include "check/duty/mesh_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -5,7 +7,6 @@
 #include <string>
 #include <utility>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/gears/gear_pairs.hpp"
 #include "check/sizes/fit_verdict.hpp"
 #include "check/words/words.hpp"

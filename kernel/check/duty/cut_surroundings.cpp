@@ -1,4 +1,4 @@
-#include "check/findings/cut_surroundings.hpp"
+#include "check/duty/cut_surroundings.hpp"
 
 #include <fmt/format.h>
 

@@ -1,3 +1,5 @@
+#include "check/duty/cut_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -6,8 +8,7 @@
 #include <string>
 #include <utility>
 
-#include "check/findings/cut_surroundings.hpp"
-#include "check/findings/seat_findings.hpp"
+#include "check/duty/cut_surroundings.hpp"
 #include "check/sizes/fit_verdict.hpp"
 #include "check/sizes/size_range.hpp"
 #include "check/words/words.hpp"

@@ -1,3 +1,5 @@
+#include "check/duty/sleeve_findings.hpp"
+
 // What pressing and warming leave of the running clearance in a bush.
 //
 // Which size is which: the bore of a bush is its free size as long as the bush or its hub is still
@@ -14,7 +16,6 @@
 #include <utility>
 
 #include "check/bodies/running.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/press/press_case.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"

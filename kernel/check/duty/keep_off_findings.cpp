@@ -1,3 +1,5 @@
+#include "check/duty/keep_off_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,7 +9,6 @@
 #include <set>
 #include <utility>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

@@ -1,10 +1,11 @@
+#include "check/duty/thrust_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <cstddef>
 #include <optional>
 
 #include "check/bodies/running.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 

@@ -1,3 +1,5 @@
+#include "check/duty/end_play_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -5,7 +7,6 @@
 #include <set>
 #include <utility>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/play/end_play_judge.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/seat_limits.hpp"

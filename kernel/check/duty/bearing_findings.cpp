@@ -1,3 +1,5 @@
+#include "check/duty/bearing_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,7 +9,6 @@
 #include <set>
 
 #include "check/bodies/running.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/sizes/seat_sizes.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/wall.hpp"

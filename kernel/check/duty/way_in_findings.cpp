@@ -1,3 +1,5 @@
+#include "check/duty/way_in_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -8,7 +10,6 @@
 #include <utility>
 #include <vector>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/way_in.hpp"

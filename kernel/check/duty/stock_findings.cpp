@@ -1,3 +1,5 @@
+#include "check/duty/stock_findings.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -9,7 +11,6 @@
 #include <utility>
 #include <vector>
 
-#include "check/findings/seat_findings.hpp"
 #include "check/sizes/fit_verdict.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/mechanics/stock.hpp"

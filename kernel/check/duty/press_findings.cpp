@@ -1,3 +1,5 @@
+#include "check/duty/press_findings.hpp"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -5,7 +7,6 @@
 #include <optional>
 
 #include "check/bodies/running.hpp"
-#include "check/findings/seat_findings.hpp"
 #include "check/press/press_case.hpp"
 #include "check/press/press_warm.hpp"
 #include "check/words/words.hpp"

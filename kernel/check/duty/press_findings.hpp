@@ -1,0 +1,13 @@
+#pragma once
+
+#include <vector>
+
+#include "check/match/declared.hpp"
+#include "spotblue/check/finding.hpp"
+
+namespace spotblue {
+
+/// One for each radial seat that is pressed or may come out so.
+[[nodiscard]] std::vector<Finding> press_findings(const DeclaredJob& declared);
+
+}  // namespace spotblue

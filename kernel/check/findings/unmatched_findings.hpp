@@ -1,0 +1,13 @@
+#pragma once
+
+#include <vector>
+
+#include "check/match/declared.hpp"
+#include "spotblue/check/finding.hpp"
+
+namespace spotblue {
+
+/// Fits, wants and allowances that matched nothing in the model.
+[[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
+
+}  // namespace spotblue
