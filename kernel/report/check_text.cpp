@@ -7,7 +7,8 @@
 #include <vector>
 
 #include "report/finding_text.hpp"
-#include "report/look_text_parts.hpp"
+#include "report/look_notes.hpp"
+#include "report/text_width.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/report/text.hpp"

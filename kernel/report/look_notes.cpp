@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <string>
 
+#include "report/text_table.hpp"
+#include "spotblue/base/shown_name.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -33,6 +36,15 @@ std::vector<Note> look_notes(const Look& look, LengthUnit unit) {
     notes.push_back(note_of(look.model, one, unit));
   }
   return notes;
+}
+
+std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint, std::size_t width) {
+  TextTable table({{"about"}, {"note"}});
+  for (const Note& note : look_notes(look, unit)) {
+    table.add({shown_text(note.about), shown_text(note.text)}, {shown_text(note.text)});
+  }
+  const std::string body = table.text(kTableIndent, width);
+  return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
 }
 
 }  // namespace spotblue

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "report/look_notes.hpp"
-#include "report/look_text_parts.hpp"
+#include "report/look_text_seats.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -144,19 +144,6 @@ std::string summary_text(const TextContext& c) {
   }
   return c.paint.heading("Found") + ": " + text + '\n';
 }
-
-}  // namespace
-
-std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint, std::size_t width) {
-  TextTable table({{"about"}, {"note"}});
-  for (const Note& note : look_notes(look, unit)) {
-    table.add({shown_text(note.about), shown_text(note.text)}, {shown_text(note.text)});
-  }
-  const std::string body = table.text(kTableIndent, width);
-  return body.empty() ? "" : paint.heading("Notes") + '\n' + body + '\n';
-}
-
-namespace {
 
 std::string not_looked_at_text(const TextContext& c) {
   constexpr std::size_t kShown = 20;

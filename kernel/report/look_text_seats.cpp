@@ -1,10 +1,11 @@
+#include "report/look_text_seats.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>
 #include <map>
 #include <numbers>
 
-#include "report/look_text_parts.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/angle.hpp"

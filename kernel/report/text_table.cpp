@@ -5,7 +5,7 @@
 #include <string_view>
 #include <utility>
 
-#include "report/text_words.hpp"
+#include "report/text_width.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {

@@ -1,9 +1,10 @@
+#include "report/text_width.hpp"
+
 #include <utf8proc.h>
 
 #include <algorithm>
 #include <string_view>
 
-#include "report/text_words.hpp"
 #include "spotblue/report/text.hpp"
 
 namespace spotblue {

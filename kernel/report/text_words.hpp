@@ -32,8 +32,5 @@ namespace spotblue {
 
 /// A feature id with its numbers in the unit; any other text as it is. Both as shown_text.
 [[nodiscard]] std::string spelt_in(std::string_view feature_id, LengthUnit unit);
-/// Columns that the text takes on a terminal: two for a wide letter, none for a combining mark or a
-/// sequence for colour.
-[[nodiscard]] std::size_t shown_width(std::string_view text);
 
 }  // namespace spotblue

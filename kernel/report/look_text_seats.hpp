@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// The pieces that the text of a look is made of.
+/// What bears on what, as the text of a look has it.
 
 #include <string>
 
@@ -24,8 +24,5 @@ struct TextContext {
 /// Axial seats that are square to no centre line.
 [[nodiscard]] std::string other_faces_text(const TextContext& context);
 [[nodiscard]] std::string width_seats_text(const TextContext& context);
-/// As look_notes.
-[[nodiscard]] std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint,
-                                     std::size_t width);
 
 }  // namespace spotblue

@@ -1,0 +1,12 @@
+#pragma once
+
+#include <cstddef>
+#include <string_view>
+
+namespace spotblue {
+
+/// Columns that the text takes on a terminal: two for a wide letter, none for a combining mark or a
+/// sequence for colour.
+[[nodiscard]] std::size_t shown_width(std::string_view text);
+
+}  // namespace spotblue
