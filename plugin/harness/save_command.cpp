@@ -3,10 +3,6 @@
 #include <fmt/format.h>
 
 #include <IFSelect_ReturnStatus.hxx>
-#include <Interface_Static.hxx>
-#include <Message.hxx>
-#include <Message_Messenger.hxx>
-#include <Message_SequenceOfPrinters.hxx>
 #include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <STEPControl_StepModelType.hxx>
@@ -17,8 +13,8 @@
 #include <filesystem>
 #include <limits>
 #include <nlohmann/json.hpp>
-#include <utility>
 
+#include "geometry/occt/occt_silence.hpp"
 #include "geometry/occt/occt_versions.hpp"
 #include "geometry/part21/step_letters.hpp"
 #include "plugin/harness/commands.hpp"
@@ -34,45 +30,6 @@ namespace spotblue::plugin {
 using Json = nlohmann::ordered_json;
 
 namespace {
-
-/// One of Open CASCADE's process-wide settings for a while.
-class Setting {
- public:
-  Setting(std::string name, const char* value) : name_(std::move(name)) {
-    const char* before = Interface_Static::CVal(name_.c_str());
-    before_ = before == nullptr ? "" : before;
-    if (!Interface_Static::SetCVal(name_.c_str(), value)) {
-      throw Error(ErrorCode::open_cascade_failed, {"", name_},
-                  fmt::format("Open CASCADE refuses the setting {}", value),
-                  "check the version of Open CASCADE");
-    }
-  }
-  ~Setting() { Interface_Static::SetCVal(name_.c_str(), before_.c_str()); }
-  Setting(const Setting&) = delete;
-  Setting& operator=(const Setting&) = delete;
-  Setting(Setting&&) = delete;
-  Setting& operator=(Setting&&) = delete;
-
- private:
-  std::string name_;
-  std::string before_;
-};
-
-/// Open CASCADE's writer prints statistics on stdout: not while this lives.
-class Silence {
- public:
-  Silence() : printers_(Message::DefaultMessenger()->ChangePrinters()) {
-    Message::DefaultMessenger()->ChangePrinters().Clear();
-  }
-  ~Silence() { Message::DefaultMessenger()->ChangePrinters() = printers_; }
-  Silence(const Silence&) = delete;
-  Silence& operator=(const Silence&) = delete;
-  Silence(Silence&&) = delete;
-  Silence& operator=(Silence&&) = delete;
-
- private:
-  Message_SequenceOfPrinters printers_;
-};
 
 Error no_room(const std::filesystem::path& target) {
   return {ErrorCode::file_access,
@@ -145,10 +102,11 @@ Json save_command(const Arguments& arguments) {
   const std::filesystem::path target = path_of_shown(file);
   const Subject& found = document_subject(arguments.words()[0]);
   refuse_overwriting(target, inputs_of(found));
-  const Silence silence;
+  const OcctSilence silence;
   STEPCAFControl_Controller::Init();
-  const Setting schema("write.step.schema", "AP242DIS");
-  const Setting unit("write.step.unit", "MM");  // the writer scales shapes, but no sizes, to inches
+  const OcctSetting schema("write.step.schema", "AP242DIS");
+  const OcctSetting unit("write.step.unit",
+                         "MM");  // the writer scales shapes, but no sizes, to inches
   STEPCAFControl_Writer writer;
   occt::write_lengths_in(writer.Writer().WS(), 1.0);
   writer.SetColorMode(Standard_True);

@@ -49,8 +49,8 @@ def private_names(text):
             if quoted and layer_of(name) and not name.startswith("spotblue/")]
 
 
-PLUGINS_TOO = ("geometry/occt/occt_values.hpp", "geometry/occt/occt_versions.hpp",
-               "geometry/part21/step_letters.hpp")
+PLUGINS_TOO = ("geometry/occt/occt_silence.hpp", "geometry/occt/occt_values.hpp",
+               "geometry/occt/occt_versions.hpp", "geometry/part21/step_letters.hpp")
 
 
 def plugin_problems(path, text):

@@ -2,12 +2,11 @@
 // Open CASCADE's STEP code prints on stdout and keeps process-wide settings: one at a time, in
 // silence, and everything put back afterwards.
 
-#include <Message_Messenger.hxx>
-#include <Message_SequenceOfPrinters.hxx>
+#include <list>
 #include <mutex>
 #include <string>
-#include <utility>
-#include <vector>
+
+#include "geometry/occt/occt_silence.hpp"
 
 namespace spotblue {
 
@@ -20,13 +19,13 @@ class OcctQuiet {
   OcctQuiet(const OcctQuiet&) = delete;
   OcctQuiet& operator=(const OcctQuiet&) = delete;
 
-  /// Sets one of Open CASCADE's static parameters until the end of this object's life.
+  /// As OcctSetting, until the end of this object's life.
   void set(const std::string& name, const std::string& value);
 
  private:
   std::unique_lock<std::mutex> lock_;
-  Message_SequenceOfPrinters printers_;
-  std::vector<std::pair<std::string, std::string>> before_;
+  OcctSilence silence_;
+  std::list<OcctSetting> settings_;
 };
 
 }  // namespace spotblue

@@ -30,15 +30,10 @@ class OcctWords::Listener : public Message_Printer {
   std::shared_ptr<Heard> heard_;
 };
 
-OcctWords::OcctWords(Handle(Message_Messenger) messenger)
-    : messenger_(std::move(messenger)),
-      before_(messenger_->ChangePrinters()),
-      heard_(std::make_shared<Heard>()) {
-  messenger_->ChangePrinters().Clear();
-  messenger_->AddPrinter(new Listener(heard_));
+OcctWords::OcctWords(const Handle(Message_Messenger) & messenger)
+    : silence_(messenger), heard_(std::make_shared<Heard>()) {
+  messenger->AddPrinter(new Listener(heard_));
 }
-
-OcctWords::~OcctWords() { messenger_->ChangePrinters() = before_; }
 
 std::string OcctWords::failure() const { return heard_->failure; }
 

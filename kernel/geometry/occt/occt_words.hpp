@@ -2,18 +2,19 @@
 // What Open CASCADE would print while it works.
 
 #include <Message_Messenger.hxx>
-#include <Message_SequenceOfPrinters.hxx>
 #include <memory>
 #include <string>
 #include <vector>
+
+#include "geometry/occt/occt_silence.hpp"
 
 namespace spotblue {
 
 // Hears a messenger, in place of its printers, for as long as this lives.
 class OcctWords {
  public:
-  explicit OcctWords(Handle(Message_Messenger) messenger);
-  ~OcctWords();
+  explicit OcctWords(const Handle(Message_Messenger) & messenger);
+  ~OcctWords() = default;
   OcctWords(const OcctWords&) = delete;
   OcctWords& operator=(const OcctWords&) = delete;
   OcctWords(OcctWords&&) = delete;
@@ -30,8 +31,7 @@ class OcctWords {
   };
   class Listener;
 
-  Handle(Message_Messenger) messenger_;
-  Message_SequenceOfPrinters before_;
+  OcctSilence silence_;
   std::shared_ptr<Heard> heard_;
 };
 

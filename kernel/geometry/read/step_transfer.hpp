@@ -1,6 +1,6 @@
 #pragma once
-// What the child process does: Open CASCADE's STEP parse and transfer, and the walk over the
-// result.
+// What the reading process does with a STEP file: Open CASCADE's parse and transfer, and the walk
+// over the result.
 
 #include <filesystem>
 #include <functional>
@@ -47,13 +47,15 @@ struct Arrival {
   double features_seconds = 0.0;
 };
 
+// What else is wanted while the parsed file is there.
+using AlsoLook = std::function<void(const StepReader&, const Tree&, const Model&)>;
+
 // Parses the text with Open CASCADE, without healing, and stores every product's shape in `folder`.
 //
-// Changes the process's settings of Open CASCADE and keeps the parsed file for good: only for a
-// contained child, once. `also` finds out what else is wanted while the parsed file is there.
+// Changes the process's settings of Open CASCADE and keeps the parsed file until the next: only for
+// a contained child or a process that reads one file after another (ReadIn::this_process).
 // Throws Error unreadable when Open CASCADE refuses the text or an entity of it; exceptions of Open
 // CASCADE pass through.
-using AlsoLook = std::function<void(const StepReader&, const Tree&, const Model&)>;
 [[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
                                     Completeness completeness, const AlsoLook& also = {});
 
