@@ -60,6 +60,30 @@ TEST(EndPlay, OfOneLoopIsToldOnce) {
   EXPECT_EQ(rig.findings().size(), 1U);
 }
 
+// A washer that did not arrive takes its thickness off the play.
+TEST(EndPlay, IsUndecidedWhereSomethingDidNotArrive) {
+  Rig rig = wheel_on_stud();
+  rig.want(0.5, 0.9);
+  ASSERT_EQ(rig.only().outcome, Outcome::nonconforming);
+  rig.look.model.not_compared = {{"product 'Washer'", "did not arrive"}};
+  const Finding finding = rig.only();
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_EQ(text(finding.found, "not_compared"), "product 'Washer': did not arrive");
+}
+
+TEST(EndPlay, IsUndecidedWhereAPartOnItsLineIsNotSound) {
+  Rig rig = wheel_on_stud();
+  rig.want(0.5, 0.9);
+  for (std::size_t part = 0; part < rig.look.model.products.size(); ++part) {
+    SCOPED_TRACE(part);
+    Rig other = rig;
+    other.look.model.products[part].unsound = "its solid is not closed";
+    const Finding finding = other.only();
+    EXPECT_EQ(finding.outcome, Outcome::undecided);
+    EXPECT_THAT(text(finding.found, "unsound"), HasSubstr("its solid is not closed"));
+  }
+}
+
 TEST(EndPlay, LimitsOfALengthReplaceTheGeneralTolerance) {
   Rig rig = wheel_on_stud();
   rig.declare("Bush").state = PartState::to_make;

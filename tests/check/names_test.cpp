@@ -148,5 +148,99 @@ TEST(Names, OfFindingsAreThePathOnlyWhereAProductRepeats) {
   EXPECT_EQ(names.id_of(FeatureRef{1, FeatureKind::cylinder, 0}), "Group/Wheel again: bore 44.45");
 }
 
+// A wheel on a bush of a file whose pin did not arrive.
+Bench pin_is_missing() {
+  Bench bench = test::wheel_on_bush();
+  bench.look.model.not_compared = {{"solid #263 of product 'Pin'", "did not arrive"}};
+  bench.want("Bush: bore 30", "Pin: outside 30", test::iso("H7/g6"), 8);
+  return bench;
+}
+
+TEST(LostNames, AreFindingsOfAPartialModelThatNameWhatDidNotArrive) {
+  Bench bench = pin_is_missing();
+  bench.bore(1, "bore 30", 30.0);
+  const std::vector<Finding> unseen = of_kind(bench, "unseen");
+  ASSERT_EQ(unseen.size(), 2U);
+  EXPECT_EQ(unseen[0].outcome, Outcome::undecided);
+  EXPECT_THAT(unseen[0].about, ::testing::ElementsAre("Pin: outside 30"));
+  EXPECT_EQ(std::get<std::string>(unseen[0].found.at(0).value),
+            "line 8, fits, shaft: no \"Pin: outside 30\" is in what arrived of the model; solid "
+            "#263 of product 'Pin': did not arrive");
+}
+
+TEST(LostNames, LeaveOtherEntriesOfTheJobJudged) {
+  Bench bench = pin_is_missing();
+  bench.bore(1, "bore 30", 30.0);
+  bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
+  EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::nonconforming);
+}
+
+// The bush is there and sound: nothing that is missing can be a bore of its own.
+TEST(LostNames, AreRefusedWhereWhatIsMissingCanNotBeIt) {
+  const Bench bench = pin_is_missing();
+  const Error refused = test::error_of_call([&] { (void)bench.findings(); });
+  EXPECT_THAT(refused.what(), HasSubstr("the model has no feature \"Bush: bore 30\""));
+}
+
+TEST(LostNames, AreRefusedWhereAllArrived) {
+  Bench bench = pin_is_missing();
+  bench.bore(1, "bore 30", 30.0);
+  bench.look.model.not_compared.clear();
+  const Error refused = test::error_of_call([&] { (void)bench.findings(); });
+  EXPECT_THAT(refused.what(), HasSubstr("the model has no feature \"Pin: outside 30\""));
+}
+
+TEST(LostNames, MayBeFeaturesOfAPartThatIsNotSound) {
+  Bench bench = test::wheel_on_bush();
+  bench.product(1).unsound = "its solid is not closed";
+  bench.measure("Bush: bore 30", 30.0, 0.002);
+  const std::vector<Finding> unseen = of_kind(bench, "unseen");
+  ASSERT_EQ(unseen.size(), 2U);
+  EXPECT_THAT(std::get<std::string>(unseen[0].found.at(0).value),
+              HasSubstr("Bush: its solid is not closed"));
+}
+
+TEST(LostNames, OfEveryKindOfEntryAreFindings) {
+  Bench bench = test::wheel_on_bush();
+  bench.look.model.not_compared = {{"solid #263 of product 'Pin'", "did not arrive"}};
+  Job& job = bench.job;
+  const std::string pin = "Pin";
+  const std::string face = "Pin: face 30 @ 0";
+  bench.declare(pin, PartState::as_found, SizesMeant::actual);
+  job.sizes.push_back({.feature = face, .rule = std::string("h6"), .nominal = {}});
+  bench.measure(face, 30.0, 0.002);
+  job.measured_gaps.push_back({.a = "Wheel", .b = face, .value = {}, .uncertainty = {}});
+  job.axial.push_back({.a = pin, .b = "Wheel", .least = {}, .greatest = {}});
+  job.tapers.push_back({.hole = face, .shaft = face, .gap = {}});
+  job.allowed.push_back({.a = pin, .b = "Wheel", .reason = "none", .depth = {}});
+  job.turning.push_back({.part = pin, .load_n = {}, .thrust_n = {}});
+  job.joins.push_back({.a = "Wheel", .b = pin, .by = "weld"});
+  job.keep_off.push_back({.a = "Wheel", .b = pin, .least = {}, .reason = {}});
+  job.surfaces.push_back({.feature = face});
+  job.lengths.push_back({.a = face, .b = face, .measured = {}, .uncertainty = {}, .limits = {}});
+  job.end_play.push_back({.of = pin, .gap = {}});
+  Mesh mesh;
+  mesh.a.part = "Wheel";
+  mesh.b.part = pin;
+  job.meshes.push_back(mesh);
+  Cut cut;
+  cut.feature = face;
+  job.cuts.push_back(cut);
+  EXPECT_EQ(of_kind(bench, "unseen").size(), 16U);  // 15 entries, and the pin itself
+}
+
+// "Pin" stands nowhere: its own name is no help.
+TEST(Names, AreNeverSuggestedForThemselves) {
+  Bench bench = wheel();
+  Product pin;
+  pin.id = pin.name = "Pin";
+  pin.cylinders.push_back({});
+  pin.cylinders.back().name = "outside 30";
+  bench.look.model.products.push_back(pin);
+  const Error refused = refusal(bench, "Pin: outside 30");
+  EXPECT_THAT(refused.what(), HasSubstr("\"Pin\" stands nowhere in the model"));
+  EXPECT_THAT(refused.what(), ::testing::Not(HasSubstr("did you mean")));
+}
+
 }  // namespace
 }  // namespace spotblue

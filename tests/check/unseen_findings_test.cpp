@@ -61,6 +61,14 @@ TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
   EXPECT_THAT(unsound[0].advice, StartsWith("put Wheel right"));
 }
 
+// What is left of two parts called alike may be the other one.
+TEST(UnseenFinding, LeavesTheSeatsOfAPartThatDidNotArriveWholeUndecided) {
+  Bench bench = wheel_on_bush();
+  bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
+  bench.look.model.not_compared = {{"product 'Bush'", "arrived with 1 of its 2 solids"}};
+  EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::undecided);
+}
+
 TEST(UnseenFinding, LeavesTheSeatsOfOtherPartsDecided) {
   Bench bench = wheel_on_bush();
   bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));

@@ -123,6 +123,63 @@ TEST(WayInFinding, AnEyeBetweenTwoCheeksMayComeFromTheSide) {
   EXPECT_THAT(findings[0].advice, HasSubstr("from the side"));
 }
 
+/// A pin in a hub, or, with a shoulder at either end, a ring between two: the way in of both.
+Finding way_of_two(const Product& shaft, const std::string& unsound,
+                   const std::vector<Note>& missing) {
+  Product hub = test::ring_part(10.02, 20, 0, 20);
+  hub.name = hub.id = "Hub";
+  Product pin = shaft;
+  pin.name = pin.id = "Pin";
+  pin.unsound = unsound;
+  test::Bench bench;
+  bench.look.model = test::placed_model({{hub, {}}, {pin, {}}});
+  bench.look.model.not_compared = missing;
+  bench.look.seats = find_seats(bench.look.model, {});
+  const std::vector<Finding> findings = test::of_kind(bench, "way in");
+  EXPECT_THAT(findings, SizeIs(1));
+  return findings.empty() ? Finding{} : findings.front();
+}
+
+TEST(WayInFinding, IsUndecidedWhereAnyPartOfItsLineIsNotSound) {
+  const Product pin = test::ring_part(0, 10, -5, 25);
+  ASSERT_EQ(way_of_two(pin, "", {}).outcome, Outcome::conforming);
+  const Finding finding = way_of_two(pin, "its solid is not closed", {});
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.found, "unsound"), HasSubstr("its solid is not closed"));
+}
+
+// An open solid beside the line may have lost the faces by which it would be on it.
+TEST(WayInFinding, IsUndecidedWhereAPartThatStandsAmongItsPartsIsNotSound) {
+  for (const double at : {0.0, 500.0}) {
+    Product hub = test::ring_part(10.02, 20, 0, 20);
+    Product pin = test::ring_part(0, 10, -5, 25);
+    Product open = test::block_part({10, -2, 5}, {12, 2, 8});
+    open.unsound = "its solid is not closed";
+    test::Bench bench;
+    bench.look.model = test::placed_model({{hub, {}}, {pin, {}}, {open, test::shifted(at, 0, 0)}});
+    bench.look.seats = find_seats(bench.look.model, {});
+    const std::vector<Finding> findings = test::of_kind(bench, "way in");
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_EQ(findings[0].outcome, at == 0.0 ? Outcome::undecided : Outcome::conforming);
+  }
+}
+
+TEST(WayInFinding, IsUndecidedWhereSomethingDidNotArrive) {
+  const Finding finding =
+      way_of_two(test::ring_part(0, 10, -5, 25), "", {{"product 'Bush'", "did not arrive"}});
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_EQ(text_of(finding.found, "not_compared"), "product 'Bush': did not arrive");
+}
+
+// Two shoulders shut the hub in whatever else there is.
+TEST(WayInFinding, ThatIsShutStaysSoWhereSomethingDidNotArrive) {
+  const Product spool = test::turned_part(
+      {{0, -5}, {15, -5}, {15, -1}, {10, -1}, {10, 21}, {15, 21}, {15, 25}, {0, 25}});
+  EXPECT_EQ(way_of_two(spool, "", {{"product 'Bush'", "did not arrive"}}).outcome,
+            Outcome::nonconforming);
+  EXPECT_EQ(way_of_two(spool, "its solid is not closed", {}).outcome, Outcome::undecided);
+}
+
 TEST(WayInFinding, WithOneShoulderAwayTheRingGoesOn) {
   std::string mockup = spool_with_ring(20.05);
   mockup.replace(mockup.find("diameter = 25"), 13, "diameter = 20");

@@ -7,6 +7,7 @@
 #include <set>
 #include <utility>
 
+#include "check/findings/unsound.hpp"
 #include "check/play/end_play_judge.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
@@ -152,18 +153,23 @@ std::vector<Finding> end_play_findings(const DeclaredJob& declared) {
   for (const EndPlay& play : plays.captured) {
     const std::size_t part = main_part(declared, groups, play.group);
     const EndPlayCase found{declared, groups, play, part, main_part(declared, groups, play.ground)};
+    const auto add = [&](Finding finding) {
+      leave_neighbours_open(
+          declared, declared.look->seats.centre_lines[play.centre_line].occurrences, finding);
+      leave_missing_open(declared, finding);
+      findings.push_back(std::move(finding));
+    };
     const std::vector<Want> wants = wants_of(declared, groups, play);
     if (!wants.empty()) {
       told.insert(lengths_of(play));
     }
     for (const Want& want : wants) {
-      findings.push_back(judge_end_play(found, want.limits, want.line));
+      add(judge_end_play(found, want.limits, want.line));
     }
     // Two groups that float one behind the other have one play between them.
     if (wants.empty() && worth_telling(declared, groups, turns, play) &&
         (!play.closed || told.insert(lengths_of(play)).second)) {
-      findings.push_back(
-          tell_end_play(found, plays.captured.size() <= kMostDrawn ? Draw::yes : Draw::no));
+      add(tell_end_play(found, plays.captured.size() <= kMostDrawn ? Draw::yes : Draw::no));
     }
   }
   std::vector<Finding> unmet = unmet_wants(declared, groups, plays);

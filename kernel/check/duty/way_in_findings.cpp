@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "check/findings/unsound.hpp"
 #include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/way_in.hpp"
@@ -228,6 +229,20 @@ void judge_untold(const DeclaredJob& declared, const WayIn& way, Finding& findin
                              declared.names.id_of(way.not_told.front().by));
 }
 
+// What stands in the way stands there whatever else is missing.
+void leave_unseen_open(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
+  if (finding.outcome == Outcome::nonconforming) {
+    std::vector<std::size_t> in_the_way;
+    for (const Blockage& one : way.blocked) {
+      in_the_way.insert(in_the_way.end(), {one.part, one.by});
+    }
+    leave_parts_open(declared, in_the_way, finding);
+    return;
+  }
+  leave_neighbours_open(declared, way.parts, finding);
+  leave_missing_open(declared, finding);
+}
+
 Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
   Finding finding;
   finding.kind = "way in";
@@ -250,6 +265,7 @@ Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
     finding.advice = fmt::format("put together in this order, starting from {}; apart in reverse",
                                  declared.names.id_of(way.base));
   }
+  leave_unseen_open(declared, way, finding);
   return finding;
 }
 

@@ -127,6 +127,21 @@ Finding not_all_judged(const Look& look, std::size_t judged) {
   return finding;
 }
 
+std::vector<Finding> lost_findings(const DeclaredJob& declared) {
+  std::vector<Finding> findings;
+  for (const LostName& lost : declared.lost) {
+    const std::string line = lost.line > 0 ? fmt::format("line {}, ", lost.line) : std::string();
+    Finding finding =
+        unseen({lost.name},
+               fmt::format("{}{}, {}: no \"{}\" is in what arrived of the model; {}", line,
+                           lost.list, lost.key, lost.name, lost.why),
+               "export the model whole and judge again; if the name is mistyped, correct it");
+    finding.basis = "what a partial model lacks is neither well nor bad";
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
 std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const Look& look = *declared.look;

@@ -13,6 +13,8 @@ namespace spotblue {
 /// One for whatever of the model is set against nothing, or not judged: open shells, surfaces, and
 /// parts that touch at no seat.
 [[nodiscard]] std::vector<Finding> unseen_findings(const DeclaredJob& declared);
+/// One for each entry of the job that names what a partial model lacks.
+[[nodiscard]] std::vector<Finding> lost_findings(const DeclaredJob& declared);
 /// One for each thing that there was no time or memory to look at.
 [[nodiscard]] std::vector<Finding> not_looked_at_findings(const Look& look);
 /// Whether parts were not read or not measured, so that the job's names can't be held against them.

@@ -1,5 +1,7 @@
 #include "check/findings/unsound.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <string>
 #include <string_view>
@@ -11,17 +13,33 @@ namespace {
 
 struct UnsoundPart {
   std::string id;
-  std::string_view why;
+  std::string why;
 };
+
+// Why not all of the product may be known; empty where it is. Of a part that did not arrive whole,
+// what is left may go by another's name.
+std::string flaw_of(const Model& model, const Product& product) {
+  if (!product.unsound.empty()) {
+    return product.unsound;
+  }
+  for (const Note& note : model.not_compared) {
+    for (const std::string& name : {product.name, product.part}) {
+      if (!name.empty() && note.about.find("'" + name + "'") != std::string::npos) {
+        return note.about + " " + note.text;
+      }
+    }
+  }
+  return {};
+}
 
 std::vector<UnsoundPart> unsound_parts(const DeclaredJob& declared) {
   const Model& model = declared.look->model;
   std::vector<UnsoundPart> found;
   for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
     const Product& product = model.products[model.occurrences[i].product];
-    if (!product.unsound.empty()) {
-      found.push_back({declared.names.id_of(i), product.unsound});
-      found.push_back({product.id, product.unsound});
+    if (const std::string why = flaw_of(model, product); !why.empty()) {
+      found.push_back({declared.names.id_of(i), why});
+      found.push_back({product.id, why});
     }
   }
   return found;
@@ -35,6 +53,24 @@ bool is_about(const Finding& finding, std::string_view part) {
   });
 }
 
+void leave_open(Finding& finding, std::string_view part, std::string_view why) {
+  finding.outcome = Outcome::undecided;
+  finding.advice = fmt::format("put {} right where it was drawn first, and judge again", part);
+  finding.found.push_back({"unsound", fmt::format("{}: {}", part, why)});
+}
+
+// Whether it did. What is about the part itself is left to leave_unsound_open.
+bool leave_part_open(const DeclaredJob& declared, std::size_t occurrence, Finding& finding) {
+  const Model& model = declared.look->model;
+  const std::string why = flaw_of(model, model.products[model.occurrences[occurrence].product]);
+  const std::string& id = declared.names.id_of(occurrence);
+  if (why.empty() || is_about(finding, id)) {
+    return false;
+  }
+  leave_open(finding, id, why);
+  return true;
+}
+
 }  // namespace
 
 void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findings) {
@@ -44,10 +80,47 @@ void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findi
       return is_about(finding, one.id);
     });
     if (part != parts.end() && finding.kind != kUnseen) {
-      finding.outcome = Outcome::undecided;
-      finding.advice = "put " + part->id + " right where it was drawn first, and judge again";
-      finding.found.push_back({"unsound", part->id + ": " + std::string(part->why)});
+      leave_open(finding, part->id, part->why);
     }
+  }
+}
+
+void leave_parts_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+                      Finding& finding) {
+  for (const std::size_t occurrence : occurrences) {
+    if (leave_part_open(declared, occurrence, finding)) {
+      return;
+    }
+  }
+}
+
+void leave_neighbours_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+                           Finding& finding) {
+  const std::vector<Occurrence>& all = declared.look->model.occurrences;
+  for (std::size_t other = 0; other < all.size(); ++other) {
+    const bool near = std::any_of(occurrences.begin(), occurrences.end(), [&](std::size_t one) {
+      return one == other || overlap(all[one].box, all[other].box);
+    });
+    if (near && leave_part_open(declared, other, finding)) {
+      return;
+    }
+  }
+}
+
+void leave_missing_open(const DeclaredJob& declared, Finding& finding) {
+  const std::vector<Note>& missing = declared.look->model.not_compared;
+  if (missing.empty()) {
+    return;
+  }
+  const std::string more =
+      missing.size() == 1 ? std::string() : fmt::format("; and {} more", missing.size() - 1);
+  finding.found.push_back(
+      {"not_compared", fmt::format("{}: {}{}", missing.front().about, missing.front().text, more)});
+  if (finding.outcome != Outcome::undecided) {
+    finding.outcome = Outcome::undecided;
+    finding.advice =
+        "what did not arrive may stand here too and change this: export the model whole, and judge "
+        "again";
   }
 }
 

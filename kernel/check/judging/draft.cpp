@@ -92,7 +92,8 @@ std::string head(const std::string& model_path, LengthUnit unit) {
 // What the draft can hold nothing of.
 std::string not_looked_at(const Look& look) {
   constexpr std::size_t kShown = 20;
-  const std::vector<Note>& all = look.not_looked_at;
+  std::vector<Note> all = look.not_looked_at;
+  all.insert(all.end(), look.model.not_compared.begin(), look.model.not_compared.end());
   if (all.empty()) {
     return {};
   }

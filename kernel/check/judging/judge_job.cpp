@@ -112,6 +112,7 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
   if (!all) {
     findings.push_back(not_all_judged(look, findings.size()));
   }
+  add(lost_findings(declared));
   add(unseen_findings(declared));
   if (!whole) {
     findings.push_back(rest_not_judged(declared));

@@ -104,8 +104,9 @@ PairBook hole_and_shaft_book(const Names& names, std::string_view list,
                              const std::vector<Want>& wants) {
   PairBook book(Order::matters);
   for (const Want& want : wants) {
-    book.add(subjects_of(names.feature(want.hole, {list, "hole", want.line})),
-             subjects_of(names.feature(want.shaft, {list, "shaft", want.line})));
+    // In this order, so that the first wrong name is the one that is told.
+    const Subjects hole = subjects_of(names.feature(want.hole, {list, "hole", want.line}));
+    book.add(hole, subjects_of(names.feature(want.shaft, {list, "shaft", want.line})));
   }
   return book;
 }
@@ -298,9 +299,17 @@ Error::Where entry_place(const Job& job, std::string_view list, int line) {
   return {job.file, line > 0 ? fmt::format("line {}, {}", line, list) : std::string(list)};
 }
 
-DeclaredJob declare(const Job& job, const Look& look) {
+DeclaredJob declare(const Job& written, const Look& look) {
   DeclaredJob declared{
-      &job, &look, Names(job, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+      &written, &look, Names(written, look.model), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {},
+      {},       {}};
+  JobOfWhatArrived arrived = job_of_what_arrived(written, look.model, declared.names);
+  declared.lost = std::move(arrived.lost);
+  if (!declared.lost.empty()) {
+    declared.kept = std::make_shared<const Job>(std::move(arrived.job));
+    declared.job = declared.kept.get();
+  }
+  const Job& job = *declared.job;
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);

@@ -6,6 +6,7 @@
 #include <memory>
 #include <vector>
 
+#include "check/match/lost_names.hpp"
 #include "check/match/names.hpp"
 #include "check/match/pair_book.hpp"
 #include "check/match/semantic_wants.hpp"
@@ -16,7 +17,7 @@ namespace spotblue {
 
 /// Null pointers where the job says nothing. Points into the job and the look it was made from.
 struct DeclaredJob {
-  const Job* job = nullptr;
+  const Job* job = nullptr;  ///< without the entries that `lost` tells of
   const Look* look = nullptr;
   Names names;
   std::vector<const JobPart*> parts;  ///< by occurrence
@@ -35,6 +36,8 @@ struct DeclaredJob {
   /// What the model's stated sizes want where the job is silent; radial_fits and width_fits point
   /// into it too. Never null.
   std::shared_ptr<const SemanticWants> semantic;
+  std::vector<LostName> lost = {};       ///< of a partial model
+  std::shared_ptr<const Job> kept = {};  ///< what `job` points to where any are lost
 };
 
 /// @throws Error bad_input, naming job file and line, for a name that matches nothing or too much,

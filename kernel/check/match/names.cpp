@@ -28,13 +28,12 @@ bool means(const FeatureName& written, const FeatureName& known) {
   return place_fits && (!written.ordinal || written.ordinal == known.ordinal);
 }
 
-// The part of "Wheel: bore 44" before its last ": ".
-std::string part_of(const std::string& name) {
+}  // namespace
+
+std::string part_of_feature(const std::string& name) {
   const auto at = name.rfind(": ");
   return at == std::string::npos ? std::string() : name.substr(0, at);
 }
-
-}  // namespace
 
 std::vector<ProductFeature> features_of(const Product& product) {
   std::vector<ProductFeature> all;
@@ -115,6 +114,40 @@ const NamedPart* Names::find_part(const std::string& name) const {
 
 bool Names::is_part(const std::string& name) const { return find_part(name) != nullptr; }
 
+bool Names::is_placed(const std::string& name) const {
+  const NamedPart* part = find_part(name);
+  return part != nullptr && !part->occurrences.empty();
+}
+
+std::vector<const Product*> Names::products_of(const NamedPart& part) const {
+  std::vector<const Product*> products;
+  for (const std::size_t occurrence : part.occurrences) {
+    const Product* product = &model_->products[model_->occurrences[occurrence].product];
+    if (std::ranges::find(products, product) == products.end()) {
+      products.push_back(product);
+    }
+  }
+  return products;
+}
+
+bool Names::is_feature(const std::string& name) const {
+  const NamedPart* part = find_part(part_of_feature(name));
+  return part != nullptr && std::ranges::any_of(products_of(*part), [&](const Product* product) {
+           return !matches(*product, name).empty();
+         });
+}
+
+std::string Names::flaw_of(const std::string& part) const {
+  const NamedPart* named = find_part(part);
+  for (const Product* product :
+       named == nullptr ? std::vector<const Product*>() : products_of(*named)) {
+    if (!product->unsound.empty()) {
+      return product->id + ": " + product->unsound;
+    }
+  }
+  return {};
+}
+
 NamedPart Names::part(const std::string& name, const Entry& entry) const {
   if (const NamedPart* found = find_part(name)) {
     return *found;
@@ -128,7 +161,7 @@ NamedPart Names::part(const std::string& name, const Entry& entry) const {
 }
 
 std::vector<ProductFeature> Names::matches(const Product& product, const std::string& name) const {
-  const std::string described = name.substr(part_of(name).size() + 2);
+  const std::string described = name.substr(part_of_feature(name).size() + 2);
   std::vector<ProductFeature> found;
   const std::vector<ProductFeature> all = features_of(product);
   const auto exact = std::find_if(all.begin(), all.end(), [&](const ProductFeature& feature) {
@@ -150,9 +183,14 @@ std::vector<ProductFeature> Names::matches(const Product& product, const std::st
 }
 
 Error Names::unknown_feature(const std::string& name, const Entry& entry) const {
-  const std::string part = part_of(name);
+  const std::string part = part_of_feature(name);
   std::vector<std::string> known;
-  if (const NamedPart* named = find_part(part); named && !named->occurrences.empty()) {
+  const NamedPart* named = find_part(part);
+  if (named != nullptr && named->occurrences.empty()) {
+    return error(entry, fmt::format("\"{}\" stands nowhere in the model", part),
+                 "place it in the assembly, or drop the entry");
+  }
+  if (named != nullptr) {
     for (const std::size_t one : named->occurrences) {
       const Product& product = model_->products[model_->occurrences[one].product];
       for (const ProductFeature& feature : features_of(product)) {
@@ -174,7 +212,7 @@ Error Names::unknown_feature(const std::string& name, const Entry& entry) const 
 }
 
 NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
-  const NamedPart* part = find_part(part_of(name));
+  const NamedPart* part = find_part(part_of_feature(name));
   if (part == nullptr || part->occurrences.empty()) {
     throw unknown_feature(name, entry);
   }
@@ -187,8 +225,8 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
       const Product& product = model_->products[index];
       place->second = matches(product, name);
       for (const ProductFeature& feature : place->second) {
-        candidates.push_back((part->meant == Meant::part ? product.id : part_of(name)) + ": " +
-                             *feature.name);
+        candidates.push_back((part->meant == Meant::part ? product.id : part_of_feature(name)) +
+                             ": " + *feature.name);
       }
     }
   }

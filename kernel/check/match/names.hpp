@@ -42,6 +42,9 @@ struct ProductFeature {
 [[nodiscard]] std::vector<ProductFeature> features_of(const Product& product);
 [[nodiscard]] const std::string& feature_name(const Model& model, const FeatureRef& feature);
 
+/// The part of "Wheel: bore 44" before its last ": "; empty without one.
+[[nodiscard]] std::string part_of_feature(const std::string& name);
+
 /// Every part and feature name of one model, as a job's file may write them.
 class Names {
  public:
@@ -56,6 +59,13 @@ class Names {
   /// @throws Error bad_input naming file, entry and the nearest feature, or all that match.
   [[nodiscard]] NamedFeature feature(const std::string& name, const Entry& entry) const;
   [[nodiscard]] bool is_part(const std::string& name) const;
+  /// Whether a part of that name stands anywhere.
+  [[nodiscard]] bool is_placed(const std::string& name) const;
+  /// Whether a part that stands somewhere has such a feature, or several.
+  [[nodiscard]] bool is_feature(const std::string& name) const;
+  /// Why not all features of the part may be known: what makes its first unsound product so; empty
+  /// where none is.
+  [[nodiscard]] std::string flaw_of(const std::string& part) const;
 
   /// For findings: the shortest id that means this occurrence or this feature of it alone.
   [[nodiscard]] const std::string& id_of(std::size_t occurrence) const;
@@ -64,6 +74,7 @@ class Names {
  private:
   [[nodiscard]] const NamedPart* find_part(const std::string& name) const;
   void add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product);
+  [[nodiscard]] std::vector<const Product*> products_of(const NamedPart& part) const;
   [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
                                                     const std::string& name) const;
   [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;

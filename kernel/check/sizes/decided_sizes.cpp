@@ -174,7 +174,11 @@ class Decisions {
 
 DecidedSizes decided_sizes(const Job& job, const Look& look) {
   const DeclaredJob declared = declare(job, look);
-  return Decisions(declared).made();
+  DecidedSizes decided = Decisions(declared).made();
+  for (const LostName& lost : declared.lost) {
+    decided.left_out.push_back({lost.name, "is not in what arrived of the model; " + lost.why});
+  }
+  return decided;
 }
 
 }  // namespace spotblue
