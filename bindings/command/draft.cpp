@@ -41,7 +41,7 @@ ExitCode run_draft(const Given& given) {
   const Look found = look_with_progress(options);
   const LengthUnit unit = unit_for(options, found.model.file);
   write_result(draft_job(found, model_path(options), unit), options.output);
-  return found.not_looked_at.empty() ? kAllWell : kUndecided;
+  return code_of(found);
 }
 
 }  // namespace spotblue::command

@@ -16,7 +16,7 @@ ExitCode run_look(const Given& given) {
       options.json ? look_json(found)
                    : look_text(found, style_for(options, unit_for(options, found.model.file)));
   write_result(text, options.output);
-  return found.not_looked_at.empty() ? kAllWell : kUndecided;
+  return code_of(found);
 }
 
 }  // namespace spotblue::command

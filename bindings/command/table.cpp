@@ -164,8 +164,8 @@ FILE may also be Open CASCADE's own .brep or .xbf; its content tells. A .brep na
 parts: mm are taken, and every solid is a part.
 )",
      kLookOptions,
-     R"(Ends with 0 when the file is looked at, 2 for bad input, 3 when time or memory left something that
-was not looked at.
+     R"(Ends with 0 when the file is looked at, 2 for bad input, 3 when something was not looked at: for want
+of time or memory, because it did not arrive, or because it bounds no solid.
 )",
      R"(spotblue look press.step
 spotblue look press.step --unit in
@@ -178,8 +178,8 @@ spotblue look press.step --seconds 5
 what each fit is for. Fits that the modelled sizes would satisfy stand beside each seat as comments.
 )",
      kDraftOptions,
-     R"(Ends with 0 when the draft is written, 2 for bad input, 3 when it is written and time or memory left
-something that was not looked at: comments at its head say what.
+     R"(Ends with 0 when the draft is written, 2 for bad input, 3 when it is written and something was not
+looked at, as with spotblue look: comments at its head say what.
 )",
      R"(spotblue draft press.step
 spotblue draft press.step --output press-job.toml
@@ -280,7 +280,7 @@ const char* const kProgramExample =
 const char* const kProgramEnds =
     R"(Ends with 0 when all is well, 2 for bad input (one line says what and where); check and library
 also end with 1 when something is nonconforming and 3 when nothing is but something is undecided; look,
-draft and compare end with 3 when time or memory left something that was not looked at.
+draft and compare end with 3 when something was not looked at.
 )";
 
 std::span<const Verb> verbs() { return kVerbs; }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "command/given.hpp"
+#include "command/verbs.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
 #include "spotblue/job/outside.hpp"
@@ -42,5 +43,8 @@ struct ViewOptions {
 [[nodiscard]] Job job_for(const std::filesystem::path& file, const ViewOptions& options);
 /// Looks at the file with the progress line shown.
 [[nodiscard]] Look look_with_progress(const ViewOptions& options);
+/// Undecided where anything of the model was not looked at: for want of time or memory, because it
+/// did not arrive, or because it bounds no solid.
+[[nodiscard]] ExitCode code_of(const Look& look);
 
 }  // namespace spotblue::command

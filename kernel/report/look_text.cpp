@@ -114,7 +114,21 @@ std::string heading_text(const TextContext& c) {
                     counted(model.occurrences.size(), "place", "places"), unit_word(c.unit));
 }
 
+std::string unseen_text(const Look& look) {
+  std::string text;
+  const auto add = [&text](std::size_t count, std::string_view one, std::string_view many) {
+    text += count == 0 ? std::string() : ", " + counted(count, one, many);
+  };
+  add(look.not_looked_at.size(), "thing not looked at", "things not looked at");
+  add(look.model.not_compared.size(), "thing left out, which may seat or clash",
+      "things left out, which may seat or clash");
+  return text;
+}
+
 std::string summary_text(const TextContext& c) {
+  if (c.look.model.occurrences.empty() && !unseen_text(c.look).empty()) {
+    return c.paint.heading("Found") + ": nothing was compared" + unseen_text(c.look) + '\n';
+  }
   const Seats& seats = c.look.seats;
   const auto pressed = static_cast<std::size_t>(
       std::count_if(seats.radial.begin(), seats.radial.end(), [&c](const RadialSeat& seat) {
@@ -138,11 +152,7 @@ std::string summary_text(const TextContext& c) {
     text +=
         ", " + counted(c.look.clash.contacts.size(), "contact at no seat", "contacts at no seat");
   }
-  if (!c.look.not_looked_at.empty()) {
-    text +=
-        ", " + counted(c.look.not_looked_at.size(), "thing not looked at", "things not looked at");
-  }
-  return c.paint.heading("Found") + ": " + text + '\n';
+  return c.paint.heading("Found") + ": " + text + unseen_text(c.look) + '\n';
 }
 
 std::string not_looked_at_text(const TextContext& c) {

@@ -76,6 +76,13 @@ TEST(LookText, SummaryCountsEverything) {
                         "or slot, 1 screw in a tapped hole, 1 clash\n"));
 }
 
+TEST(LookText, SummaryTellsWhatIsLeftOut) {
+  Look look = example_look();
+  look.model.not_compared = {{"product 'Pin'", "did not arrive"}};
+  EXPECT_THAT(look_text(look, {}),
+              HasSubstr("1 clash, 1 thing left out, which may seat or clash\n"));
+}
+
 TEST(LookText, AlikeCentreLinesStandThereOnce) {
   const std::string text = look_text(repeated_look(5000), {});
   EXPECT_LT(text.size(), 2000U);

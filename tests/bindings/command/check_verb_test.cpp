@@ -71,7 +71,28 @@ TEST_F(CheckVerb, ADamagedModelTakenInPartIsJudgedByNothingInIt) {
   EXPECT_THAT(said.out, HasSubstr("0 nonconforming, 6 undecided, 0 conforming"));
   EXPECT_THAT(said.out, HasSubstr("its radius is no number"));
   EXPECT_EQ(bench_.run("compare job.toml job.toml --accept-partial").code, 0);
-  EXPECT_EQ(bench_.run("draft press.step --accept-partial").code, 0);
+}
+
+// What did not arrive may seat and clash: no look may call it clear, and no draft whole.
+TEST_F(CheckVerb, AModelTakenInPartIsNotCalledClear) {
+  EXPECT_EQ(check(wants("[-0.05, -0.02]")).code, 0);
+  bench_.write("press.step",
+               std::regex_replace(bench_.read("press.step"),
+                                  std::regex(R"((MANIFOLD_SOLID_BREP\('[^']*',)#\d+\))"), "$1$$)",
+                                  std::regex_constants::format_first_only));
+  EXPECT_EQ(bench_.run("look press.step").code, 2);
+  const Said look = bench_.run("look press.step --accept-partial");
+  EXPECT_EQ(look.code, 3) << look.err;
+  EXPECT_THAT(look.out, HasSubstr("left out, which may seat or clash\n"));
+  EXPECT_EQ(bench_.run("look press.step --accept-partial --json").code, 3);
+  const Said draft = bench_.run("draft press.step --accept-partial");
+  EXPECT_EQ(draft.code, 3) << draft.err;
+  EXPECT_THAT(draft.out, HasSubstr("# Not whole"));
+  EXPECT_THAT(draft.out, HasSubstr("did not arrive"));
+  const Said check = bench_.run("check job.toml --accept-partial");
+  EXPECT_EQ(check.code, 3) << check.err;
+  EXPECT_THAT(check.out, HasSubstr("is in what arrived of the model"));
+  EXPECT_THAT(bench_.run("compare job.toml job.toml --accept-partial").err, ::testing::IsEmpty());
 }
 
 TEST_F(CheckVerb, NothingToJudgeIsUndecidedAndEndsWithThree) {

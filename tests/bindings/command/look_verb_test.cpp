@@ -61,7 +61,9 @@ TEST_F(LookVerb, WhatTheTimeDidNotReachIsUndecided) {
   const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
                             bench_.path("found.json").string();
   EXPECT_EQ(std::system(judge.c_str()), 0);
-  EXPECT_THAT(bench_.run("look press.step --seconds 0.000001").out, HasSubstr("Not looked at"));
+  const std::string text = bench_.run("look press.step --seconds 0.000001").out;
+  EXPECT_THAT(text, HasSubstr("Not looked at"));
+  EXPECT_THAT(text, HasSubstr("Found: nothing was compared, 1 thing not looked at\n"));
   EXPECT_EQ(bench_.run("check press.step --seconds 0.000001").code, 3);
 }
 
