@@ -14,7 +14,9 @@ from pathlib import Path
 from unittest import mock
 
 import shelf_making
+from spotblue.base import path_of_shown
 from spotblue.shelf import command
+from spotblue.shelf.manifest import read_manifest
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 SIZES = {"seat": 40.0, "head": 50.0, "inner": 30.01, "long": 30.0, "short": 12.0}
@@ -153,6 +155,28 @@ class Running(unittest.TestCase):
         self.assertIn(["bush.step", "bore 30.01", "30.01", "", "", ""], rows)
         self.assertEqual([row[0] for row in rows if "not read" in row[5]], ["torn.step"])
         self.run_program("library", str(draft), code=1)
+
+    def test_a_draft_holds_no_formula_and_names_the_same_files_and_features(self) -> None:
+        names = ["=1+2.step", "+a.step", "-b.step", "@c.step", "'=d.step", "''-e.step", "x\u202ey.step"]
+        made = {"=SUM(A1)": "=1+2.step", "@'\\x\\D": "x\u202ey.step"}
+        for name in names:
+            text = self.text
+            for part, file in made.items():
+                text = text.replace("'bush'", f"'{part}'") if file == name else text
+            (self.folder / name).write_text(text)
+        (self.folder / "bush.step").unlink()
+        self.run_program("library", str(self.folder), code=3)
+        draft = (self.folder / "manifest.csv").read_text()
+        self.assertNotRegex(draft, "\u202e")
+        for row in csv.reader(draft.splitlines()):
+            for cell in row:
+                self.assertNotRegex(cell, r"\A[=+@-]")
+        read = read_manifest(self.folder / "manifest.csv")
+        files = {str(path_of_shown(claim.file)) for claim in read.claims}
+        self.assertEqual(files, set(names))
+        done = self.run_program("library", str(self.folder / "manifest.csv"), code=3)
+        self.assertNotIn("missing", done.stdout)
+        self.assertNotIn("no such feature", done.stdout)
 
     def test_a_draft_never_overwrites_a_manifest(self) -> None:
         kept = self.folder / "manifest.csv"

@@ -8,7 +8,9 @@ import unittest
 from pathlib import Path
 
 import spotblue
+from spotblue.base import shown_name
 from spotblue.shelf.manifest import read_manifest
+from spotblue.shelf.words import no_formula
 
 
 class Reading(unittest.TestCase):
@@ -54,6 +56,18 @@ class Reading(unittest.TestCase):
         text = 'unit = "inch"\n[[claim]]\nfile = "a.step"\nfeature = "bore"\nsize = 1\ntolerance = "+0.001/0"\n'
         claim = read_manifest(self.written(text, "shelf.toml")).claims[0]
         self.assertAlmostEqual(claim.upper_mm or 0.0, 25.4254)
+
+    def test_an_apostrophe_before_a_formula_is_no_part_of_the_cell(self) -> None:
+        for cell in ("=a.step", "+a.step", "-a.step", "@a.step", "'=a.step", "a.step", "'a.step"):
+            claim = read_manifest(self.written(f"file\n{no_formula(cell)}\n")).claims[0]
+            self.assertEqual(claim.file, cell)
+
+    def test_a_features_name_may_be_written_as_it_is_shown(self) -> None:
+        for part in ("a\u202eb", "\x9b31m", "=a", r"\x41", " a", "a\nb"):
+            cell = no_formula(shown_name(f"{part}: bore 44"))
+            self.assertTrue(cell.isprintable())
+            claim = read_manifest(self.written(f"file,feature\na.step,{cell}\n")).claims[0]
+            self.assertEqual(claim.feature, f"{part}: bore 44")
 
     def test_a_size_may_stand_in_the_feature(self) -> None:
         claim = read_manifest(self.written("file,feature,class\na.step,bore 44,H7\n")).claims[0]

@@ -7,6 +7,7 @@ import sqlite3
 import subprocess
 import sys
 import tempfile
+import time
 import unittest
 from pathlib import Path
 
@@ -55,6 +56,17 @@ class Keeping(unittest.TestCase):
         ]
         store.keep([(KEY, Examined("a", rows))])
         self.assertEqual(self.open().results(), {KEY: rows})
+
+    def test_a_database_that_another_program_holds_is_told_within_ten_seconds(self) -> None:
+        self.open().close()
+        holder = sqlite3.connect(self.path, isolation_level=None)
+        self.addCleanup(holder.close)
+        holder.execute("PRAGMA locking_mode=EXCLUSIVE")
+        holder.execute("BEGIN EXCLUSIVE")
+        began = time.monotonic()
+        with self.assertRaisesRegex(spotblue.FileAccessError, "another program holds it"):
+            self.open().keep([(KEY, Examined("a", [Row("clash", "nonconforming")]))])
+        self.assertLess(time.monotonic() - began, 15.0)
 
     def test_a_second_result_for_one_key_is_left_out(self) -> None:
         store = self.open()

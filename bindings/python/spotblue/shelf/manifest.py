@@ -15,12 +15,13 @@ from typing import Any
 
 import spotblue
 from spotblue._kernel import shelf as kernel
-from spotblue.base import nearest_word, parse_length, parse_unit
+from spotblue.base import nearest_word, parse_length, parse_unit, path_of_shown
 from spotblue.shelf.claim import Claim
 from spotblue.shelf.classes import fit_clearance, refuse_other_side, size_limits
 from spotblue.shelf.features import HOLES, SHAFTS, WORDS, parse_name
 from spotblue.shelf.outputs import SQLITE
 from spotblue.shelf.toml_manifest import toml_entries
+from spotblue.shelf.words import without_apostrophe
 
 COLUMNS = (
     "file",
@@ -131,7 +132,7 @@ def csv_rows(path: Path, text: str, delimiter: str) -> Iterator[tuple[int, list[
     while True:
         first = reader.line_num + 1
         try:
-            yield first, [cell.strip() for cell in next(reader)]
+            yield first, [without_apostrophe(cell.strip()) for cell in next(reader)]
         except StopIteration:
             return
         except csv.Error as error:
@@ -171,6 +172,12 @@ def csv_entries(path: Path, text: str) -> list[Entry]:
     return entries
 
 
+def name_of_shown(text: str) -> str:
+    """The feature that a drafted manifest writes so; what stands for no text stays as it is."""
+    name = str(path_of_shown(text))
+    return name if name.encode("utf-8", "ignore").decode() == name else text
+
+
 class ClaimReader:
     """Turns entries into claims; holds the manifest's place and unit for the errors."""
 
@@ -190,6 +197,7 @@ class ClaimReader:
                 rule = "a feature and a fit in one row"
                 raise self._mistake(entry, "fit", rule, "one row is one claim: make two rows")
             feature, mate = self._pair(entry, text["fit"])
+        feature, mate = name_of_shown(feature), name_of_shown(mate)
         for column, name in (("fit" if mate else "feature", feature), ("fit", mate)):
             if name:
                 self._check_feature(entry, column, name)
@@ -209,7 +217,7 @@ class ClaimReader:
             upper_mm=upper,
             material=text.get("material", ""),
             solids=self._solids(entry),
-            coaxial_with=text.get("coaxial_with", ""),
+            coaxial_with=name_of_shown(text.get("coaxial_with", "")),
             within_mm=self._length(entry, "within"),
             notes=text.get("notes", ""),
         )

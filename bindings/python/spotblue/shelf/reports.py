@@ -18,7 +18,7 @@ from spotblue.base import parse_unit, shown_name, shown_text, unit_name
 from spotblue.errors import missing_package
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, UNDECIDED, WORST_FIRST, Row
 from spotblue.shelf.progress import time_text
-from spotblue.shelf.words import in_unit, length_text, names_in_unit
+from spotblue.shelf.words import in_unit, length_text, names_in_unit, no_formula
 
 SIGNS = {CONFORMING: "=", NONCONFORMING: "!", UNDECIDED: "?"}
 EXIT_CODES = {CONFORMING: 0, NONCONFORMING: 1, UNDECIDED: 3}
@@ -31,8 +31,6 @@ SCHEMA = 1
 _NO_XML = {code: "?" for code in [*range(0x20), 0xFFFE, 0xFFFF, *range(0xD800, 0xE000)]}
 for _allowed in (0x09, 0x0A, 0x0D):
     del _NO_XML[_allowed]
-# A spreadsheet takes a cell that begins so for a formula; numbers are what they are.
-_FORMULA = re.compile(r"[=+\-@](?!\d*\.?\d+([eE][+-]?\d+)?$)")
 # Letters that steer a terminal or turn the direction of what follows.
 _STEERING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
 
@@ -100,7 +98,7 @@ class ShelfReport:
         text = io.StringIO()
         writer = csv.writer(text, lineterminator="\n")
         writer.writerow(CSV_COLUMNS)
-        writer.writerows([_no_formula(cell) for cell in _cells(row)] for row in self.rows)
+        writer.writerows([no_formula(shown_text(cell)) for cell in _cells(row)] for row in self.rows)
         return text.getvalue()
 
     def to_json(self) -> str:
@@ -170,11 +168,6 @@ class ShelfReport:
 
 def _shown(value: object) -> object:
     return shown_text(value) if isinstance(value, str) else value
-
-
-def _no_formula(cell: str) -> str:
-    text = shown_text(cell)
-    return f"'{text}" if _FORMULA.match(text) else text
 
 
 def _cells(row: Row) -> list[str]:

@@ -25,7 +25,8 @@ from spotblue.shelf.tables import COLUMNS, insert, is_sound, take_out, unsound
 
 # Of what is in the file, and not of the disk or of another program; a read past its end is the first.
 DAMAGE = ("SQLITE_IOERR_SHORT_READ", "SQLITE_CORRUPT", "SQLITE_NOTADB", "SQLITE_ERROR")
-BUSY_SECONDS = 60.0
+BUSY_SECONDS = 60.0  # of waiting for another program while files are in hand
+IDLE_SECONDS = 8.0  # and before
 T = TypeVar("T")
 Key = tuple[str, str]  # content and rules
 # A file changed in the clock tick in which it was hashed looks unchanged: such a stamp is no proof.
@@ -93,7 +94,7 @@ class Store:
 
     def _guarded(self, work: Callable[[], T]) -> T:
         """Waits for a file that another run holds, in short steps so that Ctrl-C is heard."""
-        end = time.monotonic() + BUSY_SECONDS
+        end = time.monotonic() + (BUSY_SECONDS if self.leased else IDLE_SECONDS)
         while True:
             try:
                 return work()

@@ -9,11 +9,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import spotblue
-from spotblue.base import parse_unit, shown_name
+from spotblue.base import parse_unit, shown_name, shown_text
 from spotblue.shelf.claim import UNREAD, Claim, Row
 from spotblue.shelf.manifest import Manifest
 from spotblue.shelf.outputs import write_new
-from spotblue.shelf.words import in_unit, number_text
+from spotblue.shelf.words import in_unit, no_formula, number_text
 
 if TYPE_CHECKING:
     from spotblue.shelf.runner import ShelfFile
@@ -61,9 +61,9 @@ def draft(
     bad = {row.file: row for row in rows if row.kind in UNREAD}
     for file in files:
         # A row that begins with # is a remark.
-        cell = r"\x23" + file.name[1:] if file.name.startswith("#") else file.name
+        cell = r"\x23" + file.name[1:] if file.name.startswith("#") else no_formula(file.name)
         if file.name in bad:
-            writer.writerow([cell, "", "", "", "", f"not read: {bad[file.name].found}"])
+            writer.writerow([cell, "", "", "", "", shown_text(f"not read: {bad[file.name].found}")])
             continue
         found = store.features_of(file.task.sha256) if file.task else []
         one_part = len({part for _, part, _, _ in found}) == 1
@@ -71,7 +71,7 @@ def draft(
             short = name[len(part) + 2 :] if one_part else name
             # A manifest's bare numbers are mm unless the next run is told otherwise: inches say so.
             size = in_unit(f"{number_text(size_mm)} mm", unit).removesuffix(" mm")
-            writer.writerow([cell, short, size, "", "", ""])
+            writer.writerow([cell, no_formula(shown_name(short)), size, "", "", ""])
         if not found:
             writer.writerow([cell, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME

@@ -23,6 +23,18 @@ _NAME = re.compile(
     rf"(?: @ (?P<at>{_NUMBER}))?(?![\d.:/]| mm\b| in\b)"
 )
 _INCH_MM = 25.4
+# A spreadsheet takes a cell that begins so, apostrophes aside, for a formula; numbers are what they are.
+_FORMULA = re.compile(r"'*[=+\-@](?!\d*\.?\d+([eE][+-]?\d+)?$)")
+
+
+def no_formula(cell: str) -> str:
+    """The cell with an apostrophe before what a spreadsheet would take for a formula."""
+    return f"'{cell}" if _FORMULA.match(cell) else cell
+
+
+def without_apostrophe(cell: str) -> str:
+    """The cell that no_formula was given."""
+    return cell[1:] if cell.startswith("'") and _FORMULA.match(cell) else cell
 
 
 def number_text(value: float) -> str:
