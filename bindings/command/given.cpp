@@ -54,6 +54,8 @@ std::string wrong_value(const Option& option, const std::string& text) {
     case Takes::positive:
     case Takes::count:
       return wrong_number(text, option.takes);
+    case Takes::path:
+      return text.empty() ? "takes the name of a file, not an empty one" : "";
     default:
       return {};
   }

@@ -76,8 +76,28 @@ int closed(int descriptor, int failed) {
   return failed != 0 ? failed : late;
 }
 
+// Or -1 with the reason in errno: ENXIO of a pipe that nothing reads within a second, for which
+// opening it would wait for ever.
+int opened(const fs::path& device) {
+  constexpr int kTries = 50;
+  constexpr timespec kPause{0, 20'000'000};
+  int descriptor = -1;
+  for (int i = 0; i < kTries; ++i) {
+    descriptor = ::open(device.c_str(), O_WRONLY | O_CLOEXEC | O_NOCTTY | O_NONBLOCK);
+    if (descriptor >= 0 || errno != ENXIO) {
+      break;
+    }
+    nanosleep(&kPause, nullptr);
+    errno = ENXIO;
+  }
+  if (descriptor >= 0) {
+    ::fcntl(descriptor, F_SETFL, ::fcntl(descriptor, F_GETFL) & ~O_NONBLOCK);
+  }
+  return descriptor;
+}
+
 int write_into(const fs::path& device, std::string_view bytes) {
-  const int descriptor = ::open(device.c_str(), O_WRONLY | O_CLOEXEC | O_NOCTTY);
+  const int descriptor = opened(device);
   return descriptor < 0 ? errno : closed(descriptor, write_all(descriptor, bytes));
 }
 
@@ -185,6 +205,10 @@ void write_whole(const fs::path& file, std::string_view bytes, const DraftCheck&
     const fs::path target = fs::weakly_canonical(file, unknown);
     failed = replace(target.empty() ? file : target, bytes,
                      is_there ? std::optional(there.st_mode & 07777U) : std::nullopt, check);
+  }
+  if (failed == ENXIO && S_ISFIFO(there.st_mode)) {
+    throw Error(ErrorCode::file_access, {shown_name(file), ""}, "it is a pipe that nothing reads",
+                "start first what is to read it");
   }
   if (failed != 0) {
     throw Error(ErrorCode::file_access, {shown_name(file), ""},

@@ -155,6 +155,10 @@ void read_included(const TomlTable& table, Outside outside, Mockup& mockup, Mock
         named_file(mockup.read_from.front(), table, "include", name, outside);
     const TomlTable included = TomlTable::read_file(file);
     mockup.read_from.push_back(file);
+    if (included.has("include")) {
+      throw included.error("include", "an included file includes another: includes do not nest",
+                           "name all of them in the mock-up itself");
+    }
     (void)included.find_text("title");
     (void)included.find_text("about");
     read_contents(included, read_mockup_unit(included), mockup, lines);

@@ -24,6 +24,10 @@ fs::path named_file(const fs::path& by, const TomlTable& table, std::string_view
                     const std::string& name, Outside outside) {
   const fs::path from = by.parent_path();
   fs::path file = from / path_of_shown(name);
+  if (file.native().find('\0') != std::string::npos) {
+    throw table.error(key, fmt::format("\"{}\" has a zero byte, and no file's name has one", name),
+                      "take it out");
+  }
   if (outside == Outside::allowed) {
     return file;
   }

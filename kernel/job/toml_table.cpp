@@ -132,10 +132,14 @@ std::string TomlTable::text(std::string_view key) const {
 }
 
 double TomlTable::finite_number(std::string_view key, const toml::node& node) const {
-  const auto value = node.is_number() ? node.value<double>() : std::nullopt;
-  if (!value) {
+  if (!node.is_number()) {
     throw error(key, fmt::format("need a number, got {}", kind_of(node)),
                 "write a number without quotes");
+  }
+  const auto value = node.value<double>();
+  if (!value) {
+    throw error(key, "the whole number has more digits than can be kept",
+                "write one of 15 or less");
   }
   if (!std::isfinite(*value)) {
     throw error(key, "need a finite number", "write a number like 0.02");
@@ -161,8 +165,13 @@ std::optional<int> TomlTable::find_whole(std::string_view key) const {
   if (!value) {
     return std::nullopt;
   }
-  if (*value != std::floor(*value) || std::abs(*value) > std::numeric_limits<int>::max()) {
+  if (*value != std::floor(*value)) {
     throw error(key, fmt::format("need a whole number, got {}", *value), "leave out the fraction");
+  }
+  constexpr int kMost = std::numeric_limits<int>::max();
+  if (std::abs(*value) > kMost) {
+    throw error(key, fmt::format("{} is too large a number", *value),
+                fmt::format("write one of at most {}", kMost));
   }
   return static_cast<int>(*value);
 }

@@ -170,6 +170,19 @@ const Mistake kMistakes[] = {
 INSTANTIATE_TEST_SUITE_P(Job, JobMistake, ::testing::ValuesIn(kMistakes),
                          [](const auto& entry) { return std::string(entry.param.name); });
 
+// What stands before the zero byte may well be a file.
+TEST(JobFile, RefusesAZeroByteInTheNameOfItsModel) {
+  for (const char* name : {R"("m.step\u0000x")", R"('m.step\x00x')"}) {
+    try {
+      (void)test::job_of(std::string("schema = 1\nmodel = ") + name + "\nunit = \"mm\"\n");
+      FAIL() << "no error";
+    } catch (const Error& problem) {
+      EXPECT_THAT(problem.place(), StartsWith("line 2, model"));
+      EXPECT_THAT(problem.rule(), HasSubstr("zero byte"));
+    }
+  }
+}
+
 TEST(JobFile, RefusesAnotherSchema) {
   try {
     (void)test::job_of("schema = 2\n");

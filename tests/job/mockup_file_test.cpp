@@ -194,6 +194,8 @@ INSTANTIATE_TEST_SUITE_P(
         Mistake{"UnknownFace", "\"outside 1 end\"", "\"outsid 1 end\"", "line 19, place \"Washer\"",
                 "did you mean \"outside 1 end\"?"},
         Mistake{"NoPosition", "at = 0", "turn = 0", "line 16, place \"Stud\"", "no position"},
+        Mistake{"PlacedAbsurdlyFar", "at = 0", "at = 1e300", "line 16, place \"Stud\"",
+                "mm from the origin"},
         Mistake{"UnknownKind", "\"ring\"", "\"disc\"", "line 12, part \"Washer\", kind", "no kind"},
         Mistake{"UnknownUnit", "\"inch\"", "\"cubit\"", "line 2, unit", "not a unit"}));
 
@@ -235,6 +237,16 @@ TEST(MockupFile, AFileElsewhereIsIncludedOnlyWhereThatIsAllowed) {
     EXPECT_THAT(problem.what(),
                 HasSubstr("plan.toml, line 2, include: \"/dev/null\" is /dev/null"));
     EXPECT_THAT(problem.what(), HasSubstr("--allow-outside"));
+  }
+}
+
+TEST(MockupFile, IncludesDoNotNest) {
+  try {
+    (void)read_including("include = 'other.toml'\n", kStudPlan);
+    FAIL() << "no Error was thrown";
+  } catch (const Error& problem) {
+    EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
+    EXPECT_THAT(problem.rule(), HasSubstr("includes do not nest"));
   }
 }
 

@@ -60,6 +60,15 @@ TEST(TomlTable, ANumberInQuotesIsNotANumber) {
               HasSubstr("a text"));
 }
 
+TEST(TomlTable, ANumberOfMoreDigitsThanCanBeKeptIsToldAsThat) {
+  const TomlTable table = sample("a = 9223372036854775807\nb = 1e12");
+  EXPECT_THAT(test::error_of_call([&] { (void)table.find_whole("a"); }).rule(),
+              HasSubstr("more digits than can be kept"));
+  const Error large = test::error_of_call([&] { (void)table.find_whole("b"); });
+  EXPECT_THAT(large.rule(), HasSubstr("is too large a number"));
+  EXPECT_THAT(large.cure(), HasSubstr("at most 2147483647"));
+}
+
 TEST(TomlTable, NotANumberIsRefused) {
   const TomlTable table = sample("a = nan\nb = inf\n");
   EXPECT_THAT(test::error_of_call([&] { (void)table.number("a"); }).rule(), HasSubstr("finite"));

@@ -8,6 +8,7 @@
 #include "geometry/mockup/block_faces.hpp"
 #include "geometry/mockup/mockup_check.hpp"
 #include "geometry/mockup/turned_profile.hpp"
+#include "geometry/model/far_places.hpp"
 #include "spotblue/base/nearest.hpp"
 
 namespace spotblue {
@@ -100,6 +101,7 @@ class Placer {
       for (std::size_t k = 0; k < frames_[i].size(); ++k) {
         const std::string name =
             frames_[i].size() == 1 ? placement.name : fmt::format("{} {}", placement.name, k + 1);
+        require_near(i, frames_[i][k]);
         placed.push_back({name, part, placement.group, frames_[i][k]});
       }
     }
@@ -109,6 +111,18 @@ class Placer {
 
  private:
   enum class State { waiting, working, done };
+
+  // A look at what is written would leave it out, or refuse it.
+  void require_near(std::size_t i, const Frame& frame) const {
+    const Point at = place_point(frame, {});
+    const double far = std::hypot(at.x, at.y, at.z);
+    if (!(far <= kFarthest)) {
+      throw place(i).error(
+          fmt::format("it is placed {:.3g} mm from the origin, and may be {:.0e} mm", far,
+                      kFarthest),
+          "correct where it stands");
+    }
+  }
 
   [[nodiscard]] MockupPlace place(std::size_t i) const {
     return {mockup_.file, fmt::format("place \"{}\"", mockup_.placements[i].name)};

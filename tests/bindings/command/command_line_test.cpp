@@ -150,6 +150,20 @@ TEST(CommandLine, VersionAndHelpLoadNoCadLibrary) {
   }
 }
 
+TEST(CommandLine, NoOptionThatNamesAFileTakesAnEmptyName) {
+  const Bench bench;
+  for (const command::Verb& verb : command::verbs()) {
+    for (const command::Option& option : verb.options) {
+      if (option.takes == command::Takes::path) {
+        const Said said = bench.run(std::string(verb.name) + " a b " + option.name + " ''");
+        EXPECT_EQ(said.code, 2) << verb.name;
+        EXPECT_THAT(said.err, HasSubstr("takes the name of a file, not an empty one"))
+            << verb.name << option.name;
+      }
+    }
+  }
+}
+
 TEST(CommandLine, MissingFileIsNamed) {
   EXPECT_THAT(Bench().run("look 'no such.step'").err, HasSubstr("no such.step"));
 }

@@ -1,5 +1,6 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <sys/stat.h>
 
 #include <filesystem>
 #include <string>
@@ -27,6 +28,18 @@ TEST_F(Output, FullDiskIsAnError) {
     EXPECT_EQ(said.code, 2) << arguments;
     EXPECT_THAT(said.err, HasSubstr("No space left on device")) << arguments;
   }
+}
+
+TEST_F(Output, APipeThatNobodyReadsIsRefusedInsteadOfWaitedForForEver) {
+  ASSERT_EQ(mkfifo(bench_.path("pipe").c_str(), 0600), 0);
+  for (const char* arguments : {"look press.step --output pipe", "model press.toml pipe"}) {
+    const Said said = bench_.run(arguments);
+    EXPECT_EQ(said.code, 2) << arguments;
+    EXPECT_THAT(said.err, HasSubstr("pipe: it is a pipe that nothing reads")) << arguments;
+  }
+  const Said said = bench_.run("look press.step --output pipe & cat pipe >read; wait");
+  EXPECT_EQ(said.code, 0) << said.err;
+  EXPECT_THAT(bench_.read("read"), HasSubstr("Found: "));
 }
 
 TEST_F(Output, ClosedStandardOutputIsAnError) {
