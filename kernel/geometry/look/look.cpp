@@ -7,9 +7,10 @@
 #include <utility>
 
 #include "base/logger.hpp"
+#include "base/stage_time.hpp"
 #include "base/work_limit.hpp"
 #include "geometry/occt/contained.hpp"
-#include "geometry/read/read_timed.hpp"
+#include "geometry/read/read_within.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
@@ -166,17 +167,17 @@ Look look(const std::filesystem::path& file, const LookSettings& settings) {
   Look result;
   result.settings = settings;
   const Bound ended = ended_by([&] {
-    TimedModel timed = read_model_timed(file, settings.limits, settings.completeness);
-    result.model = std::move(timed.model);
-    result.seconds.read = timed.read_seconds;
-    result.seconds.features = timed.features_seconds;
-    result.not_looked_at = std::move(timed.not_looked_at);
+    const StageTime features;
+    ModelWithin read = read_within(file, settings.limits, settings.completeness);
+    result.model = std::move(read.model);
+    result.not_looked_at = std::move(read.not_looked_at);
+    result.seconds.features = features.seconds();
   });
+  result.seconds.read = seconds_since(start) - result.seconds.features;
   require_memory(ended, shown_name(file), settings.limits);
   if (ended == Bound::none) {
     look_for_all(result);
   } else {
-    result.seconds.read = seconds_since(start);
     result.model.file.name = shown_name(file);
     result.not_looked_at.push_back(
         {result.model.file.name,

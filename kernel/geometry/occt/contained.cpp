@@ -11,6 +11,7 @@
 #include <Standard_OutOfMemory.hxx>
 #include <algorithm>
 #include <array>
+#include <bit>
 #include <cerrno>
 #include <chrono>
 #include <cmath>
@@ -27,6 +28,7 @@
 
 #include "base/logger.hpp"
 #include "base/machine_memory.hpp"
+#include "base/stage_time.hpp"
 #include "geometry/occt/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -49,6 +51,7 @@ constexpr char kThrew = 't';
 constexpr char kThrewError = 'e';
 constexpr char kNoMemory = 'm';
 
+constexpr const char* kDamaged = "its answer is damaged";
 constexpr const char* kAllUsed = "no more memory to be had";
 
 std::string one_line(std::string text) {
@@ -142,11 +145,17 @@ bool send(char tag, std::string_view bytes) {
   return send(std::string_view(&tag, 1)) && send(bytes);
 }
 
+// The time of stages that the child measured, before what its work returned.
+using StageBytes = std::array<char, sizeof(double)>;
+
 bool run_and_send(const std::function<std::string()>& work) {
+  const StageTime stages;
   const Contained run = run_here(work);
   switch (run.end) {
-    case Contained::End::finished:
-      return send(kReturned, run.bytes);
+    case Contained::End::finished: {
+      const auto time = std::bit_cast<StageBytes>(stages.seconds());
+      return send(kReturned, {time.data(), time.size()}) && send(run.bytes);
+    }
     case Contained::End::out_of_memory:
       return send(kNoMemory, {});
     default:
@@ -251,6 +260,20 @@ void throw_if_ended_from_outside(int status) {
               "run it again; where nobody ended it, the machine had no memory left");
 }
 
+// What the work returned, its stages' time added to that of this process.
+Contained finished_with(std::string&& message) {
+  StageBytes time{};
+  if (message.size() < time.size()) {
+    return {Contained::End::crashed, {}, kDamaged};
+  }
+  message.copy(time.data(), time.size());
+  if (const auto seconds = std::bit_cast<double>(time); std::isfinite(seconds)) {
+    add_stage_time(seconds);
+  }
+  message.erase(0, time.size());
+  return {Contained::End::finished, std::move(message), {}};
+}
+
 Contained told(std::string message, int status, double room_mb, double wanted_mb) {
   if (WIFSIGNALED(status)) {
     const int number = WTERMSIG(status);
@@ -267,7 +290,7 @@ Contained told(std::string message, int status, double room_mb, double wanted_mb
   message.erase(0, 1);
   switch (tag) {
     case kReturned:
-      return {Contained::End::finished, std::move(message), {}};
+      return finished_with(std::move(message));
     case kNoMemory:
       if (room_mb < wanted_mb) {
         return {Contained::End::lacking,
@@ -279,7 +302,7 @@ Contained told(std::string message, int status, double room_mb, double wanted_mb
       if (const auto error = unpacked(message)) {
         return failed_with(*error);
       }
-      return {Contained::End::crashed, {}, "its answer is damaged"};
+      return {Contained::End::crashed, {}, kDamaged};
     default:
       return {Contained::End::failed, {}, std::move(message)};
   }

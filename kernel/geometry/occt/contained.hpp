@@ -26,7 +26,8 @@ struct Contained {
 // AddressSanitizer, which reserves address space by the terabyte, the resident memory is watched
 // instead), limits.seconds of wall time and of CPU time, no core dump, default signals, no open
 // files but the pipe, and no stdout or stderr; it leaves without running any destructor or exit
-// handler, and dies with the calling thread. An exception ends in End::failed with its type and
+// handler, and dies with the calling thread. What its StageTimers measure counts as measured here.
+// An exception ends in End::failed with its type and
 // message, an Error also as itself; std::bad_alloc ends in End::out_of_memory.
 //
 // Throws Error file_access, of no file, when the system lets no process be made, or another program

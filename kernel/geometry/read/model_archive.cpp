@@ -30,7 +30,7 @@ template <class Archive>
 void serialize(Archive& to, Arrival& v) {
   to(v.model.products, v.model.occurrences, v.model.notes, v.model.not_compared,
      v.model.semantic_sizes, v.model.file.unit, v.products, v.solids, v.lame_faces, v.unplaced,
-     v.not_looked_at, v.elsewhere, v.read_seconds, v.features_seconds);
+     v.not_looked_at, v.elsewhere);
 }
 
 namespace {

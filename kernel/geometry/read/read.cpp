@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <functional>
 #include <iterator>
 #include <map>
@@ -26,7 +25,7 @@
 #include "geometry/read/finite_model.hpp"
 #include "geometry/read/model_archive.hpp"
 #include "geometry/read/model_format.hpp"
-#include "geometry/read/read_timed.hpp"
+#include "geometry/read/read_within.hpp"
 #include "geometry/read/shape_file.hpp"
 #include "geometry/read/step_transfer.hpp"
 #include "geometry/tree/outside_files.hpp"
@@ -76,7 +75,7 @@ struct Reading {
   }
 };
 
-TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limits,
+ModelWithin read_from(const std::filesystem::path& file, const ReadLimits& limits,
                       Completeness completeness, Formats formats, const Reading* from);
 
 // Empty, or why nothing of it could be taken in.
@@ -103,8 +102,8 @@ std::string take_file(Arrival& arrival, const std::string& name,
     return "is beside this file, but where its parts belong is not said";
   }
   try {
-    const TimedModel other =
-        read_timed(beside.path, reading.limits, reading.completeness, Formats::step_only, &reading);
+    const ModelWithin other =
+        read_from(beside.path, reading.limits, reading.completeness, Formats::step_only, &reading);
     const double unfolded =
         static_cast<double>(arrival.model.occurrences.size()) +
         static_cast<double>(places.size()) * static_cast<double>(other.model.occurrences.size());
@@ -117,7 +116,6 @@ std::string take_file(Arrival& arrival, const std::string& name,
     if (arrival.model.file.unit.empty()) {
       arrival.model.file.unit = other.model.file.unit;
     }
-    arrival.features_seconds += other.features_seconds;
     arrival.not_looked_at.insert(arrival.not_looked_at.end(), other.not_looked_at.begin(),
                                  other.not_looked_at.end());
   } catch (const LimitReached&) {
@@ -207,10 +205,8 @@ Arrival arrive_from_shapes(const std::filesystem::path& file, const std::string&
   return arrival;
 }
 
-TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limits,
+ModelWithin read_from(const std::filesystem::path& file, const ReadLimits& limits,
                       Completeness completeness, Formats formats, const Reading* from) {
-  using Clock = std::chrono::steady_clock;
-  const auto start = Clock::now();
   const std::string name = shown_name(file);
   std::string bytes = read_bytes(file, limits.file_mb, "a STEP file");
   const std::string hash = sha256(bytes);
@@ -224,36 +220,33 @@ TimedModel read_timed(const std::filesystem::path& file, const ReadLimits& limit
           ? arrive_from_step(bytes, {file, store->folder(), limits, completeness, from,
                                      from != nullptr ? from->files_left : &files_left})
           : arrive_from_shapes(file, bytes, format, store->folder(), limits, completeness);
-  TimedModel timed{std::move(arrival.model), std::move(arrival.not_looked_at), 0.0,
-                   arrival.features_seconds};
+  ModelWithin read{std::move(arrival.model), std::move(arrival.not_looked_at)};
   if (const std::string remark = remark_on_name(format, file); !remark.empty()) {
-    timed.model.notes.push_back({"file name", remark});
+    read.model.notes.push_back({"file name", remark});
   }
-  require_finite(timed.model, name, completeness);
-  timed.model.file.name = shown_name(file);
-  timed.model.file.files.insert(timed.model.file.files.begin(), shown_name(file));
-  timed.model.file.sha256 = hash;
-  timed.model.shapes = store;
-  timed.read_seconds =
-      std::chrono::duration<double>(Clock::now() - start).count() - timed.features_seconds;
-  return timed;
+  require_finite(read.model, name, completeness);
+  read.model.file.name = shown_name(file);
+  read.model.file.files.insert(read.model.file.files.begin(), shown_name(file));
+  read.model.file.sha256 = hash;
+  read.model.shapes = store;
+  return read;
 }
 
 }  // namespace
 
-TimedModel read_model_timed(const std::filesystem::path& file, const ReadLimits& limits,
-                            Completeness completeness) {
-  return read_timed(file, limits, completeness, Formats::all, nullptr);
+ModelWithin read_within(const std::filesystem::path& file, const ReadLimits& limits,
+                        Completeness completeness) {
+  return read_from(file, limits, completeness, Formats::all, nullptr);
 }
 
 Model read_model(const std::filesystem::path& file, const ReadLimits& limits,
                  Completeness completeness) {
-  return read_timed(file, limits, completeness, Formats::all, nullptr).model;
+  return read_from(file, limits, completeness, Formats::all, nullptr).model;
 }
 
 Model read_step(const std::filesystem::path& file, const ReadLimits& limits,
                 Completeness completeness) {
-  return read_timed(file, limits, completeness, Formats::step_only, nullptr).model;
+  return read_from(file, limits, completeness, Formats::step_only, nullptr).model;
 }
 
 }  // namespace spotblue

@@ -8,7 +8,6 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
 #include <algorithm>
-#include <chrono>
 #include <ios>
 #include <locale>
 #include <sstream>
@@ -104,14 +103,10 @@ Tree tree_of_brep(const ShapeFile& file) {
 }  // namespace
 
 Arrival transfer_shape_file(const ShapeFile& file, const std::filesystem::path& folder) {
-  using Clock = std::chrono::steady_clock;
   const OcctQuiet quiet;
-  const auto start = Clock::now();
   Arrival arrival;
   const auto take = [&](Tree& tree) {
-    AddedProducts added = add_products(tree, folder, arrival.model);
-    arrival.features_seconds = added.features_seconds;
-    arrival.not_looked_at = std::move(added.not_looked_at);
+    arrival.not_looked_at = add_products(tree, folder, arrival.model);
     add_occurrences(tree, arrival.model);
     arrival.products.resize(tree.parts.size());
   };
@@ -129,8 +124,6 @@ Arrival transfer_shape_file(const ShapeFile& file, const std::filesystem::path& 
     Tree tree = tree_of_brep(file);
     take(tree);
   }
-  arrival.read_seconds =
-      std::chrono::duration<double>(Clock::now() - start).count() - arrival.features_seconds;
   return arrival;
 }
 

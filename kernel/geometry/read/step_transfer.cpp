@@ -8,7 +8,6 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS_Shape.hxx>
 #include <TopoDS_TShape.hxx>
-#include <chrono>
 #include <limits>
 #include <optional>
 #include <utility>
@@ -24,12 +23,6 @@
 
 namespace spotblue {
 namespace {
-
-using Clock = std::chrono::steady_clock;
-
-double since(Clock::time_point start) {
-  return std::chrono::duration<double>(Clock::now() - start).count();
-}
 
 int count(const TopoDS_Shape& shape, TopAbs_ShapeEnum kind) {
   int found = 0;
@@ -112,7 +105,6 @@ TextLinks links_in(std::string_view text) {
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
                       Completeness completeness, const AlsoLook& also) {
-  const auto start = Clock::now();
   // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
   static std::optional<StepReader> reader_of_child;
   const std::optional<std::string> mended = in_utf8(text);
@@ -125,9 +117,7 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   for (const TreePart& part : tree.parts) {
     arrival.products.push_back({part.entity});
   }
-  AddedProducts added = add_products(tree, folder, arrival.model);
-  arrival.features_seconds = added.features_seconds;
-  arrival.not_looked_at = std::move(added.not_looked_at);
+  arrival.not_looked_at = add_products(tree, folder, arrival.model);
   add_occurrences(tree, arrival.model);
   note_faults(reader.faults(), arrival.model);
   if (mended) {
@@ -142,7 +132,6 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
   }
   arrival.unplaced = std::move(tree.unplaced);
   arrival.elsewhere = std::move(tree.elsewhere);
-  arrival.read_seconds = since(start) - arrival.features_seconds;
   return arrival;
 }
 

@@ -43,8 +43,6 @@ struct Arrival {
   std::vector<int> unplaced;  // usage entities whose component has solids but came without a shape
   std::vector<Note> not_looked_at;      // parts: see add_products
   std::vector<OutsidePlace> elsewhere;  // of parts whose shapes are in other files
-  double read_seconds = 0.0;
-  double features_seconds = 0.0;
 };
 
 // What else is wanted while the parsed file is there.

@@ -6,6 +6,7 @@
 #include <chrono>
 #include <utility>
 
+#include "base/stage_time.hpp"
 #include "base/work_limit.hpp"
 #include "geometry/faces/drawn_far.hpp"
 #include "geometry/faces/product_features.hpp"
@@ -89,12 +90,13 @@ Product product_of(const TreePart& part, double uncertainty, UniqueNames& names,
 
 }  // namespace
 
-AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model) {
+std::vector<Note> add_products(const Tree& tree, const std::filesystem::path& folder,
+                               Model& model) {
   using Clock = std::chrono::steady_clock;
   UniqueNames names;
   model.notes = tree.notes;
   std::string id;  // of the part whose bodies are being added
-  AddedProducts added;
+  std::vector<Note> not_looked_at;
   const auto since = [](Clock::time_point start) {
     return std::chrono::duration<double>(Clock::now() - start).count();
   };
@@ -104,15 +106,14 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
   for (const TreePart& part : tree.parts) {
     Product product = product_of(part, tree.uncertainty, names, id);
     const TopoDS_Shape shape = brought_near(part.shape, product.drawn_at);
-    const auto start = Clock::now();
     const Product bare = product;
     Remarks remarks;
     const bool done = done_within_limits([&] {
+      const StageTimer measured;
       const TimeLimit limit(features_end - since(begun));
       stop_if_asked();
       remarks = analyse_shape(shape, product);
     });
-    added.features_seconds += since(start);
     if (done) {
       for (Note& note : notes_on(product, remarks)) {
         model.notes.push_back(std::move(note));
@@ -120,13 +121,13 @@ AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder
     } else {
       product = bare;
       leave_unmeasured(shape, product);
-      added.not_looked_at.push_back({product.id, "its faces: " + why_not_done()});
+      not_looked_at.push_back({product.id, "its faces: " + why_not_done()});
     }
     model.products.push_back(std::move(product));
     shapes.push_back(shape);
   }
   store_shapes(folder, shapes);
-  return added;
+  return not_looked_at;
 }
 
 void add_occurrences(Tree& tree, Model& model) {

@@ -58,18 +58,13 @@ void place_part(Tree& tree, const Bodies& part, const std::string& path, const F
 // Leaves out the faces of `own` that bound no solid, and says so when there are any.
 void note_loose_faces(const std::string& part, const std::vector<TopoDS_Shape>& own, Tree& tree);
 
-struct AddedProducts {
-  double features_seconds = 0.0;
-  std::vector<Note> not_looked_at;  // of which part nothing was measured: the time was up
-};
-
 // Analyses the tree's parts, stores their shapes in `folder` for a ShapeStore, and takes over the
-// tree's notes with one for each part that is not whole.
+// tree's notes with one for each part that is not whole. Analysing is a stage (StageTime).
 //
 // Under a TimeLimit, parts that more than kFeaturesShare of the time left would go on have no
-// features and an empty box, so that nothing is set against them.
+// features and an empty box, so that nothing is set against them; a note for each is handed back.
 constexpr double kFeaturesShare = 0.6;
-AddedProducts add_products(const Tree& tree, const std::filesystem::path& folder, Model& model);
+std::vector<Note> add_products(const Tree& tree, const std::filesystem::path& folder, Model& model);
 
 // Moves the tree's occurrences into the model, with ids and boxes; its products must be there.
 void add_occurrences(Tree& tree, Model& model);
