@@ -5,9 +5,11 @@
 
 #include "fuzz/fuzzing.hpp"
 #include "geometry/part21/step_axes.hpp"
+#include "geometry/part21/step_bare.hpp"
 #include "geometry/part21/step_declared.hpp"
 #include "geometry/part21/step_mapped.hpp"
 #include "geometry/part21/step_placement.hpp"
+#include "geometry/part21/step_units.hpp"
 #include "geometry/write/semantic_text.hpp"
 
 using namespace spotblue;
@@ -57,7 +59,10 @@ void read(std::string_view text) {
     solids += part.solids * part.occurrences;
   }
   fuzz::demand(solids <= limits.occurrences, "limits are kept");
-  (void)check_placements(entities, kFile);
+  const RepresentationOwners owners = representation_owners(entities);
+  (void)read_placements(entities, owners);
+  (void)unit_faults(entities, owners);
+  (void)bare_parts(entities, owners, declared);
   add_sizes(text, entities, declared);
 }
 

@@ -123,6 +123,17 @@ double edges_off(const ReadFace& face) {
   return off;
 }
 
+// How far lines and circles end off the vertices that they name.
+double ends_off(const ReadFace& face) {
+  double off = 0.0;
+  for (const EdgeCurve& edge : face.edges) {
+    if (edge.kind != EdgeCurve::Kind::other) {
+      off = std::max({off, norm(edge.from - edge.from_vertex), norm(edge.to - edge.to_vertex)});
+    }
+  }
+  return off;
+}
+
 ReadFace read_face(const TopoDS_Face& face, double within) {
   ReadFace result;
   result.surface = face_surface(face, within);
@@ -215,6 +226,7 @@ std::vector<ReadShell> read_shells(const TopoDS_Shape& solid, Point origin, Prod
       stop_if_asked();
       faces.push_back(TopoDS::Face(each.Current()));
       shell.faces.push_back(read_face(faces.back(), product.uncertainty));
+      remarks.ends_off = std::max(remarks.ends_off, ends_off(shell.faces.back()));
       remarks.edges_off = std::max(remarks.edges_off, edges_off(shell.faces.back()));
     }
     remarks.turned_loops += settle_loops(shell.faces);

@@ -16,6 +16,7 @@ struct Remarks {
   int bare_solids = 0;      // that have no faces
   int flat_solids = 0;      // whose faces enclose no volume
   int stray_voids = 0;      // that reach out of the shell that should enclose them
+  double ends_off = 0.0;    // mm, how far edges end off their vertices
   double edges_off = 0.0;   // mm, how far lines and circles lie off the plain faces that they bound
 };
 

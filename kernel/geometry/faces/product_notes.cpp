@@ -39,6 +39,11 @@ std::string unsound(const Product& product, const Remarks& remarks) {
   if (remarks.stray_voids > 0) {
     why.emplace_back("a void reaches out of the shell that should enclose it");
   }
+  if (remarks.ends_off > kEdgesOff) {
+    why.push_back(fmt::format(
+        "edges end up to {:.2g} mm off their own corners: which of the two is meant is not known",
+        remarks.ends_off));
+  }
   if (remarks.edges_off > kEdgesOff) {
     why.push_back(fmt::format(
         "faces lie up to {:.2g} mm off their own edges: which of the two is meant is not known",

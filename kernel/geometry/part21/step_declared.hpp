@@ -16,6 +16,7 @@ struct DeclaredSolid {
   int entity = 0;  // 12 for #12
   int faces = 0;   // of its shells; 0 where the text does not list them
   std::string kind;
+  bool of_shells = true;  // Open CASCADE makes no others
 };
 
 // A product definition that has solids of its own.

@@ -125,6 +125,8 @@ std::unordered_map<int, std::vector<int>> linked_representations(const StepText&
   return links;
 }
 
+RepresentationOwners representation_owners(const StepText& text) { return Owners(text).all(); }
+
 std::vector<std::pair<int, int>> shapes_of_definitions(const StepText& text) {
   std::vector<std::pair<int, int>> shapes;
   for (const StepText::Entity& entity : text.entities()) {

@@ -24,6 +24,11 @@ namespace spotblue {
 // The representation that a mapped item copies; 0 for other items.
 [[nodiscard]] int mapped_by(const StepText& text, int item);
 
+// The product definition whose shape each representation is part of, those that are linked to it
+// included; 0 where several share it. Linear in the entities.
+using RepresentationOwners = std::unordered_map<int, int>;
+[[nodiscard]] RepresentationOwners representation_owners(const StepText& text);
+
 // A product's shape in another's by a mapped item, where no usage (NEXT_ASSEMBLY_USAGE_OCCURRENCE)
 // says that the one is in the other: it is a component all the same.
 struct MappedUsage {

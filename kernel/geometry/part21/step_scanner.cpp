@@ -171,6 +171,7 @@ class Scanner {
     }
     scanned_.entities.push_back({at_, id});
     complex_ = !at_end() && text_[at_] == '(';
+    point_ = is_word_here("CARTESIAN_POINT");
     if (!at_end() && !complex_) {
       if (!is_word(text_[at_]) && text_[at_] != '!') {
         throw refused(start, fmt::format("#{} has no entity name", id), kExportAgain);
@@ -249,6 +250,10 @@ class Scanner {
         }
         break;
       case ')':
+        if (point_ && items_.size() == 2 && items_.back() > 3) {  // Open CASCADE drops the fourth
+          throw refused(at_, fmt::format("#{} is a point of {} numbers", id, items_.back()),
+                        kExportAgain);
+        }
         items_.pop_back();
         break;
       case ',':
@@ -358,6 +363,7 @@ class Scanner {
   std::size_t at_ = 0;
   std::vector<int> items_;  // of each open bracket, outermost first
   std::vector<int> references_;
+  bool point_ = false;
   bool complex_ = false;       // the entity is of several kinds: ( ONE(...) OTHER(...) )
   bool behind_value_ = false;  // a comma or a bracket must come
   char before_ = '\0';         // how the token before this one begins

@@ -52,7 +52,7 @@ class Solids {
   std::optional<DeclaredSolid> at(const StepText::Entity& entity) {
     const std::string_view word = text_.keyword(entity);
     if (std::find(kOtherSolids.begin(), kOtherSolids.end(), word) != kOtherSolids.end()) {
-      return DeclaredSolid{entity.id, 0, std::string(word)};
+      return DeclaredSolid{entity.id, 0, std::string(word), false};
     }
     if (!word.empty() &&
         std::find(kShellSolids.begin(), kShellSolids.end(), word) == kShellSolids.end()) {
@@ -62,9 +62,9 @@ class Solids {
       if (!text_.arguments(entity, "MANIFOLD_SOLID_BREP")) {
         return std::nullopt;
       }
-      return DeclaredSolid{entity.id, 0, "MANIFOLD_SOLID_BREP"};
+      return DeclaredSolid{entity.id, 0, "MANIFOLD_SOLID_BREP", true};
     }
-    DeclaredSolid solid{entity.id, 0, std::string(word)};
+    DeclaredSolid solid{entity.id, 0, std::string(word), true};
     const auto arguments = text_.arguments(entity);
     for (std::size_t i = 1; arguments && i < arguments->size(); ++i) {
       for (const int shell : references((*arguments)[i])) {

@@ -65,9 +65,10 @@ class Comparison {
       } else if (solid.faces > found->second->faces) {
         add(name_of(solid),
             fmt::format("arrived with {} of its {} faces", found->second->faces, solid.faces));
+      } else if (!owner_.contains(solid.entity)) {
+        add(name_of(solid), "belongs to no product");
       } else if (!found->second->placed) {
-        add(name_of(solid), owner_.contains(solid.entity) ? "was not placed in its product"
-                                                          : "belongs to no product");
+        add(name_of(solid), "was not placed in its product");
       }
     }
   }

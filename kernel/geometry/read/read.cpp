@@ -17,10 +17,13 @@
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/occt/unfolding.hpp"
 #include "geometry/part21/step_axes.hpp"
+#include "geometry/part21/step_bare.hpp"
 #include "geometry/part21/step_declared.hpp"
+#include "geometry/part21/step_mapped.hpp"
 #include "geometry/part21/step_outside.hpp"
 #include "geometry/part21/step_placement.hpp"
 #include "geometry/part21/step_text.hpp"
+#include "geometry/part21/step_units.hpp"
 #include "geometry/read/completeness.hpp"
 #include "geometry/read/finite_model.hpp"
 #include "geometry/read/model_archive.hpp"
@@ -167,6 +170,35 @@ void check_complete(Arrival& arrival, const Declared& declared, std::vector<Note
   }
 }
 
+// Open CASCADE does not survive some solids that it makes nothing of.
+void refuse_unmade(const Declared& declared, const Reading& reading) {
+  const auto unmade = std::find_if(declared.solids.begin(), declared.solids.end(),
+                                   [](const DeclaredSolid& solid) { return !solid.of_shells; });
+  if (unmade != declared.solids.end() && reading.completeness == Completeness::all_or_error) {
+    throw Error(ErrorCode::incomplete, {reading.name(), fmt::format("#{}", unmade->entity)},
+                fmt::format("solids of the kind {} are not read", unmade->kind),
+                "export the parts as solids that are bounded by faces, or accept a partial model");
+  }
+}
+
+// What the text alone tells of its placements, axes and units, and of parts without solids.
+struct TextFaults {
+  std::vector<Note> unplaced;
+  std::vector<Note> faults;
+  std::vector<Note> bare;
+};
+
+TextFaults faults_of(const StepText& text, const Declared& declared) {
+  const RepresentationOwners owners = representation_owners(text);
+  Placements placements = read_placements(text, owners);
+  TextFaults all{std::move(placements.unplaced), axis_faults(text),
+                 bare_parts(text, owners, declared)};
+  std::vector<Note> units = unit_faults(text, owners);
+  std::move(placements.faults.begin(), placements.faults.end(), std::back_inserter(all.faults));
+  std::move(units.begin(), units.end(), std::back_inserter(all.faults));
+  return all;
+}
+
 Arrival arrive_from_step(const std::string& text, const Reading& reading) {
   const std::string name = reading.name();
   const StepText entities(text, name, reading.limits);
@@ -175,17 +207,20 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
     throw unreadable(name, fmt::format("the file holds no solid, {}", declared.instead),
                      "export the parts as solids");
   }
-  const std::vector<Note> placements = check_placements(entities, name);
-  const std::vector<Note> axes = axis_faults(entities);
-  refuse_faults(axes, name, reading.completeness);
+  const TextFaults told = faults_of(entities, declared);
+  refuse_faults(told.faults, name, reading.completeness);
+  refuse_unmade(declared, reading);
   Arrival arrival = transfer(
       name, [&] { return transfer_step(text, reading.folder, reading.completeness); },
       reading.limits);
   std::vector<Note> missing = take_outside(arrival, declared, reading);
   check_complete(arrival, declared, std::move(missing), reading);
   Model& model = arrival.model;
-  model.notes.insert(model.notes.end(), placements.begin(), placements.end());
-  note_faults(axes, model);
+  model.notes.insert(model.notes.end(), told.unplaced.begin(), told.unplaced.end());
+  note_faults(told.faults, model);
+  for (const Note& part : told.bare) {
+    leave_out(part, model);
+  }
   model.file.protocol = declared.protocol;
   if (!declared.unit.empty()) {
     model.file.unit = declared.unit;

@@ -56,6 +56,14 @@ TEST(Unsound, IsAFaceThatLiesOffItsOwnEdges) {
   EXPECT_THAT(unsound_of(rod_with_face_of(10.3)), HasSubstr("up to 0.3 mm off their own edges"));
 }
 
+TEST(Unsound, IsAnEdgeThatEndsOffItsOwnCorner) {
+  const TopoDS_Shape rod = BRepPrimAPI_MakeCylinder(10, 40).Shape();
+  const TopoDS_Vertex corner = TopoDS::Vertex(TopExp_Explorer(rod, TopAbs_VERTEX).Current());
+  const gp_Pnt at = BRep_Tool::Pnt(corner);
+  BRep_Builder().UpdateVertex(corner, gp_Pnt(at.X(), at.Y(), at.Z() + 3.0), 1e-7);
+  EXPECT_THAT(unsound_of(rod), HasSubstr("end up to 3 mm off their own corners"));
+}
+
 TEST(Unsound, IsAPlaneThatLiesOffItsOwnEdges) {
   const TopoDS_Shape box = BRepPrimAPI_MakeBox(10, 20, 30).Shape();
   const TopoDS_Face face = TopoDS::Face(TopExp_Explorer(box, TopAbs_FACE).Current());

@@ -8,8 +8,10 @@
 #include <string>
 
 #include "geometry/part21/step_axes.hpp"
+#include "geometry/part21/step_bare.hpp"
 #include "geometry/part21/step_declared.hpp"
 #include "geometry/part21/step_placement.hpp"
+#include "geometry/part21/step_units.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -107,9 +109,13 @@ std::string naming(int parts, int letters) {
 double seconds_to_read(const std::string& text) {
   return seconds([&] {
     const StepText entities(text, "file.step", {});
-    ASSERT_FALSE(read_declared(entities, "file.step", {}).solids.empty());
+    const Declared declared = read_declared(entities, "file.step", {});
+    ASSERT_FALSE(declared.solids.empty());
     ASSERT_TRUE(axis_faults(entities).empty());
-    ASSERT_TRUE(check_placements(entities, "file.step").empty());
+    const RepresentationOwners owners = representation_owners(entities);
+    ASSERT_TRUE(read_placements(entities, owners).faults.empty());
+    ASSERT_TRUE(unit_faults(entities, owners).empty());
+    ASSERT_TRUE(bare_parts(entities, owners, declared).empty());
   });
 }
 
