@@ -139,7 +139,7 @@ class Records {
   }
 
  private:
-  [[nodiscard]] const std::string& place(std::size_t occurrence) const {
+  [[nodiscard]] const std::string& place(OccurrenceId occurrence) const {
     return look_.model.occurrences[occurrence].id;
   }
 

@@ -117,8 +117,7 @@ void write_width(JsonWriter& out, const Product& product, const Width& width,
   out.close_object();
 }
 
-void write_features(JsonWriter& out, const Model& model, std::size_t index,
-                    const ModelNames& names) {
+void write_features(JsonWriter& out, const Model& model, ProductId index, const ModelNames& names) {
   const Product& product = model.products[index];
   out.key("features");
   out.open_array(JsonWriter::Layout::line_each);
@@ -200,7 +199,7 @@ void write_settings(JsonWriter& out, const LookSettings& settings) {
 void write_products(JsonWriter& out, const Model& model, const ModelNames& names) {
   out.key("products");
   out.open_array(JsonWriter::Layout::line_each);
-  for (std::size_t i = 0; i < model.products.size(); ++i) {
+  for (ProductId i; i < model.products.size(); ++i) {
     const Product& product = model.products[i];
     out.open_object();
     out.key("id");
@@ -234,7 +233,7 @@ void write_products(JsonWriter& out, const Model& model, const ModelNames& names
 void write_occurrences(JsonWriter& out, const Model& model, const ModelNames& names) {
   out.key("occurrences");
   out.open_array(JsonWriter::Layout::line_each);
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     const Occurrence& occurrence = model.occurrences[i];
     out.open_object();
     out.key("id");

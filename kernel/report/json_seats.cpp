@@ -8,7 +8,7 @@ void quoted_field(JsonWriter& out, std::string_view key, std::string_view quoted
   out.quoted(quoted);
 }
 
-void place_field(JsonWriter& out, std::string_view key, std::size_t occurrence,
+void place_field(JsonWriter& out, std::string_view key, OccurrenceId occurrence,
                  const ModelNames& names) {
   out.key(key);
   out.open_object();
@@ -34,12 +34,11 @@ void fouls_by_field(JsonWriter& out, double past) {
 }
 
 // An array under `key` with one object a line; `fill` writes the fields of each item.
-template <typename Item, typename Fill>
-void write_list(JsonWriter& out, std::string_view key, const std::vector<Item>& items,
-                const Fill& fill) {
+template <typename Items, typename Fill>
+void write_list(JsonWriter& out, std::string_view key, const Items& items, const Fill& fill) {
   out.key(key);
   out.open_array(JsonWriter::Layout::line_each);
-  for (const Item& item : items) {
+  for (const auto& item : items) {
     out.open_object();
     fill(item);
     out.close_object();
@@ -56,7 +55,7 @@ void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& n
     point_field(out, "along", line.line.along);
     out.key("occurrences");
     out.open_array();
-    for (const std::size_t occurrence : line.occurrences) {
+    for (const OccurrenceId occurrence : line.occurrences) {
       out.quoted(names.occurrence(occurrence));
     }
     out.close_array();
@@ -88,14 +87,13 @@ void write_axial_seats(JsonWriter& out, const Seats& seats, const ModelNames& na
     feature_field(out, "a", seat.a, names);
     feature_field(out, "b", seat.b, names);
     field(out, "gap_mm", seat.gap);
-    const bool on_centre_line = seat.centre_line != kNoCentreLine;
-    if (on_centre_line) {
-      field(out, "inner_mm", seat.inner);
-      field(out, "outer_mm", seat.outer);
+    if (seat.centre_line && seat.inner && seat.outer) {
+      field(out, "inner_mm", *seat.inner);
+      field(out, "outer_mm", *seat.outer);
     }
     field(out, "area_mm2", seat.area);
-    if (on_centre_line) {
-      field(out, "centre_line", seats.centre_lines[seat.centre_line].id);
+    if (seat.centre_line) {
+      field(out, "centre_line", seats.centre_lines[*seat.centre_line].id);
     }
   });
 }
@@ -150,8 +148,8 @@ void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames&
     place_field(out, "b", clash.b, names);
     field(out, "volume_mm3", clash.volume);
     field(out, "depth_mm", clash.depth);
-    if (clash.length > 0.0) {
-      field(out, "length_mm", clash.length);
+    if (clash.length) {
+      field(out, "length_mm", *clash.length);
     }
     if (clash.at) {
       point_field(out, "at", *clash.at);

@@ -34,7 +34,7 @@ std::string parts_text(const TextContext& c) {
                    {"solids", Align::right},
                    {fmt::format("volume {}3", unit_name(c.unit)), Align::right},
                    {""}});
-  for (std::size_t i = 0; i < places.size(); ++i) {
+  for (ProductId i; i < places.size(); ++i) {
     const Product& product = c.look.model.products[i];
     table.add({c.names.product(i), count_text(places[i]), std::to_string(product.solids),
                volume_cell(product.volume, c.unit), part_remark(product, c.unit)});
@@ -54,7 +54,7 @@ std::string clashes_text(const TextContext& c) {
     const std::string volume = volume_cell(clash.volume, c.unit);
     const std::string depth = length_cell(clash.depth, c.unit);
     const std::string cause = shown_text(clash.cause) + (clash.exact ? "" : " (volume not exact)");
-    const std::string length = clash.length > 0.0 ? place_cell(clash.length, c.unit) : "";
+    const std::string length = clash.length ? place_cell(*clash.length, c.unit) : "";
     table.add(
         {c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth, length,
          clash.at ? point_text(*clash.at, c.unit) : "", cause},

@@ -83,10 +83,12 @@ std::string axial_table(const TextContext& c, const std::vector<const AxialSeat*
                    {fmt::format("area {}2", unit_name(c.unit)), Align::right}});
   const double same = c.look.settings.seats.same_length_mm;
   for (const AxialSeat* seat : seats) {
-    const bool round = seat->centre_line != kNoCentreLine;
+    const auto diameter = [&](const std::optional<double>& of) {
+      return seat->centre_line && of ? place_cell(*of, c.unit) : std::string();
+    };
     table.add({c.names.feature(seat->a), c.names.feature(seat->b), length_cell(seat->gap, c.unit),
-               gap_word(seat->gap, same), round ? place_cell(seat->inner, c.unit) : "",
-               round ? place_cell(seat->outer, c.unit) : "", area_cell(seat->area, c.unit)});
+               gap_word(seat->gap, same), diameter(seat->inner), diameter(seat->outer),
+               area_cell(seat->area, c.unit)});
   }
   return table.text(kTableIndent, c.width);
 }
@@ -132,8 +134,8 @@ std::vector<LineSeats> seats_by_line(const Seats& seats) {
     lines[seat.centre_line].radial.push_back(&seat);
   }
   for (const AxialSeat& seat : seats.axial) {
-    if (seat.centre_line != kNoCentreLine) {
-      lines[seat.centre_line].axial.push_back(&seat);
+    if (seat.centre_line) {
+      lines[*seat.centre_line].axial.push_back(&seat);
     }
   }
   for (const TaperSeat& seat : seats.taper) {
@@ -191,7 +193,7 @@ std::string centre_lines_text(const TextContext& context) {
 std::string other_faces_text(const TextContext& context) {
   std::vector<const AxialSeat*> seats;
   for (const AxialSeat& seat : context.look.seats.axial) {
-    if (seat.centre_line == kNoCentreLine) {
+    if (!seat.centre_line) {
       seats.push_back(&seat);
     }
   }

@@ -20,15 +20,13 @@ class ModelNames {
  public:
   ModelNames(const Model& model, const Spelling& spelling);
 
-  [[nodiscard]] const std::string& product(std::size_t index) const { return products_[index]; }
-  [[nodiscard]] const std::string& occurrence(std::size_t index) const {
-    return occurrences_[index];
-  }
+  [[nodiscard]] const std::string& product(ProductId id) const { return products_[id]; }
+  [[nodiscard]] const std::string& occurrence(OccurrenceId id) const { return occurrences_[id]; }
   /// The id of the product that occurs there.
-  [[nodiscard]] const std::string& product_of(std::size_t occurrence) const {
+  [[nodiscard]] const std::string& product_of(OccurrenceId occurrence) const {
     return products_[product_index_[occurrence]];
   }
-  [[nodiscard]] const std::string& feature(std::size_t product, FeatureKind kind,
+  [[nodiscard]] const std::string& feature(ProductId product, FeatureKind kind,
                                            std::size_t index) const {
     return features_[product][static_cast<std::size_t>(kind)][index];
   }
@@ -39,7 +37,7 @@ class ModelNames {
  private:
   std::vector<std::string> products_;
   std::vector<std::string> occurrences_;
-  std::vector<std::size_t> product_index_;
+  std::vector<ProductId> product_index_;
   std::vector<std::array<std::vector<std::string>, 4>> features_;
 };
 

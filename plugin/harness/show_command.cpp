@@ -40,7 +40,7 @@ void display(const std::string& name, const Handle(AIS_InteractiveObject) & obje
   displayed().push_back(name);
 }
 
-std::optional<Mark> mark_of(const Marks& marks, const Product& product, std::size_t number,
+std::optional<Mark> mark_of(const Marks& marks, const Product& product, ProductId number,
                             const FeatureFace& face) {
   std::optional<Mark> worst;
   const auto take = [&](FeatureKind kind, std::size_t index) {
@@ -59,7 +59,7 @@ std::optional<Mark> mark_of(const Marks& marks, const Product& product, std::siz
   return worst;
 }
 
-std::size_t show_part(const Subject& subject, std::size_t occurrence, const Marks& marks) {
+std::size_t show_part(const Subject& subject, OccurrenceId occurrence, const Marks& marks) {
   const Occurrence& place = subject.look.model.occurrences[occurrence];
   const Product& product = subject.look.model.products[place.product];
   TopTools_IndexedMapOfShape faces;
@@ -101,7 +101,7 @@ Json show_command(const Arguments& arguments) {
   std::size_t labels = 0;
   if (!arguments.has("-off")) {
     const Marks marks = marks_of(found);
-    for (std::size_t i = 0; i < found.placed.size(); ++i) {
+    for (OccurrenceId i; i < found.placed.size(); ++i) {
       faces += show_part(found, i, marks);
     }
     for (const SeatLabel& label : labels_of(found, marks)) {

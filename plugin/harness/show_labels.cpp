@@ -29,7 +29,7 @@ bool is_of(const FeatureFace& face, const FeatureRef& feature, const Product& pr
 
 // Of the feature's faces where they lie in the assembly.
 Extent extent_of(const Subject& subject, const FeatureRef& feature) {
-  const std::size_t product = subject.look.model.occurrences[feature.occurrence].product;
+  const ProductId product = subject.look.model.occurrences[feature.occurrence].product;
   TopTools_IndexedMapOfShape faces;
   TopExp::MapShapes(subject.placed[feature.occurrence], TopAbs_FACE, faces);
   Bnd_Box box;
@@ -59,11 +59,11 @@ Point middle_of(const Extent& a, const Extent& b) {
 
 // Off the centre line by the seat's mean radius, else the label would hide in the bore.
 Point on_ring(const Look& look, const AxialSeat& seat, Point middle) {
-  if (seat.centre_line == kNoCentreLine || seat.centre_line >= look.seats.centre_lines.size()) {
+  if (!seat.centre_line || !seat.inner || !seat.outer) {
     return middle;
   }
-  const Line& line = look.seats.centre_lines[seat.centre_line].line;
-  const double radius = 0.25 * (seat.inner + seat.outer);
+  const Line& line = look.seats.centre_lines[*seat.centre_line].line;
+  const double radius = 0.25 * (*seat.inner + *seat.outer);
   const Point foot = at_station(line, station(line, middle));
   const Point other = std::abs(line.along.x) < 0.9 ? Point{1.0, 0.0, 0.0} : Point{0.0, 1.0, 0.0};
   return foot + radius * unit(cross(line.along, other));
@@ -104,7 +104,7 @@ class Labels {
   }
 
   [[nodiscard]] Mark mark_of(const FeatureRef& feature) const {
-    const std::size_t product = subject_.look.model.occurrences[feature.occurrence].product;
+    const ProductId product = subject_.look.model.occurrences[feature.occurrence].product;
     const auto found = marks_.features.find({product, feature.kind, feature.index});
     return found == marks_.features.end() ? Mark::seat : found->second;
   }

@@ -39,7 +39,7 @@ std::string entry_of(const TDF_Label& label) {
   return entry.ToCString();
 }
 
-TDF_Label label_of_product(const Subject& subject, std::size_t product) {
+TDF_Label label_of_product(const Subject& subject, ProductId product) {
   return label_at(subject.document, subject.product_labels[product]);
 }
 

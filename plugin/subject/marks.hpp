@@ -20,7 +20,7 @@ enum class Mark { seat, conforming, undecided, nonconforming };
 [[nodiscard]] Quantity_Color mark_colour(Mark mark);
 
 struct FeatureKey {
-  std::size_t product = 0;
+  ProductId product{};
   FeatureKind kind = FeatureKind::cylinder;
   std::size_t index = 0;
   auto operator<=>(const FeatureKey&) const = default;
@@ -28,7 +28,7 @@ struct FeatureKey {
 
 struct Marks {
   std::map<FeatureKey, Mark> features;
-  std::map<std::size_t, Mark> parts;  ///< products in a clash
+  std::map<ProductId, Mark> parts;  ///< products in a clash
 };
 
 /// By outcome when the subject was checked, else seats as seats and clashes as nonconforming.

@@ -125,7 +125,7 @@ Subject looked_at_document(const std::string& name, const Handle(TDocStd_Documen
         body_of(XCAFDoc_ShapeTool::GetShape(label), result.look.model.products[i].body));
   }
   for (const Occurrence& occurrence : result.look.model.occurrences) {
-    const std::size_t product = occurrence.product;
+    const ProductId product = occurrence.product;
     result.placed.push_back(result.product_shapes[product].Moved(
         location_of(occurrence, result.look.model.products[product]), Standard_False));
   }
@@ -166,8 +166,8 @@ void judge(Subject& subject, Job job) {
   subject.checked = true;
 }
 
-std::optional<std::size_t> find_product(const Model& model, const std::string& id) {
-  for (std::size_t i = 0; i < model.products.size(); ++i) {
+std::optional<ProductId> find_product(const Model& model, const std::string& id) {
+  for (ProductId i; i < model.products.size(); ++i) {
     if (model.products[i].id == id) {
       return i;
     }

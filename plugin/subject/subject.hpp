@@ -64,13 +64,13 @@ void judge(Subject& subject, Job job);
 
 /// A feature by its id, as sbfeatures lists it.
 struct FoundFeature {
-  std::size_t product = 0;
+  ProductId product{};
   FeatureKind kind = FeatureKind::cylinder;
   std::size_t index = 0;
 };
 
 /// Also takes the id or path of an occurrence in place of the product's id.
 [[nodiscard]] std::optional<FoundFeature> find_feature(const Model& model, const std::string& id);
-[[nodiscard]] std::optional<std::size_t> find_product(const Model& model, const std::string& id);
+[[nodiscard]] std::optional<ProductId> find_product(const Model& model, const std::string& id);
 
 }  // namespace spotblue::plugin

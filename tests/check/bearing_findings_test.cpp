@@ -158,7 +158,7 @@ TEST(BearingFinding, AHoleThatOnlyLetsTheShaftThroughIsNoBearing) {
 TEST(BearingFinding, TwoBearingsShareTheLoad) {
   Bench bench = shaft_in_bush("bronze", "1045");
   const FeatureRef second = bench.bore(bench.part("Second bush"), "bore 25", 25.033);
-  bench.seat(second, {1, FeatureKind::cylinder, 0});
+  bench.seat(second, {OccurrenceId(1), FeatureKind::cylinder, 0});
   bench.declare("Second bush", PartState::as_found, SizesMeant::actual).material = "bronze";
   turn(bench, 60, Duty::continuous, 500.0);
   const std::vector<Finding> found = of_kind(bench, "plain bearing");
@@ -170,7 +170,7 @@ TEST(BearingFinding, TwoBearingsShareTheLoad) {
 TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheirMaker) {
   Bench bench = shaft_in_bush("bronze", "1045");
   const FeatureRef ring = bench.bore(bench.part("Ring"), "bore 30", 30.03);
-  const std::size_t sleeve = bench.part("Sleeve");
+  const OccurrenceId sleeve = bench.part("Sleeve");
   bench.seat(ring, bench.outside(sleeve, "outside 30", 30.0));
   bench.job.joins.push_back({"Sleeve", "Shaft", "clamped", 0});
   turn(bench, 60, Duty::continuous, 500.0);

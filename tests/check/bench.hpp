@@ -21,23 +21,23 @@ class Bench {
   Look look;
 
   /// A product and its only occurrence.
-  std::size_t part(const std::string& name) {
+  OccurrenceId part(const std::string& name) {
     look.model.products.push_back({});
     look.model.products.back().id = name;
     look.model.products.back().name = name;
     return occur(look.model.products.size() - 1, "Group/" + name);
   }
 
-  std::size_t occur(std::size_t product, const std::string& path) {
+  OccurrenceId occur(std::size_t product, const std::string& path) {
     Occurrence occurrence;
     occurrence.id = path;
     occurrence.path = path;
-    occurrence.product = product;
+    occurrence.product = ProductId(product);
     look.model.occurrences.push_back(occurrence);
-    return look.model.occurrences.size() - 1;
+    return OccurrenceId(look.model.occurrences.size() - 1);
   }
 
-  FeatureRef cylinder(std::size_t part, const std::string& name, Side side, double diameter) {
+  FeatureRef cylinder(OccurrenceId part, const std::string& name, Side side, double diameter) {
     Cylinder feature;
     feature.name = name;
     feature.side = side;
@@ -46,13 +46,13 @@ class Bench {
     feature.intervals = {{0.0, 20.0}};
     return add(part, FeatureKind::cylinder, product(part).cylinders, feature);
   }
-  FeatureRef bore(std::size_t part, const std::string& name, double diameter) {
+  FeatureRef bore(OccurrenceId part, const std::string& name, double diameter) {
     return cylinder(part, name, Side::internal, diameter);
   }
-  FeatureRef outside(std::size_t part, const std::string& name, double diameter) {
+  FeatureRef outside(OccurrenceId part, const std::string& name, double diameter) {
     return cylinder(part, name, Side::external, diameter);
   }
-  FeatureRef face(std::size_t part, const std::string& name, double z, double normal) {
+  FeatureRef face(OccurrenceId part, const std::string& name, double z, double normal) {
     Plane plane;
     plane.name = name;
     plane.at = {0, 0, z};
@@ -60,14 +60,14 @@ class Bench {
     plane.u = {1, 0, 0};
     return add(part, FeatureKind::plane, product(part).planes, plane);
   }
-  FeatureRef width(std::size_t part, const std::string& name, Side side, double size) {
+  FeatureRef width(OccurrenceId part, const std::string& name, Side side, double size) {
     const double out = side == Side::external ? 1.0 : -1.0;
     const FeatureRef first = face(part, name + " low", -0.5 * size, -out);
     const FeatureRef second = face(part, name + " high", 0.5 * size, out);
     return add(part, FeatureKind::width, product(part).widths,
                Width{name, side, first.index, second.index, size});
   }
-  FeatureRef cone(std::size_t part, const std::string& name, Side side, double half_angle) {
+  FeatureRef cone(OccurrenceId part, const std::string& name, Side side, double half_angle) {
     Cone feature;
     feature.name = name;
     feature.side = side;
@@ -107,7 +107,7 @@ class Bench {
     seat.area = 100.0;
     look.seats.axial.push_back(seat);
   }
-  void clash(std::size_t a, std::size_t b, double depth, const std::string& cause) {
+  void clash(OccurrenceId a, OccurrenceId b, double depth, const std::string& cause) {
     Clash clash;
     clash.a = std::min(a, b);
     clash.b = std::max(a, b);
@@ -135,13 +135,13 @@ class Bench {
   [[nodiscard]] std::vector<Finding> findings() const { return judge_job(job, look); }
   [[nodiscard]] Finding only() const { return findings().at(0); }
 
-  Product& product(std::size_t part) {
+  Product& product(OccurrenceId part) {
     return look.model.products[look.model.occurrences[part].product];
   }
 
  private:
   template <typename Feature>
-  static FeatureRef add(std::size_t part, FeatureKind kind, std::vector<Feature>& list,
+  static FeatureRef add(OccurrenceId part, FeatureKind kind, std::vector<Feature>& list,
                         const Feature& feature) {
     list.push_back(feature);
     return {part, kind, list.size() - 1};

@@ -133,9 +133,9 @@ TEST_F(CutFindings, TheDistanceToAKeyseatBeyondTheCutIsSaid) {
 
 TEST_F(CutFindings, ACutIntoAThreadIsFound) {
   Thread thread;
-  const std::size_t nut = bench.part("Nut");
+  const OccurrenceId nut = bench.part("Nut");
   thread.hole = bench.bore(nut, "bore 25", 25.0);
-  thread.screw = {0, FeatureKind::cylinder, 0};
+  thread.screw = {OccurrenceId(0), FeatureKind::cylinder, 0};
   thread.size = "M30";
   thread.axis = {{0, 0, 10.0}, {0, 0, 1}};
   thread.from = -8.0;

@@ -18,10 +18,10 @@ using ::testing::HasSubstr;
 
 Bench group() {
   Bench bench = wheel_on_bush(44.0, 43.98);
-  const FeatureRef a = bench.face(0, "face 60", 0.0, 1.0);
-  bench.gap(a, bench.face(1, "face 50", 0.1, -1.0), 0.1);
-  bench.key(bench.width(0, "slot 8", Side::internal, 8.0),
-            bench.width(1, "width 8", Side::external, 8.0));
+  const FeatureRef a = bench.face(OccurrenceId(0), "face 60", 0.0, 1.0);
+  bench.gap(a, bench.face(OccurrenceId(1), "face 50", 0.1, -1.0), 0.1);
+  bench.key(bench.width(OccurrenceId(0), "slot 8", Side::internal, 8.0),
+            bench.width(OccurrenceId(1), "width 8", Side::external, 8.0));
   return bench;
 }
 
@@ -84,7 +84,7 @@ TEST(Draft, ListsARepeatedMeetingOnce) {
   Bench bench = wheel_on_bush();
   bench.occur(0, "Group/Wheel again");
   FeatureRef again = bench.look.seats.radial[0].hole;
-  again.occurrence = 2;
+  again.occurrence = OccurrenceId(2);
   bench.seat(again, bench.look.seats.radial[0].shaft);
   EXPECT_THAT(draft_job(bench.look, "m.step", LengthUnit::mm), HasSubstr("2 times"));
 }

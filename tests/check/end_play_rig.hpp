@@ -41,7 +41,7 @@ class Rig {
   void add(const Product& part, double z) {
     look.model.occurrences.push_back({.id = "Group/" + part.name,
                                       .path = "Group/" + part.name,
-                                      .product = look.model.products.size(),
+                                      .product = ProductId(look.model.products.size()),
                                       .frame = shifted(0, 0, z),
                                       .mirrored = false,
                                       .box = place_box(shifted(0, 0, z), part.box)});

@@ -55,9 +55,9 @@ TEST(Groups, SizesThatMayBeLooseHoldNothing) {
 
 TEST(Groups, AKeyTurnsBothPartsAndRidesInItsTighterKeyseat) {
   Bench bench;
-  const std::size_t hub = bench.part("Hub");
-  const std::size_t shaft = bench.part("Shaft");
-  const std::size_t key = bench.part("Key");
+  const OccurrenceId hub = bench.part("Hub");
+  const OccurrenceId shaft = bench.part("Shaft");
+  const OccurrenceId key = bench.part("Key");
   const FeatureRef width = bench.width(key, "width 8", Side::external, 8.0);
   bench.key(bench.width(hub, "slot 8.02", Side::internal, 8.02), width);
   bench.key(bench.width(shaft, "slot 7.98", Side::internal, 7.98), width);
@@ -70,10 +70,10 @@ TEST(Groups, AKeyTurnsBothPartsAndRidesInItsTighterKeyseat) {
 // A nut, a washer and a plate on a stud whose shoulder comes against the plate; all along z.
 struct StudAndNut {
   Bench bench;
-  std::size_t stud = bench.part("Stud");
-  std::size_t plate = bench.part("Plate");
-  std::size_t washer = bench.part("Washer");
-  std::size_t nut = bench.part("Nut");
+  OccurrenceId stud = bench.part("Stud");
+  OccurrenceId plate = bench.part("Plate");
+  OccurrenceId washer = bench.part("Washer");
+  OccurrenceId nut = bench.part("Nut");
 
   explicit StudAndNut(double washer_gap = 0.0) {
     Thread thread;
@@ -88,7 +88,7 @@ struct StudAndNut {
   }
 
  private:
-  void touch(std::size_t low, std::size_t high, double z, double gap) {
+  void touch(OccurrenceId low, OccurrenceId high, double z, double gap) {
     bench.gap(bench.face(low, "face 31", z, 1.0), bench.face(high, "face 29", z + gap, -1.0), gap);
     bench.look.seats.axial.back().axis = {{0, 0, z}, {0, 0, 1}};
   }
@@ -119,9 +119,9 @@ TEST(Groups, ADeclaredTouchCountsAsOne) {
 // A set screw along x in a collar, its end on a shaft of 20 about z.
 Bench set_screw(double end_x) {
   Bench bench;
-  const std::size_t collar = bench.part("Collar");
-  const std::size_t shaft = bench.part("Shaft");
-  const std::size_t screw = bench.part("Screw");
+  const OccurrenceId collar = bench.part("Collar");
+  const OccurrenceId shaft = bench.part("Shaft");
+  const OccurrenceId screw = bench.part("Screw");
   bench.seat(bench.bore(collar, "bore 20", 20.02), bench.outside(shaft, "outside 20", 20.0));
   bench.look.seats.radial.back().axis = {{0, 0, 0}, {0, 0, 1}};
   bench.look.seats.radial.back().from = -8.0;

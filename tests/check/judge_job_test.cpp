@@ -121,9 +121,9 @@ TEST(JudgeJob, PlacesTheStandardsRefusalInTheJobFile) {
 TEST(JudgeJob, NumbersFindingsByKindInTheOrderOfTheLook) {
   Bench bench = wheel_on_bush();
   bench.seat(bench.look.seats.radial[0].hole, bench.look.seats.radial[0].shaft);
-  const FeatureRef a = bench.face(0, "face 60", 0.0, 1.0);
-  bench.gap(a, bench.face(1, "face 60", 0.0, -1.0), 0.0);
-  bench.clash(0, 1, 0.1, "solids overlap");
+  const FeatureRef a = bench.face(OccurrenceId(0), "face 60", 0.0, 1.0);
+  bench.gap(a, bench.face(OccurrenceId(1), "face 60", 0.0, -1.0), 0.0);
+  bench.clash(OccurrenceId(0), OccurrenceId(1), 0.1, "solids overlap");
   std::vector<std::string> ids;
   for (const Finding& finding : bench.findings()) {
     ids.push_back(finding.id);

@@ -163,15 +163,16 @@ TEST_F(MeshFindings, BearingClearanceMovesTheCentreBothWays) {
   declare(standard - 0.05);
   // The pinion's bore 20 runs on a spindle of 19.95: 0.025 each way.
   bench.look.model.products.push_back(ring_part(0.0, 9.975, 0.0, 40.0));
-  const std::size_t spindle = bench.occur(2, "Group/Spindle");
+  const OccurrenceId spindle = bench.occur(2, "Group/Spindle");
   bench.look.model.products[2].id = "Spindle";
   std::size_t bore = 0;
   const Product& pinion = bench.look.model.products[0];
   while (pinion.cylinders[bore].side != Side::internal) {
     ++bore;
   }
-  bench.seat({0, FeatureKind::cylinder, bore}, {spindle, FeatureKind::cylinder, 0});
-  bench.look.seats.centre_lines = {{"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {0, spindle}}};
+  bench.seat({OccurrenceId(0), FeatureKind::cylinder, bore}, {spindle, FeatureKind::cylinder, 0});
+  bench.look.seats.centre_lines = {
+      {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), spindle}}};
   const Finding found = mesh();
   EXPECT_NEAR(number(found.found, "bearing_play_mm"), 0.025, 1e-9);
   EXPECT_NEAR(number(found.found, "backlash_max_mm") - number(found.found, "backlash_min_mm"),
@@ -183,8 +184,8 @@ TEST_F(MeshFindings, PlayIsCountedUpToThePartThatCarriesBothGears) {
   // The pinion's bore 20 runs on a spindle of 19.95 that turns in a plate, bore 15.04 on 15.
   bench.look.model.products.push_back(ring_part(0.0, 9.975, 0.0, 40.0));
   bench.look.model.products.push_back(ring_part(7.52, 100.0, -20.0, 0.0));
-  const std::size_t spindle = bench.occur(2, "Group/Spindle");
-  const std::size_t plate = bench.occur(3, "Group/Plate");
+  const OccurrenceId spindle = bench.occur(2, "Group/Spindle");
+  const OccurrenceId plate = bench.occur(3, "Group/Plate");
   bench.look.model.products[2].id = "Spindle";
   bench.look.model.products[3].id = "Plate";
   bench.look.model.products[2].cylinders.push_back(
@@ -196,17 +197,19 @@ TEST_F(MeshFindings, PlayIsCountedUpToThePartThatCarriesBothGears) {
                      [](const Cylinder& c) { return c.side == Side::internal; }) -
         all.begin());
   };
-  bench.seat({0, FeatureKind::cylinder, internal(0)}, {spindle, FeatureKind::cylinder, 0});
+  bench.seat({OccurrenceId(0), FeatureKind::cylinder, internal(0)},
+             {spindle, FeatureKind::cylinder, 0});
   bench.seat({plate, FeatureKind::cylinder, internal(3)}, {spindle, FeatureKind::cylinder, 1});
   const Direction up{0, 0, 1};
-  bench.look.seats.centre_lines = {{"centre line 1", {{0, 0, 0}, up}, {0, spindle, plate}},
-                                   {"centre line 2", {{67.6, 0, 0}, up}, {1, plate}}};
+  bench.look.seats.centre_lines = {
+      {"centre line 1", {{0, 0, 0}, up}, {OccurrenceId(0), spindle, plate}},
+      {"centre line 2", {{67.6, 0, 0}, up}, {OccurrenceId(1), plate}}};
   EXPECT_NEAR(number(mesh().found, "bearing_play_mm"), 0.025 + 0.02, 1e-9);
 }
 
 TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
   declare(standard - 0.05);
-  bench.clash(0, 1, 4.9, "solids overlap");
+  bench.clash(OccurrenceId(0), OccurrenceId(1), 4.9, "solids overlap");
   const std::vector<Finding> all = bench.findings();
   EXPECT_EQ(all.front().kind, "clash");
   EXPECT_EQ(all.front().outcome, Outcome::conforming);
@@ -216,7 +219,7 @@ TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
 
 TEST_F(MeshFindings, ADeeperOverlapIsStillAClash) {
   declare(standard - 0.05);
-  bench.clash(0, 1, 5.2, "solids overlap");
+  bench.clash(OccurrenceId(0), OccurrenceId(1), 5.2, "solids overlap");
   EXPECT_EQ(bench.findings().front().outcome, Outcome::nonconforming);
 }
 

@@ -18,7 +18,7 @@ constexpr Entry kEntry{"fits", "hole", 12};
 
 Bench wheel() {
   Bench bench;
-  const std::size_t part = bench.part("Wheel");
+  const OccurrenceId part = bench.part("Wheel");
   bench.bore(part, "bore 44.45", 44.45);
   bench.bore(part, "bore 10 @ 5", 10.0);
   bench.bore(part, "bore 10 @ 40", 10.0);
@@ -43,7 +43,7 @@ TEST(Names, MeanEveryOccurrenceOfAProduct) {
 Bench pump() {
   Bench bench;
   for (const int body : {1, 2}) {
-    const std::size_t part = bench.part("Pump#" + std::to_string(body));
+    const OccurrenceId part = bench.part("Pump#" + std::to_string(body));
     Product& product = bench.look.model.products.back();
     product.part = "Pump";
     product.body = body;
@@ -64,7 +64,7 @@ TEST(Names, MeanOneBodyByItsNumber) {
 TEST(Names, MeanABodyByWhatTheFileCallsIt) {
   const Bench bench = pump();
   const Names names(bench.job, bench.look.model);
-  EXPECT_EQ(names.part("Bush", kEntry).occurrences, std::vector<std::size_t>{1});
+  EXPECT_EQ(names.part("Bush", kEntry).occurrences, std::vector{OccurrenceId(1)});
   EXPECT_EQ(names.feature("Bush: bore 20", kEntry).refs.front().occurrence, 1U);
 }
 
@@ -72,7 +72,7 @@ TEST(Names, MeanAllBodiesByThePart) {
   const Bench bench = pump();
   const NamedPart named = Names(bench.job, bench.look.model).part("Pump", kEntry);
   EXPECT_EQ(named.meant, Meant::part);
-  EXPECT_EQ(named.occurrences, (std::vector<std::size_t>{0, 1}));
+  EXPECT_EQ(named.occurrences, (std::vector{OccurrenceId(0), OccurrenceId(1)}));
 }
 
 TEST(Names, MeanTheFeatureThatOnlyOneBodyOfThePartHas) {
@@ -145,7 +145,8 @@ TEST(Names, OfFindingsAreThePathOnlyWhereAProductRepeats) {
   const FeatureRef pin = bench.outside(bench.part("Pin"), "outside 10", 10.0);
   const Names names(bench.job, bench.look.model);
   EXPECT_EQ(names.id_of(pin), "Pin: outside 10");
-  EXPECT_EQ(names.id_of(FeatureRef{1, FeatureKind::cylinder, 0}), "Group/Wheel again: bore 44.45");
+  EXPECT_EQ(names.id_of(FeatureRef{OccurrenceId(1), FeatureKind::cylinder, 0}),
+            "Group/Wheel again: bore 44.45");
 }
 
 // A wheel on a bush of a file whose pin did not arrive.
@@ -158,7 +159,7 @@ Bench pin_is_missing() {
 
 TEST(LostNames, AreFindingsOfAPartialModelThatNameWhatDidNotArrive) {
   Bench bench = pin_is_missing();
-  bench.bore(1, "bore 30", 30.0);
+  bench.bore(OccurrenceId(1), "bore 30", 30.0);
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);
   EXPECT_EQ(unseen[0].outcome, Outcome::undecided);
@@ -170,7 +171,7 @@ TEST(LostNames, AreFindingsOfAPartialModelThatNameWhatDidNotArrive) {
 
 TEST(LostNames, LeaveOtherEntriesOfTheJobJudged) {
   Bench bench = pin_is_missing();
-  bench.bore(1, "bore 30", 30.0);
+  bench.bore(OccurrenceId(1), "bore 30", 30.0);
   bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
   EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::nonconforming);
 }
@@ -184,7 +185,7 @@ TEST(LostNames, AreRefusedWhereWhatIsMissingCanNotBeIt) {
 
 TEST(LostNames, AreRefusedWhereAllArrived) {
   Bench bench = pin_is_missing();
-  bench.bore(1, "bore 30", 30.0);
+  bench.bore(OccurrenceId(1), "bore 30", 30.0);
   bench.look.model.not_compared.clear();
   const Error refused = test::error_of_call([&] { (void)bench.findings(); });
   EXPECT_THAT(refused.what(), HasSubstr("the model has no feature \"Pin: outside 30\""));
@@ -192,7 +193,7 @@ TEST(LostNames, AreRefusedWhereAllArrived) {
 
 TEST(LostNames, MayBeFeaturesOfAPartThatIsNotSound) {
   Bench bench = test::wheel_on_bush();
-  bench.product(1).unsound = "its solid is not closed";
+  bench.product(OccurrenceId(1)).unsound = "its solid is not closed";
   bench.measure("Bush: bore 30", 30.0, 0.002);
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);

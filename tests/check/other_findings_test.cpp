@@ -170,8 +170,8 @@ TEST(AxialFinding, TakesAMeasuredGapBeforeTheModels) {
 
 Bench two_parts(double depth, const std::string& cause) {
   Bench bench;
-  const std::size_t a = bench.part("Seal");
-  const std::size_t b = bench.part("Bracket");
+  const OccurrenceId a = bench.part("Seal");
+  const OccurrenceId b = bench.part("Bracket");
   bench.clash(a, b, depth, cause);
   return bench;
 }
@@ -222,7 +222,7 @@ TEST(SizeFinding, JudgesAMeasuredSizeByItsOwnClass) {
 
 TEST(SizeFinding, IsOneForAllOccurrencesAlike) {
   Bench bench;
-  const std::size_t pin = bench.part("Pin");
+  const OccurrenceId pin = bench.part("Pin");
   bench.occur(bench.look.model.occurrences[pin].product, "Group/Pin again");
   bench.outside(pin, "outside 6", 6.0);
   bench.job.sizes.push_back({"Pin: outside 6", Limits{Length::mm(5.9), Length::mm(6.1)}, {}, 0});

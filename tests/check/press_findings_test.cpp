@@ -21,7 +21,7 @@ using ::testing::HasSubstr;
 
 constexpr double kHubOutside = 80.0;
 
-FeatureRef cylinder_of(const Bench& bench, std::size_t part, Side side) {
+FeatureRef cylinder_of(const Bench& bench, OccurrenceId part, Side side) {
   const std::vector<Cylinder>& all =
       bench.look.model.products[bench.look.model.occurrences[part].product].cylinders;
   for (std::size_t i = 0; i < all.size(); ++i) {
@@ -32,7 +32,7 @@ FeatureRef cylinder_of(const Bench& bench, std::size_t part, Side side) {
   return {};
 }
 
-void seat(Bench& bench, std::size_t outer, std::size_t inner) {
+void seat(Bench& bench, OccurrenceId outer, OccurrenceId inner) {
   bench.seat(cylinder_of(bench, outer, Side::internal), cylinder_of(bench, inner, Side::external));
   RadialSeat& made = bench.look.seats.radial.back();
   made.axis = {{0, 0, 0}, {0, 0, 1}};
@@ -57,8 +57,8 @@ Bench bush_in_hub(double bush_outside, double shaft = 29.9, double bush_bore = 3
     }
     bench.look.model.occurrences[i].id = bench.look.model.occurrences[i].path = names[i];
   }
-  seat(bench, 0, 1);
-  seat(bench, 1, 2);
+  seat(bench, OccurrenceId(0), OccurrenceId(1));
+  seat(bench, OccurrenceId(1), OccurrenceId(2));
   bench.declare("Hub", PartState::as_found, SizesMeant::actual).material = "1045";
   bench.declare("Bush", PartState::to_make, SizesMeant::actual).material = "leaded bronze";
   bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = "1045";

@@ -27,7 +27,7 @@ SemanticSize& state(Bench& bench, std::size_t product, double nominal, SizeLimit
   size.entity = 100 + static_cast<int>(bench.look.model.semantic_sizes.size());
   size.name = "diameter";
   size.characteristic = SizeCharacteristic::diameter;
-  size.product = product;
+  size.product = ProductId(product);
   size.features = {{FeatureKind::cylinder, 0}};
   size.nominal_mm = nominal;
   size.limits = limits;
@@ -169,7 +169,7 @@ TEST(DecidedSizes, AreLeftOpenByAClearanceAlone) {
 TEST(DecidedSizes, AreLeftOutWherePlacesOfOnePartDiffer) {
   Bench bench = wheel_on_bush();
   const FeatureRef other = bench.outside(bench.part("Pin"), "outside 44", 44.0);
-  const std::size_t second = bench.occur(0, "Group/Second wheel");
+  const OccurrenceId second = bench.occur(0, "Group/Second wheel");
   bench.seat({second, FeatureKind::cylinder, 0}, other);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   bench.want("Wheel: bore 44", "Pin: outside 44", iso("H8/f7"));

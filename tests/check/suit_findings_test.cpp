@@ -153,7 +153,7 @@ TEST(SuitFinding, AWantedSizeTakesPartAndIsNamedWhereItConflicts) {
 
 TEST(SuitFinding, AlikePartsForAlikeMatesAreToldOnce) {
   Bench bench = bush_to_make();
-  const std::size_t second = bench.occur(1, "Group/Bush (2)");
+  const OccurrenceId second = bench.occur(1, "Group/Bush (2)");
   bench.seat(bench.bore(bench.part("Second wheel"), "bore 38", 38.012),
              {second, FeatureKind::cylinder, 0});
   bench.measure("Second wheel: bore 38", 38.012, 0.004);
@@ -163,7 +163,7 @@ TEST(SuitFinding, AlikePartsForAlikeMatesAreToldOnce) {
 
 TEST(SuitFinding, APressedBoreWithoutMaterialsIsUndecidedAndFinishedInPlace) {
   Bench bench = bush_to_make();
-  const FeatureRef bore = bench.bore(1, "bore 29", 29.02);
+  const FeatureRef bore = bench.bore(OccurrenceId(1), "bore 29", 29.02);
   bench.seat(bore, bench.outside(bench.part("Stud"), "outside 29", 28.97));
   bench.want("Bush: bore 29", "Stud: outside 29", iso("H8/f7"), 91);
   const std::vector<Finding> found = suits(bench);

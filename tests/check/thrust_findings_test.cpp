@@ -22,11 +22,12 @@ Bench wheel_on_face(double inner = 30.0, double outer = 50.0, double area = 1200
   const FeatureRef bracket = bench.face(bench.part("Bracket"), "face 64", -gap, 1.0);
   bench.gap(wheel, bracket, gap);
   AxialSeat& seat = bench.look.seats.axial.back();
-  seat.centre_line = 0;
+  seat.centre_line = CentreLineId(0);
   seat.inner = inner;
   seat.outer = outer;
   seat.area = area;
-  bench.look.seats.centre_lines.push_back({"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {0, 1}});
+  bench.look.seats.centre_lines.push_back(
+      {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), OccurrenceId(1)}});
   bench.declare("Wheel", PartState::as_found, SizesMeant::actual).material = "bronze";
   bench.declare("Bracket", PartState::as_found, SizesMeant::actual).material = "grey iron";
   return bench;
@@ -135,7 +136,7 @@ TEST(KeepOffFinding, AMeasuredGapCountsWithItsUncertainty) {
 
 TEST(KeepOffFinding, AClashIsNearestOfAll) {
   Bench bench = wheel_on_face(30.0, 50.0, 1200.0, 0.8);
-  bench.clash(0, 1, 0.4, "overlap");
+  bench.clash(OccurrenceId(0), OccurrenceId(1), 0.4, "overlap");
   const Finding finding = keep_off(bench, 0.5);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "gap_mm"), -0.4, kNear);

@@ -39,7 +39,7 @@ TEST(UnseenFinding, IsNotMadeWhereAllIsCompared) {
 
 TEST(UnseenFinding, NamesAPartWhoseShellIsOpen) {
   Bench bench = wheel_on_bush();
-  bench.product(1).unsound = "its solid is not closed";
+  bench.product(OccurrenceId(1)).unsound = "its solid is not closed";
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Bush"));
@@ -52,7 +52,7 @@ TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
   const std::vector<Finding> sound = of_kind(bench, "radial fit");
   ASSERT_EQ(sound.size(), 1U);
   ASSERT_NE(sound[0].outcome, Outcome::undecided);
-  bench.product(0).unsound = "faces lie off their own edges";
+  bench.product(OccurrenceId(0)).unsound = "faces lie off their own edges";
   const std::vector<Finding> unsound = of_kind(bench, "radial fit");
   ASSERT_EQ(unsound.size(), 1U);
   EXPECT_EQ(unsound[0].outcome, Outcome::undecided);
@@ -131,8 +131,11 @@ TEST(UnseenFinding, JudgesNothingOfAModelThatWasNotRead) {
 
 TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back(
-      {.a = 0, .b = 1, .gap = 0.02, .a_face = "sphere", .b_face = "free form"});
+  bench.look.clash.contacts.push_back({.a = OccurrenceId(0),
+                                       .b = OccurrenceId(1),
+                                       .gap = 0.02,
+                                       .a_face = "sphere",
+                                       .b_face = "free form"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(findings[0].about, ElementsAre("Wheel", "Bush"));
@@ -142,7 +145,11 @@ TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
 
 TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
   Bench bench = wheel_on_bush();
-  const Contact ball{.a = 0, .b = 1, .gap = 0.02, .a_face = "sphere", .b_face = "torus"};
+  const Contact ball{.a = OccurrenceId(0),
+                     .b = OccurrenceId(1),
+                     .gap = 0.02,
+                     .a_face = "sphere",
+                     .b_face = "torus"};
   bench.look.clash.contacts = {ball, ball, ball};
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
@@ -151,7 +158,8 @@ TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
 
 TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back({.a = 0, .b = 1, .why = "Open CASCADE crashed on it"});
+  bench.look.clash.contacts.push_back(
+      {.a = OccurrenceId(0), .b = OccurrenceId(1), .why = "Open CASCADE crashed on it"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
@@ -160,8 +168,11 @@ TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
 
 TEST(UnseenFinding, LeavesOutContactsThatAMeshOrAnAllowanceSpeaksOf) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back(
-      {.a = 0, .b = 1, .gap = 0.0, .a_face = "torus", .b_face = "cylinder"});
+  bench.look.clash.contacts.push_back({.a = OccurrenceId(0),
+                                       .b = OccurrenceId(1),
+                                       .gap = 0.0,
+                                       .a_face = "torus",
+                                       .b_face = "cylinder"});
   bench.job.allowed.push_back(
       {.a = "Wheel", .b = "Bush", .reason = "O-ring", .depth = Length::mm(0.5)});
   EXPECT_THAT(of_kind(bench, "unseen"), IsEmpty());

@@ -40,11 +40,11 @@ Arrival small_arrival() {
   Arrival arrival;
   arrival.model.products = {product, product};
   arrival.products = {{12}, {40}};
-  arrival.model.occurrences = {{"Stand/Bush", "Stand/Bush", 0, Frame{}, false, Box{}}};
+  arrival.model.occurrences = {{"Stand/Bush", "Stand/Bush", ProductId(0), Frame{}, false, Box{}}};
   arrival.model.notes = {{"length unit", "the file names none"}};
   arrival.model.not_compared = arrival.model.notes;
   SemanticSize size;
-  size.product = 0;
+  size.product = ProductId(0);
   size.features = {{FeatureKind::cylinder, 1}};
   size.nominal_mm = 20.0;
   size.deviations = size.limits = SizeLimits{-0.1, 0.0};

@@ -82,7 +82,7 @@ Product stud() {
   return product;
 }
 
-RadialSeat press(std::size_t hole, std::size_t shaft, std::size_t centre_line) {
+RadialSeat press(OccurrenceId hole, OccurrenceId shaft, CentreLineId centre_line) {
   return {.hole = {hole, kCylinder, 0},
           .shaft = {shaft, kCylinder, 0},
           .hole_diameter = 44.0,
@@ -101,25 +101,26 @@ RadialSeat press(std::size_t hole, std::size_t shaft, std::size_t centre_line) {
 
 Seats example_seats() {
   Seats seats;
-  seats.centre_lines = {{"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {0, 1}}};
-  seats.radial = {press(0, 1, 0)};
+  seats.centre_lines = {
+      {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), OccurrenceId(1)}}};
+  seats.radial = {press(OccurrenceId(0), OccurrenceId(1), CentreLineId(0))};
   AxialSeat shoulder;
-  shoulder.a = {0, FeatureKind::plane, 0};
-  shoulder.b = {1, FeatureKind::plane, 0};
+  shoulder.a = {OccurrenceId(0), FeatureKind::plane, 0};
+  shoulder.b = {OccurrenceId(1), FeatureKind::plane, 0};
   shoulder.gap = 0.125;
   shoulder.inner = 44.0;
   shoulder.outer = 60.0;
   shoulder.area = 1306.9;
-  shoulder.centre_line = 0;
+  shoulder.centre_line = CentreLineId(0);
   AxialSeat side;
-  side.a = {0, FeatureKind::plane, 1};
-  side.b = {1, FeatureKind::plane, 2};
+  side.a = {OccurrenceId(0), FeatureKind::plane, 1};
+  side.b = {OccurrenceId(1), FeatureKind::plane, 2};
   side.gap = -0.02;
   side.area = 100.0;
   seats.axial = {shoulder, side};
   TaperSeat taper;
-  taper.hole = {0, FeatureKind::cone, 0};
-  taper.shaft = {1, FeatureKind::cone, 0};
+  taper.hole = {OccurrenceId(0), FeatureKind::cone, 0};
+  taper.shaft = {OccurrenceId(1), FeatureKind::cone, 0};
   taper.hole_half_angle = 45.0 * kDegree;
   taper.shaft_half_angle = 44.5 * kDegree;
   taper.gap = 0.01;
@@ -127,16 +128,16 @@ Seats example_seats() {
   taper.diameter = 22.0;
   seats.taper = {taper};
   WidthSeat key;
-  key.slot = {0, FeatureKind::width, 0};
-  key.key = {1, FeatureKind::width, 0};
+  key.slot = {OccurrenceId(0), FeatureKind::width, 0};
+  key.key = {OccurrenceId(1), FeatureKind::width, 0};
   key.slot_width = 8.0;
   key.key_width = 7.95;
   key.clearance = 8.0 - 7.95;
   key.area = 90.0;
   seats.width = {key};
   Thread screw;
-  screw.hole = {0, kCylinder, 1};
-  screw.screw = {1, kCylinder, 1};
+  screw.hole = {OccurrenceId(0), kCylinder, 1};
+  screw.screw = {OccurrenceId(1), kCylinder, 1};
   screw.size = "M10";
   screw.hole_diameter = 8.5;
   screw.screw_diameter = 10.0;
@@ -153,13 +154,13 @@ Look example_look() {
   look.model.products = {wheel(), stud()};
   Frame mirrored;
   mirrored.rows = {{{-1, 0, 0, 0.1}, {0, 1, 0, -0.0}, {0, 0, 1, 1e-17}}};
-  look.model.occurrences = {{"Press/Wheel", "Press/Wheel", 0, {}, false, {}},
-                            {"Press/Stud", "Press/Stud", 1, {}, false, {}},
-                            {"Press/Wheel (2)", "Press/Wheel", 0, mirrored, true, {}}};
+  look.model.occurrences = {{"Press/Wheel", "Press/Wheel", ProductId(0), {}, false, {}},
+                            {"Press/Stud", "Press/Stud", ProductId(1), {}, false, {}},
+                            {"Press/Wheel (2)", "Press/Wheel", ProductId(0), mirrored, true, {}}};
   look.model.notes = {{"wheel.step", "invented for a test"}};
   look.seats = example_seats();
-  look.clash.clashes = {{.a = 1,
-                         .b = 2,
+  look.clash.clashes = {{.a = OccurrenceId(1),
+                         .b = OccurrenceId(2),
                          .volume = 12.25,
                          .depth = 0.5,
                          .length = 7.25,
@@ -180,14 +181,16 @@ Look repeated_look(std::size_t stations) {
     const double shift = 100.0 * static_cast<double>(i) / 3.0;
     Frame frame;
     frame.rows[0][3] = shift;
-    for (const std::size_t product : {0U, 1U}) {
+    for (const ProductId product : {ProductId(0), ProductId(1)}) {
       const std::string path =
           fmt::format("Line/Station {}/{}", i + 1, look.model.products[product].id);
       look.model.occurrences.push_back({path, path, product, frame, false, {}});
     }
+    const OccurrenceId wheel(2 * i);
+    const OccurrenceId stud(2 * i + 1);
     look.seats.centre_lines.push_back(
-        {fmt::format("centre line {}", i + 1), {{shift, 0, 0}, {0, 0, 1}}, {2 * i, 2 * i + 1}});
-    look.seats.radial.push_back(press(2 * i, 2 * i + 1, i));
+        {fmt::format("centre line {}", i + 1), {{shift, 0, 0}, {0, 0, 1}}, {wheel, stud}});
+    look.seats.radial.push_back(press(wheel, stud, CentreLineId(i)));
   }
   return look;
 }

@@ -47,7 +47,7 @@ inline Model model_of(const std::vector<PlacedShape>& parts) {
     analyse_shape(part.shape, product);
     Occurrence occurrence;
     occurrence.id = occurrence.path = part.name;
-    occurrence.product = model.products.size();
+    occurrence.product = ProductId(model.products.size());
     occurrence.frame = part.frame;
     occurrence.mirrored = is_mirror(part.frame);
     occurrence.box = place_box(part.frame, product.box);

@@ -203,7 +203,7 @@ Model placed_model(const std::vector<std::pair<Product, Frame>>& parts) {
     named.id = named.name = id;
     model.occurrences.push_back({.id = id,
                                  .path = id,
-                                 .product = model.products.size(),
+                                 .product = ProductId(model.products.size()),
                                  .frame = frame,
                                  .mirrored = is_mirror(frame),
                                  .box = place_box(frame, named.box)});

@@ -60,20 +60,17 @@ void bind_round_seats(py::module_& module) {
       .done();
 }
 
-std::optional<std::size_t> axial_centre_line(const AxialSeat& seat) {
-  return seat.centre_line == kNoCentreLine ? std::nullopt : std::optional(seat.centre_line);
-}
-
 void bind_flat_seats(py::module_& module) {
   View<AxialSeat>(module, "AxialSeat", "Two faces that look at each other.")
       .value("a", &AxialSeat::a, "Look.feature_id tells its name")
       .value("b", &AxialSeat::b, "Look.feature_id tells its name")
       .value("gap_mm", &AxialSeat::gap, "negative where the parts overlap")
-      .value("inner_mm", &AxialSeat::inner, "diameter of the nearest point; 0 off centre lines")
-      .value("outer_mm", &AxialSeat::outer, "diameter of the farthest point")
+      .value_or_0("inner_mm", &AxialSeat::inner,
+                  "diameter of the nearest point; 0 off centre lines")
+      .value_or_0("outer_mm", &AxialSeat::outer, "diameter of the farthest point")
       .value("area_mm2", &AxialSeat::area, "net")
       .value("axis", &AxialSeat::axis, "a's normal, assembly's frame")
-      .computed("centre_line", &axial_centre_line, "number, from 0, or None")
+      .value("centre_line", &AxialSeat::centre_line, "number, from 0, or None")
       .done();
   View<WidthSeat>(module, "WidthSeat", "A key in a keyseat, a tongue in a slot.")
       .value("slot", &WidthSeat::slot, "Look.feature_id tells its name")
@@ -95,7 +92,8 @@ void bind_clashes(py::module_& module) {
       .value("b", &Clash::b, "number of the occurrence, from 0")
       .value("volume_mm3", &Clash::volume, "shared")
       .value("depth_mm", &Clash::depth, "how deep metal is in metal")
-      .value("length_mm", &Clash::length, "along the axis, or square to the depth; 0: not known")
+      .value_or_0("length_mm", &Clash::length,
+                  "along the axis, or square to the depth; 0: not known")
       .value("at", &Clash::at, "a point inside the overlap, or None")
       .value("exact", &Clash::exact,
              "volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere and "

@@ -61,7 +61,7 @@ void bind_way_values(py::module_& module) {
       .value("by", &Blockage::by, "occurrence")
       .value("leaving", &Blockage::leaving, "the way out that is shut")
       .value("needs_mm", &Blockage::needs, "diameter that has to pass")
-      .value("has_mm", &Blockage::has, "the bore there is; 0: none")
+      .value_or_0("has_mm", &Blockage::has, "the bore there is; 0: none")
       .done();
   View<NotTold>(module, "NotTold", "Parts that may pass each other or not.")
       .value("part", &NotTold::part, "occurrence")
@@ -79,7 +79,7 @@ void bind_way_values(py::module_& module) {
       .done();
 }
 
-void require_occurrence(const Model& model, std::size_t occurrence) {
+void require_occurrence(const Model& model, OccurrenceId occurrence) {
   if (occurrence >= model.occurrences.size()) {
     throw Error(ErrorCode::bad_input, {model.file.name, "occurrence"},
                 "the model has no occurrence " + std::to_string(occurrence),
@@ -118,7 +118,7 @@ Returns: mm from line.at along the line.
 Raises: BadInputError when the model has no such face, or the face lies along the line.)");
   module.def(
       "faces_square_to",
-      [](const SharedModel& model, std::size_t occurrence, const Line& line,
+      [](const SharedModel& model, OccurrenceId occurrence, const Line& line,
          const SeatSettings& settings) {
         require_occurrence(*model, occurrence);
         return faces_square_to(*model, occurrence, line, settings);
@@ -140,12 +140,7 @@ void bind_stops(py::module_& module) {
       .value("b", &AxialStop::b, "looks against it")
       .value("gap_mm", &AxialStop::gap, "negative where the parts overlap")
       .value("area_mm2", &AxialStop::area, "shared")
-      .computed(
-          "seat",
-          [](const AxialStop& stop) {
-            return stop.seat == kNoAxialSeat ? std::nullopt : std::optional(stop.seat);
-          },
-          "number of the axial seat, from 0, or None")
+      .value("seat", &AxialStop::seat, "number of the axial seat, from 0, or None")
       .done();
   module.def(
       "find_axial_stops",

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "python/values/choices.hpp"
+#include "python/values/ids.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue::python {
@@ -39,6 +40,8 @@ template <class T>
 inline constexpr bool is_many<std::vector<T>> = true;
 template <class T, std::size_t N>
 inline constexpr bool is_many<std::array<T, N>> = true;
+template <class T>
+inline constexpr bool is_many<List<T>> = true;
 
 template <class R, class... A>
 std::remove_cvref_t<R> result_of_signature(R (*)(A...));

@@ -4,6 +4,7 @@
 /// are, without a copy, and keep the result they are part of alive.
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,11 @@ class View {
   View& value(const char* name, M T::*member, const char* doc) {
     return computed(
         name, [member](const T& value) -> const M& { return value.*member; }, doc);
+  }
+  /// A member that is not always known: 0 then.
+  View& value_or_0(const char* name, std::optional<double> T::*member, const char* doc) {
+    return computed(
+        name, [member](const T& value) { return (value.*member).value_or(0.0); }, doc);
   }
   View& degrees(const char* name, double T::*member, const char* doc) {
     return computed(

@@ -18,12 +18,12 @@ constexpr double kSquare = 0.1;
 
 // `from` bears on `to`, which lies in this direction.
 struct Contact {
-  std::size_t to = 0;
+  OccurrenceId to{};
   Direction towards;
 };
 using Contacts = std::vector<std::vector<Contact>>;
 
-void add_contact(Contacts& contacts, std::size_t from, std::size_t to, Direction towards) {
+void add_contact(Contacts& contacts, OccurrenceId from, OccurrenceId to, Direction towards) {
   contacts[from].push_back({to, towards});
   contacts[to].push_back({from, -towards});
 }
@@ -48,12 +48,12 @@ Contacts contacts_of(const DeclaredJob& declared) {
 }
 
 // All parts in a chain of contacts from `start` along `way`, looking no further than `end`.
-std::set<std::size_t> reached(const Contacts& contacts, std::size_t start, std::size_t end,
-                              Direction way, double least_cosine) {
-  std::set<std::size_t> seen{start};
-  std::vector<std::size_t> open{start};
+std::set<OccurrenceId> reached(const Contacts& contacts, OccurrenceId start, OccurrenceId end,
+                               Direction way, double least_cosine) {
+  std::set<OccurrenceId> seen{start};
+  std::vector<OccurrenceId> open{start};
   while (!open.empty()) {
-    const std::size_t from = open.back();
+    const OccurrenceId from = open.back();
     open.pop_back();
     for (const Contact& contact : contacts[from]) {
       if (dot(contact.towards, way) >= least_cosine && seen.insert(contact.to).second &&
@@ -66,17 +66,17 @@ std::set<std::size_t> reached(const Contacts& contacts, std::size_t start, std::
 }
 
 // The parts between screw and tapped part along one sense of the thread, in number order.
-std::vector<std::size_t> clamped(const Contacts& contacts, const Thread& thread, Direction way,
-                                 double least_cosine) {
-  const std::size_t screw = thread.screw.occurrence;
-  const std::size_t tapped = thread.hole.occurrence;
-  const std::set<std::size_t> after = reached(contacts, screw, tapped, way, least_cosine);
+std::vector<OccurrenceId> clamped(const Contacts& contacts, const Thread& thread, Direction way,
+                                  double least_cosine) {
+  const OccurrenceId screw = thread.screw.occurrence;
+  const OccurrenceId tapped = thread.hole.occurrence;
+  const std::set<OccurrenceId> after = reached(contacts, screw, tapped, way, least_cosine);
   if (!after.contains(tapped)) {
     return {};
   }
-  const std::set<std::size_t> before = reached(contacts, tapped, screw, -way, least_cosine);
-  std::vector<std::size_t> between;
-  for (const std::size_t part : after) {
+  const std::set<OccurrenceId> before = reached(contacts, tapped, screw, -way, least_cosine);
+  std::vector<OccurrenceId> between;
+  for (const OccurrenceId part : after) {
     if (part != screw && part != tapped && before.contains(part)) {
       between.push_back(part);
     }
@@ -116,7 +116,7 @@ std::vector<Joined> clamp_joins(const DeclaredJob& declared) {
   std::vector<Joined> joins;
   for (const Thread& thread : look.seats.threads) {
     for (const Direction way : {thread.axis.along, -thread.axis.along}) {
-      for (const std::size_t part : clamped(contacts, thread, way, least_cosine)) {
+      for (const OccurrenceId part : clamped(contacts, thread, way, least_cosine)) {
         joins.push_back({part, thread.hole.occurrence, JoinedBy::thread, true, true,
                          fmt::format("clamped by the thread {}", thread.size)});
       }

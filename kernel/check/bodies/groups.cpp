@@ -40,7 +40,7 @@ std::optional<Joined> press_join(const DeclaredJob& declared, std::size_t number
 }
 
 // The slots that one key or tongue lies in, tightest first.
-using SlotsOfKey = std::map<std::size_t, std::vector<const WidthSeat*>>;
+using SlotsOfKey = std::map<OccurrenceId, std::vector<const WidthSeat*>>;
 
 SlotsOfKey slots_of_keys(const Seats& seats) {
   SlotsOfKey slots;
@@ -61,20 +61,20 @@ void add_key_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
   if (slots.empty()) {
     return;
   }
-  std::vector<std::set<std::size_t>> lines_of(declared.look->model.occurrences.size());
-  for (std::size_t line = 0; line < seats.centre_lines.size(); ++line) {
-    for (const std::size_t occurrence : seats.centre_lines[line].occurrences) {
+  std::vector<std::set<CentreLineId>> lines_of(declared.look->model.occurrences.size());
+  for (CentreLineId line; line < seats.centre_lines.size(); ++line) {
+    for (const OccurrenceId occurrence : seats.centre_lines[line].occurrences) {
       lines_of[occurrence].insert(line);
     }
   }
-  const auto on_one_line = [&lines_of](std::size_t a, std::size_t b) {
+  const auto on_one_line = [&lines_of](OccurrenceId a, OccurrenceId b) {
     return std::any_of(lines_of[a].begin(), lines_of[a].end(),
-                       [&](std::size_t line) { return lines_of[b].contains(line); });
+                       [&](CentreLineId line) { return lines_of[b].contains(line); });
   };
   for (const auto& [key, list] : slots) {
     const bool loose_part = lines_of[key].empty();  // a key proper: on no axis itself
     for (const WidthSeat* seat : list) {
-      const std::size_t slotted = seat->slot.occurrence;
+      const OccurrenceId slotted = seat->slot.occurrence;
       if (!loose_part && !on_one_line(key, slotted)) {
         continue;
       }
@@ -90,8 +90,8 @@ void add_declared_joins(const DeclaredJob& declared, std::vector<Joined>& joins)
     const Entry entry{"joins", "between", join.line};
     const NamedPart a = declared.names.part(join.a, entry);
     const NamedPart b = declared.names.part(join.b, entry);
-    for (const std::size_t first : a.occurrences) {
-      for (const std::size_t second : b.occurrences) {
+    for (const OccurrenceId first : a.occurrences) {
+      for (const OccurrenceId second : b.occurrences) {
         if (first != second) {
           joins.push_back(
               {first, second, JoinedBy::declared, true, true, join.by + from_line(join.line)});

@@ -14,7 +14,7 @@ enum class JoinedBy { press, key, thread, declared };
 
 /// Two occurrences held to each other.
 struct Joined {
-  std::size_t a = 0, b = 0;
+  OccurrenceId a{}, b{};
   JoinedBy by = JoinedBy::press;
   bool along = false;    ///< the one cannot be moved along the axis without the other
   bool turning = false;  ///< nor turned

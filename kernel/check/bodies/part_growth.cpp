@@ -4,7 +4,7 @@
 #include "check/bodies/running.hpp"
 
 namespace spotblue {
-PartGrowth growth_of(const DeclaredJob& declared, std::size_t occurrence) {
+PartGrowth growth_of(const DeclaredJob& declared, OccurrenceId occurrence) {
   PartGrowth growth;
   growth.warmer_by_k =
       running_temperature_c(declared, occurrence) - declared.job->conditions.bench_c;

@@ -15,6 +15,6 @@ struct PartGrowth {
   std::string material;                   ///< as declared; empty when it is not
 };
 
-[[nodiscard]] PartGrowth growth_of(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] PartGrowth growth_of(const DeclaredJob& declared, OccurrenceId occurrence);
 
 }  // namespace spotblue

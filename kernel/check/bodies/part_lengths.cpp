@@ -79,7 +79,7 @@ bool PartLengths::gives(const FeatureRef& a, const FeatureRef& b) const {
   return entries_.contains(key_of(a, b));
 }
 
-bool PartLengths::speaks_of(std::size_t occurrence) const {
+bool PartLengths::speaks_of(OccurrenceId occurrence) const {
   return spoken_of_.contains(occurrence);
 }
 

@@ -40,7 +40,7 @@ class PartLengths {
                                     Length modelled) const;
   /// Whether [[lengths]] has an entry for the two faces, and for any two of the part.
   [[nodiscard]] bool gives(const FeatureRef& a, const FeatureRef& b) const;
-  [[nodiscard]] bool speaks_of(std::size_t occurrence) const;
+  [[nodiscard]] bool speaks_of(OccurrenceId occurrence) const;
   /// Of two parts joined where they happen to stand: the model's, as surely as anything is known.
   [[nodiscard]] KnownLength as_set(Length modelled) const;
 

@@ -26,7 +26,7 @@ bool is_whole(const Elastic& elastic) {
 
 }  // namespace
 
-PartMaterial part_material(const DeclaredJob& declared, std::size_t occurrence) {
+PartMaterial part_material(const DeclaredJob& declared, OccurrenceId occurrence) {
   const std::string name = material_name(declared, occurrence);
   const std::string& part = declared.names.id_of(occurrence);
   if (name.empty()) {
@@ -48,7 +48,7 @@ PartMaterial part_material(const DeclaredJob& declared, std::size_t occurrence) 
              : PartMaterial{elastic_of(*known), ""};
 }
 
-std::optional<double> part_expansion_per_k(const DeclaredJob& declared, std::size_t occurrence) {
+std::optional<double> part_expansion_per_k(const DeclaredJob& declared, OccurrenceId occurrence) {
   const std::string name = material_name(declared, occurrence);
   for (const OwnMaterial& own : declared.job->materials) {
     if (own.name == name) {
@@ -59,7 +59,7 @@ std::optional<double> part_expansion_per_k(const DeclaredJob& declared, std::siz
   return known == nullptr ? std::nullopt : std::optional(1e-6 * known->expansion_per_mk);
 }
 
-double running_temperature_c(const DeclaredJob& declared, std::size_t occurrence) {
+double running_temperature_c(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   const double all = declared.job->conditions.running_c;
   return part == nullptr ? all : part->running_c.value_or(all);

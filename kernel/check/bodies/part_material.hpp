@@ -16,13 +16,13 @@ struct PartMaterial {
 };
 
 /// Known only with modulus, Poisson's ratio and expansion; strengths may still be absent.
-[[nodiscard]] PartMaterial part_material(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] PartMaterial part_material(const DeclaredJob& declared, OccurrenceId occurrence);
 
 /// Its expansion alone, 1/K; nothing where the material is not known.
 [[nodiscard]] std::optional<double> part_expansion_per_k(const DeclaredJob& declared,
-                                                         std::size_t occurrence);
+                                                         OccurrenceId occurrence);
 
 /// Temperature of a part when running: its own, or the job's.
-[[nodiscard]] double running_temperature_c(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] double running_temperature_c(const DeclaredJob& declared, OccurrenceId occurrence);
 
 }  // namespace spotblue

@@ -63,7 +63,7 @@ struct OneMaterial {
   bool journal = false;
 };
 
-OneMaterial one_material(const DeclaredJob& declared, std::size_t occurrence) {
+OneMaterial one_material(const DeclaredJob& declared, OccurrenceId occurrence) {
   OneMaterial one;
   one.name = material_name(declared, occurrence);
   one.row = find_bearing_material(one.name);
@@ -71,7 +71,7 @@ OneMaterial one_material(const DeclaredJob& declared, std::size_t occurrence) {
   return one;
 }
 
-std::string why_unknown(const DeclaredJob& declared, std::size_t occurrence,
+std::string why_unknown(const DeclaredJob& declared, OccurrenceId occurrence,
                         const OneMaterial& one) {
   const std::string& part = declared.names.id_of(occurrence);
   if (one.name.empty()) {
@@ -84,8 +84,8 @@ std::string why_unknown(const DeclaredJob& declared, std::size_t occurrence,
 
 }  // namespace
 
-std::optional<Rubbing> rubbing(const Groups& groups, const Turns& turns, std::size_t a,
-                               std::size_t b) {
+std::optional<Rubbing> rubbing(const Groups& groups, const Turns& turns, OccurrenceId a,
+                               OccurrenceId b) {
   const std::optional<Turn>& first = turns.of.at(a);
   const std::optional<Turn>& second = turns.of.at(b);
   if (groups.turns_with.at(a) == groups.turns_with.at(b) || (!first && !second)) {
@@ -129,12 +129,12 @@ std::string duty_text(Duty duty) {
   return "continuous";
 }
 
-std::string material_name(const DeclaredJob& declared, std::size_t occurrence) {
+std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   return part == nullptr ? std::string() : part->material;
 }
 
-PairLimits pair_limits(const DeclaredJob& declared, std::size_t a, std::size_t b) {
+PairLimits pair_limits(const DeclaredJob& declared, OccurrenceId a, OccurrenceId b) {
   const OneMaterial first = one_material(declared, a);
   const OneMaterial second = one_material(declared, b);
   PairLimits pair;

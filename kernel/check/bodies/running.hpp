@@ -19,20 +19,20 @@ struct Rubbing {
   double rpm = 0.0;  ///< > 0; of both together where both turn, taken as against each other
   Duty duty = Duty::intermittent;
   std::optional<double> load_n, thrust_n;
-  std::size_t turning = 0;  ///< the occurrence that turns, the faster where both do
+  OccurrenceId turning{};  ///< the occurrence that turns, the faster where both do
   bool both = false;
 };
 
 /// Nothing where the two turn together or both stand still.
 [[nodiscard]] std::optional<Rubbing> rubbing(const Groups& groups, const Turns& turns,
-                                             std::size_t a, std::size_t b);
+                                             OccurrenceId a, OccurrenceId b);
 
 [[nodiscard]] RunningDuty running_duty(Duty duty);
 /// "no load, slow", "intermittent", "continuous".
 [[nodiscard]] std::string duty_text(Duty duty);
 
 /// The material as the job names it; empty when it names none.
-[[nodiscard]] std::string material_name(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence);
 
 /// What a pair bears, or why that is not known.
 struct PairLimits {
@@ -41,7 +41,7 @@ struct PairLimits {
   std::string unknown;  ///< why there are none: "no material is given for Wheel"; empty when known
   std::string note;     ///< what other tables print
 };
-[[nodiscard]] PairLimits pair_limits(const DeclaredJob& declared, std::size_t a, std::size_t b);
+[[nodiscard]] PairLimits pair_limits(const DeclaredJob& declared, OccurrenceId a, OccurrenceId b);
 
 /// The outcome so far with its reasons; the worst outcome and every reason of it count.
 class Reasons {

@@ -40,7 +40,7 @@ Turns find_turns(const DeclaredJob& declared, const Groups& groups) {
   std::map<std::size_t, Turn> by_group;
   for (const Turning& entry : job.turning) {
     const Entry place{"turning", "part", entry.line};
-    for (const std::size_t occurrence : declared.names.part(entry.part, place).occurrences) {
+    for (const OccurrenceId occurrence : declared.names.part(entry.part, place).occurrences) {
       const Turn turn{entry.rpm, entry.duty, entry.load_n, entry.thrust_n, entry.line};
       const auto [known, fresh] = by_group.try_emplace(groups.turns_with.at(occurrence), turn);
       if (!fresh) {

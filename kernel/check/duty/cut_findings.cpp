@@ -49,7 +49,7 @@ struct Strength {
   std::string text;  // "yield of carbon steel 1045"
 };
 
-std::optional<Strength> strength_of(const DeclaredJob& declared, std::size_t occurrence) {
+std::optional<Strength> strength_of(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   if (part == nullptr || part->material.empty()) {
     return std::nullopt;

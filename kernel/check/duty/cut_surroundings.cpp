@@ -28,7 +28,7 @@ struct Stretch {
   }
 };
 
-const Product& product_of(const Model& model, std::size_t occurrence) {
+const Product& product_of(const Model& model, OccurrenceId occurrence) {
   return model.products.at(model.occurrences.at(occurrence).product);
 }
 
@@ -187,7 +187,7 @@ std::vector<std::string> threads_met(const DeclaredJob& declared, const FeatureR
       threaded.take(at + aside);
     }
     if (stretch.gap_to(threaded) < -kOnAxis) {
-      const std::size_t other = own ? thread.hole.occurrence : thread.screw.occurrence;
+      const OccurrenceId other = own ? thread.hole.occurrence : thread.screw.occurrence;
       met.push_back(fmt::format("{} ({})", thread.size, declared.names.id_of(other)));
     }
   }

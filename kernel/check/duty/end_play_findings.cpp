@@ -25,13 +25,13 @@ struct Want {
 };
 
 // The part that gives a group its name: the one with the greatest volume, the first of several.
-std::size_t main_part(const DeclaredJob& declared, const Groups& groups, std::size_t group) {
+OccurrenceId main_part(const DeclaredJob& declared, const Groups& groups, std::size_t group) {
   const Model& model = declared.look->model;
-  std::size_t chosen = model.occurrences.size();
-  const auto volume = [&model](std::size_t part) {
+  OccurrenceId chosen(model.occurrences.size());
+  const auto volume = [&model](OccurrenceId part) {
     return model.products[model.occurrences[part].product].volume;
   };
-  for (std::size_t part = 0; part < model.occurrences.size(); ++part) {
+  for (OccurrenceId part; part < model.occurrences.size(); ++part) {
     if (groups.moves_with[part] == group &&
         (chosen == model.occurrences.size() || volume(part) > volume(chosen))) {
       chosen = part;
@@ -45,15 +45,14 @@ std::vector<Want> wants_of(const DeclaredJob& declared, const Groups& groups, co
   for (const EndPlayWant& want : declared.job->end_play) {
     const auto named = declared.names.part(want.of, {"wants", "of", want.line});
     if (std::any_of(named.occurrences.begin(), named.occurrences.end(),
-                    [&](std::size_t part) { return groups.moves_with[part] == play.group; })) {
+                    [&](OccurrenceId part) { return groups.moves_with[part] == play.group; })) {
       wants.push_back({want.gap, want.line});
     }
   }
   // A want between two faces is one of the group that has the face, not of what it pushes on.
   std::set<const AxialWant*> taken;
   for (const AxialStop* stop : {&play.back.front(), &play.ahead.front()}) {
-    const AxialWant* want =
-        stop->seat == kNoAxialSeat ? nullptr : declared.axial_wants.at(stop->seat);
+    const AxialWant* want = stop->seat ? declared.axial_wants.at(*stop->seat) : nullptr;
     if (want == nullptr || want->kind != AxialWantKind::end_play || !taken.insert(want).second) {
       continue;
     }
@@ -129,7 +128,7 @@ std::vector<Finding> unmet_wants(const DeclaredJob& declared, const Groups& grou
                                  const EndPlays& plays) {
   std::vector<Finding> findings;
   for (const EndPlayWant& want : declared.job->end_play) {
-    for (const std::size_t part :
+    for (const OccurrenceId part :
          declared.names.part(want.of, {"wants", "of", want.line}).occurrences) {
       const std::size_t group = groups.moves_with[part];
       const auto is_it = [group](const EndPlay& play) { return play.group == group; };
@@ -151,7 +150,7 @@ std::vector<Finding> end_play_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   std::set<std::set<std::pair<Subject, Subject>>> told;
   for (const EndPlay& play : plays.captured) {
-    const std::size_t part = main_part(declared, groups, play.group);
+    const OccurrenceId part = main_part(declared, groups, play.group);
     const EndPlayCase found{declared, groups, play, part, main_part(declared, groups, play.ground)};
     const auto add = [&](Finding finding) {
       leave_neighbours_open(

@@ -57,8 +57,8 @@ class Search {
   /// Along the axis on which the boxes of the two stand farthest apart; the least of all pairs.
   [[nodiscard]] Length boxes_apart() const {
     double least = 1e300;
-    for (const std::size_t a : a_) {
-      for (const std::size_t b : b_) {
+    for (const OccurrenceId a : a_) {
+      for (const OccurrenceId b : b_) {
         least = a == b ? least : std::min(least, apart(box(a), box(b)));
       }
     }
@@ -66,7 +66,7 @@ class Search {
   }
 
  private:
-  [[nodiscard]] const Box& box(std::size_t occurrence) const {
+  [[nodiscard]] const Box& box(OccurrenceId occurrence) const {
     return declared_.look->model.occurrences.at(occurrence).box;
   }
 
@@ -77,7 +77,7 @@ class Search {
     return std::max({x, y, z});
   }
 
-  [[nodiscard]] bool between(std::size_t first, std::size_t second) const {
+  [[nodiscard]] bool between(OccurrenceId first, OccurrenceId second) const {
     return (a_.contains(first) && b_.contains(second)) ||
            (a_.contains(second) && b_.contains(first));
   }
@@ -97,7 +97,7 @@ class Search {
   }
 
   const DeclaredJob& declared_;
-  std::set<std::size_t> a_, b_;
+  std::set<OccurrenceId> a_, b_;
   std::optional<Nearest> nearest_;
 };
 

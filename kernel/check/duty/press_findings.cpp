@@ -103,7 +103,7 @@ std::string enough_interference(const DeclaredJob& declared, const PressCase& pr
 }
 
 void judge_part(Reasons& reasons, const DeclaredJob& declared, const PressCase& pressed,
-                const Governing& worst, std::size_t occurrence) {
+                const Governing& worst, OccurrenceId occurrence) {
   const std::string& part = declared.names.id_of(occurrence);
   if (!worst.utilisation) {
     reasons.add(Outcome::undecided, fmt::format("no strength is known for {}", part));

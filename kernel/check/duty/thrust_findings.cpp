@@ -49,7 +49,7 @@ void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
 
 Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbing& rub) {
   const AxialSeat& seat = declared.look->seats.axial[number];
-  const ThrustRing ring{Length::mm(seat.inner), Length::mm(seat.outer)};
+  const ThrustRing ring{Length::mm(seat.inner.value_or(0.0)), Length::mm(seat.outer.value_or(0.0))};
   const PairLimits pair = pair_limits(declared, seat.a.occurrence, seat.b.occurrence);
   Finding finding;
   finding.kind = "thrust face";
@@ -60,7 +60,7 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
                    {"area_mm2", seat.area}};
   Reasons reasons;
   RunningLoad load;
-  if (seat.centre_line == kNoCentreLine || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
+  if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
     reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
   } else {
     finding.found.push_back(millimetres("inner_mm", ring.inner));

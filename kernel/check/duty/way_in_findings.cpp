@@ -38,7 +38,7 @@ bool is_pressed(const DeclaredJob& declared, const RadialSeat& seat, const FitWa
 WayInOptions options_of(const DeclaredJob& declared) {
   WayInOptions options;
   const Look& look = *declared.look;
-  for (std::size_t i = 0; i < declared.parts.size(); ++i) {
+  for (OccurrenceId i; i < declared.parts.size(); ++i) {
     if (declared.parts[i] != nullptr && declared.parts[i]->springs) {
       options.springs.push_back(i);
     }
@@ -89,9 +89,9 @@ std::string how_text(WayHow how) {
   return {};
 }
 
-std::string names_text(const DeclaredJob& declared, const std::vector<std::size_t>& parts) {
+std::string names_text(const DeclaredJob& declared, const std::vector<OccurrenceId>& parts) {
   std::string text;
-  for (const std::size_t part : parts) {
+  for (const OccurrenceId part : parts) {
     text += (text.empty() ? "" : ", ") + declared.names.id_of(part);
   }
   return text;
@@ -138,7 +138,7 @@ std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) 
   return fmt::format(
       "{} by {} towards {}: needs {}, has {}", declared.names.id_of(blockage.part),
       declared.names.id_of(blockage.by), direction_text(blockage.leaving), needs,
-      blockage.has > 0.0 ? length_text(Length::mm(blockage.has), unit) : std::string("no hole"));
+      blockage.has ? length_text(Length::mm(*blockage.has), unit) : std::string("no hole"));
 }
 
 // Stations of a cylinder on a line along which its own axis lies.
@@ -194,7 +194,7 @@ void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& findi
   for (std::size_t i = 0; i < way.blocked.size(); ++i) {
     finding.found.push_back(
         {fmt::format("blocked_{}", i + 1), blocked_text(declared, way.blocked[i])});
-    least = std::min(least, way.blocked[i].has - way.blocked[i].needs);
+    least = std::min(least, way.blocked[i].has.value_or(0.0) - way.blocked[i].needs);
   }
   finding.margin = {millimetres("passing_mm", Length::mm(least))};
   const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
@@ -232,7 +232,7 @@ void judge_untold(const DeclaredJob& declared, const WayIn& way, Finding& findin
 // What stands in the way stands there whatever else is missing.
 void leave_unseen_open(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
   if (finding.outcome == Outcome::nonconforming) {
-    std::vector<std::size_t> in_the_way;
+    std::vector<OccurrenceId> in_the_way;
     for (const Blockage& one : way.blocked) {
       in_the_way.insert(in_the_way.end(), {one.part, one.by});
     }

@@ -35,7 +35,7 @@ FoundGap found_gap(const DeclaredJob& declared, const AxialSeat& seat,
   if (measured != nullptr) {
     return {measured->value, measured->uncertainty.value_or(fallback), true};
   }
-  const auto exists = [&declared](std::size_t occurrence) {
+  const auto exists = [&declared](OccurrenceId occurrence) {
     return state_of(declared, occurrence) == PartState::as_found &&
            sizes_of(declared, occurrence) == SizesMeant::actual;
   };
@@ -51,9 +51,9 @@ Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const Found
                    millimetres("uncertainty_mm", gap.uncertainty),
                    {"gap", gap.measured ? "measured" : "as modelled"},
                    millimetres("modelled_gap_mm", Length::mm(seat.gap))};
-  if (seat.centre_line != kNoCentreLine) {
-    finding.found.push_back(millimetres("inner_mm", Length::mm(seat.inner)));
-    finding.found.push_back(millimetres("outer_mm", Length::mm(seat.outer)));
+  if (seat.centre_line && seat.inner && seat.outer) {
+    finding.found.push_back(millimetres("inner_mm", Length::mm(*seat.inner)));
+    finding.found.push_back(millimetres("outer_mm", Length::mm(*seat.outer)));
   }
   finding.found.push_back({"area_mm2", seat.area});
   return finding;

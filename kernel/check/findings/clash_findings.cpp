@@ -41,8 +41,8 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
                    millimetres("depth_mm", depth),
                    {"cause", clash.cause},
                    {"volume", clash.exact ? "exact" : "not proven"}};
-  if (clash.length > 0.0) {
-    finding.found.push_back(millimetres("length_mm", Length::mm(clash.length)));
+  if (clash.length) {
+    finding.found.push_back(millimetres("length_mm", Length::mm(*clash.length)));
   }
   if (clash.at) {
     finding.found.insert(

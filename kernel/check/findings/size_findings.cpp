@@ -20,7 +20,7 @@ namespace {
 const Length kRounding = Length::mm(1e-7);
 
 FeatureRef ref_of(const Subject& subject) {
-  return {subject.occurrence, static_cast<FeatureKind>(subject.kind), subject.index};
+  return {subject.occurrence, *subject.kind, subject.index};
 }
 
 struct Modelled {
@@ -176,7 +176,8 @@ std::set<Subject> in_stated_fits(const DeclaredJob& declared) {
 std::vector<Finding> stated_by_model(const DeclaredJob& declared) {
   const Model& model = declared.look->model;
   const std::set<Subject> in_fits = in_stated_fits(declared);
-  std::map<std::tuple<std::size_t, int, std::size_t>, std::vector<Subject>> by_feature;
+  std::map<std::tuple<ProductId, std::optional<FeatureKind>, std::size_t>, std::vector<Subject>>
+      by_feature;
   for (const auto& [subject, want] : declared.semantic->sizes) {
     if (!in_fits.contains(subject)) {
       by_feature[{model.occurrences.at(subject.occurrence).product, subject.kind, subject.index}]

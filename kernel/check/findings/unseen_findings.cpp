@@ -96,7 +96,7 @@ bool may_judge_more() {
 }
 
 bool lacks_parts(const Look& look) {
-  const std::vector<Product>& products = look.model.products;
+  const List<Product>& products = look.model.products;
   return !look.not_looked_at.empty() &&
          (products.empty() || std::any_of(products.begin(), products.end(),
                                           [](const Product& one) { return is_empty(one.box); }));

@@ -35,7 +35,7 @@ std::string flaw_of(const Model& model, const Product& product) {
 std::vector<UnsoundPart> unsound_parts(const DeclaredJob& declared) {
   const Model& model = declared.look->model;
   std::vector<UnsoundPart> found;
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     const Product& product = model.products[model.occurrences[i].product];
     if (const std::string why = flaw_of(model, product); !why.empty()) {
       found.push_back({declared.names.id_of(i), why});
@@ -60,7 +60,7 @@ void leave_open(Finding& finding, std::string_view part, std::string_view why) {
 }
 
 // Whether it did. What is about the part itself is left to leave_unsound_open.
-bool leave_part_open(const DeclaredJob& declared, std::size_t occurrence, Finding& finding) {
+bool leave_part_open(const DeclaredJob& declared, OccurrenceId occurrence, Finding& finding) {
   const Model& model = declared.look->model;
   const std::string why = flaw_of(model, model.products[model.occurrences[occurrence].product]);
   const std::string& id = declared.names.id_of(occurrence);
@@ -85,20 +85,20 @@ void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findi
   }
 }
 
-void leave_parts_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+void leave_parts_open(const DeclaredJob& declared, std::span<const OccurrenceId> occurrences,
                       Finding& finding) {
-  for (const std::size_t occurrence : occurrences) {
+  for (const OccurrenceId occurrence : occurrences) {
     if (leave_part_open(declared, occurrence, finding)) {
       return;
     }
   }
 }
 
-void leave_neighbours_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+void leave_neighbours_open(const DeclaredJob& declared, std::span<const OccurrenceId> occurrences,
                            Finding& finding) {
-  const std::vector<Occurrence>& all = declared.look->model.occurrences;
-  for (std::size_t other = 0; other < all.size(); ++other) {
-    const bool near = std::any_of(occurrences.begin(), occurrences.end(), [&](std::size_t one) {
+  const List<Occurrence>& all = declared.look->model.occurrences;
+  for (OccurrenceId other{}; other < all.size(); ++other) {
+    const bool near = std::any_of(occurrences.begin(), occurrences.end(), [&](OccurrenceId one) {
       return one == other || overlap(all[one].box, all[other].box);
     });
     if (near && leave_part_open(declared, other, finding)) {

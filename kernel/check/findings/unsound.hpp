@@ -13,12 +13,12 @@ namespace spotblue {
 void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findings);
 
 // The same for a finding that hangs on all of these occurrences, whichever it names.
-void leave_parts_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+void leave_parts_open(const DeclaredJob& declared, std::span<const OccurrenceId> occurrences,
                       Finding& finding);
 
 // The same, and also for parts whose boxes overlap theirs: an unsound one may belong to them and
 // have lost the features that would tell.
-void leave_neighbours_open(const DeclaredJob& declared, std::span<const std::size_t> occurrences,
+void leave_neighbours_open(const DeclaredJob& declared, std::span<const OccurrenceId> occurrences,
                            Finding& finding);
 
 // Makes a finding that hangs on there being no more parts than are seen undecided where some did

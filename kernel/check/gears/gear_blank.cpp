@@ -18,15 +18,15 @@ Line placed_axis(const DeclaredJob& declared, const FeatureRef& ref) {
 }
 
 // The centre line of the look that the axis lies on, by the limits of a seat.
-std::size_t centre_line_of(const DeclaredJob& declared, std::size_t occurrence, const Line& axis,
-                           double diameter_mm) {
+std::optional<CentreLineId> centre_line_of(const DeclaredJob& declared, OccurrenceId occurrence,
+                                           const Line& axis, double diameter_mm) {
   const SeatSettings& settings = declared.look->settings.seats;
   const double tilt = most_tilt(settings.coaxial_tilt_deg, settings);
   double nearest = most_offset(settings, diameter_mm) + settings.same_length_mm;
-  std::size_t best = kNoCentreLine;
-  const std::vector<CentreLine>& lines = declared.look->seats.centre_lines;
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    const std::vector<std::size_t>& on = lines[i].occurrences;
+  std::optional<CentreLineId> best;
+  const List<CentreLine>& lines = declared.look->seats.centre_lines;
+  for (CentreLineId i; i < lines.size(); ++i) {
+    const std::vector<OccurrenceId>& on = lines[i].occurrences;
     const double off = distance(lines[i].line, axis.at);
     if (std::find(on.begin(), on.end(), occurrence) != on.end() && off <= nearest &&
         angle_between_lines(lines[i].line.along, axis.along) <= tilt) {
@@ -45,11 +45,11 @@ std::pair<double, double> stretch_on(const Line& line, const Line& axis, const C
 
 // A seat of one centre line, as far as it lets its two parts move across it.
 struct Link {
-  std::size_t a = 0, b = 0;
+  OccurrenceId a{}, b{};
   double least_mm = 0.0, greatest_mm = 0.0;
 };
 
-std::vector<Link> links_of(const DeclaredJob& declared, std::size_t line) {
+std::vector<Link> links_of(const DeclaredJob& declared, CentreLineId line) {
   const Seats& seats = declared.look->seats;
   std::vector<Link> links;
   for (std::size_t i = 0; i < seats.radial.size(); ++i) {
@@ -109,7 +109,7 @@ std::vector<Reached> reached_from(std::size_t start, std::size_t count,
 
 }  // namespace
 
-std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared, std::size_t occurrence,
+std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared, OccurrenceId occurrence,
                                          double tip_mm, double module_mm) {
   const Model& model = declared.look->model;
   const Product& product = model.products.at(model.occurrences.at(occurrence).product);
@@ -140,8 +140,8 @@ std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared, std::size_
   blank.line = placed_axis(declared, turns_about);
   blank.centre_line = centre_line_of(declared, occurrence, blank.line,
                                      product.cylinders[turns_about.index].diameter);
-  if (blank.centre_line != kNoCentreLine) {
-    blank.line = declared.look->seats.centre_lines[blank.centre_line].line;
+  if (blank.centre_line) {
+    blank.line = declared.look->seats.centre_lines[*blank.centre_line].line;
   }
   if (toothed) {
     blank.teeth = nearest;
@@ -152,13 +152,13 @@ std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared, std::size_
   return blank;
 }
 
-BearingPlay bearing_play(const DeclaredJob& declared, std::size_t occurrence,
-                         const GearBlank& blank, std::size_t other_line) {
-  if (blank.centre_line == kNoCentreLine) {
+BearingPlay bearing_play(const DeclaredJob& declared, OccurrenceId occurrence,
+                         const GearBlank& blank, std::optional<CentreLineId> other_line) {
+  if (!blank.centre_line) {
     return {};
   }
-  const std::vector<CentreLine>& lines = declared.look->seats.centre_lines;
-  const std::vector<Link> links = links_of(declared, blank.centre_line);
+  const List<CentreLine>& lines = declared.look->seats.centre_lines;
+  const std::vector<Link> links = links_of(declared, *blank.centre_line);
   const std::vector<Reached> reached =
       reached_from(occurrence, declared.look->model.occurrences.size(), links);
   std::optional<BearingPlay> best;
@@ -167,8 +167,8 @@ BearingPlay bearing_play(const DeclaredJob& declared, std::size_t occurrence,
       best = play;
     }
   };
-  if (other_line != kNoCentreLine && other_line != blank.centre_line) {
-    for (const std::size_t carrier : lines[other_line].occurrences) {
+  if (other_line && other_line != blank.centre_line) {
+    for (const OccurrenceId carrier : lines[*other_line].occurrences) {
       take(reached.at(carrier).play);
     }
   }

@@ -11,7 +11,7 @@ namespace spotblue {
 
 struct GearBlank {
   Line line;                                ///< that the gear turns about, assembly frame
-  std::size_t centre_line = kNoCentreLine;  ///< of the look, when `line` is one
+  std::optional<CentreLineId> centre_line;  ///< of the look, when `line` is one
   std::optional<FeatureRef> teeth;  ///< the outside nearest the tip diameter, within a module
   double tip_mm = 0.0;              ///< diameter of `teeth`, measured or modelled
   std::pair<double, double> face;   ///< ends of `teeth` along its own axis, as a stretch of `line`
@@ -19,7 +19,7 @@ struct GearBlank {
 
 /// Nothing when the part has no outside cylinder.
 [[nodiscard]] std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared,
-                                                       std::size_t occurrence, double tip_mm,
+                                                       OccurrenceId occurrence, double tip_mm,
                                                        double module_mm);
 
 /// How far a gear's centre can move off its line in its bearings, radial, mm.
@@ -30,7 +30,8 @@ struct BearingPlay {
 
 /// Along the seats of its centre line to the part that is also on `other_line` (the housing of
 /// both gears); where no part is on both, the closest running seat of what is held to the gear.
-[[nodiscard]] BearingPlay bearing_play(const DeclaredJob& declared, std::size_t occurrence,
-                                       const GearBlank& blank, std::size_t other_line);
+[[nodiscard]] BearingPlay bearing_play(const DeclaredJob& declared, OccurrenceId occurrence,
+                                       const GearBlank& blank,
+                                       std::optional<CentreLineId> other_line);
 
 }  // namespace spotblue

@@ -41,7 +41,7 @@ auto at_entry(const Job& job, int line, const Work& work) {
 }
 
 std::optional<PairedGear> gear_of(const DeclaredJob& declared, const Mesh& mesh,
-                                  const MeshGear& job, std::size_t occurrence) {
+                                  const MeshGear& job, OccurrenceId occurrence) {
   const ToothForm form = form_of(mesh);
   const auto [thickness, from] =
       at_entry(*declared.job, mesh.line, [&] { return thickness_of(form, job); });
@@ -88,7 +88,7 @@ GearPair pair_of(const DeclaredJob& declared, const Mesh& mesh, const PairedGear
 std::vector<GearPair> gear_pairs(const DeclaredJob& declared, const Mesh& mesh) {
   const auto gears = [&](const MeshGear& job) {
     std::vector<PairedGear> found;
-    for (const std::size_t occurrence :
+    for (const OccurrenceId occurrence :
          declared.names.part(job.part, {"meshes", "part", mesh.line}).occurrences) {
       if (const auto gear = gear_of(declared, mesh, job, occurrence)) {
         found.push_back(*gear);

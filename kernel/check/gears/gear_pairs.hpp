@@ -15,7 +15,7 @@ enum class ThicknessFrom { given, span, pins, assumed };
 
 struct PairedGear {
   const MeshGear* job = nullptr;
-  std::size_t occurrence = 0;
+  OccurrenceId occurrence{};
   GearBlank blank;
   MeshedGear teeth;
   ThicknessFrom from = ThicknessFrom::assumed;

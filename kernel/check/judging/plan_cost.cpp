@@ -85,7 +85,7 @@ void add_parts(const DeclaredJob& declared, PlanCost& cost) {
   }
 }
 
-bool is_to_make(const DeclaredJob& declared, std::size_t occurrence) {
+bool is_to_make(const DeclaredJob& declared, OccurrenceId occurrence) {
   return state_of(declared, occurrence) == PartState::to_make;
 }
 

@@ -57,7 +57,7 @@ std::vector<const JobPart*> declare_parts(const Job& job, const Names& names, st
   Narrowest<JobPart, std::size_t> chosen(job, "parts");
   for (const JobPart& part : job.parts) {
     const NamedPart named = names.part(part.part, {"parts", "part", part.line});
-    for (const std::size_t occurrence : named.occurrences) {
+    for (const OccurrenceId occurrence : named.occurrences) {
       chosen.add(occurrence, named.meant, part);
     }
   }
@@ -269,8 +269,8 @@ void declare_stated(DeclaredJob& declared) {
     return;
   }
   wants->left_to_job = spoken_of(declared);
-  std::map<std::size_t, std::vector<std::size_t>> places;
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  std::map<ProductId, std::vector<OccurrenceId>> places;
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     places[model.occurrences[i].product].push_back(i);
   }
   for (const SemanticSize& size : model.semantic_sizes) {
@@ -278,7 +278,7 @@ void declare_stated(DeclaredJob& declared) {
       continue;
     }
     const StatedWant want = stated_want(size, declared.job->unit);
-    for (const std::size_t occurrence : places[*size.product]) {
+    for (const OccurrenceId occurrence : places[*size.product]) {
       for (const ProductFeatureRef& feature : size.features) {
         const Subject subject = subject_of({occurrence, feature.kind, feature.index});
         if (!wants->left_to_job.contains(subject)) {
@@ -321,12 +321,12 @@ DeclaredJob declare(const Job& written, const Look& look) {
   return declared;
 }
 
-PartState state_of(const DeclaredJob& declared, std::size_t occurrence) {
+PartState state_of(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   return part == nullptr ? PartState::as_found : part->state;
 }
 
-SizesMeant sizes_of(const DeclaredJob& declared, std::size_t occurrence) {
+SizesMeant sizes_of(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
   return part == nullptr ? SizesMeant::actual : part->sizes;
 }

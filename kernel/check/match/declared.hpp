@@ -47,7 +47,7 @@ struct DeclaredJob {
 /// The line of the job file as an error's place: "line 12, fits".
 [[nodiscard]] Error::Where entry_place(const Job& job, std::string_view list, int line);
 
-[[nodiscard]] PartState state_of(const DeclaredJob& declared, std::size_t occurrence);
-[[nodiscard]] SizesMeant sizes_of(const DeclaredJob& declared, std::size_t occurrence);
+[[nodiscard]] PartState state_of(const DeclaredJob& declared, OccurrenceId occurrence);
+[[nodiscard]] SizesMeant sizes_of(const DeclaredJob& declared, OccurrenceId occurrence);
 
 }  // namespace spotblue

@@ -65,24 +65,24 @@ const std::string& feature_name(const Model& model, const FeatureRef& feature) {
 }
 
 Names::Names(const Job& job, const Model& model) : job_(&job), model_(&model) {
-  std::vector<std::vector<std::size_t>> of_product(model.products.size());
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  std::vector<std::vector<OccurrenceId>> of_product(model.products.size());
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     of_product.at(model.occurrences[i].product).push_back(i);
   }
   // Products go in first: a name that is both means the product.
   for (std::size_t i = 0; i < model.products.size(); ++i) {
     parts_.try_emplace(model.products[i].id, NamedPart{Meant::product, of_product[i]});
   }
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     parts_.try_emplace(model.occurrences[i].id, NamedPart{Meant::occurrence, {i}});
   }
   add_parts_of_bodies(of_product);
 }
 
-void Names::add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product) {
-  std::map<std::string, std::vector<std::size_t>> wholes;
-  std::map<std::string, std::vector<std::size_t>> own_names;  // products
-  for (std::size_t i = 0; i < model_->products.size(); ++i) {
+void Names::add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of_product) {
+  std::map<std::string, std::vector<OccurrenceId>> wholes;
+  std::map<std::string, std::vector<ProductId>> own_names;
+  for (ProductId i; i < model_->products.size(); ++i) {
     const Product& product = model_->products[i];
     if (product.body > 0) {
       auto& whole = wholes[product.part];
@@ -191,7 +191,7 @@ Error Names::unknown_feature(const std::string& name, const Entry& entry) const 
                  "place it in the assembly, or drop the entry");
   }
   if (named != nullptr) {
-    for (const std::size_t one : named->occurrences) {
+    for (const OccurrenceId one : named->occurrences) {
       const Product& product = model_->products[model_->occurrences[one].product];
       for (const ProductFeature& feature : features_of(product)) {
         known.push_back((named->meant == Meant::part ? product.id : part) + ": " + *feature.name);
@@ -217,10 +217,10 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
     throw unknown_feature(name, entry);
   }
   // One product, or the bodies of one part.
-  std::map<std::size_t, std::vector<ProductFeature>> found;
+  std::map<ProductId, std::vector<ProductFeature>> found;
   std::vector<std::string> candidates;
-  for (const std::size_t occurrence : part->occurrences) {
-    const std::size_t index = model_->occurrences[occurrence].product;
+  for (const OccurrenceId occurrence : part->occurrences) {
+    const ProductId index = model_->occurrences[occurrence].product;
     if (const auto [place, fresh] = found.try_emplace(index); fresh) {
       const Product& product = model_->products[index];
       place->second = matches(product, name);
@@ -239,7 +239,7 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
   }
   NamedFeature named;
   named.meant = part->meant;
-  for (const std::size_t occurrence : part->occurrences) {
+  for (const OccurrenceId occurrence : part->occurrences) {
     for (const ProductFeature& feature : found[model_->occurrences[occurrence].product]) {
       named.refs.push_back({occurrence, feature.kind, feature.index});
     }
@@ -247,7 +247,7 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
   return named;
 }
 
-const std::string& Names::id_of(std::size_t occurrence) const {
+const std::string& Names::id_of(OccurrenceId occurrence) const {
   const Occurrence& placed = model_->occurrences.at(occurrence);
   const std::string& product = model_->products.at(placed.product).id;
   const NamedPart* part = find_part(product);

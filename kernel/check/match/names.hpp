@@ -19,7 +19,7 @@ enum class Meant { part, product, occurrence };
 
 struct NamedPart {
   Meant meant = Meant::product;
-  std::vector<std::size_t> occurrences;  ///< ascending
+  std::vector<OccurrenceId> occurrences;  ///< ascending
 };
 
 struct NamedFeature {
@@ -68,12 +68,12 @@ class Names {
   [[nodiscard]] std::string flaw_of(const std::string& part) const;
 
   /// For findings: the shortest id that means this occurrence or this feature of it alone.
-  [[nodiscard]] const std::string& id_of(std::size_t occurrence) const;
+  [[nodiscard]] const std::string& id_of(OccurrenceId occurrence) const;
   [[nodiscard]] std::string id_of(const FeatureRef& feature) const;
 
  private:
   [[nodiscard]] const NamedPart* find_part(const std::string& name) const;
-  void add_parts_of_bodies(const std::vector<std::vector<std::size_t>>& of_product);
+  void add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of_product);
   [[nodiscard]] std::vector<const Product*> products_of(const NamedPart& part) const;
   [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
                                                     const std::string& name) const;

@@ -12,10 +12,10 @@ constexpr int kFeatureNarrowness = static_cast<int>(Meant::occurrence) + 1;
 }  // namespace
 
 Subject subject_of(const FeatureRef& feature) {
-  return {feature.occurrence, static_cast<int>(feature.kind), feature.index};
+  return {feature.occurrence, feature.kind, feature.index};
 }
 
-Subject subject_of(std::size_t occurrence) { return {occurrence, -1, 0}; }
+Subject subject_of(OccurrenceId occurrence) { return {occurrence, std::nullopt, 0}; }
 
 Subjects subjects_of(const NamedFeature& named) {
   Subjects subjects;
@@ -28,7 +28,7 @@ Subjects subjects_of(const NamedFeature& named) {
 
 Subjects subjects_of(const NamedPart& named) {
   Subjects subjects;
-  for (const std::size_t occurrence : named.occurrences) {
+  for (const OccurrenceId occurrence : named.occurrences) {
     subjects.all.push_back(subject_of(occurrence));
   }
   subjects.narrowness = narrowness_of(named.meant);
@@ -86,7 +86,7 @@ std::vector<std::size_t> PairBook::find(const FeatureRef& first, const FeatureRe
                    {subject_of(second), subject_of(second.occurrence)});
 }
 
-std::vector<std::size_t> PairBook::find(std::size_t first, std::size_t second) const {
+std::vector<std::size_t> PairBook::find(OccurrenceId first, OccurrenceId second) const {
   return narrowest({subject_of(first)}, {subject_of(second)});
 }
 

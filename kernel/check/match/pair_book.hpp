@@ -4,6 +4,7 @@
 #include <compare>
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <set>
 #include <vector>
 
@@ -13,13 +14,13 @@ namespace spotblue {
 
 /// A feature of an occurrence, or the occurrence as a whole.
 struct Subject {
-  std::size_t occurrence = 0;
-  int kind = -1;  ///< FeatureKind, or -1 for the whole part
+  OccurrenceId occurrence{};
+  std::optional<FeatureKind> kind{};  ///< none for the whole part
   std::size_t index = 0;
   auto operator<=>(const Subject&) const = default;
 };
 [[nodiscard]] Subject subject_of(const FeatureRef& feature);
-[[nodiscard]] Subject subject_of(std::size_t occurrence);
+[[nodiscard]] Subject subject_of(OccurrenceId occurrence);
 
 /// All that one name of an entry means, and how narrow it is: a feature before a part, one
 /// occurrence before a product.
@@ -43,7 +44,7 @@ class PairBook {
   /// Numbers of the narrowest entries that speak of the two; more than one is a contradiction.
   [[nodiscard]] std::vector<std::size_t> find(const FeatureRef& first,
                                               const FeatureRef& second) const;
-  [[nodiscard]] std::vector<std::size_t> find(std::size_t first, std::size_t second) const;
+  [[nodiscard]] std::vector<std::size_t> find(OccurrenceId first, OccurrenceId second) const;
 
  private:
   struct Pair {

@@ -109,16 +109,16 @@ class Collector {
     }
     for (const EndPlayWant& want : declared.job->end_play) {
       const Entry entry{"wants", "of", want.line};
-      for (const std::size_t part : declared.names.part(want.of, entry).occurrences) {
+      for (const OccurrenceId part : declared.names.part(want.of, entry).occurrences) {
         wanted_.insert(groups.moves_with.at(part));
       }
     }
     wanted_.erase(heaviest_);
   }
 
-  void add(std::size_t line, const std::vector<AxialStop>& stops) {
+  void add(CentreLineId line, const std::vector<AxialStop>& stops) {
     std::set<std::size_t> on_line;
-    for (const std::size_t part : lines_[line].occurrences) {
+    for (const OccurrenceId part : lines_[line].occurrences) {
       on_line.insert(groups_.moves_with[part]);
     }
     if (on_line.size() < 2) {
@@ -190,7 +190,7 @@ class Collector {
   }
 
   const Model& model_;
-  const std::vector<CentreLine>& lines_;
+  const List<CentreLine>& lines_;
   const Groups& groups_;
   std::vector<double> volumes_;
   FacePaths paths_;
@@ -213,7 +213,7 @@ EndPlays find_end_plays(const DeclaredJob& declared, const Groups& groups, const
   const auto stops =
       find_axial_stops(look.model, look.seats, groups.moves_with, look.settings.seats);
   Collector collector(declared, groups, turns, lengths);
-  for (std::size_t line = 0; line < stops.size(); ++line) {
+  for (CentreLineId line; line < stops.size(); ++line) {
     collector.add(line, stops[line]);
   }
   return collector.result();

@@ -14,7 +14,7 @@ namespace spotblue {
 struct EndPlay {
   std::size_t group = 0;   ///< of Groups::moves_with
   std::size_t ground = 0;  ///< group that stands still on this line
-  std::size_t centre_line = 0;
+  CentreLineId centre_line{};
   std::vector<AxialStop> back, ahead;  ///< against and along the line
   bool closed = false;                 ///< whether the loop was found, face by face
   std::vector<LoopLength> loop;
@@ -23,7 +23,7 @@ struct EndPlay {
 /// A group that something stops one way only, or not at all.
 struct Uncaptured {
   std::size_t group = 0;
-  std::size_t centre_line = 0;
+  CentreLineId centre_line{};
   bool back = false, ahead = false;  ///< which way it is stopped
 };
 

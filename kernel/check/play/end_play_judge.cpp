@@ -21,7 +21,7 @@ std::string members_text(const EndPlayCase& found) {
   const auto& group_of = found.groups.moves_with;
   std::string text = found.declared.names.id_of(found.part);
   std::size_t more = 0;
-  for (std::size_t part = 0; part < group_of.size(); ++part) {
+  for (OccurrenceId part; part < group_of.size(); ++part) {
     if (group_of[part] == found.play.group && part != found.part) {
       text += more < 7 ? ", " + found.declared.names.id_of(part) : "";
       ++more;

@@ -10,8 +10,8 @@ struct EndPlayCase {
   const DeclaredJob& declared;
   const Groups& groups;
   const EndPlay& play;
-  std::size_t part = 0;         ///< occurrence that names the group
-  std::size_t ground_part = 0;  ///< that names what stands still
+  OccurrenceId part{};         ///< occurrence that names the group
+  OccurrenceId ground_part{};  ///< that names what stands still
 };
 
 /// Conforming only when every play there can be is within the limits; nonconforming when none is.

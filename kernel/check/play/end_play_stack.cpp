@@ -31,9 +31,8 @@ StackLength stack_length(const DeclaredJob& declared, const LoopLength& loop) {
 
 // The gap taken at a stop, where there is one.
 const MeasuredGap* measured_at(const DeclaredJob& declared, const std::vector<AxialStop>& stops) {
-  return stops.size() == 1 && stops.front().seat != kNoAxialSeat
-             ? declared.axial_gaps.at(stops.front().seat)
-             : nullptr;
+  return stops.size() == 1 && stops.front().seat ? declared.axial_gaps.at(*stops.front().seat)
+                                                 : nullptr;
 }
 
 StackLength gap_length(const DeclaredJob& declared, const AxialStop& stop,
@@ -70,7 +69,7 @@ std::vector<StackLength> measured_play(const DeclaredJob& declared, const EndPla
 std::string unknown_materials(const DeclaredJob& declared, const EndPlay& play) {
   std::string unknown;
   for (const LoopLength& length : play.loop) {
-    const std::size_t part = length.path.from.occurrence;
+    const OccurrenceId part = length.path.from.occurrence;
     const PartGrowth growth = growth_of(declared, part);
     const std::string& id = declared.names.id_of(part);
     if (growth.warmer_by_k != 0.0 && !growth.expansion_per_k &&

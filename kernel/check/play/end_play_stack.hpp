@@ -14,7 +14,7 @@ struct StackLength {
   StackDimension dimension;
   LengthSource source = LengthSource::as_found;
   std::string how;
-  std::size_t part = 0;  ///< occurrence the length belongs to
+  OccurrenceId part{};   ///< occurrence the length belongs to
   bool to_make = false;  ///< whether that part is still to be made
 };
 

@@ -90,7 +90,7 @@ class PathSearch {
     if (settings_ == Settings::none) {
       return;
     }
-    for (const std::size_t part : paths_.joined_[node.face.occurrence]) {
+    for (const OccurrenceId part : paths_.joined_[node.face.occurrence]) {
       for (const FeatureRef& face : faces_of(part)) {
         take(node, face, {at(face) - at(node.face), false, true});
       }
@@ -125,7 +125,7 @@ class PathSearch {
     return lengths;
   }
 
-  const std::vector<FeatureRef>& faces_of(std::size_t occurrence) {
+  const std::vector<FeatureRef>& faces_of(OccurrenceId occurrence) {
     const auto [known, fresh] = faces_.try_emplace(occurrence);
     if (fresh) {
       known->second =
@@ -142,7 +142,7 @@ class PathSearch {
   const Model& model_;
   std::map<Subject, Node> nodes_;
   std::set<std::pair<double, Subject>> open_;
-  std::map<std::size_t, std::vector<FeatureRef>> faces_;
+  std::map<OccurrenceId, std::vector<FeatureRef>> faces_;
 };
 
 FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths)

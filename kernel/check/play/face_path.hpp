@@ -34,7 +34,7 @@ class FacePaths {
   const DeclaredJob* declared_;
   const PartLengths* lengths_;
   std::map<Subject, std::vector<FeatureRef>> touching_;  // by face, within its group
-  std::vector<std::vector<std::size_t>> joined_;         // by occurrence
+  std::vector<std::vector<OccurrenceId>> joined_;        // by occurrence
 };
 
 }  // namespace spotblue

@@ -51,7 +51,7 @@ class Decisions {
               Length::mm(seat.key_width));
     }
     for (const auto& [subject, want] : declared_.sizes) {
-      add_size({subject.occurrence, static_cast<FeatureKind>(subject.kind), subject.index}, *want);
+      add_size({subject.occurrence, *subject.kind, subject.index}, *want);
     }
     return gathered();
   }

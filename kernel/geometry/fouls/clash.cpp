@@ -121,14 +121,14 @@ class Search {
     known.emplace(key, verdict_of_[p]);
   }
 
-  const proof::FaceBounds& bounds(std::size_t product) {
+  const proof::FaceBounds& bounds(ProductId product) {
     if (!bounds_[product]) {
       bounds_[product] = proof::bounds_of(model_.products[product]);
     }
     return *bounds_[product];
   }
 
-  Verdict verdict(std::size_t a, std::size_t b, const PairSeats& pair) {
+  Verdict verdict(OccurrenceId a, OccurrenceId b, const PairSeats& pair) {
     const Occurrence& first = model_.occurrences[a];
     const Occurrence& second = model_.occurrences[b];
     const Frame to_a = inverse(first.frame);
@@ -174,7 +174,7 @@ class Search {
     return verdict;
   }
 
-  [[nodiscard]] OpenPair open_pair(std::size_t product_a, std::size_t product_b,
+  [[nodiscard]] OpenPair open_pair(ProductId product_a, ProductId product_b,
                                    const proof::Pair& placed) const {
     OpenPair open;
     open.product_a = product_a;
@@ -188,7 +188,7 @@ class Search {
     return open;
   }
 
-  [[nodiscard]] double most_volume(std::size_t product) const {
+  [[nodiscard]] double most_volume(ProductId product) const {
     return model_.products[product].volume + model_.products[product].volume_error;
   }
 
@@ -267,10 +267,13 @@ class Search {
     return found;
   }
 
-  void add(ClashReport& report, std::size_t a, std::size_t b, Clash clash) const {
+  void add(ClashReport& report, OccurrenceId a, OccurrenceId b, Clash clash) const {
     promise_memory(kBytesPerRow);
     clash.a = a;
     clash.b = b;
+    if (clash.length && !(*clash.length > 0.0)) {
+      clash.length.reset();
+    }
     if (clash.at) {
       clash.at = place_point(model_.occurrences[a].frame, *clash.at);
     }
@@ -287,7 +290,7 @@ class Search {
   }
 
   /// What is told by numbers. Where the solids answered, only what is certain without them.
-  void add_told(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
+  void add_told(ClashReport& report, OccurrenceId a, OccurrenceId b, const Verdict& verdict,
                 const Overlap* overlap) const {
     const bool answered = overlap != nullptr && (overlap->state == Overlap::State::clear ||
                                                  overlap->state == Overlap::State::shared);
@@ -301,7 +304,7 @@ class Search {
     }
   }
 
-  void add_contact(ClashReport& report, std::size_t a, std::size_t b, const OpenPair& pair,
+  void add_contact(ClashReport& report, OccurrenceId a, OccurrenceId b, const OpenPair& pair,
                    const Overlap& overlap) const {
     promise_memory(kBytesPerRow);
     Contact contact{.a = a, .b = b};
@@ -322,7 +325,7 @@ class Search {
     }
   }
 
-  void add_open(ClashReport& report, std::size_t a, std::size_t b, const Verdict& verdict,
+  void add_open(ClashReport& report, OccurrenceId a, OccurrenceId b, const Verdict& verdict,
                 const Overlap& overlap) const {
     add_told(report, a, b, verdict, &overlap);
     for (const OverlapRegion& region : overlap.regions) {

@@ -18,7 +18,7 @@ namespace spotblue::proof {
 
 /// A pair of products, in the first one's frame.
 struct OpenPair {
-  std::size_t product_a = 0, product_b = 0;
+  ProductId product_a{}, product_b{};
   Frame b_to_a;
   Accounted accounted;                ///< cut away before anything is measured
   std::vector<Direction> directions;  ///< along which the depth may be least

@@ -136,14 +136,14 @@ std::vector<Point> seat_points(const Seats& seats, const AxialSeat& seat, const 
   constexpr int kAngles = 32;
   constexpr std::size_t kCorners = 24;
   std::vector<Point> points;
-  if (seat.centre_line < seats.centre_lines.size()) {
-    const Line& line = seats.centre_lines[seat.centre_line].line;
+  if (seat.centre_line && seat.inner && seat.outer) {
+    const Line& line = seats.centre_lines[*seat.centre_line].line;
     const Point foot = line.at + dot(a.normal.at - line.at, line.along) * line.along;
     const Direction x = any_square(line.along);
     const Direction y = cross(line.along, x);
     for (int i = 0; i < kAngles; ++i) {
       const double angle = 2.0 * kPi * i / kAngles;
-      const double radius = 0.25 * (seat.inner + seat.outer);
+      const double radius = 0.25 * (*seat.inner + *seat.outer);
       points.push_back(foot + radius * std::cos(angle) * x + radius * std::sin(angle) * y);
     }
   }

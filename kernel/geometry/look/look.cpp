@@ -21,7 +21,7 @@ double seconds_since(std::chrono::steady_clock::time_point start) {
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-std::string pair_name(const Model& model, const std::pair<std::size_t, std::size_t>& pair) {
+std::string pair_name(const Model& model, const OccurrencePair& pair) {
   return fmt::format("{} and {}", model.occurrences[pair.first].id,
                      model.occurrences[pair.second].id);
 }
@@ -68,7 +68,7 @@ class Untold {
 // Each pair once, by what was not looked for.
 void tell_pairs(Look& look) {
   Untold untold(look, reason(what_lacked(look)));
-  for (const std::size_t part : look.seats.crowded) {
+  for (const OccurrenceId part : look.seats.crowded) {
     untold.add([&] { return look.model.occurrences[part].id; },
                "what it seats on, screws into or clashes with, of all that come near it");
   }

@@ -56,7 +56,7 @@ std::vector<Note> without_far_places(Model& model) {
   const double size = largest_size(model);
   const Point most = middle_of_most(model);
   std::vector<Note> found;
-  std::erase_if(model.occurrences, [&](const Occurrence& one) {
+  erase_if(model.occurrences, [&](const Occurrence& one) {
     if (is_empty(one.box)) {
       return false;
     }

@@ -7,6 +7,12 @@
 namespace spotblue {
 
 // One function a type, for every way; found in the types' own namespace.
+template <class Archive, class Of>
+void serialize(Archive& to, Id<Of>& v) {
+  std::size_t index = v;
+  to(index);
+  v = Id<Of>(index);
+}
 template <class Archive>
 void serialize(Archive& to, Point& v) {
   to(v.x, v.y, v.z);

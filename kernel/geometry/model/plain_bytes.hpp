@@ -38,9 +38,10 @@ class BytesOut {
     put_raw(text.data(), text.size());
   }
   template <class Value>
-  void put(std::vector<Value>& values) {
+  requires requires(Value& values) { values.emplace_back(); }
+  void put(Value& values) {
     put_count(values.size());
-    for (Value& value : values) {
+    for (auto& value : values) {
       put(value);
     }
   }
@@ -104,7 +105,8 @@ class BytesIn {
   }
   void get(std::string& text) { text = next(count()); }
   template <class Value>
-  void get(std::vector<Value>& values) {
+  requires requires(Value& values) { values.emplace_back(); }
+  void get(Value& values) {
     values.clear();
     for (std::size_t left = count(); left > 0; --left) {
       get(values.emplace_back());

@@ -93,7 +93,7 @@ class Sieve {
 
   // What there is to say of each thing that is left out.
   std::vector<Note> run() {
-    for (std::size_t i = 0; i < model_.products.size(); ++i) {
+    for (ProductId i; i < model_.products.size(); ++i) {
       if (Product& product = model_.products[i]; !is_finite(product)) {
         found_.push_back(
             {fmt::format("part '{}'", product.id),
@@ -101,7 +101,7 @@ class Sieve {
         leave_out(i);
       }
     }
-    std::erase_if(model_.occurrences, [&](Occurrence& one) {
+    erase_if(model_.occurrences, [&](Occurrence& one) {
       const bool spoilt = !is_finite(one);
       if (spoilt) {
         found_.push_back({fmt::format("'{}'", one.path),
@@ -122,7 +122,7 @@ class Sieve {
   }
 
  private:
-  void leave_out(std::size_t index) {
+  void leave_out(ProductId index) {
     Product& product = model_.products[index];
     Product bare;
     bare.id = product.id;
@@ -131,7 +131,7 @@ class Sieve {
     bare.faces = product.faces;
     bare.closed = false;
     product = std::move(bare);
-    std::erase_if(model_.occurrences, [&](const Occurrence& one) { return one.product == index; });
+    erase_if(model_.occurrences, [&](const Occurrence& one) { return one.product == index; });
     for (SemanticSize& size : model_.semantic_sizes) {
       if (size.product == index) {
         size.product.reset();

@@ -42,7 +42,7 @@ struct LineFaces {
 
 LineFaces faces_on(const Model& model, const CentreLine& line, const SeatSettings& settings) {
   LineFaces faces;
-  for (const std::size_t occurrence : line.occurrences) {
+  for (const OccurrenceId occurrence : line.occurrences) {
     const Occurrence& placed = model.occurrences[occurrence];
     for (const FeatureRef& face : faces_square_to(model, occurrence, line.line, settings)) {
       const double at = station_of_face(model, face, line.line);
@@ -84,7 +84,7 @@ class Nearest {
   }
 
  private:
-  std::map<std::pair<std::size_t, std::size_t>, AxialStop> stops_;
+  std::map<OccurrencePair, AxialStop> stops_;
 };
 
 class StopFinder {
@@ -113,16 +113,16 @@ class StopFinder {
     return group_of_[a.occurrence] != group_of_[b.occurrence];
   }
   [[nodiscard]] bool has_two_groups(const CentreLine& line) const {
-    return std::any_of(line.occurrences.begin(), line.occurrences.end(), [&](std::size_t part) {
+    return std::any_of(line.occurrences.begin(), line.occurrences.end(), [&](OccurrenceId part) {
       return group_of_[part] != group_of_[line.occurrences.front()];
     });
   }
 
   void add_seats(const CentreLine& line, Nearest& nearest) {
-    for (const std::size_t part : line.occurrences) {
+    for (const OccurrenceId part : line.occurrences) {
       on_line_[part] = true;
     }
-    for (const std::size_t part : line.occurrences) {
+    for (const OccurrenceId part : line.occurrences) {
       for (const std::size_t i : seats_of_[part]) {
         const AxialSeat& seat = seats_.axial[i];
         const double cosine = dot(seat.axis.along, line.line.along);
@@ -133,7 +133,7 @@ class StopFinder {
         }
       }
     }
-    for (const std::size_t part : line.occurrences) {
+    for (const OccurrenceId part : line.occurrences) {
       on_line_[part] = false;
     }
   }
@@ -151,7 +151,7 @@ class StopFinder {
         }
         const double shared = shared_area(model_, a.face, b->face);
         if (shared > kLeastArea) {
-          nearest.add({a.face, b->face, b->at - a.at, shared, kNoAxialSeat});
+          nearest.add({a.face, b->face, b->at - a.at, shared, std::nullopt});
           ++met;
         }
       }
@@ -174,7 +174,7 @@ double station_of_face(const Model& model, const FeatureRef& face, const Line& l
   return dot(at - line.at, normal) / dot(line.along, normal);
 }
 
-std::vector<FeatureRef> faces_square_to(const Model& model, std::size_t occurrence,
+std::vector<FeatureRef> faces_square_to(const Model& model, OccurrenceId occurrence,
                                         const Line& line, const SeatSettings& settings) {
   std::vector<FeatureRef> faces;
   const Occurrence& placed = model.occurrences[occurrence];

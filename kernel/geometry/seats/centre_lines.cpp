@@ -66,11 +66,11 @@ CentreLines centre_lines(const Model& model, const std::vector<AxisTie>& ties) {
     groups.join(node(tie.a), node(tie.b));
   }
   CentreLines result;
-  std::unordered_map<std::size_t, std::size_t> number;
+  std::unordered_map<std::size_t, CentreLineId> number;
   std::vector<double> heaviest;
   for (const AxisTie& tie : ties) {
     const auto [entry, is_new] = number.try_emplace(groups.root(node(tie.a)), result.lines.size());
-    const std::size_t line = entry->second;
+    const CentreLineId line = entry->second;
     if (is_new) {
       result.lines.push_back({fmt::format("centre line {}", line + 1), tie.axis, {}});
       heaviest.push_back(tie.weight);

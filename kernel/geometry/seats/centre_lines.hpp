@@ -16,8 +16,8 @@ struct AxisTie {
 };
 
 struct CentreLines {
-  std::vector<CentreLine> lines;
-  std::vector<std::size_t> line_of;  // for each tie
+  List<CentreLine> lines;
+  std::vector<CentreLineId> line_of;  // for each tie
 };
 
 // Cylinders and cones of one product on one line count as one.

@@ -5,8 +5,7 @@
 
 namespace spotblue {
 
-Adjacency adjacency(const Model& model,
-                    const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+Adjacency adjacency(const Model& model, const std::vector<OccurrencePair>& pairs) {
   Adjacency near(model.occurrences.size());
   for (std::size_t p = 0; p < pairs.size(); ++p) {
     near[pairs[p].first].emplace_back(pairs[p].second, p);
@@ -18,8 +17,8 @@ Adjacency adjacency(const Model& model,
   return near;
 }
 
-std::vector<std::size_t> cheap_first(
-    const Adjacency& near, const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+std::vector<std::size_t> cheap_first(const Adjacency& near,
+                                     const std::vector<OccurrencePair>& pairs) {
   constexpr std::size_t kFew = 500;  // choice of this program, no source
   std::vector<std::size_t> order(pairs.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
@@ -31,8 +30,8 @@ std::vector<std::size_t> cheap_first(
 
 // A plate with thousands of pins is near them all, and each pin near few; of copies in one place
 // each is near all. What the shorter list holds is looked up in the longer, in steps that double.
-std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_t a,
-                                               std::size_t b) {
+std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, OccurrenceId a,
+                                               OccurrenceId b) {
   std::vector<SharedNeighbour> shared;
   const bool a_shorter = near[a].size() <= near[b].size();
   const auto& few = a_shorter ? near[a] : near[b];
@@ -48,7 +47,7 @@ std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_
         many.begin() + static_cast<std::ptrdiff_t>(std::min(from + step + 1, many.size()));
     const auto found =
         std::lower_bound(begin, end, one.first,
-                         [](const auto& each, std::size_t wanted) { return each.first < wanted; });
+                         [](const auto& each, OccurrenceId wanted) { return each.first < wanted; });
     from = static_cast<std::size_t>(found - many.begin());
     if (from == many.size()) {
       break;

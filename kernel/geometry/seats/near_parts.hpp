@@ -10,24 +10,23 @@
 namespace spotblue {
 
 // For each occurrence its near occurrences with the index of the pair, ascending.
-using Adjacency = std::vector<std::vector<std::pair<std::size_t, std::size_t>>>;
+using Adjacency = std::vector<std::vector<std::pair<OccurrenceId, std::size_t>>>;
 
-[[nodiscard]] Adjacency adjacency(const Model& model,
-                                  const std::vector<std::pair<std::size_t, std::size_t>>& pairs);
+[[nodiscard]] Adjacency adjacency(const Model& model, const std::vector<OccurrencePair>& pairs);
 
 // The pairs in the order in which they are best looked at: those whose parts both have hundreds of
 // others near, as copies in one place have, come last, since each of them costs as much as hundreds
 // of others.
-[[nodiscard]] std::vector<std::size_t> cheap_first(
-    const Adjacency& near, const std::vector<std::pair<std::size_t, std::size_t>>& pairs);
+[[nodiscard]] std::vector<std::size_t> cheap_first(const Adjacency& near,
+                                                   const std::vector<OccurrencePair>& pairs);
 
 struct SharedNeighbour {
-  std::size_t occurrence;
+  OccurrenceId occurrence;
   std::size_t pair_with_first;
 };
 
 // The occurrences near both, ascending.
-[[nodiscard]] std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, std::size_t a,
-                                                             std::size_t b);
+[[nodiscard]] std::vector<SharedNeighbour> shared_neighbours(const Adjacency& near, OccurrenceId a,
+                                                             OccurrenceId b);
 
 }  // namespace spotblue

@@ -36,7 +36,7 @@ struct KeyHash {
   }
 };
 
-Key key_of(const Model& model, std::size_t a, std::size_t b) {
+Key key_of(const Model& model, OccurrenceId a, OccurrenceId b) {
   const Occurrence& first = model.occurrences[a];
   const Occurrence& second = model.occurrences[b];
   const Frame frame = relative_frame(first, second);
@@ -58,7 +58,7 @@ Key key_of(const Model& model, std::size_t a, std::size_t b) {
 class BoxTree {
  public:
   explicit BoxTree(const Model& model) : model_(model) {
-    for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+    for (OccurrenceId i; i < model.occurrences.size(); ++i) {
       if (!is_empty(model.occurrences[i].box)) {
         order_.push_back(i);
       }
@@ -97,7 +97,7 @@ class BoxTree {
       return number;
     }
     const Point size = whole.high - whole.low;
-    const auto twice_middle = [&](std::size_t i) {
+    const auto twice_middle = [&](OccurrenceId i) {
       const Box& one = model_.occurrences[i].box;
       return size.x >= size.y && size.x >= size.z ? one.low.x + one.high.x
              : size.y >= size.z                   ? one.low.y + one.high.y
@@ -107,7 +107,7 @@ class BoxTree {
       return order_.begin() + static_cast<std::ptrdiff_t>(at);
     };
     const std::size_t middle = from + (to - from) / 2;
-    std::nth_element(half(from), half(middle), half(to), [&](std::size_t a, std::size_t b) {
+    std::nth_element(half(from), half(middle), half(to), [&](OccurrenceId a, OccurrenceId b) {
       return std::pair(twice_middle(a), a) < std::pair(twice_middle(b), b);
     });
     build(from, middle);
@@ -134,7 +134,7 @@ class BoxTree {
   }
 
   const Model& model_;
-  std::vector<std::size_t> order_;
+  std::vector<OccurrenceId> order_;
   std::vector<Node> nodes_;
 };
 
@@ -151,11 +151,11 @@ std::size_t most_pairs() {
 // For each occurrence how many others come near it.
 std::vector<std::size_t> neighbour_counts(const Model& model, const BoxTree& tree, double reach) {
   std::vector<std::size_t> counts(model.occurrences.size(), 0);
-  for (std::size_t i = 0; i < counts.size(); ++i) {
+  for (OccurrenceId i; i < counts.size(); ++i) {
     stop_if_asked();
     const Box& own = model.occurrences[i].box;
     if (!is_empty(own)) {
-      tree.find(grown(own, reach), [&](std::size_t j) { counts[i] += j != i ? 1U : 0U; });
+      tree.find(grown(own, reach), [&](OccurrenceId j) { counts[i] += j != i ? 1U : 0U; });
     }
   }
   return counts;
@@ -183,14 +183,14 @@ std::vector<bool> crowd_of(const std::vector<std::size_t>& counts, std::size_t m
 std::optional<NearPairs> all_pairs(const Model& model, const BoxTree& tree, double reach,
                                    std::size_t most) {
   NearPairs near;
-  for (std::size_t i = 0; i < model.occurrences.size(); ++i) {
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     stop_if_asked();
     const Box& own = model.occurrences[i].box;
     if (is_empty(own)) {
       continue;
     }
     const auto of_this = static_cast<std::ptrdiff_t>(near.pairs.size());
-    tree.find(grown(own, reach), [&](std::size_t j) {
+    tree.find(grown(own, reach), [&](OccurrenceId j) {
       if (j > i) {
         near.pairs.emplace_back(i, j);
       }
@@ -209,7 +209,7 @@ NearPairs pairs_outside_crowd(const Model& model, const BoxTree& tree, double re
   const std::vector<std::size_t> counts = neighbour_counts(model, tree, reach);
   const std::vector<bool> crowd = crowd_of(counts, most);
   std::vector<bool> beside(crowd.size(), false);
-  for (std::size_t i = 0; i < crowd.size(); ++i) {
+  for (OccurrenceId i; i < crowd.size(); ++i) {
     stop_if_asked();
     if (crowd[i]) {
       near.crowd.push_back(i);
@@ -220,7 +220,7 @@ NearPairs pairs_outside_crowd(const Model& model, const BoxTree& tree, double re
       continue;
     }
     const auto of_this = static_cast<std::ptrdiff_t>(near.pairs.size());
-    tree.find(grown(own, reach), [&](std::size_t j) {
+    tree.find(grown(own, reach), [&](OccurrenceId j) {
       if (crowd[j]) {
         beside[i] = true;
       } else if (j > i) {
@@ -248,8 +248,7 @@ NearPairs near_pairs(const Model& model, double reach) {
   return near ? std::move(*near) : pairs_outside_crowd(model, tree, reach, most);
 }
 
-PairKinds pair_kinds(const Model& model,
-                     const std::vector<std::pair<std::size_t, std::size_t>>& pairs) {
+PairKinds pair_kinds(const Model& model, const std::vector<OccurrencePair>& pairs) {
   PairKinds kinds;
   kinds.kind_of.assign(pairs.size(), kNoKind);
   std::unordered_map<Key, std::size_t, KeyHash> known;

@@ -10,8 +10,8 @@
 namespace spotblue {
 
 struct NearPairs {
-  std::vector<std::pair<std::size_t, std::size_t>> pairs;  // i < j, ascending
-  std::vector<std::size_t> crowd;  // parts that have too many, ascending: theirs are left out
+  std::vector<OccurrencePair> pairs;  // i < j, ascending
+  std::vector<OccurrenceId> crowd;    // parts that have too many, ascending: theirs are left out
   // For each pair whether a part of the crowd comes near both, so that what lies between is not
   // known; empty without a crowd.
   std::vector<bool> beside_crowd;
@@ -30,8 +30,7 @@ struct PairKinds {
   std::vector<std::size_t> kind_of;     // for each pair; kNoKind where a limit was reached before
   std::vector<std::size_t> first_pair;  // for each kind: index of the pair that stands for it
 };
-[[nodiscard]] PairKinds pair_kinds(const Model& model,
-                                   const std::vector<std::pair<std::size_t, std::size_t>>& pairs);
+[[nodiscard]] PairKinds pair_kinds(const Model& model, const std::vector<OccurrencePair>& pairs);
 
 // Placement of b's product in a's product frame.
 [[nodiscard]] Frame relative_frame(const Occurrence& a, const Occurrence& b);

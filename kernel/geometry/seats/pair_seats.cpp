@@ -5,8 +5,8 @@
 namespace spotblue::proof {
 namespace {
 
-std::uint64_t pair_key(std::size_t a, std::size_t b) {
-  return (static_cast<std::uint64_t>(std::min(a, b)) << 32U) ^ std::max(a, b);
+std::uint64_t pair_key(OccurrenceId a, OccurrenceId b) {
+  return (std::uint64_t{std::min(a, b)} << 32U) ^ std::max(a, b);
 }
 
 std::uint64_t mixed(std::uint64_t hash, std::uint64_t value) {
@@ -56,12 +56,12 @@ PairSeatsIndex::PairSeatsIndex(const Seats& seats) {
       &PairSeats::threads);
 }
 
-const PairSeats& PairSeatsIndex::of(std::size_t a, std::size_t b) const {
+const PairSeats& PairSeatsIndex::of(OccurrenceId a, OccurrenceId b) const {
   const auto found = seats_.find(pair_key(a, b));
   return found != seats_.end() ? found->second : none_;
 }
 
-std::uint64_t signature(const Seats& seats, const PairSeats& pair, std::size_t a) {
+std::uint64_t signature(const Seats& seats, const PairSeats& pair, OccurrenceId a) {
   std::uint64_t hash = 0;
   const auto add = [&](std::uint64_t kind, const FeatureRef& one, const FeatureRef& other) {
     // Which of the two parts has which feature, whatever the occurrences' numbers are.

@@ -15,7 +15,7 @@ class PairSeatsIndex {
  public:
   explicit PairSeatsIndex(const Seats& seats);
   /// Empty lists for a pair without seats. The order of a and b does not matter.
-  [[nodiscard]] const PairSeats& of(std::size_t a, std::size_t b) const;
+  [[nodiscard]] const PairSeats& of(OccurrenceId a, OccurrenceId b) const;
 
  private:
   std::unordered_map<std::uint64_t, PairSeats> seats_;
@@ -23,6 +23,6 @@ class PairSeatsIndex {
 };
 
 /// Alike for pairs of the same products whose seats join the same features.
-[[nodiscard]] std::uint64_t signature(const Seats& seats, const PairSeats& pair, std::size_t a);
+[[nodiscard]] std::uint64_t signature(const Seats& seats, const PairSeats& pair, OccurrenceId a);
 
 }  // namespace spotblue::proof

@@ -47,7 +47,7 @@ class FacesOfProducts {
  public:
   explicit FacesOfProducts(const Model& model) : model_(model), faces_(model.products.size()) {}
 
-  NearPart near_part(std::size_t to, std::size_t occurrence) {
+  NearPart near_part(OccurrenceId to, OccurrenceId occurrence) {
     const Occurrence& part = model_.occurrences[occurrence];
     std::optional<proof::FaceBounds>& faces = faces_[part.product];
     if (!faces) {
@@ -68,7 +68,7 @@ class Collector {
   Collector(const Model& model, const SeatSettings& settings, Seats& seats)
       : model_(model), settings_(settings), seats_(seats) {}
 
-  void add_pair(std::size_t a, std::size_t b, const PairCandidates& candidates,
+  void add_pair(OccurrenceId a, OccurrenceId b, const PairCandidates& candidates,
                 const OpenSeats& open) {
     first_ = a;
     second_ = b;
@@ -121,8 +121,8 @@ class Collector {
       seats_.taper[i].centre_line = lines.line_of[taper_tie_[i]];
     }
     for (std::size_t i = 0; i < axial_tie_.size(); ++i) {
-      if (axial_tie_[i] != kNoCentreLine) {
-        seats_.axial[i].centre_line = lines.line_of[axial_tie_[i]];
+      if (axial_tie_[i]) {
+        seats_.axial[i].centre_line = lines.line_of[*axial_tie_[i]];
       }
     }
     seats_.centre_lines = std::move(lines.lines);
@@ -150,8 +150,18 @@ class Collector {
     const double engaged = total_length(open.stretches);
     const std::size_t tied = tie(hole, shaft, axis, engaged);
     if (!c.thread.empty()) {
-      seats_.threads.push_back({hole, shaft, c.thread, c.hole_diameter, c.shaft_diameter, engaged,
-                                aligned.offset, c.tilt, axis, from - middle, to - middle, 0});
+      seats_.threads.push_back({hole,
+                                shaft,
+                                c.thread,
+                                c.hole_diameter,
+                                c.shaft_diameter,
+                                engaged,
+                                aligned.offset,
+                                c.tilt,
+                                axis,
+                                from - middle,
+                                to - middle,
+                                {}});
       thread_tie_.push_back(tied);
       return;
     }
@@ -211,11 +221,11 @@ class Collector {
     seat.area = open.area;
     const Plane& plane = model_.products[model_.occurrences[first_].product].planes[c.first];
     seat.axis = place_line(frame_, {plane.at, plane.normal});
-    std::size_t tied = kNoCentreLine;
+    std::optional<std::size_t> tied;
     if (c.axis) {
       seat.inner = 2.0 * open.reach->least;
       seat.outer = 2.0 * open.reach->greatest;
-      for (std::size_t i = 0; i < axes.size() && tied == kNoCentreLine; ++i) {
+      for (std::size_t i = 0; i < axes.size() && !tied; ++i) {
         if (axes[i].axis.at == c.axis->at && axes[i].axis.along == c.axis->along) {
           tied = first_tie + i;
         }
@@ -250,10 +260,11 @@ class Collector {
   const Model& model_;
   const SeatSettings& settings_;
   Seats& seats_;
-  std::size_t first_ = 0, second_ = 0;
+  OccurrenceId first_, second_;
   Frame frame_;
   std::vector<AxisTie> ties_;
-  std::vector<std::size_t> radial_tie_, thread_tie_, taper_tie_, axial_tie_;
+  std::vector<std::size_t> radial_tie_, thread_tie_, taper_tie_;
+  std::vector<std::optional<std::size_t>> axial_tie_;
 };
 
 struct SignatureHash {
@@ -275,7 +286,7 @@ class OpenPairs {
       : kinds_(kinds), near_(near), settings_(settings), faces_(model) {}
 
   // Told by the kinds of pairs that the two make with each other and with what is near both.
-  const OpenSeats& of(std::size_t pair, std::size_t a, std::size_t b, const PairCandidates& c) {
+  const OpenSeats& of(std::size_t pair, OccurrenceId a, OccurrenceId b, const PairCandidates& c) {
     const std::vector<SharedNeighbour> shared = shared_neighbours(near_, a, b);
     std::vector<std::size_t> signature{kinds_.kind_of[pair]};
     for (const SharedNeighbour& n : shared) {

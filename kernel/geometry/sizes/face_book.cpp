@@ -8,7 +8,7 @@
 namespace spotblue {
 
 FaceBook::FaceBook(const Tree& tree, const Model& model) : tree_(tree), model_(model) {
-  for (std::size_t part = 0; part < tree.parts.size(); ++part) {
+  for (ProductId part; part < tree.parts.size(); ++part) {
     TopTools_IndexedMapOfShape faces;
     TopExp::MapShapes(tree.parts[part].shape, TopAbs_FACE, faces);
     for (int i = 1; i <= faces.Extent(); ++i) {

@@ -16,7 +16,7 @@ namespace spotblue {
 class FaceBook {
  public:
   struct Place {
-    std::size_t part = 0;  // index into the tree's parts and the model's products
+    ProductId part{};      // also an index into the tree's parts
     std::size_t face = 0;  // of its shape, 1-based
   };
 
@@ -34,7 +34,7 @@ class FaceBook {
   const Tree& tree_;
   const Model& model_;
   std::unordered_map<const TopoDS_TShape*, std::vector<Place>> places_;
-  std::map<std::size_t, std::map<std::size_t, ProductFeatureRef>> features_;
+  std::map<ProductId, std::map<std::size_t, ProductFeatureRef>> features_;
 };
 
 }  // namespace spotblue

@@ -61,7 +61,7 @@ std::vector<ProductFeatureRef> widths_between(const Product& product,
 // The parts that have all of the faces (copies of one solid have the same), and those that have
 // any.
 struct Owners {
-  std::set<std::size_t> of_all, of_any;
+  std::set<ProductId> of_all, of_any;
 };
 
 Owners owners_of(const StatedSize& stated, const FaceBook& book) {
@@ -69,7 +69,7 @@ Owners owners_of(const StatedSize& stated, const FaceBook& book) {
   bool first = true;
   for (const std::vector<TopoDS_Shape>* faces : {&stated.faces, &stated.far_faces}) {
     for (const TopoDS_Shape& face : *faces) {
-      std::set<std::size_t> parts;
+      std::set<ProductId> parts;
       for (const FaceBook::Place& place : book.places(face)) {
         parts.insert(place.part);
       }
@@ -77,7 +77,7 @@ Owners owners_of(const StatedSize& stated, const FaceBook& book) {
         continue;
       }
       owners.of_any.insert(parts.begin(), parts.end());
-      std::erase_if(owners.of_all, [&](std::size_t part) { return !parts.contains(part); });
+      std::erase_if(owners.of_all, [&](ProductId part) { return !parts.contains(part); });
       owners.of_all = first ? parts : owners.of_all;
       first = false;
     }
@@ -87,7 +87,7 @@ Owners owners_of(const StatedSize& stated, const FaceBook& book) {
 
 // The part's features that the faces belong to.
 std::vector<ProductFeatureRef> touched_by(const std::vector<TopoDS_Shape>& faces, FaceBook& book,
-                                          std::size_t part) {
+                                          ProductId part) {
   std::vector<ProductFeatureRef> touched;
   for (const TopoDS_Shape& face : faces) {
     for (const FaceBook::Place& place : book.places(face)) {
@@ -106,7 +106,7 @@ std::string why_not_of_one(const StatedSize& stated, const Owners& owners, const
                : "it is stated for no face of a part";
   }
   const std::string& part = model.products[*owners.of_any.begin()].part;
-  const bool one_part = std::ranges::all_of(owners.of_any, [&](std::size_t one) {
+  const bool one_part = std::ranges::all_of(owners.of_any, [&](ProductId one) {
     return !part.empty() && model.products[one].part == part;
   });
   return one_part ? "its faces belong to two solids of the part" : "its faces belong to two parts";
@@ -252,7 +252,7 @@ std::string by_name(const SemanticSize& size) {
 // Two different sizes for one feature leave it open which is meant.
 void compare_with_each_other(std::vector<SemanticSize>& sizes) {
   // By feature, one size for each different pair of limits.
-  std::map<std::tuple<std::size_t, FeatureKind, std::size_t>, std::vector<std::size_t>> stated;
+  std::map<std::tuple<ProductId, FeatureKind, std::size_t>, std::vector<std::size_t>> stated;
   const auto entry_of = [&](const SemanticSize& size, const ProductFeatureRef& one) -> auto& {
     return stated[{*size.product, one.kind, one.index}];
   };
@@ -312,7 +312,7 @@ std::vector<SemanticSize> tied(const StatedSize& stated, FaceBook& book, const M
     return {size};
   }
   std::vector<SemanticSize> sizes;
-  for (const std::size_t part : owners.of_all) {
+  for (const ProductId part : owners.of_all) {
     sizes.push_back(stated.size);
     sizes.back().product = part;
     tie(stated, book, model, sizes.back());

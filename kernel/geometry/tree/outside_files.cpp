@@ -86,7 +86,7 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
   for (const OutsidePlace& place : places) {
     for (const Occurrence& one : other.occurrences) {
       Occurrence placed = one;
-      placed.product = first + one.product;
+      placed.product = ProductId(first + one.product);
       placed.frame = compose(place.frame, one.frame);
       placed.mirrored = is_mirror(placed.frame);
       placed.path = path_below(place.path, one.path, one_root);
@@ -101,7 +101,7 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
   }
   for (SemanticSize size : other.semantic_sizes) {
     if (size.product) {
-      *size.product += first;
+      size.product = ProductId(first + *size.product);
     }
     model.semantic_sizes.push_back(std::move(size));
   }

@@ -51,7 +51,7 @@ Bodies add_part(Tree& tree, int entity, const std::string& name,
 void place_part(Tree& tree, const Bodies& part, const std::string& path, const Frame& frame) {
   for (std::size_t i = part.first; i < part.first + part.count; ++i) {
     tree.occurrences.push_back(
-        {{}, with_body(path, tree.parts[i].body), i, frame, is_mirror(frame), {}});
+        {{}, with_body(path, tree.parts[i].body), ProductId(i), frame, is_mirror(frame), {}});
   }
 }
 

@@ -35,9 +35,9 @@ struct Bodies {
 };
 
 struct Tree {
-  std::vector<TreePart> parts;          // in the order they are met from the roots down
-  std::vector<Occurrence> occurrences;  // product is an index into parts; id and box not yet set
-  std::vector<int> unplaced;  // usages whose component has solids but came without a shape
+  std::vector<TreePart> parts;   // in the order they are met from the roots down
+  List<Occurrence> occurrences;  // product is an index into parts; id and box not yet set
+  std::vector<int> unplaced;     // usages whose component has solids but came without a shape
   std::unordered_set<const TopoDS_TShape*>
       solids;                           // all that are in parts, as Open CASCADE made them
   std::vector<OutsidePlace> elsewhere;  // of parts whose shapes are in other files

@@ -10,23 +10,23 @@ namespace spotblue::proof {
 namespace {
 
 /// Lines that run the same way and join two or more of the same parts, as sets of line numbers.
-std::vector<std::vector<std::size_t>> line_sets(const Seats& seats) {
-  const std::vector<CentreLine>& lines = seats.centre_lines;
-  std::vector<std::size_t> set_of(lines.size());
-  std::iota(set_of.begin(), set_of.end(), std::size_t{0});
-  std::vector<std::vector<std::size_t>> members;
+std::vector<std::vector<CentreLineId>> line_sets(const Seats& seats) {
+  const List<CentreLine>& lines = seats.centre_lines;
+  std::vector<CentreLineId> set_of(lines.size());
+  std::iota(set_of.begin(), set_of.end(), CentreLineId{});
+  std::vector<std::vector<OccurrenceId>> members;
   members.reserve(lines.size());
   for (const CentreLine& line : lines) {
     members.push_back(line.occurrences);
     std::ranges::sort(members.back());
   }
-  for (std::size_t a = 0; a < lines.size(); ++a) {
-    for (std::size_t b = a + 1; b < lines.size(); ++b) {
+  for (CentreLineId a; a < lines.size(); ++a) {
+    for (CentreLineId b(a + 1); b < lines.size(); ++b) {
       if (norm(cross(lines[a].line.along, lines[b].line.along)) > kWayParallel ||
           set_of[a] == set_of[b]) {
         continue;
       }
-      std::vector<std::size_t> shared;
+      std::vector<OccurrenceId> shared;
       std::ranges::set_intersection(members[a], members[b], std::back_inserter(shared));
       if (shared.size() >= 2) {
         std::ranges::replace(set_of, std::max(set_of[a], set_of[b]),
@@ -34,19 +34,19 @@ std::vector<std::vector<std::size_t>> line_sets(const Seats& seats) {
       }
     }
   }
-  std::vector<std::vector<std::size_t>> sets;
-  for (std::size_t first = 0; first < lines.size(); ++first) {
+  std::vector<std::vector<CentreLineId>> sets;
+  for (CentreLineId first; first < lines.size(); ++first) {
     if (set_of[first] != first) {
       continue;
     }
-    std::vector<std::size_t> set;
-    for (std::size_t line = first; line < lines.size(); ++line) {
+    std::vector<CentreLineId> set;
+    for (CentreLineId line = first; line < lines.size(); ++line) {
       if (set_of[line] == first) {
         set.push_back(line);
       }
     }
     std::ranges::stable_sort(set, std::greater{},
-                             [&](std::size_t line) { return members[line].size(); });
+                             [&](CentreLineId line) { return members[line].size(); });
     sets.push_back(std::move(set));
   }
   return sets;
@@ -57,15 +57,15 @@ std::vector<std::vector<std::size_t>> line_sets(const Seats& seats) {
 std::vector<WayGroup> way_groups(const Model& model, const Seats& seats) {
   std::vector<bool> on_line(model.occurrences.size(), false);
   for (const CentreLine& line : seats.centre_lines) {
-    for (const std::size_t occurrence : line.occurrences) {
+    for (const OccurrenceId occurrence : line.occurrences) {
       on_line.at(occurrence) = true;
     }
   }
   std::vector<WayGroup> groups;
-  for (std::vector<std::size_t>& lines : line_sets(seats)) {
-    std::set<std::size_t> parts;
-    for (const std::size_t line : lines) {
-      const std::vector<std::size_t>& on = seats.centre_lines[line].occurrences;
+  for (std::vector<CentreLineId>& lines : line_sets(seats)) {
+    std::set<OccurrenceId> parts;
+    for (const CentreLineId line : lines) {
+      const std::vector<OccurrenceId>& on = seats.centre_lines[line].occurrences;
       parts.insert(on.begin(), on.end());
     }
     for (const WidthSeat& seat : seats.width) {

@@ -273,11 +273,12 @@ class Account {
         for (const std::size_t still : set) {
           const proof::Passing& passing = table_.passing(leaving, part, still);
           if (part == apart_.base_of(set) || still == part || passing.way != Way::blocked ||
-              (worst && passing.needs - passing.has <= worst->needs - worst->has)) {
+              (worst && passing.needs - passing.has <= worst->needs - worst->has.value_or(0.0))) {
             continue;
           }
           worst = Blockage{group_.parts[part], group_.parts[still], table_.direction(leaving, part),
-                           passing.needs, passing.has};
+                           passing.needs,
+                           passing.has > 0.0 ? std::optional(passing.has) : std::nullopt};
         }
         if (worst) {
           way.blocked.push_back(*worst);

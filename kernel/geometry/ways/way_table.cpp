@@ -27,13 +27,13 @@ class WayTableMaker {
   WayTableMaker(const Model& model, const Seats& seats, const WayInOptions& options,
                 const WayGroup& group)
       : model_(model), seats_(seats), options_(options) {
-    for (const std::size_t line : group.lines) {
+    for (const CentreLineId line : group.lines) {
       add_axis(seats.centre_lines.at(line).line);
     }
     group_lines_ = axes_.size();
     main_ = axes_.front();
     square_ = any_square(main_.along);
-    for (const std::size_t occurrence : group.parts) {
+    for (const OccurrenceId occurrence : group.parts) {
       add_part(occurrence);
     }
     table_.count_ = parts_.size();
@@ -64,7 +64,7 @@ class WayTableMaker {
 
  private:
   struct Part {
-    std::size_t occurrence;
+    OccurrenceId occurrence;
     const FaceBounds* bounds;
     Frame back;                       ///< assembly to part
     std::array<Interval, 3> extents;  ///< along the main line, then square to it twice
@@ -82,7 +82,7 @@ class WayTableMaker {
     axes_.push_back(line);
   }
 
-  void add_part(std::size_t occurrence) {
+  void add_part(OccurrenceId occurrence) {
     const Occurrence& placed = model_.occurrences.at(occurrence);
     const Product& product = model_.products.at(placed.product);
     auto known = bounds_.find(placed.product);
@@ -196,7 +196,7 @@ class WayTableMaker {
         }
       });
     }
-    for (const std::size_t spring : options_.springs) {
+    for (const OccurrenceId spring : options_.springs) {
       if (const auto number = number_of(FeatureRef{spring})) {
         for (std::size_t other = 0; other < parts_.size(); ++other) {
           leave_[cell(*number, other)].moving_springs = true;
@@ -337,9 +337,9 @@ class WayTableMaker {
   std::size_t group_lines_ = 0;
   Line main_;
   Direction square_;
-  std::map<std::size_t, FaceBounds> bounds_;  ///< by product
+  std::map<ProductId, FaceBounds> bounds_;
   std::vector<Part> parts_;
-  std::map<std::size_t, std::size_t> number_;  ///< by occurrence
+  std::map<OccurrenceId, std::size_t> number_;
   std::vector<Leave> leave_;
   std::map<std::size_t, std::vector<std::pair<std::size_t, Slot>>> slots_;  ///< by key
   WayTable table_;

@@ -13,8 +13,8 @@ namespace spotblue::proof {
 
 /// Centre lines and occurrences that are looked at together; the main line first.
 struct WayGroup {
-  std::vector<std::size_t> lines;
-  std::vector<std::size_t> parts;  ///< ascending
+  std::vector<CentreLineId> lines;
+  std::vector<OccurrenceId> parts;  ///< ascending
 };
 
 [[nodiscard]] std::vector<WayGroup> way_groups(const Model& model, const Seats& seats);

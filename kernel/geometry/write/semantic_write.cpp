@@ -36,7 +36,7 @@ namespace spotblue {
 namespace {
 
 // Entities of the faces of each feature, by product, kind and index.
-using FaceKey = std::tuple<std::size_t, int, std::size_t>;
+using FaceKey = std::tuple<ProductId, int, std::size_t>;
 
 struct Source {
   Model model;
@@ -44,7 +44,7 @@ struct Source {
   std::map<FaceKey, std::vector<int>> faces;
 };
 
-FaceKey key_of(std::size_t product, const ProductFeatureRef& feature) {
+FaceKey key_of(ProductId product, const ProductFeatureRef& feature) {
   return {product, static_cast<int>(feature.kind), feature.index};
 }
 
@@ -106,7 +106,7 @@ Source read_source(const std::string& text, const std::string& file, const Decla
   }
   std::set<std::pair<FaceKey, int>> taken;
   for (std::size_t i = 0; i + 3 < rows.size(); i += 4) {
-    const FaceKey key{rows[i], static_cast<int>(rows[i + 1]), rows[i + 2]};
+    const FaceKey key{ProductId(rows[i]), static_cast<int>(rows[i + 1]), rows[i + 2]};
     const int face = static_cast<int>(rows[i + 3]);
     if (taken.emplace(key, face).second) {
       source.faces[key].push_back(face);
@@ -122,9 +122,9 @@ Error bad_size(const std::string& file, const SizeToWrite& size, const std::stri
   return {ErrorCode::bad_input, {file, size_name(size)}, rule, cure};
 }
 
-std::size_t product_named(const Source& source, const std::string& file, const SizeToWrite& size) {
+ProductId product_named(const Source& source, const std::string& file, const SizeToWrite& size) {
   std::vector<std::string> known;
-  for (std::size_t i = 0; i < source.model.products.size(); ++i) {
+  for (ProductId i; i < source.model.products.size(); ++i) {
     if (source.model.products[i].id == size.product) {
       return i;
     }
@@ -195,7 +195,7 @@ void check_side(const Product& product, const ProductFeatureRef& feature, const 
 }
 
 // Whether the file states the very size already; refuses another one.
-bool is_there(const Source& source, std::size_t product, const ProductFeatureRef& feature,
+bool is_there(const Source& source, ProductId product, const ProductFeatureRef& feature,
               SizeLimits wanted, const std::string& file, const SizeToWrite& size) {
   for (const SemanticSize& known : source.model.semantic_sizes) {
     const bool same_feature =
@@ -229,7 +229,7 @@ Placing place_sizes(const Source& source, const Declared& declared, const std::s
   Placing placing;
   std::set<FaceKey> taken;
   for (const SizeToWrite& size : sizes) {
-    const std::size_t index = product_named(source, file, size);
+    const ProductId index = product_named(source, file, size);
     const Product& product = source.model.products[index];
     const ProductFeatureRef feature = feature_named(product, file, size);
     const SizeLimits wanted = wanted_limits(file, size);

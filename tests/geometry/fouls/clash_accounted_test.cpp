@@ -39,7 +39,7 @@ TEST(Accounted, APressFitFarOffItsAxisFoulsOnOneSide) {
   const ClashReport report = clashes_of(hub, shaft, aside);
   ASSERT_THAT(report.clashes, SizeIs(1));
   EXPECT_NEAR(report.clashes.front().depth, 0.18, 1e-9);
-  EXPECT_NEAR(report.clashes.front().length, 40.0, 1e-9);
+  EXPECT_NEAR(report.clashes.front().length.value(), 40.0, 1e-9);
   const double truth =
       test::shared_volume(bar_solid(15.15, 30, 0, 40), test::moved_solid(shaft, aside));
   EXPECT_NEAR(report.clashes.front().volume, truth, 1e-3 * truth);

@@ -27,7 +27,7 @@ Seats all_pairs(const Model& model) {
   Seats seats;
   for (std::size_t a = 0; a < model.occurrences.size(); ++a) {
     for (std::size_t b = a + 1; b < model.occurrences.size(); ++b) {
-      seats.near_pairs.emplace_back(a, b);
+      seats.near_pairs.emplace_back(OccurrenceId(a), OccurrenceId(b));
     }
   }
   return seats;
@@ -63,8 +63,8 @@ Product screw(double diameter, double flats, double length) {
 
 RadialSeat radial(std::size_t hole, std::size_t shaft, double hole_diameter, double shaft_diameter,
                   double from, double to) {
-  return {.hole = {hole, FeatureKind::cylinder, 0},
-          .shaft = {shaft, FeatureKind::cylinder, 0},
+  return {.hole = {OccurrenceId(hole), FeatureKind::cylinder, 0},
+          .shaft = {OccurrenceId(shaft), FeatureKind::cylinder, 0},
           .hole_diameter = hole_diameter,
           .shaft_diameter = shaft_diameter,
           .clearance = hole_diameter - shaft_diameter,
@@ -121,8 +121,8 @@ TEST(ClashProof, ScrewsInTappedHolesAreAccountedForByTheirThreads) {
   EXPECT_EQ(unsettled(station.model, station.seats).size(), 4U);
   for (std::size_t i = 0; i < 4; ++i) {
     const Point at = place_point(station.model.occurrences[5 + i].frame, {});
-    station.seats.threads.push_back({.hole = {0, FeatureKind::cylinder, 1 + i},
-                                     .screw = {5 + i, FeatureKind::cylinder, 0},
+    station.seats.threads.push_back({.hole = {OccurrenceId(0), FeatureKind::cylinder, 1 + i},
+                                     .screw = {OccurrenceId(5 + i), FeatureKind::cylinder, 0},
                                      .size = "M8",
                                      .hole_diameter = 6.8,
                                      .screw_diameter = 8.0,
@@ -200,8 +200,8 @@ TEST(ClashProof, ATaperDrivenInIsNotClearedWithoutItsSeat) {
   const Model model = placed_model({{arbor, shifted(0, 0, -0.2)}, {socket, Frame{}}});
   Seats seats = all_pairs(model);
   EXPECT_EQ(unsettled(model, seats).size(), 1U);
-  seats.taper.push_back({.hole = {1, FeatureKind::cone, 0},
-                         .shaft = {0, FeatureKind::cone, 0},
+  seats.taper.push_back({.hole = {OccurrenceId(1), FeatureKind::cone, 0},
+                         .shaft = {OccurrenceId(0), FeatureKind::cone, 0},
                          .gap = -0.01,
                          .least_gap = -0.01,
                          .engaged = 39.8,
@@ -230,7 +230,7 @@ TEST(ClashProof, AlikePairsAreLookedAtOnce) {
   }
   Seats seats;
   for (std::size_t i = 0; i < 50; ++i) {
-    seats.near_pairs.emplace_back(2 * i, 2 * i + 1);
+    seats.near_pairs.emplace_back(OccurrenceId(2 * i), OccurrenceId(2 * i + 1));
   }
   const ClashReport report = find_clashes(model, seats, {}, {});
   EXPECT_EQ(report.effort.pairs, 50U);

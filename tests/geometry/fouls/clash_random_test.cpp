@@ -73,7 +73,7 @@ TEST(ClashRandom, WhatIsCalledClearSharesNothing) {
   const Model model = model_of(pairs);
   Seats seats;
   for (std::size_t i = 0; i < pairs.size(); ++i) {
-    seats.near_pairs.emplace_back(2 * i, 2 * i + 1);
+    seats.near_pairs.emplace_back(OccurrenceId(2 * i), OccurrenceId(2 * i + 1));
   }
   const ClashReport report = find_clashes(model, seats, {}, {});
   for (std::size_t i = 0; i < pairs.size(); ++i) {

@@ -45,7 +45,7 @@ TEST(ClashRows, APostFarOffTheAxisOfItsHoleIsAsDeepAsItStandsInTheWall) {
                             shifted(0.8 * std::cos(angle), 0.8 * std::sin(angle), 0));
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_NEAR(rows[0].depth, 0.7, 1e-3);
-  EXPECT_NEAR(rows[0].length, 30.0, 1e-6);
+  EXPECT_NEAR(rows[0].length.value(), 30.0, 1e-6);
 }
 
 // By hand: a lens as deep as the roller is sunk; its mesh is a third flatter.
@@ -90,7 +90,7 @@ TEST(ClashRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
   const auto rows = rows_of(bed, bar_solid(0, 10, -5, 45), shifted(0, -0.05, 0));
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_NEAR(rows[0].depth, 0.05, 1e-4);
-  EXPECT_NEAR(rows[0].length, 40.0, 1e-6);
+  EXPECT_NEAR(rows[0].length.value(), 40.0, 1e-6);
   EXPECT_EQ(rows[0].cause, "off axis");
   // 2 R e, less what the trough's edge keeps of the crescent's ends: derived by hand.
   EXPECT_NEAR(rows[0].volume, 2.0 * 10.0 * 0.05 * 40.0, 0.2);
@@ -101,7 +101,7 @@ TEST(ClashRows, ATooTightRingIsAsDeepAsItsOverlapAndAsLongAsItsEngagement) {
   const auto rows = rows_of(bar_solid(16.6, 25, 0, 15), bar_solid(0, 17.1, -10, 25));
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_NEAR(rows[0].depth, 0.5, 1e-6);
-  EXPECT_NEAR(rows[0].length, 15.0, 1e-6);
+  EXPECT_NEAR(rows[0].length.value(), 15.0, 1e-6);
 }
 
 TEST(ClashRows, TwoLegsDrivenIntoOneBlockAreTwoRows) {
@@ -140,7 +140,7 @@ TEST(ClashRows, ACornerIsAsDeepAndAsLongAsItIsWhereverItsEdgesLie) {
               compose(shifted(-2.5, -2.5, 0), test::rotated({0, 0, 1}, 0.25 * std::numbers::pi)));
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_NEAR(rows[0].depth, 5.0 * half, 1e-5);
-  EXPECT_NEAR(rows[0].length, std::hypot(5.0 * std::numbers::sqrt2, 10.0), 1e-9);
+  EXPECT_NEAR(rows[0].length.value(), std::hypot(5.0 * std::numbers::sqrt2, 10.0), 1e-9);
 }
 
 TEST(ClashRows, AnOverlapWithinTheFilesUncertaintyIsNoClash) {

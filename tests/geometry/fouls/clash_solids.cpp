@@ -138,7 +138,7 @@ Model solid_model(const std::vector<std::pair<TopoDS_Shape, Frame>>& parts) {
     solids.push_back(solid);
     Occurrence occurrence;
     occurrence.id = occurrence.path = product.id;
-    occurrence.product = index;
+    occurrence.product = ProductId(index);
     occurrence.frame = frame;
     occurrence.mirrored = is_mirror(frame);
     occurrence.box = place_box(frame, product.box);

@@ -23,7 +23,7 @@
 namespace spotblue {
 namespace {
 
-using Pairs = std::vector<std::pair<std::size_t, std::size_t>>;
+using Pairs = std::vector<OccurrencePair>;
 
 // One product many times.
 Model copies(const Product& product, const std::vector<Frame>& places) {
@@ -209,8 +209,8 @@ TEST(Crowded, ThePairsAreThoseOfTryingEachWithEach) {
     }
     const Model model = copies(test::ring_part(0, 8, 0, 10), places);
     Pairs wanted;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-      for (std::size_t j = i + 1; j < places.size(); ++j) {
+    for (OccurrenceId i; i < places.size(); ++i) {
+      for (OccurrenceId j(i + 1); j < places.size(); ++j) {
         if (overlap(grown(model.occurrences[i].box, 2.0), model.occurrences[j].box)) {
           wanted.emplace_back(i, j);
         }

@@ -49,7 +49,7 @@ TEST(Stopping, EveryStageOfALookHearsIt) {
 TEST(Stopping, TheComparisonOfSolidsDoesNotTakeItForAFailedPair) {
   const Model model = two_bars();
   proof::OpenPair pair;
-  pair.product_b = 1;
+  pair.product_b = ProductId(1);
   const std::vector<proof::OpenPair> pairs(200, pair);
   std::atomic<bool> asked{false};
   std::thread asking([&] {

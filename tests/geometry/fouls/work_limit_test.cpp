@@ -154,7 +154,7 @@ TEST(LookBounds, NoneOfNoneOrOfNoNumber) {
 TEST(TimeLimit, SolidsThatWereNotComparedAreSaidToBeSo) {
   const Model model = two_bars_that_clash();
   proof::OpenPair pair;
-  pair.product_b = 1;
+  pair.product_b = ProductId(1);
   const std::vector<proof::OpenPair> pairs(3000, pair);
   const auto start = std::chrono::steady_clock::now();
   std::vector<proof::Overlap> overlaps;

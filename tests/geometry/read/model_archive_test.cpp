@@ -19,7 +19,7 @@ Arrival small_arrival() {
   product.widths = {{"width 8", Side::external, 0, 1, 8.0}};
   arrival.model.products = {product};
   arrival.products = {{12}};
-  arrival.model.occurrences = {{"Stand/Bush", "Stand/Bush", 0, Frame{}, true, Box{}}};
+  arrival.model.occurrences = {{"Stand/Bush", "Stand/Bush", ProductId(0), Frame{}, true, Box{}}};
   arrival.solids = {{13, 4, true}};
   arrival.elsewhere = {{16, "Stand/Bush", Frame{}}};
   return arrival;

@@ -47,7 +47,7 @@ TEST(AxialStops, AWideGapIsFoundWithItsArea) {
   ASSERT_NE(stop, nullptr);
   EXPECT_NEAR(stop->gap, 12.5, 1e-9);
   EXPECT_NEAR(stop->area, std::numbers::pi * (100.0 - 5.02 * 5.02), 1e-6);
-  EXPECT_EQ(stop->seat, kNoAxialSeat);
+  EXPECT_FALSE(stop->seat);
   EXPECT_EQ(stop_of(stops, 1, 0), nullptr);
 }
 
@@ -57,7 +57,7 @@ TEST(AxialStops, AGapWithinTheLimitsOfSeatsIsTheSeats) {
   const AxialStop* stop = stop_of(stops, 0, 1);
   ASSERT_NE(stop, nullptr);
   EXPECT_NEAR(stop->gap, 0.3, 1e-9);
-  EXPECT_NE(stop->seat, kNoAxialSeat);
+  EXPECT_TRUE(stop->seat);
 }
 
 TEST(AxialStops, PartsOfOneGroupDoNotStopEachOther) {

@@ -113,10 +113,10 @@ TEST(AxialSeat, IsTheAnnulusBothFacesShare) {
       seats_of({{"Hub", tube(80, 44, 0, 30), {}}, {"Washer", tube(60, 40, 30.1, 33), {}}});
   ASSERT_EQ(seats.axial.size(), 1U);
   EXPECT_NEAR(seats.axial[0].gap, 0.1, 1e-9);
-  EXPECT_NEAR(seats.axial[0].inner, 44.0, 1e-9);
-  EXPECT_NEAR(seats.axial[0].outer, 60.0, 1e-9);
+  EXPECT_NEAR(seats.axial[0].inner.value(), 44.0, 1e-9);
+  EXPECT_NEAR(seats.axial[0].outer.value(), 60.0, 1e-9);
   EXPECT_NEAR(seats.axial[0].area, kPi / 4.0 * (60.0 * 60.0 - 44.0 * 44.0), 1e-9);
-  EXPECT_NE(seats.axial[0].centre_line, kNoCentreLine);
+  EXPECT_TRUE(seats.axial[0].centre_line);
 }
 
 TEST(AxialSeat, AWasherBetweenTwoFacesLeavesNoSeatOfTheTwo) {
@@ -163,7 +163,8 @@ TEST(CentreLine, PartsInOneStackShareOne) {
                                 {"Bush", tube(44.02, 36, 0, 30), {}},
                                 {"Shaft", rod(35.97, -20, 50), {}}});
   ASSERT_EQ(seats.centre_lines.size(), 1U);
-  EXPECT_EQ(seats.centre_lines[0].occurrences, (std::vector<std::size_t>{0, 1, 2}));
+  EXPECT_EQ(seats.centre_lines[0].occurrences,
+            (std::vector{OccurrenceId(0), OccurrenceId(1), OccurrenceId(2)}));
 }
 
 TEST(FindSeats, AlikeStationsGiveAlikeSeats) {

@@ -106,7 +106,7 @@ struct Pair {
   TopoDS_Shape one, two;
 
   [[nodiscard]] bool is(const FeatureRef& x, const FeatureRef& y) const {
-    return std::minmax(x.occurrence, y.occurrence) == std::minmax(la, lb);
+    return std::minmax<std::size_t>(x.occurrence, y.occurrence) == std::minmax(la, lb);
   }
 };
 

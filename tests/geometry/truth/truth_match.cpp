@@ -101,7 +101,7 @@ void compare_axial(Comparison& c) {
         c.equal(what + ": gap", f.gap, t.gap, allowed);
         // A length off by `allowed` all round moves the area by the outline's length.
         c.equal(what + ": area", f.area, t.area, allowed * (10.0 + 20.0 * std::sqrt(t.area)));
-        if ((f.centre_line != kNoCentreLine) != t.on_centre_line) {
+        if (f.centre_line.has_value() != t.on_centre_line) {
           c.say(what + (t.on_centre_line ? ": lacks its centre line" : ": has a centre line"));
         }
       },

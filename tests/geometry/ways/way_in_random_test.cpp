@@ -148,7 +148,7 @@ TEST(RandomStacks, HaveAnOrderExactlyWhenTryingAllFindsOne) {
     Seats seats;
     seats.centre_lines = {{"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {}}};
     for (const Body& body : bodies) {
-      seats.centre_lines[0].occurrences.push_back(parts.size());
+      seats.centre_lines[0].occurrences.emplace_back(parts.size());
       parts.emplace_back(product_of(body), Frame{});
     }
     const std::vector<WayIn> ways = ways_in(test::placed_model(parts), seats, {});

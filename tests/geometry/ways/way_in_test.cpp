@@ -65,7 +65,7 @@ TEST(WayIn, ARingBetweenTwoShouldersIsBlockedByTheShaft) {
   for (const Blockage& blockage : way.blocked) {
     EXPECT_EQ(blockage.part, 1U);
     EXPECT_EQ(blockage.by, 0U);
-    EXPECT_NEAR(blockage.has, 20.02, 1e-9);
+    EXPECT_NEAR(blockage.has.value(), 20.02, 1e-9);
     EXPECT_NEAR(blockage.needs, blockage.leaving.z > 0.0 ? 30.0 : 25.0, 1e-9);
   }
 }
@@ -77,8 +77,8 @@ TEST(WayIn, ABallBehindASmallerMouthIsBlockedByItsHousing) {
   ASSERT_THAT(way.blocked, SizeIs(2));
   EXPECT_EQ(way.blocked[0].by, 0U);
   EXPECT_NEAR(way.blocked[0].needs, 29.96, 1e-9);
-  EXPECT_NEAR(way.blocked[0].has, 16.0, 1e-9);
-  EXPECT_NEAR(way.blocked[1].has, 20.0, 1e-9);
+  EXPECT_NEAR(way.blocked[0].has.value(), 16.0, 1e-9);
+  EXPECT_NEAR(way.blocked[1].has.value(), 20.0, 1e-9);
 }
 
 TEST(WayIn, PartsOnOneSideGoOnInnermostFirst) {
@@ -102,7 +102,7 @@ TEST(WayIn, ABushIsPressedIntoItsWheelBeforeTheWheelGoesOn) {
   const Product bush =
       turned_part({{10.02, 50}, {24, 50}, {24, 53}, {14, 53}, {14, 80}, {10.02, 80}});
   WayInOptions options;
-  options.pressed = {{2, 1}};
+  options.pressed = {{OccurrenceId(2), OccurrenceId(1)}};
   const WayIn way =
       only_way({{collared_shaft(), {}}, {bush, {}}, {ring_part(13.99, 30, 53, 78), {}}}, options);
   ASSERT_THAT(way.steps, SizeIs(2));
@@ -118,7 +118,7 @@ TEST(WayIn, APressFitIsNoBlockButTheSameOverlapElsewhereIs) {
   const Product shaft =
       turned_part({{0, 0}, {10.1, 0}, {10.1, 20}, {10.01, 20}, {10.01, 60}, {0, 60}});
   WayInOptions options;
-  options.pressed = {{1, 0}};
+  options.pressed = {{OccurrenceId(1), OccurrenceId(0)}};
   const WayIn way = only_way({{shaft, {}}, {ring_part(10, 18, 30, 50), {}}}, options);
   ASSERT_THAT(way.steps, SizeIs(1));
   EXPECT_EQ(way.steps[0].how, WayHow::press);
@@ -151,7 +151,7 @@ TEST(WayIn, ARingInAGrooveIsBlockedUnlessItSprings) {
   const Parts parts{{grooved_housing(), {}}, {ring_part(18.5, 22.1, 30, 31.9), {}}};
   EXPECT_THAT(only_way(parts).blocked, ::testing::Not(IsEmpty()));
   WayInOptions options;
-  options.springs = {1};
+  options.springs = {OccurrenceId(1)};
   const WayIn way = only_way(parts, options);
   EXPECT_THAT(way.blocked, IsEmpty());
   ASSERT_THAT(way.steps, SizeIs(1));
@@ -160,7 +160,7 @@ TEST(WayIn, ARingInAGrooveIsBlockedUnlessItSprings) {
 
 TEST(WayIn, ASprungRingStillHoldsInWhatIsBehindIt) {
   WayInOptions options;
-  options.springs = {2};
+  options.springs = {OccurrenceId(2)};
   const WayIn way = only_way({{grooved_housing(), {}},
                               {ring_part(17, 20.99, 12, 29.9), {}},
                               {ring_part(18.5, 22.1, 30, 31.9), {}}},
@@ -174,7 +174,7 @@ TEST(WayIn, AnOverlapAsFoundIsNoBlockForMovingApart) {
   const Parts parts{{collared_shaft(), {}}, {ring_part(10.01, 18, 49.8, 70), {}}};
   EXPECT_THAT(only_way(parts).blocked, ::testing::Not(IsEmpty()));
   WayInOptions options;
-  options.given = {{0, 1, 0.2}};
+  options.given = {{OccurrenceId(0), OccurrenceId(1), 0.2}};
   const WayIn way = only_way(parts, options);
   EXPECT_THAT(way.blocked, IsEmpty());
   ASSERT_THAT(way.steps, SizeIs(1));

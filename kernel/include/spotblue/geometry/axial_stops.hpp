@@ -3,6 +3,7 @@
 /// Which plane faces stop which parts along a centre line, at any gap.
 
 #include <cstddef>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -15,15 +16,12 @@ namespace spotblue {
 
 /// Two faces square to a centre line that look at each other and share area seen along it.
 struct AxialStop {
-  FeatureRef a;       ///< looks along the line
-  FeatureRef b;       ///< looks against it
-  double gap = 0.0;   ///< mm; negative where the parts overlap
-  double area = 0.0;  ///< mm2 that the two share; of an axial seat, its own
-  /// Index into Seats::axial of stops within its gap limits, else kNoAxialSeat.
-  std::size_t seat = 0;
+  FeatureRef a;                       ///< looks along the line
+  FeatureRef b;                       ///< looks against it
+  double gap = 0.0;                   ///< mm; negative where the parts overlap
+  double area = 0.0;                  ///< mm2 that the two share; of an axial seat, its own
+  std::optional<std::size_t> seat{};  ///< index into Seats::axial of stops within its gap limits
 };
-
-inline constexpr std::size_t kNoAxialSeat = static_cast<std::size_t>(-1);
 
 /// The nearest stop of every two parts of different groups, each way, by centre line.
 ///
@@ -46,7 +44,7 @@ inline constexpr std::size_t kNoAxialSeat = static_cast<std::size_t>(-1);
 
 /// Plane faces of an occurrence square to the line within the facing tilt, in order.
 [[nodiscard]] SPOTBLUE_EXPORT std::vector<FeatureRef> faces_square_to(const Model& model,
-                                                                      std::size_t occurrence,
+                                                                      OccurrenceId occurrence,
                                                                       const Line& line,
                                                                       const SeatSettings& settings);
 

@@ -16,13 +16,13 @@ namespace spotblue {
 
 /// One region in which two occurrences share material.
 struct Clash {
-  std::size_t a = 0, b = 0;  ///< occurrences, a < b
-  double volume = 0.0;       ///< mm3
+  OccurrenceId a{}, b{};  ///< occurrences, a < b
+  double volume = 0.0;    ///< mm3
   /// How deep metal is in metal, mm: of the longest straight way through the overlap, taken square
   /// to the parts' faces, along and across their axes, the least.
   double depth = 0.0;
-  /// How far it goes along the axis, or square to the depth, mm; 0: not known.
-  double length = 0.0;
+  /// How far it goes along the axis, or square to the depth, mm; none: not known.
+  std::optional<double> length{};
   /// A point inside the overlap, assembly frame; none where none is known.
   std::optional<Point> at{};
   /// Volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere and torus
@@ -45,7 +45,7 @@ struct UnnamedScrew {
 /// where no seat, thread or clash says how: a ball in its socket, a shaft in a vee, cones of two
 /// angles.
 struct Contact {
-  std::size_t a = 0, b = 0;     ///< occurrences, a < b
+  OccurrenceId a{}, b{};        ///< occurrences, a < b
   std::optional<double> gap{};  ///< least distance, mm; none where it could not be measured
   std::optional<Point> at{};    ///< on a, where they come nearest, assembly frame
   /// The faces there: "plane", "cylinder", "cone", "sphere", "torus" or "free form"; empty without
@@ -66,7 +66,7 @@ struct ClashReport {
   /// Of each pair the nearest: what bears there is not judged.
   std::vector<Contact> contacts;
   /// Pairs, first < second, for which the time given to the look was up: they may clash.
-  std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
+  std::vector<OccurrencePair> not_looked_at;
   std::vector<UnnamedScrew> unnamed_screws;
   std::vector<Note> notes;
   ClashEffort effort;

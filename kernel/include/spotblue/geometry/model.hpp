@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "spotblue/geometry/ids.hpp"
 #include "spotblue/geometry/region.hpp"
 #include "spotblue/geometry/semantic_size.hpp"
 #include "spotblue/geometry/vector.hpp"
@@ -152,7 +153,7 @@ struct Product {
 struct Occurrence {
   std::string id;    ///< the path, or "path (2)" where paths repeat
   std::string path;  ///< "Press/Back shaft/Wheel": names from the root down
-  std::size_t product = 0;
+  ProductId product{};
   Frame frame;  ///< product frame to assembly frame
   bool mirrored = false;
   Box box;  ///< assembly frame
@@ -176,8 +177,8 @@ class ShapeStore;  ///< the solids themselves, loaded only when a boolean needs 
 
 struct Model {
   FileInfo file;
-  std::vector<Product> products;
-  std::vector<Occurrence> occurrences;
+  List<Product> products;
+  List<Occurrence> occurrences;
   std::vector<Note> notes;
   /// What is set against nothing: faces that bound no solid, and of a partial model what is
   /// missing. Also among the notes.

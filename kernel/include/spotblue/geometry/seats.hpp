@@ -10,6 +10,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
+#include "spotblue/geometry/ids.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/settings.hpp"
 
@@ -17,7 +18,7 @@ namespace spotblue {
 
 /// A feature of one occurrence: index into the product's list of that kind.
 struct FeatureRef {
-  std::size_t occurrence = 0;
+  OccurrenceId occurrence{};
   FeatureKind kind = FeatureKind::cylinder;
   std::size_t index = 0;
   bool operator==(const FeatureRef&) const = default;
@@ -49,21 +50,18 @@ struct RadialSeat {
   double coverage = 0.0;        ///< angles where hole and shaft both have surface
   Line axis;                    ///< hole's axis, assembly frame, at = middle of the engaged length
   double from = 0.0, to = 0.0;  ///< ends of the engaged stretches on `axis`
-  std::size_t centre_line = 0;
+  CentreLineId centre_line{};
 };
-
-inline constexpr std::size_t kNoCentreLine = static_cast<std::size_t>(-1);
 
 /// Two faces that look at each other.
 struct AxialSeat {
   FeatureRef a, b;
   double gap = 0.0;  ///< along a's normal; negative where the parts overlap
-  double inner =
-      0.0;  ///< diameter about the centre line of the seat's nearest point; 0 without one
-  double outer = 0.0;  ///< diameter of its farthest point; 0 without a centre line
-  double area = 0.0;   ///< mm2, net of holes, grooves and whatever lies between
-  Line axis;           ///< a's normal, assembly frame, through a point of a's face
-  std::size_t centre_line = kNoCentreLine;
+  /// About the centre line: diameters of the seat's nearest and farthest point.
+  std::optional<double> inner{}, outer{};
+  double area = 0.0;  ///< mm2, net of holes, grooves and whatever lies between
+  Line axis;          ///< a's normal, assembly frame, through a point of a's face
+  std::optional<CentreLineId> centre_line{};
 };
 
 /// A cone in a cone.
@@ -77,7 +75,7 @@ struct TaperSeat {
   double engaged = 0.0;    ///< along the axis
   double diameter = 0.0;   ///< of the hole at the middle of the shared stretch
   Line axis;
-  std::size_t centre_line = 0;
+  CentreLineId centre_line{};
 };
 
 /// A key in a keyseat, a tongue in a slot.
@@ -102,18 +100,18 @@ struct Thread {
   double offset = 0.0, tilt = 0.0;
   Line axis;
   double from = 0.0, to = 0.0;
-  std::size_t centre_line = 0;
+  CentreLineId centre_line{};
 };
 
 /// The common axis of coaxial features of several parts.
 struct CentreLine {
   std::string id;  ///< "centre line 1", ...
   Line line;       ///< assembly frame
-  std::vector<std::size_t> occurrences;
+  std::vector<OccurrenceId> occurrences;
 };
 
 struct Seats {
-  std::vector<CentreLine> centre_lines;
+  List<CentreLine> centre_lines;
   std::vector<RadialSeat> radial;
   std::vector<AxialSeat> axial;
   std::vector<TaperSeat> taper;
@@ -121,13 +119,13 @@ struct Seats {
   std::vector<Thread> threads;
   /// Pairs of occurrences whose boxes come near: what the clash search has to look at. first <
   /// second.
-  std::vector<std::pair<std::size_t, std::size_t>> near_pairs;
+  std::vector<OccurrencePair> near_pairs;
   /// Those of near_pairs, in their order, whose seats were not looked for, since the time or the
   /// memory given to the look was up.
-  std::vector<std::pair<std::size_t, std::size_t>> not_looked_at;
+  std::vector<OccurrencePair> not_looked_at;
   /// Occurrences that more others come near than there is memory for, ascending: none of their
   /// pairs is in near_pairs, and none was looked at.
-  std::vector<std::size_t> crowded;
+  std::vector<OccurrenceId> crowded;
 };
 
 /// Finds every seat of the model.

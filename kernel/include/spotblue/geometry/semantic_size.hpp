@@ -11,6 +11,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
+#include "spotblue/geometry/ids.hpp"
 
 namespace spotblue {
 
@@ -31,7 +32,7 @@ struct SemanticSize {
   int entity = 0;    ///< of the size in the file: 12 for #12; 0 for models not read from a file
   std::string name;  ///< as the file says: "diameter"
   SizeCharacteristic characteristic = SizeCharacteristic::other;
-  std::optional<std::size_t> product;  ///< index into Model::products; none: on no known face
+  std::optional<ProductId> product;  ///< index into Model::products; none: on no known face
   /// Features of that product the size is stated for: one, or several alike ("4X").
   std::vector<ProductFeatureRef> features;
   std::optional<double> nominal_mm;
