@@ -15,6 +15,11 @@ struct Interval {
   [[nodiscard]] constexpr double at(double share) const { return low + share * (high - low); }
 };
 
+/// From the lesser of the two to the greater.
+[[nodiscard]] constexpr Interval ordered(double one, double other) {
+  return {std::min(one, other), std::max(one, other)};
+}
+
 /// The least interval that holds both.
 [[nodiscard]] constexpr Interval united(Interval a, Interval b) {
   return {std::min(a.low, b.low), std::max(a.high, b.high)};

@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <utility>
 
+#include "base/interval.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
@@ -26,7 +26,7 @@ std::string text_mm(double length_mm, LengthUnit unit) {
   return length_text(Length::mm(length_mm), unit);
 }
 
-std::pair<double, double> extent(const Cylinder& cylinder) {
+Interval extent(const Cylinder& cylinder) {
   if (cylinder.intervals.empty()) {
     return {0.0, 0.0};
   }

@@ -151,9 +151,7 @@ std::string face_remark(const GearPair& pair, LengthUnit unit) {
   if (!pair.faces_known() || pair.face_mm <= 0.0) {
     return {};
   }
-  const auto width = [](const PairedGear& gear) {
-    return gear.blank.face.second - gear.blank.face.first;
-  };
+  const auto width = [](const PairedGear& gear) { return gear.blank.face.length(); };
   const double narrower = std::min(width(pair.a), width(pair.b));
   return pair.face_mm < narrower - 0.05 * narrower
              ? fmt::format("; the faces overlap by only {} of {}: line them up",
@@ -168,7 +166,7 @@ void add_gear(std::vector<Quantity>& found, const std::string& which, const Pair
   found.push_back({which + "_thickness", thickness_text(gear.from)});
   found.push_back({which + "_tip_clearance_mm", tip_clearance_mm});
   if (gear.blank.teeth) {
-    found.push_back({which + "_face_mm", gear.blank.face.second - gear.blank.face.first});
+    found.push_back({which + "_face_mm", gear.blank.face.length()});
   }
 }
 

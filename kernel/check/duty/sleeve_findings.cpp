@@ -15,6 +15,7 @@
 #include <optional>
 #include <utility>
 
+#include "base/interval.hpp"
 #include "check/bodies/running.hpp"
 #include "check/press/press_case.hpp"
 #include "check/words/words.hpp"
@@ -38,14 +39,12 @@ struct SleeveCase {
 };
 
 // Ends of the running seat as stations on the pressed seat's axis.
-std::pair<double, double> on_axis_of(const RadialSeat& pressed, const RadialSeat& running) {
+Interval on_axis_of(const RadialSeat& pressed, const RadialSeat& running) {
   const auto station = [&](double along_running) {
     const Point point = running.axis.at + along_running * running.axis.along;
     return dot(point - pressed.axis.at, pressed.axis.along);
   };
-  const double one = station(running.from);
-  const double other = station(running.to);
-  return {std::min(one, other), std::max(one, other)};
+  return ordered(station(running.from), station(running.to));
 }
 
 std::vector<JointStretch> behind(const PressCase& pressed, const RadialSeat& joint,

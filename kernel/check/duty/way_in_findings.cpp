@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/interval.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
@@ -142,11 +143,10 @@ std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) 
 }
 
 // Stations of a cylinder on a line along which its own axis lies.
-std::pair<double, double> stations_of(const Cylinder& cylinder, const Line& axis,
-                                      const Line& line) {
+Interval stations_of(const Cylinder& cylinder, const Line& axis, const Line& line) {
   const double from = station(line, at_station(axis, cylinder.intervals.front().first));
   const double to = station(line, at_station(axis, cylinder.intervals.back().second));
-  return std::minmax(from, to);
+  return ordered(from, to);
 }
 
 // Whether a whole bore of one part stands round a shaft of the other.
@@ -161,7 +161,7 @@ bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
       continue;
     }
     const Line axis = place_line(round.frame, bore.axis);
-    const auto [low, high] = stations_of(bore, axis, axis);
+    const Interval wall = stations_of(bore, axis, axis);
     for (const Cylinder& shaft : model.products.at(in_it.product).cylinders) {
       const Line other = place_line(in_it.frame, shaft.axis);
       if (shaft.side != Side::external || shaft.intervals.empty() ||
@@ -169,8 +169,7 @@ bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
           distance(axis, other.at) > 0.5 * bore.diameter) {
         continue;
       }
-      const auto [from, to] = stations_of(shaft, other, axis);
-      if (std::min(high, to) - std::max(low, from) > kShared) {
+      if (shared_length(wall, stations_of(shaft, other, axis)) > kShared) {
         return true;
       }
     }

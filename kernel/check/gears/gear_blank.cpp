@@ -37,10 +37,10 @@ std::optional<CentreLineId> centre_line_of(const DeclaredJob& declared, Occurren
   return best;
 }
 
-std::pair<double, double> stretch_on(const Line& line, const Line& axis, const Cylinder& cylinder) {
+Interval stretch_on(const Line& line, const Line& axis, const Cylinder& cylinder) {
   const double from = station(line, at_station(axis, cylinder.intervals.front().first));
   const double to = station(line, at_station(axis, cylinder.intervals.back().second));
-  return std::minmax(from, to);
+  return ordered(from, to);
 }
 
 // A seat of one centre line, as far as it lets its two parts move across it.

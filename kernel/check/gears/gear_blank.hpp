@@ -3,8 +3,8 @@
 
 #include <cstddef>
 #include <optional>
-#include <utility>
 
+#include "base/interval.hpp"
 #include "check/match/declared.hpp"
 
 namespace spotblue {
@@ -14,7 +14,7 @@ struct GearBlank {
   std::optional<CentreLineId> centre_line;  ///< of the look, when `line` is one
   std::optional<FeatureRef> teeth;  ///< the outside nearest the tip diameter, within a module
   double tip_mm = 0.0;              ///< diameter of `teeth`, measured or modelled
-  std::pair<double, double> face;   ///< ends of `teeth` along its own axis, as a stretch of `line`
+  Interval face;                    ///< ends of `teeth` along its own axis, as a stretch of `line`
 };
 
 /// Nothing when the part has no outside cylinder.

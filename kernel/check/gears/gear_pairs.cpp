@@ -69,11 +69,11 @@ GearPair pair_of(const DeclaredJob& declared, const Mesh& mesh, const PairedGear
   pair.tilt = angle_between_lines(a.blank.line.along, b.blank.line.along);
   Point middle = a.blank.line.at;
   if (pair.faces_known()) {
-    const auto other =
-        std::minmax({station(a.blank.line, at_station(b.blank.line, b.blank.face.first)),
-                     station(a.blank.line, at_station(b.blank.line, b.blank.face.second))});
-    const double from = std::max(a.blank.face.first, other.first);
-    const double to = std::min(a.blank.face.second, other.second);
+    const Interval other =
+        ordered(station(a.blank.line, at_station(b.blank.line, b.blank.face.low)),
+                station(a.blank.line, at_station(b.blank.line, b.blank.face.high)));
+    const double from = std::max(a.blank.face.low, other.low);
+    const double to = std::min(a.blank.face.high, other.high);
     pair.face_mm = std::max(0.0, to - from);
     middle = at_station(a.blank.line, 0.5 * (from + to));
   }

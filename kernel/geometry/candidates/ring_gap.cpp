@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <tuple>
 #include <type_traits>
 
 #include "geometry/faces/worn.hpp"
@@ -107,7 +106,9 @@ void RingGap::add(const Feature& feature, double radius, double slope) {
   const bool turned = dot(cross(c_.axis.along, c_.zero), c_.quarter) < 0.0;
   for (const Patch& patch : feature.patches) {
     Coaxial one{radius, station(c_.axis, axis.at), along * slope, 0.0, 0.0, {}};
-    std::tie(one.from, one.to) = transfer.stretch(patch.from, patch.to);
+    const Interval stretch = transfer.stretch(patch.from, patch.to);
+    one.from = stretch.low;
+    one.to = stretch.high;
     const double from = std::max(one.from, low_);
     const double to = std::min(one.to, high_);
     const auto [least, most] = std::minmax({one.radius_at(from), one.radius_at(to)});

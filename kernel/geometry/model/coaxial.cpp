@@ -23,15 +23,16 @@ AxisTransfer::AxisTransfer(const Line& base, Direction base_zero, Direction base
   zero_at_ = std::atan2(dot(base_zero, other_quarter), dot(base_zero, other_zero));
 }
 
-std::pair<double, double> AxisTransfer::stretch(double from, double to) const {
-  return std::minmax({start_ + scale_ * from, start_ + scale_ * to});
+Interval AxisTransfer::stretch(double from, double to) const {
+  return ordered(start_ + scale_ * from, start_ + scale_ * to);
 }
 
 Stretches AxisTransfer::stretches(const Stretches& others) const {
   Stretches result;
   result.reserve(others.size());
   for (const auto& [from, to] : others) {
-    result.push_back(stretch(from, to));
+    const Interval own = stretch(from, to);
+    result.emplace_back(own.low, own.high);
   }
   if (scale_ < 0.0) {
     std::reverse(result.begin(), result.end());

@@ -1,9 +1,9 @@
 #pragma once
 // Stations and angles of one axis told on another that is near-coaxial with it.
 
-#include <utility>
 #include <vector>
 
+#include "base/interval.hpp"
 #include "geometry/model/arcs.hpp"
 #include "spotblue/geometry/model.hpp"
 
@@ -24,7 +24,7 @@ class AxisTransfer {
                      place_direction(other_frame, cross(other.axis.along, other.zero))) {}
 
   // Ends on the other's axis, projected on the base's axis, in ascending order.
-  [[nodiscard]] std::pair<double, double> stretch(double from, double to) const;
+  [[nodiscard]] Interval stretch(double from, double to) const;
   [[nodiscard]] Stretches stretches(const Stretches& others) const;
   // Angles counted as the base's, where its stations run the way its axis does.
   [[nodiscard]] std::vector<Arc> arcs(const std::vector<Arc>& others) const;
