@@ -134,13 +134,12 @@ Returns: shown_text, and also \xNN for blanks at its ends; most names are their 
 }  // namespace
 
 void bind_base(py::module_& module) {
-  py::class_<Limits> limits =
-      Record<Limits>(module, "Limits", "Lower and upper limit of a size, both included, mm.")
-          .length("lower_mm", &Limits::lower, "Lower limit, mm.")
-          .length("upper_mm", &Limits::upper, "Upper limit, mm, no less than lower.")
-          .done();
-  limits.def_property_readonly(
-      "width_mm", [](const Limits& self) { return self.width().in_mm(); }, "Upper - lower, mm.");
+  Record<Limits>(module, "Limits", "Lower and upper limit of a size, both included, mm.")
+      .member("lower_mm", &Limits::lower, "lower limit, mm")
+      .member("upper_mm", &Limits::upper, "upper limit, mm, no less than lower")
+      .derived(
+          "width_mm", [](const Limits& self) { return self.width().in_mm(); }, "upper - lower, mm")
+      .done();
   bind_units(module);
   bind_outcome(module);
   bind_names(module);

@@ -40,14 +40,6 @@ CheckResult check_given(const JobOrFile& given, bool accept_partial, const LookB
   return check(job, bounds);
 }
 
-Typed<"dict[str, float | str]"> quantities(const std::vector<Quantity>& all) {
-  py::dict result;
-  for (const Quantity& quantity : all) {
-    result[py::str(quantity.key)] = py::cast(quantity.value);
-  }
-  return result;
-}
-
 std::string check_shown(const CheckResult& result) {
   const OutcomeCount count = count_outcomes(result.findings);
   return "<CheckResult of " +
@@ -56,31 +48,7 @@ std::string check_shown(const CheckResult& result) {
          " nonconforming, " + std::to_string(count.undecided) + " undecided>";
 }
 
-void bind_finding(py::module_& module) {
-  View<Finding>(module, "Finding", "One judged statement about the job.")
-      .value("id", &Finding::id, "\"radial-1\": stable for one model and job")
-      .value("kind", &Finding::kind, "\"radial fit\", \"axial gap\", \"clash\", ...")
-      .value("about", &Finding::about, "features or occurrences, hole before shaft")
-      .value("outcome", &Finding::outcome, "conforming, nonconforming or undecided (ISO 14253-1)")
-      .computed(
-          "wanted", [](const Finding& finding) { return quantities(finding.wanted); },
-          "numbers with their unit in the key, and texts")
-      .computed(
-          "found", [](const Finding& finding) { return quantities(finding.found); },
-          "numbers with their unit in the key, and texts")
-      .computed(
-          "margin", [](const Finding& finding) { return quantities(finding.margin); },
-          "positive inside the limits")
-      .value("basis", &Finding::basis, "clause or formula")
-      .value("advice", &Finding::advice, "one line a machinist would give")
-      .value("caution", &Finding::caution, "where the work can hurt someone; else empty")
-      .done();
-  View<OutcomeCount>(module, "OutcomeCount", "How many findings of each outcome.")
-      .value("conforming", &OutcomeCount::conforming, "number")
-      .value("nonconforming", &OutcomeCount::nonconforming, "number")
-      .value("undecided", &OutcomeCount::undecided, "number")
-      .done();
-}
+void bind_finding(py::module_& module) { bind_views<Finding, OutcomeCount>(module); }
 
 void bind_result(py::module_& module) {
   View<CheckResult, SharedCheck> result(module, "CheckResult",

@@ -52,28 +52,7 @@ std::string comparison_shown(const ComparedPlans& self) {
 }
 
 void bind_comparison_parts(py::module_& module) {
-  View<ComparedRow>(module, "ComparedRow", "One statement, for every plan.")
-      .value("kind", &ComparedRow::kind, "\"radial fit\"")
-      .value("about", &ComparedRow::about, "parts and features, without sizes")
-      .value("findings", &ComparedRow::findings, "by plan: number of its finding, or None")
-      .done();
-  View<MarginShare>(module, "MarginShare", "A margin as a part of what may be lost.")
-      .value("finding", &MarginShare::finding, "its number, from 0")
-      .value("share", &MarginShare::share, "1 in the middle of the limits, 0 on one")
-      .done();
-  View<PlanCost>(module, "PlanCost", "What a plan takes.")
-      .value("new_parts", &PlanCost::new_parts, "parts to make")
-      .value("stock", &PlanCost::stock, "what they are cut from")
-      .value("cuts_in_irreplaceable", &PlanCost::cuts_in_irreplaceable, "features")
-      .value("removed_mm3", &PlanCost::removed_mm3, "metal those cuts take off")
-      .value("other_cuts", &PlanCost::other_cuts, "in other parts that exist")
-      .value("presses", &PlanCost::presses, "press fits to be made")
-      .value("ways_in", &PlanCost::ways_in, "the worst of them")
-      .value("ways_in_judged", &PlanCost::ways_in_judged, "number")
-      .value("whole", &PlanCost::whole, "whether all of it was looked at and judged")
-      .value("outcomes", &PlanCost::outcomes, "how many of each")
-      .value("least_margin", &PlanCost::least_margin, "among the conforming findings, or None")
-      .done();
+  bind_views<ComparedRow, MarginShare, PlanCost>(module);
 }
 
 }  // namespace

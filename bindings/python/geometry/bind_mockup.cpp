@@ -5,7 +5,7 @@
 #include "python/bind.hpp"
 #include "python/geometry/bind_mockup_parts.hpp"
 #include "python/values/long_call.hpp"
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/geometry/mockup.hpp"
 #include "spotblue/job/mockup_file.hpp"
@@ -24,7 +24,7 @@ void bind_placing(py::module_& module) {
   Record<PlacingCircle> circle(module, "PlacingCircle", "A circle of equal instances.");
   circle.field("diameter_mm", &PlacingCircle::diameter, "mm")
       .field("count", &PlacingCircle::count, "1: no circle");
-  degrees_field(circle, "angle_deg", &PlacingCircle::angle, "of the first");
+  circle.degrees("angle_deg", &PlacingCircle::angle, "of the first");
   circle.done();
   Record<Placement> place(module, "Placement", "Where one part goes, once or on a circle.");
   place.field("name", &Placement::name, "of the instance")
@@ -40,7 +40,7 @@ void bind_placing(py::module_& module) {
       .field("gap_mm", &Placement::gap, "between the two; negative: they overlap")
       .field("aside_x_mm", &Placement::aside_x, "of the line")
       .field("aside_y_mm", &Placement::aside_y, "of the line");
-  degrees_field(place, "turn_deg", &Placement::turn, "about the line");
+  place.degrees("turn_deg", &Placement::turn, "about the line");
   place.field("circle", &Placement::circle, "PlacingCircle")
       .field("keyseat_of", &Placement::keyseat_of, "a key: the instance it lies in")
       .field("keyseat", &Placement::keyseat, "which of its keyseats, from 1")

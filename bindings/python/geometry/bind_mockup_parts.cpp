@@ -1,6 +1,6 @@
 #include "python/geometry/bind_mockup_parts.hpp"
 
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "spotblue/geometry/mockup_part.hpp"
 
 namespace spotblue::python {
@@ -32,7 +32,7 @@ void bind_milled(py::module_& module) {
       .field("length_mm", &Keyseat::length, "mm")
       .field("width_mm", &Keyseat::width, "mm")
       .field("depth_mm", &Keyseat::depth, "from the top of the shaft");
-  degrees_field(keyseat, "angle_deg", &Keyseat::angle, "about the part's line");
+  keyseat.degrees("angle_deg", &Keyseat::angle, "about the part's line");
   keyseat.field("ends", &Keyseat::ends, "round or square");
   keyseat.done();
   Record<Keyway> keyway(module, "Keyway", "A keyway in a bore.");
@@ -43,20 +43,20 @@ void bind_milled(py::module_& module) {
       .field("bore_mm", &Keyway::bore, "diameter; None: the inside step it lies in")
       .field("x_mm", &Keyway::x, "centre of the bore")
       .field("y_mm", &Keyway::y, "centre of the bore");
-  degrees_field(keyway, "angle_deg", &Keyway::angle, "about the bore");
+  keyway.degrees("angle_deg", &Keyway::angle, "about the bore");
   keyway.done();
   Record<Flats> flats(module, "Flats", "Flats milled on a turned part.");
   flats.field("at_mm", &Flats::at, "from the first end")
       .field("length_mm", &Flats::length, "mm")
       .field("across_mm", &Flats::across, "over two flats; one: to the far side")
       .field("count", &Flats::count, "1 or an even number");
-  degrees_field(flats, "angle_deg", &Flats::angle, "of the first");
+  flats.degrees("angle_deg", &Flats::angle, "of the first");
   flats.done();
   Record<CrossHole> hole(module, "CrossHole", "A hole square to the line of a turned part.");
   hole.field("at_mm", &CrossHole::at, "its centre, from the first end")
       .field("diameter_mm", &CrossHole::diameter, "mm")
       .field("depth_mm", &CrossHole::depth, "None: right through");
-  degrees_field(hole, "angle_deg", &CrossHole::angle, "about the part's line");
+  hole.degrees("angle_deg", &CrossHole::angle, "about the part's line");
   hole.field("offset_mm", &CrossHole::offset, "of its line from the part's").done();
 }
 
@@ -77,7 +77,7 @@ void bind_bores(py::module_& module) {
       .field("counterbore_depth_mm", &Bore::counterbore_depth, "mm")
       .field("count", &Bore::count, "on a circle")
       .field("circle_mm", &Bore::circle, "pitch circle diameter; 0: at (u, v)");
-  degrees_field(bore, "angle_deg", &Bore::angle, "of the first one");
+  bore.degrees("angle_deg", &Bore::angle, "of the first one");
   bore.field("grooves", &Bore::grooves, "BoreGroove").done();
   Record<Boss> boss(module, "Boss", "A round boss on a face of a block.");
   boss.field("name", &Boss::name, "may be empty");

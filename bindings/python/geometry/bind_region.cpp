@@ -1,7 +1,7 @@
 #include <variant>
 
 #include "python/bind.hpp"
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
@@ -98,8 +98,8 @@ void bind_plane_values(py::module_& module) {
       .done();
   Record<Edge2> edge(module, "Edge2", "A straight or circular edge; the region lies to its left.");
   edge.field("start", &Edge2::from, "where it begins").field("end", &Edge2::to, "where it ends");
-  degrees_field(edge, "sweep_deg", &Edge2::sweep,
-                "0: straight; else signed, positive counter-clockwise, 360 for a circle");
+  edge.degrees("sweep_deg", &Edge2::sweep,
+               "0: straight; else signed, positive counter-clockwise, 360 for a circle");
   edge.field("centre", &Edge2::centre, "of an arc")
       .field("radius_mm", &Edge2::radius, "of an arc")
       .done();

@@ -1,5 +1,5 @@
 #include "python/bind.hpp"
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/seats.hpp"

@@ -2,7 +2,7 @@
 
 #include "python/bind.hpp"
 #include "python/values/long_call.hpp"
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/geometry/semantic_size.hpp"

@@ -3,7 +3,7 @@
 
 #include "python/bind.hpp"
 #include "python/values/long_call.hpp"
-#include "python/values/record_fields.hpp"
+#include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/axial_stops.hpp"

@@ -8,22 +8,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_tooth_form(py::module_& module) {
-  Record<ToothForm>(module, "ToothForm", "The basic rack of both gears, in the normal plane.")
-      .field("module_mm", &ToothForm::module_mm, "Normal module, mm, > 0.")
-      .field("pressure_angle_deg", &ToothForm::pressure_angle_deg, "Normal, 5 to 45 degrees.")
-      .field("helix_angle_deg", &ToothForm::helix_angle_deg, "0 (spur) to 60 degrees.")
-      .done();
-  Record<TransverseForm>(module, "TransverseForm", "The same teeth seen square to the axis.")
-      .field("module_mm", &TransverseForm::module_mm, "mm.")
-      .field("pressure_angle_rad", &TransverseForm::pressure_angle_rad, "rad.")
-      .field("base_helix_rad", &TransverseForm::base_helix_rad, "rad.")
-      .done();
-  Record<GearCircles>(module, "GearCircles", "Diameters of one gear, mm.")
-      .field("reference_mm", &GearCircles::reference_mm, "mm.")
-      .field("base_mm", &GearCircles::base_mm, "mm.")
-      .field("tip_mm", &GearCircles::tip_mm, "mm.")
-      .field("root_mm", &GearCircles::root_mm, "mm.")
-      .done();
+  bind_records<ToothForm, TransverseForm, GearCircles>(module);
   module.def("form_of_diametral_pitch", &form_of_diametral_pitch, py::arg("per_inch"),
              py::arg("pressure_angle_deg") = 20.0, py::kw_only(), py::arg("helix_angle_deg") = 0.0,
              R"(A form by its normal diametral pitch.
@@ -116,34 +101,7 @@ Raises: BadInputError also when the tooth would have no thickness or fill the pi
 }
 
 void bind_mesh_values(py::module_& module) {
-  Record<MeshedGear>(module, "MeshedGear", "One gear of a mesh.")
-      .field("teeth", &MeshedGear::teeth, "5 or more.")
-      .field("thickness_mm", &MeshedGear::thickness_mm, "On the reference circle, normal, mm.")
-      .field("tip_mm", &MeshedGear::tip_mm, "Diameter, mm, > root.")
-      .field("root_mm", &MeshedGear::root_mm, "Diameter, mm, > 0.")
-      .done();
-  using G = GearMesh;
-  Record<G>(module, "GearMesh", "What is true of a pair of gears at one centre distance.")
-      .field("reference_centre_mm", &G::reference_centre_mm, "Where reference circles touch, mm.")
-      .field("working_angle_rad", &G::working_angle_rad, "Transverse, rad.")
-      .field("working_a_mm", &G::working_a_mm, "Diameter of a's working circle, mm.")
-      .field("working_b_mm", &G::working_b_mm, "Diameter of b's working circle, mm.")
-      .field("path_mm", &G::path_mm, "Length of the path of contact, mm.")
-      .field("contact_ratio", &G::contact_ratio, "Transverse.")
-      .field("overlap_ratio", &G::overlap_ratio, "By the helix; 0 for spur gears.")
-      .field("backlash_mm", &G::backlash_mm, "On the working circle, mm; negative: they bind.")
-      .field("normal_backlash_mm", &G::normal_backlash_mm, "Square to the flanks, mm.")
-      .field("backlash_per_centre", &G::backlash_per_centre, "Derivative by centre distance.")
-      .field("tight_centre_mm", &G::tight_centre_mm, "Where there is no backlash, mm; or None.")
-      .field("tip_clearance_a_mm", &G::tip_clearance_a_mm, "a's tips from b's roots, mm.")
-      .field("tip_clearance_b_mm", &G::tip_clearance_b_mm, "b's tips from a's roots, mm.")
-      .field("past_base_of_b_mm", &G::past_base_of_b_mm, "a's tip past b's base point, mm.")
-      .field("past_base_of_a_mm", &G::past_base_of_a_mm, "b's tip past a's base point, mm.")
-      .done();
-  Record<LeastBacklash>(module, "LeastBacklash", "Least backlash, square to the flanks, mm.")
-      .field("iso_mm", &LeastBacklash::iso_mm, "ISO/TR 10064-2, annex A (from memory), mm.")
-      .field("agma_mm", &LeastBacklash::agma_mm, "The form of AGMA 2002-B88, mm.")
-      .done();
+  bind_records<MeshedGear, GearMesh, LeastBacklash>(module);
 }
 
 void bind_mesh(py::module_& module) {

@@ -6,39 +6,12 @@ namespace spotblue::python {
 namespace {
 
 void bind_bearing_values(py::module_& module) {
-  Record<BearingSizes> sizes(module, "BearingSizes", "The sizes of a plain bearing, mm.");
-  sizes.length("diameter_mm", &BearingSizes::diameter, "Of the shaft, mm, > 0.")
-      .length("length_mm", &BearingSizes::length, "That hole and shaft share, mm, > 0.")
-      .field("clearance", &BearingSizes::clearance, "Diametral, mm.");
-  optional_length(sizes, "wall_mm", &BearingSizes::wall, "Of the bush, mm, > 0, or None.");
-  sizes.done();
-  Record<BearingRatios>(module, "BearingRatios", "Sizes per unit of diameter.")
-      .field("clearance_least", &BearingRatios::clearance_least, "Per diameter.")
-      .field("clearance_greatest", &BearingRatios::clearance_greatest, "Per diameter.")
-      .field("length", &BearingRatios::length, "Per diameter.")
-      .field("wall", &BearingRatios::wall, "Per diameter, or None.")
-      .done();
-  Record<RunningLoad>(module, "RunningLoad", "How a pair works; None where not known.")
-      .field("speed_m_s", &RunningLoad::speed_m_s, "m/s.")
-      .field("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None.")
-      .field("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None.")
-      .done();
+  bind_records<BearingSizes, BearingRatios, RunningLoad>(module);
   choice<RunningDuty>(module, "RunningDuty", "How hard a bearing is run.",
                       {"no load, slow", "intermittent", "continuous"});
   choice<LimitCounts>(module, "LimitCounts", "What a limit does when it is passed.",
                       {"no", "yes", "as average"});
-  Record<CountingLimits>(module, "CountingLimits", "Which limits count for a duty.")
-      .field("pressure", &CountingLimits::pressure, "Whether pressure counts.")
-      .field("speed", &CountingLimits::speed, "Whether speed counts.")
-      .field("pressure_speed", &CountingLimits::pressure_speed, "Whether their product counts.")
-      .done();
-  Record<LimitShares>(module, "LimitShares", "Found over greatest allowed, 1 at the limit.")
-      .field("pressure", &LimitShares::pressure, "None where not known or not counted.")
-      .field("speed", &LimitShares::speed, "None where not known or not counted.")
-      .field("pressure_speed", &LimitShares::pressure_speed, "None where not known or not counted.")
-      .field("running_time", &LimitShares::running_time,
-             "Greatest share of the time it may run, intermittent work only.")
-      .done();
+  bind_records<CountingLimits, LimitShares>(module);
 }
 
 void bind_bearing_functions(py::module_& module) {
@@ -95,10 +68,7 @@ Args:
 }
 
 void bind_thrust_face(py::module_& module) {
-  Record<ThrustRing>(module, "ThrustRing", "The ring two faces share, by diameters, mm.")
-      .length("inner_mm", &ThrustRing::inner, "mm, 0 or more.")
-      .length("outer_mm", &ThrustRing::outer, "mm, > inner.")
-      .done();
+  bind_record<ThrustRing>(module);
   module.def("full_area_mm2", &full_area_mm2, py::arg("ring"),
              "Area of the ring without grooves.\n\nReturns: mm2.\nRaises: BadInputError for an "
              "impossible ring.");

@@ -6,14 +6,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_section(py::module_& module) {
-  Record<RoundSection>(module, "RoundSection", "A round section, solid or hollow, mm.")
-      .field("outer_mm", &RoundSection::outer_mm, "Diameter, mm, > inner.")
-      .field("inner_mm", &RoundSection::inner_mm, "Diameter, mm; 0 when solid.")
-      .done();
-  Record<NominalStress>(module, "NominalStress", "Greatest nominal stresses in a section, MPa.")
-      .field("torsion_mpa", &NominalStress::torsion_mpa, "Shear, MPa.")
-      .field("bending_mpa", &NominalStress::bending_mpa, "MPa.")
-      .done();
+  bind_records<RoundSection, NominalStress>(module);
   module.def("bending_modulus_mm3", &bending_modulus_mm3, py::arg("section"),
              "pi (D^4 - d^4) / (32 D).\n\nReturns: mm3.\nRaises: BadInputError for an impossible "
              "section.");
@@ -53,15 +46,7 @@ void bind_stress_concentration(py::module_& module) {
                     {"bending", "torsion", "tension"});
   choice<ShaftNotch>(module, "ShaftNotch", "What cuts a keyseat or groove.",
                      {"end-milled keyseat", "sled-runner keyseat", "ring groove"});
-  Record<SteppedShaft>(module, "SteppedShaft", "A round shaft with a step and a fillet, mm.")
-      .field("larger_mm", &SteppedShaft::larger_mm, "Diameter, mm, > smaller.")
-      .field("smaller_mm", &SteppedShaft::smaller_mm, "Diameter, mm, > 0.")
-      .field("fillet_mm", &SteppedShaft::fillet_mm, "Radius, mm, > 0.")
-      .done();
-  Record<StressFactor>(module, "StressFactor", "A factor, or why the curves do not give one.")
-      .field("factor", &StressFactor::factor, "1 or more, or None.")
-      .field("reason", &StressFactor::reason, "Empty when there is a factor.")
-      .done();
+  bind_records<SteppedShaft, StressFactor>(module);
   module.def("shoulder_factor", &shoulder_factor, py::arg("step"), py::arg("load"),
              R"(Stress concentration of a shoulder, Peterson's curve fits, good to some 2 %.
 

@@ -11,31 +11,7 @@ void bind_stack_values(py::module_& module) {
                      {"opens", "closes"});
   choice<StackSpread>(module, "StackSpread", "How a dimension is spread over its limits.",
                       {"uniform", "normal"});
-  Record<StackDimension>(module, "StackDimension", "One length of the loop, mm.")
-      .field("name", &StackDimension::name, "As errors show it.")
-      .length("nominal_mm", &StackDimension::nominal, "As modelled or measured, mm.")
-      .field("limits", &StackDimension::limits, "mm, lower no more than upper.")
-      .field("sense", &StackDimension::sense, "Opens or closes the gap.")
-      .field("spread", &StackDimension::spread, "Uniform, or normal with limits at k = 2.")
-      .field("expansion_per_k", &StackDimension::expansion_per_k, "Linear, 1/K, 0 or more.")
-      .field("warmer_by_k", &StackDimension::warmer_by_k, "K, than when the limits hold.")
-      .done();
-  Record<StackDraw>(module, "StackDraw", "How many loops are drawn, and by which lot.")
-      .field("samples", &StackDraw::samples, "1 or more.")
-      .field("seed", &StackDraw::seed, "One seed gives one answer.")
-      .field("threads", &StackDraw::threads, "0: as many as the machine has.")
-      .done();
-  Record<StackOutcome>(module, "StackOutcome", "The gaps of many loops drawn by lot, mm.")
-      .length("mean_mm", &StackOutcome::mean, "mm.")
-      .length("deviation_mm", &StackOutcome::deviation, "Standard deviation, mm.")
-      .length("least_mm", &StackOutcome::least, "Drawn, mm.")
-      .length("greatest_mm", &StackOutcome::greatest, "Drawn, mm.")
-      .length("low_mm", &StackOutcome::low, "0.135 % are not over it, mm.")
-      .length("middle_mm", &StackOutcome::middle, "50 % are not over it, mm.")
-      .length("high_mm", &StackOutcome::high, "99.865 % are not over it, mm.")
-      .field("share_below", &StackOutcome::share_below, "Under the wanted lower limit, 0 to 1.")
-      .field("share_above", &StackOutcome::share_above, "Over the wanted upper limit, 0 to 1.")
-      .done();
+  bind_records<StackDimension, StackDraw, StackOutcome>(module);
 }
 
 }  // namespace

@@ -10,15 +10,7 @@ namespace {
 void bind_fit(py::module_& module) {
   choice<FitKind>(module, "FitKind", "What two sets of limits promise, ISO 286-1:2010, 3.3.",
                   {"clearance", "transition", "interference"});
-  Record<Fit>(module, "Fit", "Limits of a hole and its shaft and the clearances they allow, mm.")
-      .field("hole", &Fit::hole, "Limits of size of the hole, mm.")
-      .field("shaft", &Fit::shaft, "Limits of size of the shaft, mm.")
-      .length("least_clearance_mm", &Fit::least_clearance,
-              "Least hole less greatest shaft, mm on the diameter; negative is interference.")
-      .length("greatest_clearance_mm", &Fit::greatest_clearance,
-              "Greatest hole less least shaft, mm on the diameter; negative is interference.")
-      .field("kind", &Fit::kind, "Clearance, transition or interference.")
-      .done();
+  bind_record<Fit>(module);
   module.def(
       "fit_kind_name", [](FitKind kind) { return std::string(fit_kind_name(kind)); },
       py::arg("kind"), "The kind in one word: clearance, transition or interference.");
@@ -38,10 +30,7 @@ Args:
 void bind_iso286(py::module_& module) {
   choice<SizeKind>(module, "SizeKind", "Whether a class is for holes (capitals) or shafts.",
                    {"hole", "shaft"});
-  Record<Deviations>(module, "Deviations", "Deviations from the nominal size, signed, mm.")
-      .length("lower_mm", &Deviations::lower, "Lower deviation, mm.")
-      .length("upper_mm", &Deviations::upper, "Upper deviation, mm.")
-      .done();
+  bind_record<Deviations>(module);
   module.def(
       "it_value",
       [](double nominal_mm, const std::string& grade) {
@@ -97,11 +86,7 @@ Raises: BadInputError, NotInStandardError as deviations.)");
 }
 
 void bind_common_fits(py::module_& module) {
-  Record<CommonFit> common(module, "CommonFit", "One common fit at a given size.");
-  text_field(common, "name", &CommonFit::name, "As fit or b4_1_fit takes it: H7/g6 or RC4.");
-  text_field(common, "duty", &CommonFit::duty, "What it serves, in a few words.");
-  common.field("fit", &CommonFit::fit, "Its limits, mm.");
-  common.done();
+  bind_record<CommonFit>(module);
   module.def(
       "common_fits_with_clearance",
       [](double nominal_mm, double clearance_mm) {

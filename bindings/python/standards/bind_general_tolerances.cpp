@@ -8,14 +8,7 @@ namespace {
 void bind_iso2768(py::module_& module) {
   choice<GeneralTolerance>(module, "GeneralTolerance", "ISO 2768-1: f, m, c and v.",
                            {"fine", "medium", "coarse", "very coarse"});
-  Record<GeneralToleranceStep>(module, "GeneralToleranceStep",
-                               "One size step: how far a length may be off either way, mm.")
-      .field("over_mm", &GeneralToleranceStep::over_mm,
-             "Sizes over this, mm; the first step takes both ends.")
-      .field("up_to_mm", &GeneralToleranceStep::up_to_mm, "Up to and including this, mm.")
-      .field("deviation_mm", &GeneralToleranceStep::deviation_mm,
-             "For f, m, c and v, mm; None where the standard gives nothing.")
-      .done();
+  bind_record<GeneralToleranceStep>(module);
   module.def(
       "general_tolerance_steps", [] { return listed(general_tolerance_steps()); },
       "ISO 2768-1:1989, table 1 (linear sizes), smallest step first, mm.");
@@ -66,12 +59,7 @@ Raises: BadInputError for no size; NotInStandardError under 0.5 mm.)");
 
 void bind_general_tolerances(py::module_& module) {
   bind_iso2768(module);
-  Record<ClearanceHole>(module, "ClearanceHole", "Hole diameters for one thread size, ISO 273, mm.")
-      .length("thread_mm", &ClearanceHole::thread, "Nominal thread diameter, mm.")
-      .length("fine_mm", &ClearanceHole::fine, "Fine series (H12), mm.")
-      .length("medium_mm", &ClearanceHole::medium, "Medium series (H13), mm.")
-      .length("coarse_mm", &ClearanceHole::coarse, "Coarse series (H14), mm.")
-      .done();
+  bind_record<ClearanceHole>(module);
   module.def(
       "clearance_holes", [] { return listed(clearance_holes()); },
       "Clearance holes for M1 to M64, ISO 273:1979, smallest first, mm.");

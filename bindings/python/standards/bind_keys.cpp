@@ -7,21 +7,7 @@ namespace {
 void bind_metric_keys(py::module_& module) {
   choice<KeyFit>(module, "KeyFit", "How a metric key sits in its keyseats, ISO 773.",
                  {"free", "normal", "tight"});
-  Record<ParallelKey>(module, "ParallelKey",
-                      "Section of a metric parallel key and depths of its keyseats, mm.")
-      .length("shaft_over_mm", &ParallelKey::shaft_over, "Shaft diameters over this, mm.")
-      .length("shaft_up_to_mm", &ParallelKey::shaft_up_to, "Up to and including this, mm.")
-      .length("width_mm", &ParallelKey::width, "b, mm.")
-      .length("height_mm", &ParallelKey::height, "h, mm.")
-      .length("shaft_depth_mm", &ParallelKey::shaft_depth, "t1, from the top of the shaft, mm.")
-      .length("hub_depth_mm", &ParallelKey::hub_depth, "t2, from the bore, mm.")
-      .length("depth_tolerance_mm", &ParallelKey::depth_tolerance, "Both depths + this, - 0, mm.")
-      .done();
-  Record<KeyWidths>(module, "KeyWidths", "Limits of the widths of a key and its keyseats, mm.")
-      .field("key", &KeyWidths::key, "Width of the key, mm.")
-      .field("shaft_keyseat", &KeyWidths::shaft_keyseat, "Width of the shaft's keyseat, mm.")
-      .field("hub_keyseat", &KeyWidths::hub_keyseat, "Width of the hub's keyseat, mm.")
-      .done();
+  bind_records<ParallelKey, KeyWidths>(module);
   module.def(
       "parallel_keys", [] { return listed(parallel_keys()); },
       "Metric keys for shafts of 6 up to 500 mm, ISO 773 / DIN 6885-1, smallest first.");
@@ -44,14 +30,7 @@ Args:
 void bind_inch_keys(py::module_& module) {
   choice<InchKeyFit>(module, "InchKeyFit", "The two classes of ASME B17.1.",
                      {"class 1", "class 2"});
-  Record<InchKey> key(module, "InchKey", "Section of an inch parallel key, in mm, ASME B17.1.");
-  key.length("shaft_over_mm", &InchKey::shaft_over, "Shaft diameters over this, mm.")
-      .length("shaft_up_to_mm", &InchKey::shaft_up_to, "Up to and including this, mm.")
-      .length("width_mm", &InchKey::width, "Width, mm.")
-      .length("square_height_mm", &InchKey::square_height, "Height of a square key, mm.");
-  optional_length(key, "rectangular_height_mm", &InchKey::rectangular_height,
-                  "Height of a rectangular key, mm; None for the smallest shafts.");
-  key.done();
+  bind_record<InchKey>(module);
   module.def(
       "inch_keys", [] { return listed(inch_keys()); },
       "Inch keys for shafts of 5/16 up to 7 1/2 in, ASME B17.1, smallest first, in mm.");

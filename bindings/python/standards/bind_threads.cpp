@@ -4,14 +4,7 @@
 namespace spotblue::python {
 
 void bind_threads(py::module_& module) {
-  Record<ThreadSize>(module, "ThreadSize", "Basic sizes of one thread, mm.")
-      .field("designation", &ThreadSize::designation, "M10, M10x1, 3/8-16 UNC, No. 10-32 UNF.")
-      .length("major_diameter_mm", &ThreadSize::major_diameter, "Basic major diameter, mm.")
-      .length("pitch_mm", &ThreadSize::pitch, "Pitch P, mm.")
-      .length("minor_diameter_mm", &ThreadSize::minor_diameter,
-              "Basic minor diameter of the nut thread, D - 1.0825318 P, mm.")
-      .length("tap_drill_mm", &ThreadSize::tap_drill, "Usual drill before tapping, mm.")
-      .done();
+  bind_record<ThreadSize>(module);
   module.def("threads", &threads, "Every thread of the tables, smallest first.");
   module.def(
       "find_thread", [](const std::string& designation) { return find_thread(designation); },

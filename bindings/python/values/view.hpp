@@ -17,7 +17,33 @@ namespace spotblue::python {
 template <class T, class Holder = std::unique_ptr<T>>
 class View {
  public:
-  View(py::module_& module, const char* name, const char* doc) : class_(module, name, doc) {}
+  explicit View(py::module_& module) : module_(module) {}
+  View(py::module_& module, const char* name, const char* doc) : module_(module) {
+    value(name, doc);
+  }
+
+  View& value(const char* name, const char* doc) {
+    class_.emplace(module_, name, doc);
+    return *this;
+  }
+  template <class M>
+  View& member(const char* name, M T::*member, const char* doc) {
+    if constexpr (Crosses<M>) {
+      return computed(
+          name, [member](const T& value) { return Crossing<M>::out(value.*member); }, doc);
+    } else {
+      return value(name, member, doc);
+    }
+  }
+  template <class M>
+  View& pair(const char* name, M T::*member, const char* doc) {
+    return computed(
+        name, [member](const T& value) { return PairCrossing<M>::out(value.*member); }, doc);
+  }
+  template <class Get>
+  View& derived(const char* name, Get get, const char* doc) {
+    return computed(name, get, doc);
+  }
 
   /// A member as it is; `doc` says the unit.
   template <class M>
@@ -36,9 +62,9 @@ class View {
   }
   template <class Get>
   View& computed(const char* name, Get get, const char* doc) {
-    class_.def_property_readonly(name, get, doc);
+    class_->def_property_readonly(name, get, doc);
     if constexpr (is_many<Handed<Get>>) {
-      read_as_tuple(class_, name);
+      read_as_tuple(*class_, name);
     }
     fields_.append(name);
     return *this;
@@ -46,27 +72,45 @@ class View {
 
   /// In place of all fields, for what is too much to show.
   View& shown_by(std::string (*text)(const T&)) {
-    class_.def("__repr__", text);
+    class_->def("__repr__", text);
     shown_ = true;
     return *this;
   }
 
   py::class_<T, Holder>& done() {
-    class_.attr("_fields") = py::tuple(fields_);
+    class_->attr("_fields") = py::tuple(fields_);
     if (!shown_) {
-      class_.def("__repr__", [](const py::object& self) { return record_text(self); });
+      class_->def("__repr__", [](const py::object& self) { return record_text(self); });
     }
-    class_.def("__eq__", [](const py::object& self, const py::object& other) {
+    class_->def("__eq__", [](const py::object& self, const py::object& other) {
       return records_alike(self, other);
     });
-    class_.attr("__hash__") = py::none();
-    return class_;
+    class_->attr("__hash__") = py::none();
+    return *class_;
   }
 
  private:
-  py::class_<T, Holder> class_;
+  py::module_ module_;
+  std::optional<py::class_<T, Holder>> class_;
   py::list fields_;
   bool shown_ = false;
 };
+
+/// Binds a result as it is described; `text`, where there is one, shows it in place of its fields.
+template <class T, class Holder = std::unique_ptr<T>>
+py::class_<T, Holder> bind_view(py::module_& module, std::string (*text)(const T&) = nullptr) {
+  static_assert(wholly_described<T>(), "a member of this value has no description");
+  View<T, Holder> view(module);
+  describe_value<T>(view);
+  if (text != nullptr) {
+    view.shown_by(text);
+  }
+  return view.done();
+}
+
+template <class... T>
+void bind_views(py::module_& module) {
+  (bind_view<T>(module), ...);
+}
 
 }  // namespace spotblue::python

@@ -14,6 +14,7 @@ LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"
 VALUES = "for who has no records of the kernel's: Python has"
 METHOD = "a method of the value"
+DESCRIBED = "what the classes of Python are made of"
 LIMITS = "how look holds its settings against what it measures"
 
 FUNCTIONS: dict[str, tuple[str | None, str]] = {
@@ -22,6 +23,8 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     'base.operator""_inch': (None, LITERAL),
     "base.degrees": (None, "Python has it: math.degrees; here all angles are in degrees"),
     "base.radians": (None, "as degrees"),
+    "base.describe_value": (None, DESCRIBED),
+    **{f"{layer}.describe": (None, DESCRIBED) for layer in ("standards", "mechanics", "job", "check")},
     "base.trimmed": (None, LETTERS),
     "base.is_ascii_digit": (None, LETTERS),
     "base.is_ascii_capital": (None, LETTERS),

@@ -19,26 +19,45 @@ enum class FeatureWord { bore, outside, taper_bore, taper, face, slot, width };
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view feature_word_name(FeatureWord word);
 
 struct FeatureName {
-  std::string part;  ///< before the last ": "
+  std::string part;
   FeatureWord word = FeatureWord::bore;
-  std::vector<Length> sizes;       ///< one, or two for tapers ("20/24") and faces ("80x45")
-  std::optional<Length> position;  ///< after " @ "
-  std::optional<int> ordinal;      ///< after " #", 1-based
+  std::vector<Length> sizes;
+  std::optional<Length> position;
+  std::optional<int> ordinal;
 };
+constexpr void describe(auto& fields, const FeatureName*) {
+  fields.value("FeatureName", "A feature's name, taken apart.")
+      .member("part", &FeatureName::part, "before the last \": \"")
+      .member("word", &FeatureName::word, "\"bore\", \"outside\", \"face\", ...")
+      .member("sizes_mm", &FeatureName::sizes,
+              "one, or two for tapers (\"20/24\") and faces (\"80x45\")")
+      .member("position_mm", &FeatureName::position, "after \" @ \", or None")
+      .member("ordinal", &FeatureName::ordinal, "after \" #\", from 1, or None");
+}
 
 /// Takes a name apart; bare numbers are in `unit`, others bring their own ("bore 1 3/4 in").
 /// Nothing when the text is no feature name.
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<FeatureName> parse_feature_name(std::string_view text,
                                                                             LengthUnit unit);
 
-/// A feature's name of which a person said only so much; what was not said is empty.
 struct PartialFeatureName {
   std::string part;
-  std::optional<FeatureWord> word;  ///< nothing for "length", the distance of two faces
+  std::optional<FeatureWord> word;
   std::vector<Length> sizes;
   std::optional<Length> position;
   std::optional<int> ordinal;
 };
+constexpr void describe(auto& fields, const PartialFeatureName*) {
+  fields
+      .value("PartialFeatureName",
+             "A feature's name of which a person said only so much; what was not said is empty.")
+      .member("part", &PartialFeatureName::part, "empty when none is said")
+      .member("word", &PartialFeatureName::word,
+              "\"bore\", ...; None for \"length\", the distance of two faces")
+      .member("sizes_mm", &PartialFeatureName::sizes, "none, one, or two for tapers and faces")
+      .member("position_mm", &PartialFeatureName::position, "or None")
+      .member("ordinal", &PartialFeatureName::ordinal, "from 1, or None");
+}
 
 /// Takes apart what begins with a part or with the word, whatever blanks stand between: "bore",
 /// "Wheel: bore 44", "outside 30@12 #2", "length 80". Sizes as parse_feature_name; the position is

@@ -14,16 +14,26 @@ namespace spotblue {
 /// iron) by the greatest tensile stress against the tensile strength.
 enum class GivesWay { ductile, brittle };
 
-/// Elastic, thermal and strength values of one part; all > 0 where present.
 struct Elastic {
-  std::string name;  ///< as a finding shows it
+  std::string name;
   double youngs_modulus_mpa = 0.0;
-  double poisson_ratio = 0.0;    ///< 0 < nu < 0.5
-  double expansion_per_k = 0.0;  ///< linear, 1/K: 11.7e-6 for steel
+  double poisson_ratio = 0.0;
+  double expansion_per_k = 0.0;
   std::optional<double> yield_mpa;
-  std::optional<double> tensile_mpa;  ///< of brittle materials
+  std::optional<double> tensile_mpa;
   GivesWay gives_way = GivesWay::ductile;
 };
+constexpr void describe(auto& fields, const Elastic*) {
+  fields
+      .value("Elastic", "Elastic, thermal and strength values of one part; all > 0 where present.")
+      .member("name", &Elastic::name, "as a finding shows it")
+      .member("youngs_modulus_mpa", &Elastic::youngs_modulus_mpa, "MPa, > 0")
+      .member("poisson_ratio", &Elastic::poisson_ratio, "over 0, under 0.5")
+      .member("expansion_per_k", &Elastic::expansion_per_k, "linear, 1/K: 11.7e-6 for steel")
+      .member("yield_mpa", &Elastic::yield_mpa, "MPa or None")
+      .member("tensile_mpa", &Elastic::tensile_mpa, "of brittle materials, MPa or None")
+      .member("gives_way", &Elastic::gives_way, "ductile or brittle");
+}
 
 /// The values of a material of the table; brittle when it has a tensile strength and no yield.
 [[nodiscard]] SPOTBLUE_EXPORT Elastic elastic_of(const Material& material);

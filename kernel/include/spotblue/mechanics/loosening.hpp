@@ -33,36 +33,70 @@
 namespace spotblue {
 
 struct BushInHub {
-  double bore_mm = 0.0;          ///< free, > 0
-  double joint_mm = 0.0;         ///< > bore
-  double hub_outside_mm = 0.0;   ///< > joint
-  double interference_mm = 0.0;  ///< effective, diametral, at the bench, >= 0
-  Elastic bush;                  ///< with a yield
+  double bore_mm = 0.0;
+  double joint_mm = 0.0;
+  double hub_outside_mm = 0.0;
+  double interference_mm = 0.0;
+  Elastic bush;
   Elastic hub;
   double bench_c = 20.0;
 };
+constexpr void describe(auto& fields, const BushInHub*) {
+  fields.value("BushInHub", "A bush held in a stiffer hub.")
+      .member("bore_mm", &BushInHub::bore_mm, "free, mm, > 0")
+      .member("joint_mm", &BushInHub::joint_mm, "diameter, mm, > bore")
+      .member("hub_outside_mm", &BushInHub::hub_outside_mm, "diameter, mm, > joint")
+      .member("interference_mm", &BushInHub::interference_mm,
+              "effective, diametral, at the bench, mm, 0 or more")
+      .member("bush", &BushInHub::bush, "elastic values, with a yield")
+      .member("hub", &BushInHub::hub, "elastic values")
+      .member("bench_c", &BushInHub::bench_c, "degrees C");
+}
 
-/// Warm at one temperature, and cold again after it. Changes are of diameters, growth positive.
 struct WarmedBush {
-  double interference_mm = 0.0;  ///< of the free sizes at temperature; 0 or less: free in the hub
+  double interference_mm = 0.0;
   double pressure_mpa = 0.0;
-  double yielded_to_mm = 0.0;   ///< diameter the yield reaches from the bore; the bore when none
-  double set_outside_mm = 0.0;  ///< outside lost for good, >= 0
-  double set_bore_mm = 0.0;     ///< bore lost for good, >= 0
-  double left_mm = 0.0;         ///< interference at the bench afterwards; negative is looseness
-  double bore_after_mm = 0.0;   ///< the bore at the bench afterwards, held or loose
+  double yielded_to_mm = 0.0;
+  double set_outside_mm = 0.0;
+  double set_bore_mm = 0.0;
+  double left_mm = 0.0;
+  double bore_after_mm = 0.0;
 };
+constexpr void describe(auto& fields, const WarmedBush*) {
+  fields
+      .value("WarmedBush",
+             "Warm at one temperature, and cold again after it. Changes are of diameters, growth "
+             "positive.")
+      .member("interference_mm", &WarmedBush::interference_mm,
+              "of the free sizes at temperature; 0 or less: free in the hub")
+      .member("pressure_mpa", &WarmedBush::pressure_mpa, "MPa")
+      .member("yielded_to_mm", &WarmedBush::yielded_to_mm,
+              "diameter the yield reaches from the bore; the bore when none")
+      .member("set_outside_mm", &WarmedBush::set_outside_mm, "outside lost for good, >= 0")
+      .member("set_bore_mm", &WarmedBush::set_bore_mm, "bore lost for good, >= 0")
+      .member("left_mm", &WarmedBush::left_mm,
+              "interference at the bench afterwards; negative is looseness")
+      .member("bore_after_mm", &WarmedBush::bore_after_mm,
+              "the bore at the bench afterwards, held or loose");
+}
 
 /// @param temperature_c  of both, at or above the bench's.
 /// @throws Error bad_input naming the argument out of range, or a bush without a yield.
 [[nodiscard]] SPOTBLUE_EXPORT WarmedBush warmed_bush(const BushInHub& pair, double temperature_c);
 
 struct Loosening {
-  std::optional<double> first_yield_c;  ///< its bore begins to yield
-  std::optional<double> whole_wall_c;   ///< it yields right through
-  std::optional<double> loose_c;        ///< warmed above this it comes back loose
-  std::optional<double> lets_go_c;      ///< the hub grows away from it: no grip above this
+  std::optional<double> first_yield_c;
+  std::optional<double> whole_wall_c;
+  std::optional<double> loose_c;
+  std::optional<double> lets_go_c;
 };
+constexpr void describe(auto& fields, const Loosening*) {
+  fields.value("Loosening", "Temperatures at which a bush works loose, degrees C.")
+      .member("first_yield_c", &Loosening::first_yield_c, "its bore begins to yield; or None")
+      .member("whole_wall_c", &Loosening::whole_wall_c, "it yields right through; or None")
+      .member("loose_c", &Loosening::loose_c, "warmed above this it comes back loose; or None")
+      .member("lets_go_c", &Loosening::lets_go_c, "the hub grows away from it: no grip above this");
+}
 
 /// The temperatures between the bench and `highest_c` at which these happen.
 /// @throws Error as warmed_bush.

@@ -17,78 +17,133 @@
 
 namespace spotblue {
 
-/// A size that exists: all values it may have.
 struct SuitKnown {
   std::string name;
   Limits limits;
 };
+constexpr void describe(auto& fields, const SuitKnown*) {
+  fields.value("SuitKnown", "A size that exists: all values it may have, mm.")
+      .member("name", &SuitKnown::name, "as conflicts show it")
+      .member("limits", &SuitKnown::limits, "mm");
+}
 
-/// A size still to be made.
 struct SuitSize {
   std::string name;
-  Length drawn;               ///< as drawn; anchors what no demand holds
-  std::optional<Limits> own;  ///< limits of its own: a class, a wanted size
-  std::string own_by;         ///< who asks for them, for conflicts
-  Length uncertainty;         ///< of the measurement that will accept it, k = 2, >= 0
+  Length drawn;
+  std::optional<Limits> own;
+  std::string own_by;
+  Length uncertainty;
 };
+constexpr void describe(auto& fields, const SuitSize*) {
+  fields.value("SuitSize", "A size still to be made, mm.")
+      .member("name", &SuitSize::name, "as conflicts show it")
+      .member("drawn_mm", &SuitSize::drawn, "as drawn, mm; anchors what no demand holds")
+      .member("own", &SuitSize::own, "limits of its own: a class, a wanted size")
+      .member("own_by", &SuitSize::own_by, "who asks for them, for conflicts")
+      .member("uncertainty_mm", &SuitSize::uncertainty,
+              "of the measurement that will accept it, k = 2, >= 0");
+}
 
 enum class SuitOf { to_make, known };
 
 struct SuitTerm {
   SuitOf of = SuitOf::known;
-  std::size_t index = 0;  ///< into the problem's sizes or known
+  std::size_t index = 0;
   double factor = 1.0;
 };
+constexpr void describe(auto& fields, const SuitTerm*) {
+  fields.value("SuitTerm", "One size of a demand, times a factor.")
+      .member("of", &SuitTerm::of, "to make or known")
+      .member("index", &SuitTerm::index, "into the problem's sizes or known")
+      .member("factor", &SuitTerm::factor, "not 0");
+}
 
-/// wanted.lower <= constant + sum of factor x size <= wanted.upper.
 struct SuitDemand {
-  std::string name;  ///< for conflicts: "H7/s6 of Wheel: bore 38 (job file, line 74)"
+  std::string name;
   std::vector<SuitTerm> terms;
   Length constant;
   Limits wanted;
 };
+constexpr void describe(auto& fields, const SuitDemand*) {
+  fields.value("SuitDemand", "wanted.lower <= constant + sum of factor x size <= wanted.upper.")
+      .member("name", &SuitDemand::name,
+              "for conflicts: \"H7/s6 of Wheel: bore 38 (job file, line 74)\"")
+      .member("terms", &SuitDemand::terms, "the sizes and factors")
+      .member("constant_mm", &SuitDemand::constant, "added to the sum, mm")
+      .member("wanted", &SuitDemand::wanted, "mm");
+}
 
 struct SuitProblem {
   std::vector<SuitSize> sizes;
   std::vector<SuitKnown> known;
   std::vector<SuitDemand> demands;
 };
+constexpr void describe(auto& fields, const SuitProblem*) {
+  fields.value("SuitProblem", "Sizes to make, sizes that exist, and demands.")
+      .member("sizes", &SuitProblem::sizes, "still to be made")
+      .member("known", &SuitProblem::known, "that exist")
+      .member("demands", &SuitProblem::demands, "all must hold");
+}
 
-/// What one size must hold.
 struct SuitWindow {
-  std::size_t size = 0;  ///< into the problem's sizes
-  int turn = 0;          ///< 1 for what is best made first
-  int of = 0;            ///< sizes that share demands with it, itself included
-  /// Made within these, in any order and without measuring again, every demand holds.
+  std::size_t size = 0;
+  int turn = 0;
+  int of = 0;
   Limits hold;
-  Length target;  ///< middle of `hold`
-  /// Readings that prove it within `hold`: reduced by the uncertainty each side (ISO 14253-1);
-  /// nothing when the uncertainty uses the window up.
+  Length target;
   std::optional<Limits> accept;
-  double share_left = 0.0;  ///< of the window after that, 0 to 1
-  /// Made first, it may be anywhere here and the rest can still be made to suit; nothing when no
-  /// demand bounds it.
+  double share_left = 0.0;
   std::optional<Limits> first;
-  /// Made last, when the others are at their targets and measured.
   Limits last;
 };
+constexpr void describe(auto& fields, const SuitWindow*) {
+  fields.value("SuitWindow", "What one size must hold, mm.")
+      .member("size", &SuitWindow::size, "into the problem's sizes")
+      .member("turn", &SuitWindow::turn, "1 for what is best made first")
+      .member("of", &SuitWindow::of, "sizes that share demands with it, itself included")
+      .member("hold", &SuitWindow::hold,
+              "made within these, in any order and without measuring again, every demand holds")
+      .member("target_mm", &SuitWindow::target, "middle of hold, mm")
+      .member("accept", &SuitWindow::accept,
+              "readings that prove it within `hold`: reduced by the uncertainty each side (ISO "
+              "14253-1); nothing when the uncertainty uses the window up")
+      .member("share_left", &SuitWindow::share_left, "of the window after that, 0 to 1")
+      .member("first", &SuitWindow::first,
+              "made first, it may be anywhere here and the rest can still be made to suit; nothing "
+              "when no demand bounds it")
+      .member("last", &SuitWindow::last,
+              "made last, when the others are at their targets and measured");
+}
 
-/// Demands that cannot hold together, whatever is made.
 struct SuitConflict {
-  std::size_t size = 0;  ///< where they meet
-  std::string first;     ///< asks for more than `second` allows
-  /// Empty when `first` alone asks more than the sizes that exist are known to.
+  std::size_t size = 0;
+  std::string first;
   std::string second;
-  std::vector<std::string> through;  ///< others that carry the two together
-  Length short_by;                   ///< > 0: by how much the two miss each other at `size`
+  std::vector<std::string> through;
+  Length short_by;
 };
+constexpr void describe(auto& fields, const SuitConflict*) {
+  fields.value("SuitConflict", "Demands that cannot hold together, whatever is made.")
+      .member("size", &SuitConflict::size, "where they meet, into the problem's sizes")
+      .member("first", &SuitConflict::first, "asks for more than `second` allows")
+      .member("second", &SuitConflict::second,
+              "empty when `first` alone asks more than the sizes that exist are known to")
+      .member("through", &SuitConflict::through, "others that carry the two together")
+      .member("short_by_mm", &SuitConflict::short_by,
+              "> 0: by how much the two miss each other at `size`");
+}
 
 struct SuitPlan {
-  /// By size; nothing where a conflict stands, where no demand speaks of the size, or where demands
-  /// that share several sizes left no windows that could be proved.
   std::vector<std::optional<SuitWindow>> windows;
   std::vector<SuitConflict> conflicts;
 };
+constexpr void describe(auto& fields, const SuitPlan*) {
+  fields.value("SuitPlan", "Windows of all sizes to make, and conflicts.")
+      .member("windows", &SuitPlan::windows,
+              "by size; nothing where a conflict stands, where no demand speaks of the size, or "
+              "where demands that share several sizes left no windows that could be proved")
+      .member("conflicts", &SuitPlan::conflicts, "empty when all can hold");
+}
 
 /// Finds the windows of all sizes to make.
 ///

@@ -22,29 +22,46 @@ namespace spotblue {
 /// Source: Mott, ch. 16, V = pi D n / 12.
 [[nodiscard]] SPOTBLUE_EXPORT double surface_speed_m_s(Length diameter, double rpm);
 
-/// The sizes that a bearing's proportions come from.
 struct BearingSizes {
-  Length diameter;             ///< of the shaft, > 0
-  Length length;               ///< that hole and shaft share, > 0
-  Limits clearance;            ///< diametral
-  std::optional<Length> wall;  ///< of the bush, > 0
+  Length diameter;
+  Length length;
+  Limits clearance;
+  std::optional<Length> wall;
 };
+constexpr void describe(auto& fields, const BearingSizes*) {
+  fields.value("BearingSizes", "The sizes that a bearing's proportions come from.")
+      .member("diameter_mm", &BearingSizes::diameter, "of the shaft, mm, > 0")
+      .member("length_mm", &BearingSizes::length, "that hole and shaft share, mm, > 0")
+      .member("clearance", &BearingSizes::clearance, "diametral, mm")
+      .member("wall_mm", &BearingSizes::wall, "of the bush, mm, > 0, or None");
+}
 
-/// Per unit of diameter.
 struct BearingRatios {
   double clearance_least = 0.0, clearance_greatest = 0.0;
   double length = 0.0;
   std::optional<double> wall;
 };
+constexpr void describe(auto& fields, const BearingRatios*) {
+  fields.value("BearingRatios", "Sizes per unit of diameter.")
+      .member("clearance_least", &BearingRatios::clearance_least, "per diameter")
+      .member("clearance_greatest", &BearingRatios::clearance_greatest, "per diameter")
+      .member("length", &BearingRatios::length, "per diameter")
+      .member("wall", &BearingRatios::wall, "per diameter, or None");
+}
 /// @throws Error bad_input when a size breaks its rule.
 [[nodiscard]] SPOTBLUE_EXPORT BearingRatios bearing_ratios(const BearingSizes& sizes);
 
-/// How a pair works; what is absent is not known.
 struct RunningLoad {
   double speed_m_s = 0.0;
   std::optional<double> pressure_mpa;
   std::optional<double> pressure_speed_mpa_m_s;
 };
+constexpr void describe(auto& fields, const RunningLoad*) {
+  fields.value("RunningLoad", "How a pair works; what is absent is not known.")
+      .member("speed_m_s", &RunningLoad::speed_m_s, "m/s")
+      .member("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None")
+      .member("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None");
+}
 /// @throws Error bad_input as projected_pressure_mpa and surface_speed_m_s.
 [[nodiscard]] SPOTBLUE_EXPORT RunningLoad bearing_load(Length diameter, Length length, double rpm,
                                                        std::optional<double> load_n);
@@ -64,14 +81,29 @@ struct CountingLimits {
   LimitCounts speed = LimitCounts::yes;
   LimitCounts pressure_speed = LimitCounts::yes;
 };
+constexpr void describe(auto& fields, const CountingLimits*) {
+  fields.value("CountingLimits", "Which limits count for a duty.")
+      .member("pressure", &CountingLimits::pressure, "whether pressure counts")
+      .member("speed", &CountingLimits::speed, "whether speed counts")
+      .member("pressure_speed", &CountingLimits::pressure_speed, "whether their product counts");
+}
 [[nodiscard]] SPOTBLUE_EXPORT CountingLimits counting_limits(RunningDuty duty);
 
-/// Found over greatest allowed, 1 at the limit; absent where either is not known or does not count.
 struct LimitShares {
   std::optional<double> pressure, speed, pressure_speed;
-  /// For intermittent work: the greatest share of the time it may run, of 1.
   std::optional<double> running_time;
 };
+constexpr void describe(auto& fields, const LimitShares*) {
+  fields
+      .value("LimitShares",
+             "Found over greatest allowed, 1 at the limit; absent where either is not known or "
+             "does not count.")
+      .member("pressure", &LimitShares::pressure, "None where not known or not counted")
+      .member("speed", &LimitShares::speed, "None where not known or not counted")
+      .member("pressure_speed", &LimitShares::pressure_speed, "None where not known or not counted")
+      .member("running_time", &LimitShares::running_time,
+              "for intermittent work: the greatest share of the time it may run, of 1");
+}
 [[nodiscard]] SPOTBLUE_EXPORT LimitShares limit_shares(const RunningLoad& load,
                                                        const BearingLimits& limits,
                                                        RunningDuty duty);

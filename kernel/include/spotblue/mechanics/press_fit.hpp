@@ -36,20 +36,36 @@ inline constexpr double kSmallRoughnessLoss = 0.4;
                                                                double rz_hub_um, double rz_inner_um,
                                                                double loss);
 
-/// A length of the joint over which both walls are plain rings.
 struct PressStretch {
-  double length_mm = 0.0;       ///< > 0
-  double hub_outside_mm = 0.0;  ///< > the joint's diameter
-  double inner_bore_mm = 0.0;   ///< < the joint's diameter; 0 is solid
+  double length_mm = 0.0;
+  double hub_outside_mm = 0.0;
+  double inner_bore_mm = 0.0;
 };
+constexpr void describe(auto& fields, const PressStretch*) {
+  fields.value("PressStretch", "A length of the joint over which both walls are plain rings.")
+      .member("length_mm", &PressStretch::length_mm, "mm, > 0")
+      .member("hub_outside_mm", &PressStretch::hub_outside_mm, "diameter, mm, > the joint's")
+      .member("inner_bore_mm", &PressStretch::inner_bore_mm, "< the joint's diameter; 0 is solid");
+}
 
 struct PressFit {
-  double joint_mm = 0.0;         ///< nominal diameter, > 0
-  double interference_mm = 0.0;  ///< effective, diametral, >= 0
+  double joint_mm = 0.0;
+  double interference_mm = 0.0;
   Elastic hub, inner;
-  double friction_least = 0.08, friction_greatest = 0.2;  ///< of the joint, 0 < least <= greatest
-  std::vector<PressStretch> stretches;                    ///< at least one
+  double friction_least = 0.08, friction_greatest = 0.2;
+  std::vector<PressStretch> stretches;
 };
+constexpr void describe(auto& fields, const PressFit*) {
+  fields.value("PressFit", "A press or shrink fit at one interference.")
+      .member("joint_mm", &PressFit::joint_mm, "nominal diameter, mm, > 0")
+      .member("interference_mm", &PressFit::interference_mm, "effective, diametral, mm, 0 or more")
+      .member("hub", &PressFit::hub, "elastic values of the hub")
+      .member("inner", &PressFit::inner, "elastic values of the inner part")
+      .member("friction_least", &PressFit::friction_least, "of the joint, 0 < least <= greatest")
+      .member("friction_greatest", &PressFit::friction_greatest,
+              "of the joint, 0 < least <= greatest")
+      .member("stretches", &PressFit::stretches, "at least one; set the whole list");
+}
 
 enum class PressSurface { hub_bore, hub_outside, inner_outside, inner_bore };
 /// "the hub's bore".
@@ -59,24 +75,51 @@ struct StretchState {
   double pressure_mpa = 0.0;
   RingState hub, inner;
 };
+constexpr void describe(auto& fields, const StretchState*) {
+  fields.value("StretchState", "One stretch of a pressed joint.")
+      .member("pressure_mpa", &StretchState::pressure_mpa, "MPa")
+      .member("hub", &StretchState::hub, "stresses of the hub, MPa")
+      .member("inner", &StretchState::inner, "stresses of the inner part, MPa");
+}
 
-/// The surface of one part that is nearest to giving way.
 struct Governing {
   PressSurface surface = PressSurface::hub_bore;
   SurfaceStress stress;
-  std::optional<double> utilisation;  ///< nothing where the strength is not known
+  std::optional<double> utilisation;
 };
+constexpr void describe(auto& fields, const Governing*) {
+  fields.value("Governing", "The surface of one part that is nearest to giving way.")
+      .member("surface", &Governing::surface, "which one")
+      .member("stress", &Governing::stress, "MPa")
+      .member("utilisation", &Governing::utilisation, "1 at the limit; None: strength not known");
+}
 
 struct PressState {
-  std::vector<StretchState> stretches;  ///< as given
+  std::vector<StretchState> stretches;
   double least_pressure_mpa = 0.0, greatest_pressure_mpa = 0.0;
   Governing hub, inner;
-  double force_to_press_n = 0.0;   ///< with the greatest friction, at the end of the stroke
-  double axial_hold_n = 0.0;       ///< with the least friction
-  double holding_torque_nm = 0.0;  ///< with the least friction
-  double bore_close_in_mm = 0.0;   ///< inner part's bore, diametral, the greatest; 0 when solid
-  double hub_growth_mm = 0.0;      ///< hub's outside, diametral, the greatest
+  double force_to_press_n = 0.0;
+  double axial_hold_n = 0.0;
+  double holding_torque_nm = 0.0;
+  double bore_close_in_mm = 0.0;
+  double hub_growth_mm = 0.0;
 };
+constexpr void describe(auto& fields, const PressState*) {
+  fields.value("PressState", "What a press fit does to its parts.")
+      .member("stretches", &PressState::stretches, "as given")
+      .member("least_pressure_mpa", &PressState::least_pressure_mpa, "MPa")
+      .member("greatest_pressure_mpa", &PressState::greatest_pressure_mpa, "MPa")
+      .member("hub", &PressState::hub, "its worst surface")
+      .member("inner", &PressState::inner, "its worst surface")
+      .member("force_to_press_n", &PressState::force_to_press_n,
+              "with the greatest friction, at the end of the stroke")
+      .member("axial_hold_n", &PressState::axial_hold_n, "N, with the least friction")
+      .member("holding_torque_nm", &PressState::holding_torque_nm, "N m, with the least friction")
+      .member("bore_close_in_mm", &PressState::bore_close_in_mm,
+              "inner part's bore, diametral, the greatest; 0 when solid")
+      .member("hub_growth_mm", &PressState::hub_growth_mm,
+              "hub's outside, diametral, the greatest");
+}
 
 /// @throws Error bad_input naming the argument that is out of range.
 [[nodiscard]] SPOTBLUE_EXPORT PressState press_fit(const PressFit& fit);

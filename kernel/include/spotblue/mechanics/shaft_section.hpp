@@ -7,11 +7,15 @@
 
 namespace spotblue {
 
-/// A round section, mm; 0 <= inner < outer.
 struct RoundSection {
   double outer_mm = 0.0;
-  double inner_mm = 0.0;  ///< 0 when solid
+  double inner_mm = 0.0;
 };
+constexpr void describe(auto& fields, const RoundSection*) {
+  fields.value("RoundSection", "A round section, mm; 0 <= inner < outer.")
+      .member("outer_mm", &RoundSection::outer_mm, "diameter, mm, > inner")
+      .member("inner_mm", &RoundSection::inner_mm, "diameter, mm; 0 when solid");
+}
 
 /// pi (D^4 - d^4) / (32 D), mm3. @throws Error bad_input for an impossible section.
 [[nodiscard]] SPOTBLUE_EXPORT double bending_modulus_mm3(const RoundSection& section);
@@ -20,11 +24,15 @@ struct RoundSection {
 /// pi (D^4 - d^4) / 32, mm4.
 [[nodiscard]] SPOTBLUE_EXPORT double polar_moment_mm4(const RoundSection& section);
 
-/// Greatest nominal stresses in a section, MPa, >= 0.
 struct NominalStress {
-  double torsion_mpa = 0.0;  ///< shear, T / polar modulus
-  double bending_mpa = 0.0;  ///< M / bending modulus
+  double torsion_mpa = 0.0;
+  double bending_mpa = 0.0;
 };
+constexpr void describe(auto& fields, const NominalStress*) {
+  fields.value("NominalStress", "Greatest nominal stresses in a section, MPa, >= 0.")
+      .member("torsion_mpa", &NominalStress::torsion_mpa, "shear, T / polar modulus")
+      .member("bending_mpa", &NominalStress::bending_mpa, "M / bending modulus");
+}
 
 /// @param torque_nm, bending_nm  whichever way, N m; the sign is dropped.
 /// @throws Error bad_input. Source: elementary theory of torsion and bending; elastic, straight.

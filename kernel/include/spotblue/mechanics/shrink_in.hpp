@@ -27,11 +27,21 @@ inline constexpr double kTemperLimit_c = 200.0;
 
 struct SlipIn {
   double heat_hub_to_c = 0.0;
-  double chill_inner_to_c = 0.0;  ///< by the room-temperature expansion; see the shares above
+  double chill_inner_to_c = 0.0;
   bool dry_ice_will_do = false;
   bool liquid_nitrogen_will_do = false;
-  bool may_soften_hub = false;  ///< heat_hub_to_c is above kTemperLimit_c
+  bool may_soften_hub = false;
 };
+constexpr void describe(auto& fields, const SlipIn*) {
+  fields.value("SlipIn", "Heating the hub or chilling the inner part to slip together.")
+      .member("heat_hub_to_c", &SlipIn::heat_hub_to_c, "degrees C")
+      .member("chill_inner_to_c", &SlipIn::chill_inner_to_c,
+              "by the room-temperature expansion, of which cold leaves less")
+      .member("dry_ice_will_do", &SlipIn::dry_ice_will_do, "whether dry ice is cold enough")
+      .member("liquid_nitrogen_will_do", &SlipIn::liquid_nitrogen_will_do,
+              "whether liquid nitrogen is cold enough")
+      .member("may_soften_hub", &SlipIn::may_soften_hub, "hotter than TEMPER_LIMIT_C");
+}
 
 /// @param joint_mm  diameter, > 0.
 /// @param interference_mm  greatest diametral interference, >= 0.

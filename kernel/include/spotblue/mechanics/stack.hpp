@@ -27,16 +27,26 @@ enum class StackSpread {
   normal,   ///< limits are two standard deviations off: a measured value with k = 2
 };
 
-/// One length of the loop.
 struct StackDimension {
   std::string name;
-  Length nominal;  ///< as modelled or measured; need not be in the middle of the limits
-  Limits limits;   ///< lower <= upper
+  Length nominal;
+  Limits limits;
   StackSense sense = StackSense::opens;
   StackSpread spread = StackSpread::uniform;
-  double expansion_per_k = 0.0;  ///< linear, 1/K, >= 0
-  double warmer_by_k = 0.0;      ///< than when the limits hold
+  double expansion_per_k = 0.0;
+  double warmer_by_k = 0.0;
 };
+constexpr void describe(auto& fields, const StackDimension*) {
+  fields.value("StackDimension", "One length of the loop, mm.")
+      .member("name", &StackDimension::name, "as errors show it")
+      .member("nominal_mm", &StackDimension::nominal,
+              "as modelled or measured; need not be in the middle of the limits")
+      .member("limits", &StackDimension::limits, "mm, lower no more than upper")
+      .member("sense", &StackDimension::sense, "opens or closes the gap")
+      .member("spread", &StackDimension::spread, "uniform, or normal with limits at k = 2")
+      .member("expansion_per_k", &StackDimension::expansion_per_k, "linear, 1/K, 0 or more")
+      .member("warmer_by_k", &StackDimension::warmer_by_k, "K, than when the limits hold");
+}
 
 /// The gap that the nominal lengths leave; negative: they do not fit.
 [[nodiscard]] SPOTBLUE_EXPORT Length nominal_gap(std::span<const StackDimension> loop);
@@ -58,19 +68,38 @@ struct StackDimension {
 [[nodiscard]] SPOTBLUE_EXPORT std::size_t widest_dimension(std::span<const StackDimension> loop);
 
 struct StackDraw {
-  std::size_t samples = 100'000;  ///< >= 1
+  std::size_t samples = 100'000;
   std::uint64_t seed = 1;
-  unsigned threads = 0;  ///< 0: as many as the machine has; changes no digit of the answer
+  unsigned threads = 0;
 };
+constexpr void describe(auto& fields, const StackDraw*) {
+  fields.value("StackDraw", "How many loops are drawn, and by which lot.")
+      .member("samples", &StackDraw::samples, "1 or more")
+      .member("seed", &StackDraw::seed, "one seed gives one answer")
+      .member("threads", &StackDraw::threads,
+              "0: as many as the machine has; changes no digit of the answer");
+}
 
-/// The gaps of many loops drawn by lot.
 struct StackOutcome {
-  Length mean, deviation;    ///< standard deviation over the samples
-  Length least, greatest;    ///< drawn
-  Length low, middle, high;  ///< 0.135 %, 50 % and 99.865 % of the samples are not over it
-  double share_below = 0.0;  ///< of the samples under wanted.lower, 0 to 1
-  double share_above = 0.0;  ///< over wanted.upper
+  Length mean, deviation;
+  Length least, greatest;
+  Length low, middle, high;
+  double share_below = 0.0;
+  double share_above = 0.0;
 };
+constexpr void describe(auto& fields, const StackOutcome*) {
+  fields.value("StackOutcome", "The gaps of many loops drawn by lot, mm.")
+      .member("mean_mm", &StackOutcome::mean, "over the samples")
+      .member("deviation_mm", &StackOutcome::deviation, "standard deviation over the samples")
+      .member("least_mm", &StackOutcome::least, "drawn, mm")
+      .member("greatest_mm", &StackOutcome::greatest, "drawn, mm")
+      .member("low_mm", &StackOutcome::low, "0.135 % of the samples are not over it")
+      .member("middle_mm", &StackOutcome::middle, "50 % of the samples are not over it")
+      .member("high_mm", &StackOutcome::high, "99.865 % of the samples are not over it")
+      .member("share_below", &StackOutcome::share_below,
+              "of the samples under wanted.lower, 0 to 1")
+      .member("share_above", &StackOutcome::share_above, "over the wanted upper limit, 0 to 1");
+}
 
 /// Draws whole loops and takes the gap of each.
 ///

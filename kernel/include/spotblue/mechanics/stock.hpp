@@ -11,44 +11,80 @@
 
 namespace spotblue {
 
-/// Bar, slug, or tube: turned round about its own axis.
 struct RoundStock {
-  double diameter_mm = 0.0;         ///< > 0
-  double inner_mm = 0.0;            ///< hole of a tube, 0 <= inner < diameter
-  std::optional<double> length_mm;  ///< absent: as long as needed
+  double diameter_mm = 0.0;
+  double inner_mm = 0.0;
+  std::optional<double> length_mm;
 };
+constexpr void describe(auto& fields, const RoundStock*) {
+  fields.value("RoundStock", "Bar, slug, or tube: turned round about its own axis.")
+      .member("diameter_mm", &RoundStock::diameter_mm, "mm, > 0")
+      .member("inner_mm", &RoundStock::inner_mm, "hole of a tube, mm, under the diameter")
+      .member("length_mm", &RoundStock::length_mm, "mm; None: as long as needed");
+}
 
-/// Plate or block, three sizes square to each other; absent: as large as needed.
 struct BlockStock {
   std::optional<double> length_mm, width_mm, thickness_mm;
 };
+constexpr void describe(auto& fields, const BlockStock*) {
+  fields
+      .value("BlockStock",
+             "Plate or block, three sizes square to each other; absent: as large as needed.")
+      .member("length_mm", &BlockStock::length_mm, "mm or None")
+      .member("width_mm", &BlockStock::width_mm, "mm or None")
+      .member("thickness_mm", &BlockStock::thickness_mm, "mm or None");
+}
 
-/// A turned part.
 struct RoundPart {
-  double outside_mm = 0.0;  ///< greatest, > 0
-  double bore_mm = 0.0;     ///< least bore right through it; 0 without one
-  double length_mm = 0.0;   ///< > 0
+  double outside_mm = 0.0;
+  double bore_mm = 0.0;
+  double length_mm = 0.0;
 };
+constexpr void describe(auto& fields, const RoundPart*) {
+  fields.value("RoundPart", "A turned part, mm.")
+      .member("outside_mm", &RoundPart::outside_mm, "greatest diameter, mm, > 0")
+      .member("bore_mm", &RoundPart::bore_mm, "least bore right through, mm; 0 without one")
+      .member("length_mm", &RoundPart::length_mm, "mm, > 0");
+}
 
-/// A part with flat sides, sizes of the box round it.
 struct FlatSidedPart {
-  double length_mm = 0.0, width_mm = 0.0, thickness_mm = 0.0;  ///< > 0, in any order
+  double length_mm = 0.0, width_mm = 0.0, thickness_mm = 0.0;
 };
+constexpr void describe(auto& fields, const FlatSidedPart*) {
+  fields.value("FlatSidedPart", "A part with flat sides, sizes of the box round it.")
+      .member("length_mm", &FlatSidedPart::length_mm, "> 0, in any order")
+      .member("width_mm", &FlatSidedPart::width_mm, "> 0, in any order")
+      .member("thickness_mm", &FlatSidedPart::thickness_mm, "> 0, in any order");
+}
 
-/// Room left at one size once both its sides are cleaned; negative: too small.
 struct StockMargin {
-  std::string size;  ///< "diameter", "bore", "length", "width", "thickness"
+  std::string size;
   double margin_mm = 0.0;
 };
+constexpr void describe(auto& fields, const StockMargin*) {
+  fields
+      .value("StockMargin",
+             "Room left at one size once both its sides are cleaned; negative: too small.")
+      .member("size", &StockMargin::size,
+              "\"diameter\", \"bore\", \"length\", \"width\", \"thickness\"")
+      .member("margin_mm", &StockMargin::margin_mm, "mm, negative: too small");
+}
 
 struct StockCheck {
   std::vector<StockMargin> margins;
-  /// Of the stock as it is, or of the length that the part needs where it has none; absent when a
-  /// size that it depends on is not given.
   std::optional<double> volume_mm3;
   [[nodiscard]] SPOTBLUE_EXPORT double least_margin_mm() const;
   [[nodiscard]] bool fits() const { return least_margin_mm() >= 0.0; }
 };
+constexpr void describe(auto& fields, const StockCheck*) {
+  fields.value("StockCheck", "Whether a part comes out of a piece of stock.")
+      .member("margins", &StockCheck::margins, "one for each size")
+      .member("volume_mm3", &StockCheck::volume_mm3,
+              "of the stock as it is, or of the length that the part needs where it has none; "
+              "absent when a size that it depends on is not given")
+      .derived("least_margin_mm", &StockCheck::least_margin_mm, "mm")
+      .derived("fits", &StockCheck::fits, "whether no margin is negative");
+}
 
 /// @param cleaning_mm  metal to take off each side, >= 0; twice that from a diameter or length, and
 ///                     the bore of a tube must clean up as well.

@@ -12,18 +12,30 @@ namespace spotblue {
 
 enum class ShaftLoad { bending, torsion, tension };
 
-/// A round shaft that steps from `larger` down to `smaller` with a fillet in the corner, mm.
 struct SteppedShaft {
-  double larger_mm = 0.0;   ///< > smaller
-  double smaller_mm = 0.0;  ///< > 0
-  double fillet_mm = 0.0;   ///< radius, > 0
+  double larger_mm = 0.0;
+  double smaller_mm = 0.0;
+  double fillet_mm = 0.0;
 };
+constexpr void describe(auto& fields, const SteppedShaft*) {
+  fields
+      .value("SteppedShaft",
+             "A round shaft that steps from `larger` down to `smaller` with a fillet in the "
+             "corner, mm.")
+      .member("larger_mm", &SteppedShaft::larger_mm, "diameter, mm, > smaller")
+      .member("smaller_mm", &SteppedShaft::smaller_mm, "diameter, mm, > 0")
+      .member("fillet_mm", &SteppedShaft::fillet_mm, "radius, mm, > 0");
+}
 
-/// A factor, or why the published curves do not give one.
 struct StressFactor {
-  std::optional<double> factor;  ///< >= 1
-  std::string reason;            ///< empty when there is a factor
+  std::optional<double> factor;
+  std::string reason;
 };
+constexpr void describe(auto& fields, const StressFactor*) {
+  fields.value("StressFactor", "A factor, or why the published curves do not give one.")
+      .member("factor", &StressFactor::factor, "1 or more, or None")
+      .member("reason", &StressFactor::reason, "empty when there is a factor");
+}
 
 /// Kt by Peterson's curve fits, 0.1 <= h/r <= 20 in bending and tension and 0.25 <= h/r <= 4 in
 /// torsion (Kts), h the height of the step: Kt = C1 + C2 x + C3 x^2 + C4 x^3, x = 2h/D.

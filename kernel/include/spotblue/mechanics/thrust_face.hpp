@@ -11,10 +11,14 @@
 
 namespace spotblue {
 
-/// The ring two faces share, by diameters; 0 <= inner < outer.
 struct ThrustRing {
   Length inner, outer;
 };
+constexpr void describe(auto& fields, const ThrustRing*) {
+  fields.value("ThrustRing", "The ring two faces share, by diameters; 0 <= inner < outer.")
+      .member("inner_mm", &ThrustRing::inner, "mm, 0 or more")
+      .member("outer_mm", &ThrustRing::outer, "mm, > inner");
+}
 
 /// pi/4 (outer2 - inner2): what a ring without grooves, holes and keyseats offers.
 /// @throws Error bad_input when the ring breaks its rule.

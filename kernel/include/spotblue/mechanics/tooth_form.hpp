@@ -7,12 +7,18 @@
 
 namespace spotblue {
 
-/// The basic rack of both gears, in the normal plane.
 struct ToothForm {
-  double module_mm = 0.0;            ///< normal module, > 0
-  double pressure_angle_deg = 20.0;  ///< normal, 5 to 45
-  double helix_angle_deg = 0.0;      ///< on the reference circle, 0 (spur) to 60, hand aside
+  double module_mm = 0.0;
+  double pressure_angle_deg = 20.0;
+  double helix_angle_deg = 0.0;
 };
+constexpr void describe(auto& fields, const ToothForm*) {
+  fields.value("ToothForm", "The basic rack of both gears, in the normal plane.")
+      .member("module_mm", &ToothForm::module_mm, "normal module, mm, > 0")
+      .member("pressure_angle_deg", &ToothForm::pressure_angle_deg, "normal, 5 to 45 degrees")
+      .member("helix_angle_deg", &ToothForm::helix_angle_deg,
+              "on the reference circle, 0 (spur) to 60, hand aside");
+}
 
 /// A form by its normal diametral pitch, teeth per inch of diameter: module = 25.4 mm / pitch.
 /// @throws Error bad_input unless the pitch is > 0.
@@ -20,24 +26,36 @@ struct ToothForm {
                                                                 double pressure_angle_deg = 20.0,
                                                                 double helix_angle_deg = 0.0);
 
-/// The same teeth seen square to the axis.
 struct TransverseForm {
-  double module_mm = 0.0;           ///< m_n / cos(helix)
-  double pressure_angle_rad = 0.0;  ///< tan = tan(alpha_n) / cos(helix)
-  double base_helix_rad = 0.0;      ///< sin = sin(helix) cos(alpha_n)
+  double module_mm = 0.0;
+  double pressure_angle_rad = 0.0;
+  double base_helix_rad = 0.0;
 };
+constexpr void describe(auto& fields, const TransverseForm*) {
+  fields.value("TransverseForm", "The same teeth seen square to the axis.")
+      .member("module_mm", &TransverseForm::module_mm, "m_n / cos(helix)")
+      .member("pressure_angle_rad", &TransverseForm::pressure_angle_rad,
+              "tan = tan(alpha_n) / cos(helix)")
+      .member("base_helix_rad", &TransverseForm::base_helix_rad, "sin = sin(helix) cos(alpha_n)");
+}
 
 /// @throws Error bad_input when the form breaks a range.
 /// Source: ISO 21771:2007, 4 (from memory). Spur gears come out unchanged.
 [[nodiscard]] SPOTBLUE_EXPORT TransverseForm transverse_form(const ToothForm& form);
 
-/// Diameters of one gear, mm.
 struct GearCircles {
-  double reference_mm = 0.0;  ///< z m_t
-  double base_mm = 0.0;       ///< reference x cos(alpha_t)
-  double tip_mm = 0.0;        ///< reference + 2 m_n (1 + x)
-  double root_mm = 0.0;       ///< reference - 2 m_n (1.25 - x)
+  double reference_mm = 0.0;
+  double base_mm = 0.0;
+  double tip_mm = 0.0;
+  double root_mm = 0.0;
 };
+constexpr void describe(auto& fields, const GearCircles*) {
+  fields.value("GearCircles", "Diameters of one gear, mm.")
+      .member("reference_mm", &GearCircles::reference_mm, "z m_t")
+      .member("base_mm", &GearCircles::base_mm, "reference x cos(alpha_t)")
+      .member("tip_mm", &GearCircles::tip_mm, "reference + 2 m_n (1 + x)")
+      .member("root_mm", &GearCircles::root_mm, "reference - 2 m_n (1.25 - x)");
+}
 
 /// @param teeth  >= 5.
 /// @param shift  profile shift coefficient x, by default none; no tip is shortened.

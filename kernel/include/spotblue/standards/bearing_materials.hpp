@@ -17,20 +17,39 @@
 
 namespace spotblue {
 
-/// Greatest values a material bears when it runs; absent where no limit is known. All > 0.
 struct BearingLimits {
-  std::optional<double> pressure_mpa;            ///< load over diameter x length
-  std::optional<double> speed_m_s;               ///< of the surfaces against each other
-  std::optional<double> pressure_speed_mpa_m_s;  ///< their product, what heats the bearing
+  std::optional<double> pressure_mpa;
+  std::optional<double> speed_m_s;
+  std::optional<double> pressure_speed_mpa_m_s;
 };
+constexpr void describe(auto& fields, const BearingLimits*) {
+  fields
+      .value(
+          "BearingLimits",
+          "Greatest values a material bears when it runs; absent where no limit is known. All > 0.")
+      .member("pressure_mpa", &BearingLimits::pressure_mpa, "load over diameter x length, MPa")
+      .member("speed_m_s", &BearingLimits::speed_m_s, "of the surfaces against each other, m/s")
+      .member("pressure_speed_mpa_m_s", &BearingLimits::pressure_speed_mpa_m_s,
+              "their product, what heats the bearing");
+}
 
 struct BearingMaterial {
-  std::string_view name;  ///< of materials.hpp where that table has it
+  std::string_view name;
   BearingLimits limits;
-  std::optional<double> hottest_c;  ///< printed ceiling; tables disagree, see note
+  std::optional<double> hottest_c;
   std::string_view source;
-  std::string_view note;  ///< what other tables print, or what the row stands in for
+  std::string_view note;
 };
+constexpr void describe(auto& fields, const BearingMaterial*) {
+  fields.value("BearingMaterial", "What a plain bearing material bears.")
+      .member("name", &BearingMaterial::name, "of materials() where that table has it")
+      .member("limits", &BearingMaterial::limits, "pressure, speed and their product")
+      .member("hottest_c", &BearingMaterial::hottest_c,
+              "printed ceiling; tables disagree, see note")
+      .member("source", &BearingMaterial::source, "where the values are from")
+      .member("note", &BearingMaterial::note,
+              "what other tables print, or what the row stands in for");
+}
 
 /// Every row of the table.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const BearingMaterial> bearing_materials();
@@ -46,27 +65,56 @@ struct BearingMaterial {
 /// The lesser of each limit; a limit that one does not have is the other's.
 [[nodiscard]] SPOTBLUE_EXPORT BearingLimits weaker(const BearingLimits& a, const BearingLimits& b);
 
-/// Diametral clearance for each unit of diameter, 0 < least < greatest.
 struct ClearanceGuide {
   std::string_view service;
   double least = 0.0, greatest = 0.0;
   std::string_view source;
 };
+constexpr void describe(auto& fields, const ClearanceGuide*) {
+  fields
+      .value("ClearanceGuide",
+             "Diametral clearance for each unit of diameter, 0 < least < greatest.")
+      .member("service", &ClearanceGuide::service, "what kind of running")
+      .member("least", &ClearanceGuide::least, "diametral, per unit of diameter, > 0")
+      .member("greatest", &ClearanceGuide::greatest, "diametral, per unit of diameter")
+      .member("source", &ClearanceGuide::source, "where it is from");
+}
 
 /// Running clearances of shop practice, tightest first.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const ClearanceGuide> clearance_guides();
 
-/// Proportions of a plain bearing; a bearing outside them may run, but deserves a second thought.
 struct BearingProportions {
-  double length_least = 0.5, length_usual = 1.0, length_greatest = 2.0;  ///< per diameter
-  double length_relieved = 1.5;  ///< above it the middle is relieved or the ends are lined up
-  double wall_least = 0.05;      ///< wall of a bush per its bore, solid bronze
+  double length_least = 0.5, length_usual = 1.0, length_greatest = 2.0;
+  double length_relieved = 1.5;
+  double wall_least = 0.05;
   Length wall_floor = Length::mm(1.5);
-  double groove_length = 0.8;       ///< per length, stopping short of both ends
-  double groove_depth = 1.0 / 3.0;  ///< per wall
-  double groove_width_least = 0.125, groove_width_most = 0.2;  ///< per diameter
+  double groove_length = 0.8;
+  double groove_depth = 1.0 / 3.0;
+  double groove_width_least = 0.125, groove_width_most = 0.2;
   std::string_view length_source, wall_source, groove_source;
 };
+constexpr void describe(auto& fields, const BearingProportions*) {
+  fields
+      .value("BearingProportions",
+             "Proportions of a plain bearing; a bearing outside them may run, but deserves a "
+             "second thought.")
+      .member("length_least", &BearingProportions::length_least, "length per diameter")
+      .member("length_usual", &BearingProportions::length_usual, "length per diameter")
+      .member("length_greatest", &BearingProportions::length_greatest, "length per diameter")
+      .member("length_relieved", &BearingProportions::length_relieved,
+              "above it the middle is relieved or the ends are lined up")
+      .member("wall_least", &BearingProportions::wall_least,
+              "wall of a solid bronze bush per its bore")
+      .member("wall_floor_mm", &BearingProportions::wall_floor, "least wall, mm")
+      .member("groove_length", &BearingProportions::groove_length,
+              "per length, stopping short of both ends")
+      .member("groove_depth", &BearingProportions::groove_depth, "per wall")
+      .member("groove_width_least", &BearingProportions::groove_width_least, "per diameter")
+      .member("groove_width_most", &BearingProportions::groove_width_most, "per diameter")
+      .member("length_source", &BearingProportions::length_source, "where the lengths are from")
+      .member("wall_source", &BearingProportions::wall_source, "where the walls are from")
+      .member("groove_source", &BearingProportions::groove_source, "where the grooves are from");
+}
 [[nodiscard]] SPOTBLUE_EXPORT const BearingProportions& bearing_proportions();
 
 }  // namespace spotblue

@@ -14,13 +14,19 @@
 
 namespace spotblue {
 
-/// Hole diameters for one thread size.
 struct ClearanceHole {
-  Length thread;  ///< Nominal thread diameter.
+  Length thread;
   Length fine;
   Length medium;
   Length coarse;
 };
+constexpr void describe(auto& fields, const ClearanceHole*) {
+  fields.value("ClearanceHole", "Hole diameters for one thread size, ISO 273, mm.")
+      .member("thread_mm", &ClearanceHole::thread, "nominal thread diameter, mm")
+      .member("fine_mm", &ClearanceHole::fine, "fine series (H12), mm")
+      .member("medium_mm", &ClearanceHole::medium, "medium series (H13), mm")
+      .member("coarse_mm", &ClearanceHole::coarse, "coarse series (H14), mm");
+}
 
 /// The whole table, smallest first.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const ClearanceHole> clearance_holes();

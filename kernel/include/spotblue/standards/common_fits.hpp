@@ -11,12 +11,17 @@
 
 namespace spotblue {
 
-/// One common fit at a given size.
 struct CommonFit {
-  std::string_view name;  ///< "H7/g6" or "RC4"; as fit() and b4_1_fit() take it.
-  std::string_view duty;  ///< What it serves, in a few words.
+  std::string_view name;
+  std::string_view duty;
   Fit fit;
 };
+constexpr void describe(auto& fields, const CommonFit*) {
+  fields.value("CommonFit", "One common fit at a given size.")
+      .member("name", &CommonFit::name, "\"H7/g6\" or \"RC4\"; as fit() and b4_1_fit() take it")
+      .member("duty", &CommonFit::duty, "what it serves, in a few words")
+      .member("fit", &CommonFit::fit, "its limits, mm");
+}
 
 /// Hole-basis fits of ISO 286 that allow this clearance at this size.
 ///

@@ -23,13 +23,25 @@ enum class FitKind {
 /// whose greatest clearance is zero is an interference fit, by ISO 286-1:2010, 3.3.2.
 [[nodiscard]] SPOTBLUE_EXPORT FitKind fit_kind(Length least_clearance, Length greatest_clearance);
 
-/// Limits of size of a hole and its shaft, and the clearances they allow, on the diameter.
 struct Fit {
   Limits hole;
   Limits shaft;
-  Length least_clearance;     ///< hole.lower - shaft.upper; negative is interference.
-  Length greatest_clearance;  ///< hole.upper - shaft.lower; negative is interference.
+  Length least_clearance;
+  Length greatest_clearance;
   FitKind kind = FitKind::clearance;
 };
+constexpr void describe(auto& fields, const Fit*) {
+  fields
+      .value(
+          "Fit",
+          "Limits of size of a hole and its shaft, and the clearances they allow, on the diameter.")
+      .member("hole", &Fit::hole, "limits of size of the hole, mm")
+      .member("shaft", &Fit::shaft, "limits of size of the shaft, mm")
+      .member("least_clearance_mm", &Fit::least_clearance,
+              "least hole less greatest shaft, mm on the diameter; negative is interference")
+      .member("greatest_clearance_mm", &Fit::greatest_clearance,
+              "greatest hole less least shaft, mm on the diameter; negative is interference")
+      .member("kind", &Fit::kind, "clearance, transition or interference");
+}
 
 }  // namespace spotblue

@@ -19,13 +19,22 @@ namespace spotblue {
 /// ISO 2768-1: f, m, c and v.
 enum class GeneralTolerance { fine, medium, coarse, very_coarse };
 
-/// One size step: how far a length may be off either way, by class; absent where the standard gives
-/// nothing.
 struct GeneralToleranceStep {
-  double over_mm = 0.0;  ///< the first step takes both ends
+  double over_mm = 0.0;
   double up_to_mm = 0.0;
-  std::array<std::optional<double>, 4> deviation_mm;  ///< f, m, c, v
+  std::array<std::optional<double>, 4> deviation_mm;
 };
+constexpr void describe(auto& fields, const GeneralToleranceStep*) {
+  fields
+      .value("GeneralToleranceStep",
+             "One size step: how far a length may be off either way, by class; absent where the "
+             "standard gives nothing.")
+      .member("over_mm", &GeneralToleranceStep::over_mm,
+              "sizes over this, mm; the first step takes both ends")
+      .member("up_to_mm", &GeneralToleranceStep::up_to_mm, "up to and including this, mm")
+      .member("deviation_mm", &GeneralToleranceStep::deviation_mm,
+              "for f, m, c and v, mm; None where the standard gives nothing");
+}
 
 /// Table 1, smallest step first: 0.5 up to 4000 mm.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const GeneralToleranceStep> general_tolerance_steps();

@@ -22,11 +22,15 @@ namespace spotblue {
 /// Whether a class belongs to holes (capital letters) or shafts (small letters).
 enum class SizeKind { hole, shaft };
 
-/// Lower and upper deviation from the nominal size, signed.
 struct Deviations {
   Length lower;
   Length upper;
 };
+constexpr void describe(auto& fields, const Deviations*) {
+  fields.value("Deviations", "Lower and upper deviation from the nominal size, signed.")
+      .member("lower_mm", &Deviations::lower, "lower deviation, mm")
+      .member("upper_mm", &Deviations::upper, "upper deviation, mm");
+}
 
 /// Width of a standard tolerance grade.
 ///

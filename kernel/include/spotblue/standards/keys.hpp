@@ -16,27 +16,45 @@
 
 namespace spotblue {
 
-/// Section of a metric parallel key and depths of its keyseats for a range of shaft diameters.
 struct ParallelKey {
-  Length shaft_over;       ///< Shaft diameters over this ...
-  Length shaft_up_to;      ///< ... up to and including this; the first row takes both ends.
-  Length width;            ///< b
-  Length height;           ///< h
-  Length shaft_depth;      ///< t1, from the top of the shaft.
-  Length hub_depth;        ///< t2, from the bore.
-  Length depth_tolerance;  ///< Both depths +this / -0.
+  Length shaft_over;
+  Length shaft_up_to;
+  Length width;
+  Length height;
+  Length shaft_depth;
+  Length hub_depth;
+  Length depth_tolerance;
 };
+constexpr void describe(auto& fields, const ParallelKey*) {
+  fields
+      .value("ParallelKey",
+             "Section of a metric parallel key and depths of its keyseats for a range of shaft "
+             "diameters.")
+      .member("shaft_over_mm", &ParallelKey::shaft_over, "shaft diameters over this ...")
+      .member("shaft_up_to_mm", &ParallelKey::shaft_up_to,
+              "... up to and including this; the first row takes both ends")
+      .member("width_mm", &ParallelKey::width, "b, mm")
+      .member("height_mm", &ParallelKey::height, "h, mm")
+      .member("shaft_depth_mm", &ParallelKey::shaft_depth, "t1, from the top of the shaft, mm")
+      .member("hub_depth_mm", &ParallelKey::hub_depth, "t2, from the bore, mm")
+      .member("depth_tolerance_mm", &ParallelKey::depth_tolerance, "both depths + this, - 0, mm");
+}
 
 /// How a metric key sits in its keyseats, ISO 773: free for a sliding hub, tight for shock and
 /// reversing.
 enum class KeyFit { free, normal, tight };
 
-/// Limits of the widths of a key and its keyseats.
 struct KeyWidths {
   Limits key;
   Limits shaft_keyseat;
   Limits hub_keyseat;
 };
+constexpr void describe(auto& fields, const KeyWidths*) {
+  fields.value("KeyWidths", "Limits of the widths of a key and its keyseats, mm.")
+      .member("key", &KeyWidths::key, "width of the key, mm")
+      .member("shaft_keyseat", &KeyWidths::shaft_keyseat, "width of the shaft's keyseat, mm")
+      .member("hub_keyseat", &KeyWidths::hub_keyseat, "width of the hub's keyseat, mm");
+}
 
 /// All metric rows, for shafts of 6 up to 500 mm.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const ParallelKey> parallel_keys();
@@ -50,14 +68,25 @@ struct KeyWidths {
 /// hub D10 (free), JS9 (normal), P9 (tight).
 [[nodiscard]] SPOTBLUE_EXPORT KeyWidths key_widths(const ParallelKey& key, KeyFit fit);
 
-/// Section of an inch parallel key for a range of shaft diameters, ASME B17.1 table 1.
 struct InchKey {
-  Length shaft_over;   ///< Shaft diameters over this ...
-  Length shaft_up_to;  ///< ... up to and including this; the first row takes both ends.
+  Length shaft_over;
+  Length shaft_up_to;
   Length width;
   Length square_height;
-  std::optional<Length> rectangular_height;  ///< Absent for the smallest shafts.
+  std::optional<Length> rectangular_height;
 };
+constexpr void describe(auto& fields, const InchKey*) {
+  fields
+      .value("InchKey",
+             "Section of an inch parallel key for a range of shaft diameters, ASME B17.1 table 1.")
+      .member("shaft_over_mm", &InchKey::shaft_over, "shaft diameters over this ...")
+      .member("shaft_up_to_mm", &InchKey::shaft_up_to,
+              "... up to and including this; the first row takes both ends")
+      .member("width_mm", &InchKey::width, "width, mm")
+      .member("square_height_mm", &InchKey::square_height, "height of a square key, mm")
+      .member("rectangular_height_mm", &InchKey::rectangular_height,
+              "height of a rectangular key, mm; None for the smallest shafts");
+}
 
 /// The two classes of ASME B17.1: 1 takes bar stock and is free at the sides, 2 takes key stock and
 /// may be tight there.

@@ -16,19 +16,34 @@
 
 namespace spotblue {
 
-/// One material in one condition.
 struct Material {
   std::string_view name;
   std::string_view condition;
   double youngs_modulus_gpa = 0.0;
   double poisson_ratio = 0.0;
-  double expansion_per_mk = 0.0;               ///< Linear expansion, micrometres per metre kelvin.
-  std::optional<double> yield_mpa;             ///< Absent for grey iron, which does not yield.
-  std::string_view yield_basis;                ///< What "yield" means here.
-  std::optional<double> tensile_strength_mpa;  ///< Given where there is no yield.
+  double expansion_per_mk = 0.0;
+  std::optional<double> yield_mpa;
+  std::string_view yield_basis;
+  std::optional<double> tensile_strength_mpa;
   double density_kg_m3 = 0.0;
-  std::string_view source;  ///< Where the values are from; says "memory" for what was not seen.
+  std::string_view source;
 };
+constexpr void describe(auto& fields, const Material*) {
+  fields.value("Material", "One material in one condition, typical values.")
+      .member("name", &Material::name, "full name")
+      .member("condition", &Material::condition, "as rolled, quenched, cast ...")
+      .member("youngs_modulus_gpa", &Material::youngs_modulus_gpa, "GPa, > 0")
+      .member("poisson_ratio", &Material::poisson_ratio, "0 to 0.5")
+      .member("expansion_per_mk", &Material::expansion_per_mk,
+              "linear expansion, micrometres per metre kelvin")
+      .member("yield_mpa", &Material::yield_mpa, "absent for grey iron, which does not yield")
+      .member("yield_basis", &Material::yield_basis, "what \"yield\" means here")
+      .member("tensile_strength_mpa", &Material::tensile_strength_mpa,
+              "MPa; given where there is no yield")
+      .member("density_kg_m3", &Material::density_kg_m3, "kg/m3")
+      .member("source", &Material::source,
+              "where the values are from; says \"memory\" for what was not seen");
+}
 
 /// Every material of the table.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const Material> materials();

@@ -22,18 +22,26 @@
 
 namespace spotblue {
 
-/// Basic sizes of one thread.
 struct ThreadSize {
-  /// "M10", "M10x1", "3/8-16 UNC", "No. 10-32 UNF", "G 1/2", "1/2-14 NPT", "1/4 BSW", "2 BA",
-  /// "ST4.2".
   std::string designation;
-  Length major_diameter;  ///< Basic major diameter d = D.
+  Length major_diameter;
   Length pitch;
-  /// Basic minor diameter of the nut thread, by the form: D1 = D - 1.0825318 P for metric and
-  /// unified ones; of a taper thread at the pipe's end; of a tapping screw its greatest core.
   Length minor_diameter;
-  Length tap_drill;  ///< Usual drill before tapping.
+  Length tap_drill;
 };
+constexpr void describe(auto& fields, const ThreadSize*) {
+  fields.value("ThreadSize", "Basic sizes of one thread, mm.")
+      .member("designation", &ThreadSize::designation,
+              "\"M10\", \"M10x1\", \"3/8-16 UNC\", \"No. 10-32 UNF\", \"G 1/2\", \"1/2-14 NPT\", "
+              "\"1/4 BSW\", \"2 BA\", \"ST4.2\"")
+      .member("major_diameter_mm", &ThreadSize::major_diameter, "basic major diameter d = D")
+      .member("pitch_mm", &ThreadSize::pitch, "pitch P, mm")
+      .member("minor_diameter_mm", &ThreadSize::minor_diameter,
+              "basic minor diameter of the nut thread, by the form: D1 = D - 1.0825318 P for "
+              "metric and unified ones; of a taper thread at the pipe's end; of a tapping screw "
+              "its greatest core")
+      .member("tap_drill_mm", &ThreadSize::tap_drill, "usual drill before tapping, mm");
+}
 
 /// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
 [[nodiscard]] SPOTBLUE_EXPORT std::vector<ThreadSize> threads();

@@ -1,0 +1,24 @@
+#pragma once
+/// @file
+/// The one description of a public value: `describe(fields, pointer to T)` beside the struct, from
+/// which come its Python class and that class's stub.
+///
+/// A description calls on `fields`, in the order in which the value is shown:
+///   value(name, document)             once and first: its name outside C++
+///   member(name, &T::m, document)     a member; a name that ends in _mm is of a length in mm
+///   degrees(name, &T::m, document)    an angle held in rad and shown in degrees
+///   pair(name, &T::m, document)       Limits shown as (lower, upper) in mm
+///   derived(name, get, document)      what a function of the value works out
+/// each of which hands `fields` back. A document says of what and in which range, and the unit
+/// where the name does not. The pointer is never read. Nothing is compiled of a description until
+/// someone brings fields.
+
+namespace spotblue {
+
+/// Goes through the description of a value.
+template <class T, class Fields>
+constexpr void describe_value(Fields& fields) {
+  describe(fields, static_cast<const T*>(nullptr));
+}
+
+}  // namespace spotblue

@@ -1,0 +1,154 @@
+#pragma once
+/// @file
+/// What a job knows of its parts: what they are of and what was measured of them.
+
+#include <optional>
+#include <string>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+/// Whether a part exists and is measured, or is still to be cut.
+enum class PartState { as_found, to_make };
+
+/// Whether 44 in the model means "44, and a class makes the limits" or "measured 44".
+enum class SizesMeant { basic, actual };
+
+enum class StockForm { bar, tube, slug, plate };
+
+struct Stock {
+  StockForm form = StockForm::bar;
+  std::optional<Length> diameter;
+  std::optional<Length> inner_diameter;
+  std::optional<Length> length;
+  std::optional<Length> width;
+  std::optional<Length> thickness;
+};
+constexpr void describe(auto& fields, const Stock*) {
+  fields
+      .value("StockPiece",
+             "What a part is to be cut from; the sizes that a form does not have are absent.")
+      .member("form", &Stock::form, "bar, tube, slug or plate")
+      .member("diameter_mm", &Stock::diameter, "bar, tube, slug: outside")
+      .member("inner_diameter_mm", &Stock::inner_diameter, "of a tube")
+      .member("length_mm", &Stock::length, "mm")
+      .member("width_mm", &Stock::width, "of a plate")
+      .member("thickness_mm", &Stock::thickness, "of a plate");
+}
+
+struct JobPart {
+  std::string part;
+  std::string material;
+  PartState state = PartState::as_found;
+  SizesMeant sizes = SizesMeant::actual;
+  bool irreplaceable = false;
+  std::optional<Stock> stock;
+  std::optional<double> running_c;
+  bool springs = false;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const JobPart*) {
+  fields.value("JobPart", "What is known of a part.")
+      .member("part", &JobPart::part, "product id, or an occurrence path for that one only")
+      .member("material", &JobPart::material, "empty when not known")
+      .member("state", &JobPart::state, "\"as found\" or \"to make\"")
+      .member("sizes", &JobPart::sizes, "\"basic\" or \"actual\"")
+      .member("irreplaceable", &JobPart::irreplaceable, "there is no second")
+      .member("stock", &JobPart::stock, "StockPiece or None")
+      .member("running_c", &JobPart::running_c,
+              "its temperature when running; the job's when absent")
+      .member("springs", &JobPart::springs,
+              "is sprung in by hand: a shoulder or bore smaller than it lets it pass")
+      .member("line", &JobPart::line, "of the job file, 1-based; 0 for jobs made in code");
+}
+
+struct MeasuredSize {
+  std::string feature;
+  Length value;
+  std::optional<Length> uncertainty;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const MeasuredSize*) {
+  fields.value("MeasuredSize", "A size taken with an instrument; it replaces the model's.")
+      .member("feature", &MeasuredSize::feature, "\"Wheel: bore 44\"")
+      .member("value_mm", &MeasuredSize::value, "mm")
+      .member("uncertainty_mm", &MeasuredSize::uncertainty,
+              "expanded, k = 2; the default one when absent")
+      .member("line", &MeasuredSize::line, "of the job file; 0 in code");
+}
+
+struct MeasuredGap {
+  std::string a, b;
+  Length value;
+  std::optional<Length> uncertainty;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const MeasuredGap*) {
+  fields
+      .value(
+          "MeasuredGap",
+          "A gap between two faces taken with a feeler or an indicator; it replaces the model's.")
+      .member("a", &MeasuredGap::a, "name of a face")
+      .member("b", &MeasuredGap::b, "name of a face")
+      .member("value_mm", &MeasuredGap::value, "mm")
+      .member("uncertainty_mm", &MeasuredGap::uncertainty, "expanded, k = 2, or None")
+      .member("line", &MeasuredGap::line, "of the job file; 0 in code");
+}
+
+struct OwnMaterial {
+  std::string name;
+  double youngs_modulus_gpa = 0.0;
+  double poisson_ratio = 0.0;
+  double expansion_um_per_m_k = 0.0;
+  std::optional<double> yield_mpa;
+  std::optional<double> tensile_mpa;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const OwnMaterial*) {
+  fields
+      .value("OwnMaterial",
+             "A material of the job's own; the missing numbers are unknown, not zero.")
+      .member("name", &OwnMaterial::name, "as parts call it")
+      .member("youngs_modulus_gpa", &OwnMaterial::youngs_modulus_gpa, "GPa")
+      .member("poisson_ratio", &OwnMaterial::poisson_ratio, "0 to 0.5")
+      .member("expansion_um_per_m_k", &OwnMaterial::expansion_um_per_m_k, "um/(m K)")
+      .member("yield_mpa", &OwnMaterial::yield_mpa, "or None")
+      .member("tensile_mpa", &OwnMaterial::tensile_mpa,
+              "of a brittle material, in place of a yield")
+      .member("line", &OwnMaterial::line, "of the job file; 0 in code");
+}
+
+struct Surface {
+  std::string feature;
+  double rz_um = 0.0;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const Surface*) {
+  fields.value("Surface", "The roughness of one feature, as peak-to-valley height Rz.")
+      .member("feature", &Surface::feature, "its name")
+      .member("rz_um", &Surface::rz_um, "0 or more")
+      .member("line", &Surface::line, "of the job file; 0 in code");
+}
+
+struct PartLength {
+  std::string a, b;
+  std::optional<Length> measured;
+  std::optional<Length> uncertainty;
+  std::optional<Limits> limits;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const PartLength*) {
+  fields
+      .value("PartLength",
+             "The distance between two faces of one part, or how far it may be off: measured, or "
+             "toleranced.")
+      .member("a", &PartLength::a, "name of a face; both of one part")
+      .member("b", &PartLength::b, "name of a face; both of one part")
+      .member("measured_mm", &PartLength::measured, "replaces the model's")
+      .member("uncertainty_mm", &PartLength::uncertainty, "expanded, k = 2, or None")
+      .pair("limits_mm", &PartLength::limits, "limit sizes of a length still to be made")
+      .member("line", &PartLength::line, "of the job file; 0 in code");
+}
+
+}  // namespace spotblue

@@ -1,0 +1,166 @@
+#pragma once
+/// @file
+/// What a job knows of how its parts work together: what turns, meshes, is joined, kept off or cut.
+
+#include <optional>
+#include <string>
+
+#include "spotblue/base/length.hpp"
+
+namespace spotblue {
+
+struct AllowedOverlap {
+  std::string a, b;
+  std::string reason;
+  Length depth;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const AllowedOverlap*) {
+  fields
+      .value("AllowedOverlap",
+             "An overlap of two parts that is meant: a squeezed ring, a gear mesh drawn as blanks.")
+      .member("a", &AllowedOverlap::a, "product id or occurrence path")
+      .member("b", &AllowedOverlap::b, "product id or occurrence path")
+      .member("reason", &AllowedOverlap::reason, "for the report")
+      .member("depth_mm", &AllowedOverlap::depth, "greatest")
+      .member("line", &AllowedOverlap::line, "of the job file; 0 in code");
+}
+
+/// How hard a running pair works; it decides which limits apply.
+enum class Duty { no_load_slow, intermittent, continuous };
+
+struct Turning {
+  std::string part;
+  double rpm = 0.0;
+  Duty duty = Duty::intermittent;
+  std::optional<double> load_n;
+  std::optional<double> thrust_n;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const Turning*) {
+  fields
+      .value("Turning",
+             "A part that turns, with all that is joined to it; what it turns on or in is found.")
+      .member("part", &Turning::part, "product id or occurrence path")
+      .member("rpm", &Turning::rpm, "1/min, more than 0")
+      .member("duty", &Turning::duty, "\"no load, slow\", \"intermittent\" or \"continuous\"")
+      .member("load_n", &Turning::load_n, "across the axis, shared by its bearings; >= 0")
+      .member("thrust_n", &Turning::thrust_n, "along the axis, or None")
+      .member("line", &Turning::line, "of the job file; 0 in code");
+}
+
+struct Join {
+  std::string a, b;
+  std::string by;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const Join*) {
+  fields
+      .value(
+          "Join",
+          "Two parts held to each other along the axis and in turning, by something no fit shows.")
+      .member("a", &Join::a, "product id or occurrence path")
+      .member("b", &Join::b, "product id or occurrence path")
+      .member("by", &Join::by, "\"set screw\", \"pin\", \"clamped by the nut\": for the report")
+      .member("line", &Join::line, "of the job file; 0 in code");
+}
+
+struct KeepOff {
+  std::string a, b;
+  Length least;
+  std::string reason;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const KeepOff*) {
+  fields.value("KeepOff", "Two parts that must stay off each other, by at least so much.")
+      .member("a", &KeepOff::a, "product id or occurrence path")
+      .member("b", &KeepOff::b, "product id or occurrence path")
+      .member("least_mm", &KeepOff::least, "more than 0")
+      .member("reason", &KeepOff::reason, "for the report")
+      .member("line", &KeepOff::line, "of the job file; 0 in code");
+}
+
+struct ToothSpan {
+  int teeth = 0;
+  Length over;
+};
+constexpr void describe(auto& fields, const ToothSpan*) {
+  fields.value("ToothSpan", "A span over several teeth.")
+      .member("teeth", &ToothSpan::teeth, "spanned, 2 or more")
+      .member("over_mm", &ToothSpan::over, "mm");
+}
+struct OverPins {
+  Length pin;
+  Length over;
+};
+constexpr void describe(auto& fields, const OverPins*) {
+  fields.value("OverPins", "A size over two pins, or three where the teeth are odd.")
+      .member("pin_mm", &OverPins::pin, "diameter")
+      .member("over_mm", &OverPins::over, "mm");
+}
+
+struct MeshGear {
+  std::string part;
+  int teeth = 0;
+  std::optional<Length> thickness;
+  std::optional<ToothSpan> span;
+  std::optional<OverPins> pins;
+  std::optional<Length> tip_diameter, root_diameter;
+};
+constexpr void describe(auto& fields, const MeshGear*) {
+  fields.value("MeshGear", "One gear of a mesh; of thickness, span and pins at most one is given.")
+      .member("part", &MeshGear::part, "product id or occurrence path")
+      .member("teeth", &MeshGear::teeth, "number")
+      .member("thickness_mm", &MeshGear::thickness,
+              "of a tooth on the reference circle, in the normal plane, or None")
+      .member("span", &MeshGear::span, "ToothSpan or None")
+      .member("pins", &MeshGear::pins, "OverPins or None")
+      .member("tip_diameter_mm", &MeshGear::tip_diameter, "from the module when absent")
+      .member("root_diameter_mm", &MeshGear::root_diameter, "from the module when absent");
+}
+
+struct Mesh {
+  MeshGear a, b;
+  Length module;
+  double pressure_angle_deg = 20.0;
+  double helix_angle_deg = 0.0;
+  std::optional<Limits> backlash;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const Mesh*) {
+  fields.value("Mesh", "Two external involute gears that run together.")
+      .member("a", &Mesh::a, "one gear")
+      .member("b", &Mesh::b, "the other")
+      .member("module_mm", &Mesh::module, "normal; 25.4 mm / diametral pitch")
+      .member("pressure_angle_deg", &Mesh::pressure_angle_deg, "degrees")
+      .member("helix_angle_deg", &Mesh::helix_angle_deg, "degrees")
+      .pair("backlash_mm", &Mesh::backlash, "(least, greatest) wanted, or None")
+      .member("line", &Mesh::line, "of the job file; 0 in code");
+}
+
+struct Cut {
+  std::string feature;
+  Length before;
+  Length depth;
+  // Of a shaft turned down:
+  std::optional<Length> fillet;
+  std::optional<Length> mate_corner;
+  std::optional<double> torque_nm, bending_nm;
+  int line = 0;
+};
+constexpr void describe(auto& fields, const Cut*) {
+  fields
+      .value("Cut", "Metal that comes off a part that exists; the named feature is as it will be.")
+      .member("feature", &Cut::feature,
+              "\"Stud: outside 28.97\", \"Wheel: bore 38.012\", \"Wheel: face 55 @ 0\"")
+      .member("before_mm", &Cut::before, "diameter before the cut; 0 for a face")
+      .member("depth_mm", &Cut::depth, "faced off; 0 for a diameter")
+      .member("fillet_mm", &Cut::fillet, "radius left in the corner of the new shoulder")
+      .member("mate_corner_mm", &Cut::mate_corner,
+              "radius or chamfer of the part that comes against it")
+      .member("torque_nm", &Cut::torque_nm, "N m, or None")
+      .member("bending_nm", &Cut::bending_nm, "N m, or None")
+      .member("line", &Cut::line, "of the job file; 0 in code");
+}
+
+}  // namespace spotblue

@@ -1,0 +1,16 @@
+#include "python/values/member_count.hpp"
+
+struct Ring {
+  double inner_mm = 0.0;
+  double outer_mm = 0.0;
+};
+constexpr void describe(auto& fields, const Ring*) {
+  fields
+      .value("Ring", "A ring.")
+#ifndef MISTAKE
+      .member("outer_mm", &Ring::outer_mm, "diameter")
+#endif
+      .member("inner_mm", &Ring::inner_mm, "diameter");
+}
+
+static_assert(spotblue::python::wholly_described<Ring>());
