@@ -6,6 +6,7 @@
 #include <string>
 #include <string_view>
 
+#include "command/ending.hpp"
 #include "command/failure.hpp"
 #include "command/output.hpp"
 #include "command/verbs.hpp"
@@ -74,6 +75,8 @@ extern "C" SPOTBLUE_DOOR const char* spotblue_verbs_version() { return spotblue:
 
 extern "C" SPOTBLUE_DOOR int spotblue_verbs_run(const spotblue::command::Given& given) {
   // What was written to is known on this side of the door only.
-  return spotblue::command::ended_with(spotblue::command::contained(
-      [&given] { return static_cast<int>(spotblue::command::run(given)); }));
+  return spotblue::command::ended_with(spotblue::command::contained([&given] {
+    return spotblue::command::run_until_ended(
+        [&given] { return static_cast<int>(spotblue::command::run(given)); });
+  }));
 }

@@ -11,6 +11,7 @@ namespace spotblue::test {
 namespace {
 
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 class Output : public ::testing::Test {
  protected:
@@ -40,6 +41,21 @@ TEST_F(Output, APipeThatNobodyReadsIsRefusedInsteadOfWaitedForForEver) {
   const Said said = bench_.run("look press.step --output pipe & cat pipe >read; wait");
   EXPECT_EQ(said.code, 0) << said.err;
   EXPECT_THAT(bench_.read("read"), HasSubstr("Found: "));
+}
+
+// Its pipe holds the look up while its shapes are still in the temp folder.
+TEST_F(Output, AVerbThatIsEndedLeavesNoTempFolder) {
+  ASSERT_EQ(mkfifo(bench_.path("pipe").c_str(), 0600), 0);
+  for (const char* signal : {"TERM", "HUP"}) {
+    const Said said = bench_.run(
+        "--version >/dev/null; mkdir -p tmp; TMPDIR=tmp '" SPOTBLUE_PROGRAM
+        "' look press.step --output pipe & p=$!; until ls tmp | grep -q .; do sleep 0.01; done; "
+        "kill -" +
+        std::string(signal) + " $p; wait $p");
+    EXPECT_GT(said.code, 128) << signal << said.err;
+    EXPECT_THAT(said.err, Not(HasSubstr("spotblue: "))) << signal;  // the shell may tell the end
+    EXPECT_TRUE(std::filesystem::is_empty(bench_.path("tmp"))) << signal;
+  }
 }
 
 TEST_F(Output, ClosedStandardOutputIsAnError) {
