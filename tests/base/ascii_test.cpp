@@ -2,8 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace spotblue {
-namespace {
+namespace spotblue::ascii_test {
 
 TEST(Ascii, CaseOfLettersChangesAndNothingElse) {
   EXPECT_EQ(ascii_lower("TIN Bronze 12 \xC3\x84"), "tin bronze 12 \xC3\x84");
@@ -22,5 +21,4 @@ TEST(Ascii, BytesOfOtherLettersAreNoLettersOrDigits) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::ascii_test

@@ -2,8 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace spotblue {
-namespace {
+namespace spotblue::error_test {
 
 TEST(Error, TextNamesFilePlaceRuleAndCureInOneLine) {
   const Error error(ErrorCode::bad_input, {"press.toml", "parts.Wheel.bore"},
@@ -31,5 +30,4 @@ TEST(Error, NoMessageIsLongerThanItMayBeNorCutAtANul) {
   EXPECT_EQ(error.file().size(), endless.size() + 5);  // path_of_shown needs all of it
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::error_test

@@ -4,8 +4,7 @@
 
 #include <type_traits>
 
-namespace spotblue {
-namespace {
+namespace spotblue::length_test {
 
 using namespace literals;
 
@@ -26,5 +25,4 @@ TEST(Length, MicrometresAndMillimetresAgree) {
   EXPECT_DOUBLE_EQ((0.025_mm).in_um(), 25.0);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::length_test

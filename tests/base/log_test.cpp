@@ -6,8 +6,7 @@
 
 #include "base/logger.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::log_test {
 
 TEST(Log, WritesNothingUntilASinkIsSet) {
   testing::internal::CaptureStdout();
@@ -30,5 +29,4 @@ TEST(Log, HandsEachMessageToTheSinkWithItsLevel) {
   EXPECT_EQ(heard_level, LogLevel::warning);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::log_test

@@ -4,8 +4,7 @@
 
 #include <vector>
 
-namespace spotblue {
-namespace {
+namespace spotblue::nearest_test {
 
 TEST(NearestWord, FindsTheWordWithTheFewestEdits) {
   const std::vector<std::string> known{"material", "measured", "model"};
@@ -22,5 +21,4 @@ TEST(NearestWord, TakesNoLongerForNamesWithoutEnd) {
 
 TEST(NearestWord, IsEmptyWhenNothingIsKnown) { EXPECT_EQ(nearest_word("x", {}), ""); }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::nearest_test

@@ -4,8 +4,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::outcome_test {
 
 using namespace literals;
 
@@ -40,5 +39,4 @@ TEST(Margin, IsTheDistanceToTheNearerLimitAndNegativeOutside) {
   EXPECT_NEAR(margin(Limits{19.960_mm, 19.974_mm}, kLimits).in_um(), -7.0, 1e-9);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::outcome_test

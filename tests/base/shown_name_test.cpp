@@ -7,8 +7,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::shown_name_test {
 
 struct Named {
   const char* bytes;
@@ -74,5 +73,4 @@ TEST(ShownText, IsWhatAnErrorSaysOfAnyName) {
   EXPECT_EQ(path_of_shown(error.file()).native(), "R\xE4\x64\n.toml");
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::shown_name_test

@@ -5,8 +5,7 @@
 #include <chrono>
 #include <thread>
 
-namespace spotblue {
-namespace {
+namespace spotblue::stage_time_test {
 
 using std::chrono::milliseconds;
 
@@ -40,5 +39,4 @@ TEST(StageTime, OfAnotherThreadIsNotItsOwn) {
 
 TEST(StageTime, MayBeWantedByNobody) { EXPECT_NO_THROW(add_stage_time(1.0)); }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stage_time_test

@@ -6,8 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stop_test {
 
 TEST(Stop, NobodyAsksWhereNobodyCan) {
   EXPECT_FALSE(stop_asked());
@@ -42,5 +41,4 @@ TEST(Stop, AnInnerPieceOfWorkGivesWayToTheOuterOne) {
   EXPECT_TRUE(stop_asked());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stop_test

@@ -6,8 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::unit_test {
 
 struct LengthText {
   const char* name;
@@ -67,5 +66,4 @@ TEST(FormatSize, DropsDecimalsThatSayNothing) {
   EXPECT_EQ(format_size(Length::mm(25.4), LengthUnit::inch), "1");
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::unit_test

@@ -11,8 +11,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::whole_file_test {
 
 namespace fs = std::filesystem;
 using ::testing::HasSubstr;
@@ -148,5 +147,4 @@ TEST_F(WholeFile, IsNeverReadFromAPipe) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::whole_file_test

@@ -5,8 +5,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::bearing_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -187,5 +186,4 @@ TEST(BearingFinding, WhereBothTurnTheyAreTakenAgainstEachOther) {
   EXPECT_THAT(finding.basis, HasSubstr("against each other"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::bearing_findings_test

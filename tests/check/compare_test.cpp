@@ -6,8 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::compare_test {
 
 Finding finding(const char* kind, std::vector<std::string> about, Outcome outcome) {
   Finding result;
@@ -117,5 +116,4 @@ TEST(Compare, OnePlanAloneIsRefused) {
   EXPECT_THROW((void)compare_plans(plans), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::compare_test

@@ -6,8 +6,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::cut_findings_test {
 
 // A stud of 29.62 turned to 28.97 from z 0 to 40; the old diameter stays from 40 to 100.
 class CutFindings : public testing::Test {
@@ -178,5 +177,4 @@ TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::cut_findings_test

@@ -10,8 +10,7 @@
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::demo_suit_test {
 
 using test::number;
 
@@ -117,5 +116,4 @@ TEST_F(PlanB, OnceTheOutsideIsMadeTheBoreHasTheRoomTheHandCalculationSays) {
   expect_range(bore().wanted, "size", 29.0196, 29.0526);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::demo_suit_test

@@ -12,8 +12,7 @@
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::demo_test {
 
 using ::testing::Contains;
 using ::testing::ElementsAre;
@@ -207,5 +206,4 @@ TEST(Demo, ThePumpCrankConformsThroughout) {
   EXPECT_EQ(count_outcomes(result.findings).conforming, static_cast<int>(result.findings.size()));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::demo_test

@@ -6,8 +6,7 @@
 #include "check/bench.hpp"
 #include "job/job_text.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::draft_test {
 
 using test::Bench;
 using test::job_of;
@@ -98,5 +97,4 @@ TEST(Draft, KeepsNamesWithQuotesAndLineBreaks) {
   EXPECT_EQ(job.model.filename(), "a \"b\".step");
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::draft_test

@@ -5,8 +5,7 @@
 
 #include "check/end_play_rig.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::end_play_judge_test {
 
 using namespace test;
 using ::testing::HasSubstr;
@@ -159,5 +158,4 @@ TEST(EndPlay, ChangesNoOutcomeInInches) {
   EXPECT_EQ(number(metric.found, "end_play_min_mm"), number(inch.found, "end_play_min_mm"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::end_play_judge_test

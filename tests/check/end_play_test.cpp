@@ -8,8 +8,7 @@
 #include "check/end_play_rig.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::end_play_test {
 
 using namespace test;
 using ::testing::HasSubstr;
@@ -170,5 +169,4 @@ TEST(EndPlay, LengthsBetweenTwoPartsAreRefusedByLine) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::end_play_test

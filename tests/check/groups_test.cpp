@@ -7,8 +7,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::groups_test {
 
 using test::Bench;
 using test::iso;
@@ -184,5 +183,4 @@ TEST(Turns, ThatDisagreeInOneGroupAreRefusedByLine) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::groups_test

@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::judge_job_test {
 
 using test::Bench;
 using test::iso;
@@ -155,5 +154,4 @@ TEST(JudgeJob, ComesToTheSameInInches) {
   EXPECT_THAT(in_inch[0].advice, HasSubstr("1.73362 to 1.73492 in"));  // 44.034 and 44.067 mm
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::judge_job_test

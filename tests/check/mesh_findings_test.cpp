@@ -9,8 +9,7 @@
 #include "spotblue/mechanics/tooth_thickness.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::mesh_findings_test {
 
 // Pinion 18 and wheel 36 of module 2.5 as plain blanks, as in hand-checks.md "Gear mesh".
 class MeshFindings : public testing::Test {
@@ -223,5 +222,4 @@ TEST_F(MeshFindings, ADeeperOverlapIsStillAClash) {
   EXPECT_EQ(bench.findings().front().outcome, Outcome::nonconforming);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::mesh_findings_test

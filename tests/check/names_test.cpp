@@ -8,8 +8,7 @@
 #include "check/bench.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::names_test {
 
 using test::Bench;
 using ::testing::HasSubstr;
@@ -243,5 +242,4 @@ TEST(Names, AreNeverSuggestedForThemselves) {
   EXPECT_THAT(refused.what(), ::testing::Not(HasSubstr("did you mean")));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::names_test

@@ -5,8 +5,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::other_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -244,5 +243,4 @@ TEST(SizeFinding, TellsOfAMeasuredSizeThatNothingUses) {
   EXPECT_THAT(finding.advice, HasSubstr("measured, but it makes no seat"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::other_findings_test

@@ -11,8 +11,7 @@
 #include "check/bench.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::press_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -191,5 +190,4 @@ TEST(RunningClearance, BindsWhenTheWarmBushClosesOnTheShaft) {
   EXPECT_THAT(finding.advice, HasSubstr("binds when warm"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::press_findings_test

@@ -6,8 +6,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::radial_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -225,5 +224,4 @@ TEST(RadialFit, LeavesAPressFitDrawnAsOverlapAlone) {
   EXPECT_EQ(bench.only().outcome, Outcome::conforming);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::radial_findings_test

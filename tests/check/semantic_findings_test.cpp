@@ -7,8 +7,7 @@
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -180,5 +179,4 @@ TEST(DecidedSizes, AreLeftOutWherePlacesOfOnePartDiffer) {
   EXPECT_THAT(decided.left_out[0].text, HasSubstr("44 H7 and 44 H8"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_findings_test

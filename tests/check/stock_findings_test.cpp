@@ -5,8 +5,7 @@
 #include "check/bench.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::stock_findings_test {
 
 class StockFindings : public testing::Test {
  protected:
@@ -101,5 +100,4 @@ TEST_F(StockFindings, APartThatExistsNeedsNoStock) {
   EXPECT_TRUE(test::of_kind(bench, "stock").empty());
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::stock_findings_test

@@ -8,8 +8,7 @@
 #include "check/press/close_in.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::suit_findings_test {
 
 using test::Bench;
 using test::iso;
@@ -194,5 +193,4 @@ TEST(CloseIn, ABushWithoutAWallIsRefused) {
   EXPECT_THROW(static_cast<void>(close_in_ratio({26_mm, 26_mm, 60_mm}, steel, steel)), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::suit_findings_test

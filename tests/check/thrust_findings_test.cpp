@@ -5,8 +5,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::thrust_findings_test {
 
 using test::Bench;
 using test::number;
@@ -158,5 +157,4 @@ TEST(KeepOffFinding, NestedBoxesWithNoFacesNearProveNothing) {
   EXPECT_EQ(keep_off(boxes_apart(-5.0), 0.5).outcome, Outcome::undecided);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::thrust_findings_test

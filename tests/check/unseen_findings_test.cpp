@@ -11,8 +11,7 @@
 
 #include "check/bench.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::unseen_findings_test {
 
 using test::Bench;
 using test::of_kind;
@@ -178,5 +177,4 @@ TEST(UnseenFinding, LeavesOutContactsThatAMeshOrAnAllowanceSpeaksOf) {
   EXPECT_THAT(of_kind(bench, "unseen"), IsEmpty());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::unseen_findings_test

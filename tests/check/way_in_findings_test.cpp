@@ -11,8 +11,7 @@
 #include "spotblue/job/mockup_file.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::way_in_findings_test {
 
 using ::testing::HasSubstr;
 using ::testing::SizeIs;
@@ -271,5 +270,4 @@ INSTANTIATE_TEST_SUITE_P(Plans, DemoWaysIn,
                          testing::Values("ink-disc-plan-a", "ink-disc-plan-b",
                                          "ink-disc-plan-b-mended", "ink-disc-plan-c"));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::way_in_findings_test

@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::damage_test {
 
 using Random = std::mt19937;
 
@@ -148,5 +147,4 @@ TEST(Damage, TwoHundredRandomDamagesEndInATrueResultOrOneClearLine) {
   RecordProperty("refused", refused);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::damage_test

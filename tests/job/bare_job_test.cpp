@@ -2,8 +2,7 @@
 
 #include <gtest/gtest.h>
 
-namespace spotblue {
-namespace {
+namespace spotblue::bare_job_test {
 
 TEST(UnitOf, AFileInFeetIsReportedInInches) {
   FileInfo file;
@@ -13,5 +12,4 @@ TEST(UnitOf, AFileInFeetIsReportedInInches) {
   EXPECT_EQ(unit_of(file), LengthUnit::mm);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::bare_job_test

@@ -4,8 +4,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::feature_name_test {
 
 TEST(FeatureName, IsTakenApartAtItsLastColon) {
   const auto name = parse_feature_name("Press: old/Wheel: bore 44 @ 12.5 #2", LengthUnit::mm);
@@ -105,5 +104,4 @@ TEST(PartialFeatureName, RefusesASizeThatIsNoLength) {
   EXPECT_THROW(static_cast<void>(parse_partial_feature_name("bore big", LengthUnit::mm)), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::feature_name_test

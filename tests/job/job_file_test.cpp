@@ -11,8 +11,7 @@
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::job_file_test {
 
 using test::job_of;
 using ::testing::HasSubstr;
@@ -178,5 +177,4 @@ TEST(JobFile, RefusesAMissingFileByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::job_file_test

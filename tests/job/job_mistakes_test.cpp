@@ -8,8 +8,7 @@
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::job_mistakes_test {
 
 using ::testing::HasSubstr;
 using ::testing::StartsWith;
@@ -230,5 +229,4 @@ TEST(JobFile, RefusesAnUnknownUnit) {
   EXPECT_THROW((void)test::job_of("schema = 1\nmodel = \"m\"\nunit = \"cm\"\n"), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::job_mistakes_test

@@ -5,8 +5,7 @@
 
 #include "job/job_text.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::job_workshop_test {
 
 const std::string kHead = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
 
@@ -118,5 +117,4 @@ TEST(JobCuts, MayOpenABoreOrFaceAnEnd) {
   EXPECT_EQ(job.cuts[2].depth, Length::mm(1.5));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::job_workshop_test

@@ -9,8 +9,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::mockup_file_test {
 
 using ::testing::HasSubstr;
 
@@ -281,5 +280,4 @@ TEST(MockupFile, AnEmptyMockupIsRefused) {
   EXPECT_THAT(error_of("title = 'x'\n").rule(), HasSubstr("no part"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::mockup_file_test

@@ -9,8 +9,7 @@
 
 #include "job/toml_table.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::toml_screen_test {
 
 using ::testing::HasSubstr;
 
@@ -112,5 +111,4 @@ TEST(TomlScreen, AByteOrderMarkIsTaken) {
             1);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::toml_screen_test

@@ -4,8 +4,7 @@
 
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::toml_table_test {
 
 using ::testing::HasSubstr;
 
@@ -114,5 +113,4 @@ TEST(TomlTable, NamedTablesComeInFileOrder) {
   EXPECT_EQ(names, (std::vector<std::string>{"Wheel", "Bracket", "Axle"}));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::toml_table_test

@@ -4,8 +4,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::elastic_test {
 
 TEST(Elastic, SteelGivesWayByYieldAndKeepsItsUnits) {
   const Elastic steel = elastic_of(*find_material("1045"));
@@ -35,5 +34,4 @@ TEST(Elastic, AnImpossiblePoissonsRatioIsRefusedByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::elastic_test

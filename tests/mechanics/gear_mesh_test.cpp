@@ -10,8 +10,7 @@
 #include "spotblue/mechanics/tooth_thickness.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::gear_mesh_test {
 
 constexpr double kDegrees = 180.0 / std::numbers::pi;
 
@@ -219,5 +218,4 @@ TEST(LeastBacklash, AgreesWithEveryRowOfTheTable) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::gear_mesh_test

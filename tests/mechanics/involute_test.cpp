@@ -7,8 +7,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::involute_test {
 
 constexpr double kRadians = std::numbers::pi / 180.0;
 
@@ -64,5 +63,4 @@ TEST(Involute, AnglesItIsNotDefinedForAreRefused) {
   EXPECT_THROW((void)involute_inverse(-1e-9), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::involute_test

@@ -10,8 +10,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::loosening_test {
 
 BushInHub by_hand() {
   BushInHub pair;
@@ -109,5 +108,4 @@ TEST(Loosening, ABushWithoutAYieldIsRefusedByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::loosening_test

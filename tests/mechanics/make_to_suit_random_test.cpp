@@ -9,8 +9,7 @@
 #include "spotblue/mechanics/make_to_suit.hpp"
 #include "support/chance.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::make_to_suit_random_test {
 
 using test::Chance;
 using ::testing::IsEmpty;
@@ -146,5 +145,4 @@ TEST(MakeToSuit, AnySizesWithinTheirWindowsKeepEveryDemand) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::make_to_suit_random_test

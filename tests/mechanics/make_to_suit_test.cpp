@@ -8,8 +8,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::make_to_suit_test {
 
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
@@ -199,5 +198,4 @@ TEST(MakeToSuit, AFactorOfNothingIsRefusedByTheDemandsName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::make_to_suit_test

@@ -8,8 +8,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::plain_bearing_test {
 
 // Exact by definition: 1 lb = 0.45359237 kg, g = 9.80665 m/s2, 1 in = 25.4 mm, 1 ft = 304.8 mm.
 constexpr double kPound = 0.45359237 * 9.80665;
@@ -110,5 +109,4 @@ TEST(PlainBearing, ANegativeLoadIsRefusedByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::plain_bearing_test

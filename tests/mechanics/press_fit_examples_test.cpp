@@ -15,8 +15,7 @@
 #include "spotblue/mechanics/shrink_in.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::press_fit_examples_test {
 
 Elastic elastic(double modulus, double poisson, double expansion = 12e-6) {
   return {"as printed", modulus, poisson, expansion, {}, {}, GivesWay::ductile};
@@ -190,5 +189,4 @@ TEST(ShrinkIn, CoolingAnAluminiumShaft) {
   EXPECT_NEAR(slip_in(aluminium, aluminium, 70.0, 0.03, 0.0, 5.0).chill_inner_to_c, -12.85, 0.005);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::press_fit_examples_test

@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::press_fit_test {
 
 constexpr unsigned kSeed = 20261125;
 
@@ -144,5 +143,4 @@ TEST(PressFit, ReversedFrictionIsRefused) {
   EXPECT_THROW(static_cast<void>(press_fit(fit)), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::press_fit_test

@@ -6,8 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::shaft_section_test {
 
 constexpr double kMpaPerPsi = 0.00689475729;
 constexpr double kNmPerPoundInch = 0.112984829;
@@ -64,5 +63,4 @@ TEST(ShaftSection, ABoreWiderThanTheShaftIsRefused) {
   EXPECT_THROW((void)corner_over_fillet_mm(-1.0, 0.0), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::shaft_section_test

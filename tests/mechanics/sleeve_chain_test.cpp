@@ -9,8 +9,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::sleeve_chain_test {
 
 constexpr unsigned kSeed = 20261125;
 
@@ -104,5 +103,4 @@ TEST(SleeveChain, ASolidRingOutsideAnotherIsRefusedByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::sleeve_chain_test

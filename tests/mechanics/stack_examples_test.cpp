@@ -10,8 +10,7 @@
 #include "spotblue/mechanics/stack.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stack_examples_test {
 
 using test::CsvRow;
 using test::number;
@@ -106,5 +105,4 @@ INSTANTIATE_TEST_SUITE_P(ByHand, WarmedLengths,
                                          WarmedLength{"a small shaft", 0.07003, 2.4e-5, 17.849,
                                                       0.0000299992, 0.5e-10}));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stack_examples_test

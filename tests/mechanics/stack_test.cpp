@@ -9,8 +9,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stack_test {
 
 StackDimension about(double nominal, double half, StackSense sense = StackSense::opens,
                      StackSpread spread = StackSpread::uniform) {
@@ -193,5 +192,4 @@ TEST(Stack, NumbersThatAreNoneAndEmptyLoopsAreRefused) {
   EXPECT_THROW((void)draw_gaps(end_play(), kWanted, {0, 1, 1}), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stack_test

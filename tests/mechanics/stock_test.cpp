@@ -6,8 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stock_test {
 
 double margin_of(const StockCheck& check, const std::string& size) {
   for (const StockMargin& margin : check.margins) {
@@ -75,5 +74,4 @@ TEST(Stock, AnImpossibleTubeIsRefused) {
                Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stock_test

@@ -7,8 +7,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stress_concentration_test {
 
 TEST(ShoulderFactor, AgreesWithEveryRowOfTheTable) {
   // Source: tests/reference/kt_stepped_shaft.csv, worked apart from this code from the published
@@ -108,5 +107,4 @@ TEST(FirstPassFactor, AgreesWithThePrint) {
       first_pass_factor(ShaftNotch::sled_runner_keyseat, ShaftLoad::torsion).factor.has_value());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stress_concentration_test

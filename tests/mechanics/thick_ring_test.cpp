@@ -4,8 +4,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::thick_ring_test {
 
 Elastic steel() { return {"steel", 200000.0, 0.29, 11.7e-6, 400.0, {}, GivesWay::ductile}; }
 Elastic iron() { return {"grey iron", 100000.0, 0.26, 10.8e-6, {}, 200.0, GivesWay::brittle}; }
@@ -70,5 +69,4 @@ TEST(ThickRing, ABoreNotLessThanTheOutsideIsRefusedByName) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::thick_ring_test

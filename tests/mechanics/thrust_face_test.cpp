@@ -9,8 +9,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::thrust_face_test {
 
 enum class Face { fresh, worn };
 
@@ -96,5 +95,4 @@ TEST(ThrustFace, ARingInsideOutIsRefused) {
   EXPECT_THROW(static_cast<void>(full_area_mm2({40_mm, 20_mm})), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::thrust_face_test

@@ -8,8 +8,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::tooth_thickness_test {
 
 // Thickness of a tooth with profile shift x.
 double thickness_of_shift(const ToothForm& form, double shift) {
@@ -123,5 +122,4 @@ TEST(ToothThickness, MeasurementsOfAnotherGearAreRefused) {
   EXPECT_THROW((void)thickness_from_pins_mm(kModule1, 36, 1.7, 20.0, Pins::two), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::tooth_thickness_test

@@ -19,8 +19,7 @@
 
 #include "plugin/service.hpp"
 
-namespace spotblue::host {
-namespace {
+namespace spotblue::host::service_marks_test {
 
 Handle(TDocStd_Document) new_marked_document() {
   static const Handle(TDocStd_Application) application = new TDocStd_Application;
@@ -128,5 +127,4 @@ TEST_F(HostMarks, ADocumentThatMayNotBeChangedIsSaidSo) {
   EXPECT_EQ(service_->check_document(painted.document, {painted.job, false, false}).trouble, "");
 }
 
-}  // namespace
-}  // namespace spotblue::host
+}  // namespace spotblue::host::service_marks_test

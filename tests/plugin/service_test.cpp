@@ -24,8 +24,7 @@
 #include <gp_Trsf.hxx>
 #include <set>
 
-namespace spotblue::host {
-namespace {
+namespace spotblue::host::service_test {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -222,5 +221,4 @@ TEST_F(HostService, AnotherGuidIsNotAnswered) {
                Standard_Failure);
 }
 
-}  // namespace
-}  // namespace spotblue::host
+}  // namespace spotblue::host::service_test

@@ -6,8 +6,7 @@
 #include "report/shown_cells.hpp"
 #include "spotblue/report/text.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::check_text_test {
 
 using ::testing::ElementsAre;
 using ::testing::EndsWith;
@@ -124,5 +123,4 @@ TEST(CheckText, EscapeSequencesComeOnlyWhenAskedForAndOutcomesStayWords) {
   EXPECT_THAT(coloured, HasSubstr("\x1b[1;31mnonconforming\x1b[0m"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::check_text_test

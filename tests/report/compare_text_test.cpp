@@ -7,8 +7,7 @@
 #include "report/shown_cells.hpp"
 #include "spotblue/report/text.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::compare_text_test {
 
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
@@ -64,5 +63,4 @@ TEST(CompareText, WhenNoPlanIsFreeOfNonconformingFindingsTheLastLineSaysSo) {
                                          "need radial-1 put right; plan 2 would need radial-1"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::compare_text_test

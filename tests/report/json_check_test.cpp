@@ -6,8 +6,7 @@
 #include "report/example_look.hpp"
 #include "spotblue/report/json.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::json_check_test {
 
 using nlohmann::json;
 
@@ -55,5 +54,4 @@ TEST(CheckJson, JobNamesFileModelAndParts) {
                                          {"irreplaceable", false}}})));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::json_check_test

@@ -8,8 +8,7 @@
 #include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/report/json.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::json_look_test {
 
 using nlohmann::json;
 using nlohmann::ordered_json;
@@ -195,5 +194,4 @@ TEST(LookJson, SameLookGivesTheSameBytes) {
   EXPECT_EQ(look_json(example_look()), look_json(example_look()));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::json_look_test

@@ -6,8 +6,7 @@
 #include "report/example_look.hpp"
 #include "spotblue/report/json.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::json_size_test {
 
 // 22,500 stations of two parts: 45,000 occurrences, as the benchmark of 5,000 stations has.
 constexpr std::size_t kStations = 22'500;
@@ -36,5 +35,4 @@ TEST(LargeLookJson, IsWrittenFasterThanItIsParsed) {
   EXPECT_LT(write_s, parse_s) << text.size() << " bytes, " << parsed.size() << " keys";
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::json_size_test

@@ -11,8 +11,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::json_writer_test {
 
 std::string number(double value) {
   JsonText out;
@@ -83,5 +82,4 @@ TEST(JsonWriter, EmptyAndNestedLevelsAreWellFormed) {
             nlohmann::json::parse(R"({"none": [], "some": [-3, true, "x"]})"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::json_writer_test

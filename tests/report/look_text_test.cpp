@@ -5,8 +5,7 @@
 #include "report/shown_cells.hpp"
 #include "spotblue/report/text.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::look_text_test {
 
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
@@ -123,5 +122,4 @@ TEST(LookText, NothingFoundIsSaidInWords) {
   EXPECT_THAT(look_text({}, {}), HasSubstr("no radial seats, no axial seats"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::look_text_test

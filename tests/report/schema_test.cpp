@@ -9,8 +9,7 @@
 #include "report/example_look.hpp"
 #include "spotblue/report/json.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::schema_test {
 
 using nlohmann::json;
 
@@ -82,5 +81,4 @@ INSTANTIATE_TEST_SUITE_P(
                       Spoiling{"findings_without_job", "/findings", json::array()}),
     [](const auto& param) { return std::string(param.param.name); });
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::schema_test

@@ -4,8 +4,7 @@
 
 #include <algorithm>
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::text_table_test {
 
 TEST(TextTable, AlignsColumnsUnderTheirHeadings) {
   TextTable table({{"part"}, {"size", Align::right}});
@@ -50,5 +49,4 @@ TEST(TextTable, UmlautsCountAsOneLetter) {
 
 TEST(TextTable, IsEmptyWithoutRows) { EXPECT_EQ(TextTable({{"part"}}).text(2), ""); }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::text_table_test

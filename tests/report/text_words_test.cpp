@@ -4,8 +4,7 @@
 
 #include <numbers>
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::text_words_test {
 
 struct Spelling {
   const char* id;
@@ -58,5 +57,4 @@ TEST(Words, AreasAndVolumesConvert) {
   EXPECT_EQ(volume_cell(16387.064, LengthUnit::inch), "1");
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::text_words_test

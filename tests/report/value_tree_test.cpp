@@ -11,8 +11,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/report/json.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::value_tree_test {
 
 nlohmann::ordered_json read_back(const Value& value);
 
@@ -79,5 +78,4 @@ TEST(ValueTree, NumberThatIsNotFiniteIsRefused) {
   EXPECT_THROW(out.number(std::nan("")), Error);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::value_tree_test

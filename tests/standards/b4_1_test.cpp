@@ -11,8 +11,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::b4_1_test {
 
 using test::CsvRow;
 using test::distinct;
@@ -123,5 +122,4 @@ TEST(B4_1, IsToldFromIso286ByItsLetters) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::b4_1_test

@@ -8,8 +8,7 @@
 
 #include "spotblue/standards/materials.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::bearing_materials_test {
 
 // Exact by definition: 1 lb = 0.45359237 kg, g = 9.80665 m/s2, 1 in = 25.4 mm, 1 ft = 304.8 mm.
 constexpr double kPsi = 0.45359237 * 9.80665 / (25.4 * 25.4);
@@ -140,5 +139,4 @@ TEST(ClearanceGuides, GrowFromFineToRough) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::bearing_materials_test

@@ -6,8 +6,7 @@
 
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clearance_holes_test {
 
 using test::CsvRow;
 using test::number;
@@ -48,5 +47,4 @@ TEST(ClearanceHoles, SizeThatTheStandardDoesNotHaveGivesNothing) {
   EXPECT_FALSE(clearance_hole(Length::mm(std::numeric_limits<double>::quiet_NaN())).has_value());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clearance_holes_test

@@ -10,8 +10,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::common_fits_test {
 
 bool has(const std::vector<CommonFit>& fits, std::string_view name) {
   return std::any_of(fits.begin(), fits.end(),
@@ -71,5 +70,4 @@ TEST(CommonFits, SizeOrClearanceThatIsNoNumberIsRefused) {
   EXPECT_THROW((void)common_b4_1_fits_with_clearance(0_mm, 0_um), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::common_fits_test

@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::iso2768_test {
 
 using test::CsvRow;
 using test::number;
@@ -95,5 +94,4 @@ TEST(GeneralTolerance, LettersOutsideTheStandardAreRefused) {
   EXPECT_THROW((void)parse_general_tolerance(""), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::iso2768_test

@@ -11,8 +11,7 @@
 #include "spotblue/standards/iso286.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::iso286_table_test {
 
 using test::CsvRow;
 using test::distinct;
@@ -185,5 +184,4 @@ INSTANTIATE_TEST_SUITE_P(Shaft, PublishedDeviations,
                                                     "letter")),
                          [](const auto& row) { return row.param; });
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::iso286_table_test

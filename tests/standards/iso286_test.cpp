@@ -16,8 +16,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::iso286_test {
 
 using testing::HasSubstr;
 
@@ -274,5 +273,4 @@ TEST(Iso286Property, TighterLetterNeverGivesTheSmallerShaft) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::iso286_test

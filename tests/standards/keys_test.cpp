@@ -9,8 +9,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::keys_test {
 
 using test::CsvRow;
 using test::number;
@@ -142,5 +141,4 @@ TEST(InchKey, WidthBeyondTheTableIsRefused) {
   EXPECT_THROW((void)inch_key_widths(0.0_inch, InchKeyFit::class_2), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::keys_test

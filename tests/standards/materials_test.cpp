@@ -8,8 +8,7 @@
 
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::materials_test {
 
 using test::CsvRow;
 using test::number;
@@ -75,5 +74,4 @@ TEST(Materials, UnknownNameFindsNothing) {
   EXPECT_EQ(find_material(""), nullptr);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::materials_test

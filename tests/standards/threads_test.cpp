@@ -13,8 +13,7 @@
 #include "spotblue/standards/iso286.hpp"
 #include "support/csv.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::threads_test {
 
 using test::CsvRow;
 using test::number;
@@ -229,5 +228,4 @@ TEST(ThreadOf, NoPressFitOfAnySizeIsTakenForAThread) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::threads_test

@@ -21,7 +21,7 @@ namespace spotblue::test {
 
 void PrintTo(const Family& family, std::ostream* out) { *out << family.name; }
 
-namespace {
+namespace assembly_generator_test {
 
 double volume(const TopoDS_Shape& shape) {
   GProp_GProps properties;
@@ -141,5 +141,5 @@ TEST_P(GeneratedFamily, PartsAreSoundSolidsThatShareWhatTheTruthSays) {
 INSTANTIATE_TEST_SUITE_P(Of, GeneratedFamily, testing::ValuesIn(families()),
                          [](const auto& one) { return std::string(one.param.name); });
 
-}  // namespace
+}  // namespace assembly_generator_test
 }  // namespace spotblue::test

@@ -6,8 +6,7 @@
 
 #include "bindings/command/program.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::check_verb_test {
 
 using ::testing::HasSubstr;
 
@@ -248,5 +247,4 @@ TEST_F(CheckVerb, StepFileThatIsMissingIsNamedAsSuch) {
   EXPECT_THAT(said.err, HasSubstr("no such file"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::check_verb_test

@@ -10,8 +10,7 @@
 #include "spotblue/base/version.hpp"
 #include "spotblue/geometry/kernel_version.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::command_line_test {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -168,5 +167,4 @@ TEST(CommandLine, MissingFileIsNamed) {
   EXPECT_THAT(Bench().run("look 'no such.step'").err, HasSubstr("no such.step"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::command_line_test

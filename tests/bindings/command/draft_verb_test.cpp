@@ -5,8 +5,7 @@
 
 #include "bindings/command/program.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::draft_verb_test {
 
 using ::testing::HasSubstr;
 
@@ -71,5 +70,4 @@ TEST_F(DraftVerb, InchDraftIsAcceptedToo) {
   EXPECT_EQ(bench_.run("check job.toml").code, 3);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::draft_verb_test

@@ -6,8 +6,7 @@
 
 #include "bindings/command/program.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::look_verb_test {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -95,5 +94,4 @@ TEST_F(LookVerb, TextThatIsNoStepIsRefusedByName) {
   EXPECT_THAT(said.err, HasSubstr("note.step"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::look_verb_test

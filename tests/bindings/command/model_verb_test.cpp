@@ -5,8 +5,7 @@
 
 #include "bindings/command/program.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::model_verb_test {
 
 using ::testing::HasSubstr;
 using ::testing::StartsWith;
@@ -123,5 +122,4 @@ TEST(ModelVerb, MistakeInTheMockupNamesFileAndWord) {
   EXPECT_EQ(bench.files(), 1U);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::model_verb_test

@@ -7,8 +7,7 @@
 
 #include "bindings/command/program.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::output_test {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -100,5 +99,4 @@ TEST_F(Output, OlderResultIsReplacedWhole) {
   EXPECT_EQ(bench_.files(), 3U);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::output_test

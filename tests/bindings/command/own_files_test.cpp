@@ -11,8 +11,7 @@
 #include "bindings/command/program.hpp"
 #include "support/shape_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::own_files_test {
 
 using ::testing::HasSubstr;
 using ::testing::MatchesRegex;
@@ -130,5 +129,4 @@ TEST_F(OwnFiles, JobInAPipeOrADeviceIsRefusedAtOnce) {
   expect_one_line(bench_.run("model job.toml out.step"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::own_files_test

@@ -4,8 +4,7 @@
 
 #include <numbers>
 
-namespace spotblue {
-namespace {
+namespace spotblue::arcs_test {
 
 constexpr double kPi = std::numbers::pi;
 
@@ -51,5 +50,4 @@ TEST(Stretches, CommonOfInterruptedStretchesKeepsTheGap) {
   EXPECT_EQ(total_length(common), 1.0);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::arcs_test

@@ -11,8 +11,7 @@
 #include "spotblue/geometry/occt.hpp"
 #include "support/solids.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::drawn_far_test {
 
 // A plate with two holes, its middle at (0, 0, 6).
 TopoDS_Shape plate() {
@@ -71,5 +70,4 @@ TEST(DrawnFar, FacesOfItsFeaturesAreFoundOnTheShapeAsItIsDrawn) {
   EXPECT_EQ(feature_faces(shape, model_of(shape).products.at(0)), near);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::drawn_far_test

@@ -6,8 +6,7 @@
 
 #include <cmath>
 
-namespace spotblue::proof {
-namespace {
+namespace spotblue::proof::face_bounds_test {
 
 constexpr double kHigh = 0.2;
 
@@ -48,5 +47,4 @@ TEST(FaceBounds, ReachNoFurtherThanLinesAndCircles) {
   EXPECT_EQ(bounds_of(product).flats[0].slack, 0.0);
 }
 
-}  // namespace
-}  // namespace spotblue::proof
+}  // namespace spotblue::proof::face_bounds_test

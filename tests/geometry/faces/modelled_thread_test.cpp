@@ -16,8 +16,7 @@
 #include "support/modelled_threads.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::modelled_thread_test {
 
 using testing::IsEmpty;
 using testing::SizeIs;
@@ -109,5 +108,4 @@ TEST(ModelledThread, ThroughSolidMetalIsStillAClash) {
   EXPECT_THAT(looked.clash.clashes, SizeIs(1));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::modelled_thread_test

@@ -29,8 +29,7 @@
 #include "spotblue/geometry/look.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::occt_test {
 
 Handle(TDocStd_Document) new_document() {
   Handle(TDocStd_Document) document;
@@ -274,5 +273,4 @@ TEST_P(FacesOfFeatures, EachPlaneAndCylinderOfABoredBlockIsFoundOnce) {
 INSTANTIATE_TEST_SUITE_P(Solids, FacesOfFeatures,
                          testing::Values(Turned{"outward", false}, Turned{"inside out", true}));
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::occt_test

@@ -36,8 +36,7 @@
 #include "support/open_model.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::open_volumes_test {
 
 namespace fs = std::filesystem;
 
@@ -222,5 +221,4 @@ TEST_P(OpenVolumes, AreWithinTheirStatedErrorOfAnIndependentIntegration) {
 INSTANTIATE_TEST_SUITE_P(Folders, OpenVolumes,
                          testing::Values("units", "mating", "parts", "pmi", "dirty"));
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::open_volumes_test

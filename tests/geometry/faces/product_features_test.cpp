@@ -24,8 +24,7 @@
 
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::product_features_test {
 
 using namespace testing;
 
@@ -304,5 +303,4 @@ TEST(ProductFeatures, TheBoxHoldsTheKernelsBox) {
   EXPECT_NEAR(product.box.high.z, 40.0, 1e-6);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::product_features_test

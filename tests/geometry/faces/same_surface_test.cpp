@@ -18,8 +18,7 @@
 #include "spotblue/geometry/read.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::same_surface_test {
 
 TopoDS_Shape half_block(double from_y, double to_y) {
   const TopoDS_Shape block =
@@ -77,5 +76,4 @@ TEST(SameSurface, AFileThatStatesAHundredthOfAMillimetreIsNotFollowedSoFar) {
   EXPECT_DOUBLE_EQ(read(halves("1.E-02")).uncertainty, 1e-5);
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::same_surface_test

@@ -15,8 +15,7 @@
 
 #include "geometry/surfaces/face_surface.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::surface_fit_test {
 
 TopoDS_Face face_on(const Handle(Geom_Surface) & surface) {
   return BRepBuilderAPI_MakeFace(surface, 1e-7).Face();
@@ -119,5 +118,4 @@ TEST(SurfaceFit, ASliverOfABallIsNoCylinder) {
   EXPECT_EQ(face_surface(face_on(sliver)).kind, FaceSurface::Kind::other);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::surface_fit_test

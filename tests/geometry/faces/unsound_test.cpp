@@ -18,8 +18,7 @@
 
 #include "geometry/faces/product_features.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::unsound_test {
 
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -108,5 +107,4 @@ TEST(Unsound, IsASolidWhoseFacesEncloseNoVolume) {
   EXPECT_THAT(unsound_of(solid), HasSubstr("enclose no volume"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::unsound_test

@@ -51,8 +51,7 @@
 #include "spotblue/geometry/read.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::volume_test {
 
 constexpr double kPi = std::numbers::pi;
 
@@ -423,5 +422,4 @@ INSTANTIATE_TEST_SUITE_P(Of, WrongWay,
                                                   "FACE_BOUND"}),
                          [](const auto& one) { return one.param.name; });
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::volume_test

@@ -21,8 +21,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::worn_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -187,5 +186,4 @@ TEST(Worn, AFeatureTellsItsSizesWhereTheyAre) {
   EXPECT_NEAR(bore->diameter, 30.1, 1e-6);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::worn_test

@@ -10,8 +10,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_accounted_test {
 
 constexpr double kPi = std::numbers::pi;
 
@@ -116,5 +115,4 @@ TEST(Accounted, AScrewInACountersunkTappedHoleIsNoFoul) {
   EXPECT_THAT(report.clashes, IsEmpty());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_accounted_test

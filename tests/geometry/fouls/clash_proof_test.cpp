@@ -8,8 +8,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_proof_test {
 
 using test::block_part;
 using test::hexagon_part;
@@ -238,5 +237,4 @@ TEST(ClashProof, AlikePairsAreLookedAtOnce) {
   EXPECT_EQ(report.effort.kernel_pairs, 0U);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_proof_test

@@ -10,8 +10,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_random_test {
 
 using test::between;
 using test::rotated;
@@ -99,5 +98,4 @@ TEST(ClashRandom, WhatIsCalledClearSharesNothing) {
       << "clear pairs that needed Open CASCADE";
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_random_test

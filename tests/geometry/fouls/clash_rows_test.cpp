@@ -13,8 +13,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_rows_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -213,5 +212,4 @@ TEST(ClashRows, ABeadThatBearsOnABoreIsNotMissed) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_rows_test

@@ -10,8 +10,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_seats_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -210,5 +209,4 @@ TEST(ClashSeats, APairTheKernelHasNoTimeForIsUndecided) {
   EXPECT_EQ(looked.report.notes.size(), 1U);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_seats_test

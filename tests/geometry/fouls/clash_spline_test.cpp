@@ -15,8 +15,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::clash_spline_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -124,5 +123,4 @@ TEST(ClashSplines, AVolumeCutFromAPlainBallIsExact) {
   EXPECT_TRUE(report.clashes.front().exact);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::clash_spline_test

@@ -17,8 +17,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::contact_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -165,5 +164,4 @@ TEST(Contact, ABallAgainstARimOverAShoulderThatStandsApartIsTold) {
   EXPECT_NEAR(report.contacts[0].gap.value(), 0.02, 1e-6);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::contact_test

@@ -20,8 +20,7 @@
 #include "spotblue/geometry/seats.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::crowded_test {
 
 using Pairs = std::vector<OccurrencePair>;
 
@@ -220,5 +219,4 @@ TEST(Crowded, ThePairsAreThoseOfTryingEachWithEach) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::crowded_test

@@ -14,8 +14,7 @@
 #include "spotblue/geometry/way_in.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::stopping_test {
 
 Model two_bars() {
   return test::solid_model(
@@ -63,5 +62,4 @@ TEST(Stopping, TheComparisonOfSolidsDoesNotTakeItForAFailedPair) {
   EXPECT_THAT(rule, testing::HasSubstr("stopped before it was done"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::stopping_test

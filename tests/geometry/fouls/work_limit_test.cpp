@@ -20,8 +20,7 @@
 #include "spotblue/geometry/look.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::work_limit_test {
 
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -172,5 +171,4 @@ TEST(TimeLimit, SolidsThatWereNotComparedAreSaidToBeSo) {
   EXPECT_EQ(count(proof::Overlap::State::clear), 0);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::work_limit_test

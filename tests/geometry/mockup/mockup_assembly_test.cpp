@@ -11,8 +11,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::mockup_assembly_test {
 
 using test::lone;
 using test::placed;
@@ -185,5 +184,4 @@ TEST(MockupAssembly, WritingIsSilent) {
   std::filesystem::remove(file);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::mockup_assembly_test

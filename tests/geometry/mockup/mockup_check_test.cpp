@@ -5,8 +5,7 @@
 #include "geometry/mockup/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::mockup_check_test {
 
 using test::lone;
 using test::plain_step;
@@ -187,5 +186,4 @@ TEST(MockupCheck, ShouldersOfATurnedPartHaveNamesAndFaceTheRightWay) {
   EXPECT_EQ(face("inside 1 end"), std::pair(12.0, -1));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::mockup_check_test

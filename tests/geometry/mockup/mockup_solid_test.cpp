@@ -10,8 +10,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::mockup_solid_test {
 
 using test::lone;
 using test::plain_step;
@@ -232,5 +231,4 @@ TEST(MockupSolid, ACutThatMissesIsRefusedByName) {
   EXPECT_THAT(problem.rule(), testing::HasSubstr("cuts nothing"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::mockup_solid_test

@@ -19,8 +19,7 @@
 #include <thread>
 #include <vector>
 
-namespace spotblue {
-namespace {
+namespace spotblue::contained_test {
 
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -239,5 +238,4 @@ TEST(Contained, TwoAtOnceFromTwoThreadsBothEnd) {
   EXPECT_EQ(runs[0].bytes + runs[1].bytes, "ab");
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::contained_test

@@ -10,8 +10,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::shape_store_test {
 
 TopoDS_Shape block_of(double length) { return BRepPrimAPI_MakeBox(length, 1.0, 1.0).Solid(); }
 
@@ -47,5 +46,4 @@ TEST(ShapeStore, AFolderThatIsGoneIsAnError) {
   EXPECT_THROW(store_shapes("/nowhere/at-all", std::vector{block_of(2.0)}), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::shape_store_test

@@ -9,8 +9,7 @@
 #include "spotblue/geometry/mockup.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::step_letters_test {
 
 TEST(StepLetters, AreCodedAsTheStandardSays) {
   // ISO 10303-21:2016, 6.4.3, from memory; code points by the Unicode Standard, from memory too.
@@ -74,5 +73,4 @@ TEST(StepLetters, BareLatin1InANameIsRead) {
   EXPECT_NE(model.notes[0].text.find("Latin-1"), std::string::npos);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::step_letters_test

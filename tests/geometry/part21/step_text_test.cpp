@@ -9,8 +9,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::step_text_test {
 
 using ::testing::ElementsAre;
 using ::testing::Optional;
@@ -121,5 +120,4 @@ TEST(StepText, SizesAreNotAddedWhereNoNumberIsLeftForThem) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::step_text_test

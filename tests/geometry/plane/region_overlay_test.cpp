@@ -3,8 +3,7 @@
 #include "geometry/plane/region_shapes.hpp"
 #include "spotblue/geometry/region.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::region_overlay_test {
 
 using namespace shapes;
 
@@ -190,5 +189,4 @@ TEST(RegionOverlay, AnInexactRegionMakesAnInexactAnswer) {
   EXPECT_FALSE(subtract(chords, disc({1, 0}, 5)).exact);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::region_overlay_test

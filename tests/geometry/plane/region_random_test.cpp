@@ -9,8 +9,7 @@
 // Identities on random regions, and a judge that never sees an edge: membership rules written
 // straight from the shapes' inequalities, counted on a fixed cloud of points.
 
-namespace spotblue {
-namespace {
+namespace spotblue::region_random_test {
 
 using namespace shapes;
 
@@ -132,5 +131,4 @@ TEST_P(RandomRegions, AreaAndMembershipAgreeWithTheShapesOwnRules) {
 
 INSTANTIATE_TEST_SUITE_P(Seeds, RandomRegions, testing::Range(1U, 11U));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::region_random_test

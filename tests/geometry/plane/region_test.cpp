@@ -4,8 +4,7 @@
 
 #include "geometry/plane/region_shapes.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::region_test {
 
 using namespace shapes;
 
@@ -114,5 +113,4 @@ TEST(Region, InnerPointsLieInEveryIslandAndInside) {
   EXPECT_LT(in_disc, 6);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::region_test

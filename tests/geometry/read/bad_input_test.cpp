@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::bad_input_test {
 
 using test::Folder;
 using test::stand_step;
@@ -336,5 +335,4 @@ INSTANTIATE_TEST_SUITE_P(
                       OddAxis{R"(CARTESIAN_POINT\('',\(0\.,0\.,0\.\)\))",
                               "CARTESIAN_POINT('',(0.,0.))", "no point of three numbers"}));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::bad_input_test

@@ -25,8 +25,7 @@
 #include "support/solids.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::bodies_test {
 
 using testing::ElementsAre;
 using testing::IsEmpty;
@@ -221,5 +220,4 @@ TEST(BodiesOfShapes, AreSeenAsThoseOfAFile) {
   EXPECT_THAT(occurrence_ids(look.model), testing::Contains("spare#2"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::bodies_test

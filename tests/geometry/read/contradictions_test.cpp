@@ -7,8 +7,7 @@
 #include "spotblue/geometry/read.hpp"
 
 // What a file says of places, names, units and shapes, and can not mean.
-namespace spotblue {
-namespace {
+namespace spotblue::contradictions_test {
 
 using test::Folder;
 using test::with_lines;
@@ -271,5 +270,4 @@ TEST(Contradictions, AVertexInAPlaneIsRefusedByEntity) {
   EXPECT_THAT(problem.rule(), HasSubstr("none of three numbers"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::contradictions_test

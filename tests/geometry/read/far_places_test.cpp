@@ -8,8 +8,7 @@
 #include "spotblue/base/error.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::far_places_test {
 
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -74,5 +73,4 @@ TEST(FarPlaces, PartsWithoutSizeAndWithoutBoxStay) {
   EXPECT_THAT(without_far_places(model), IsEmpty());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::far_places_test

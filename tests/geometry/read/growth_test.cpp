@@ -14,8 +14,7 @@
 #include "geometry/part21/step_units.hpp"
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::growth_test {
 
 double seconds(const std::function<void()>& work) {
   double least = 1e9;
@@ -207,5 +206,4 @@ TEST(Growth, ManySolidsOfOneShell) {
   EXPECT_LT(seconds_to_declare(text, false), 3.0);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::growth_test

@@ -12,8 +12,7 @@
 #include "geometry/read/written_step.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::mapped_parts_test {
 
 struct Edit {
   std::size_t begin = 0, end = 0;
@@ -98,5 +97,4 @@ TEST(MappedParts, StandWhereUsagesWouldPutThem) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::mapped_parts_test

@@ -7,8 +7,7 @@
 
 #include "spotblue/base/error.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::model_archive_test {
 
 Arrival small_arrival() {
   Arrival arrival;
@@ -84,5 +83,4 @@ TEST(ModelArchive, AByteThatIsNoTruthIsRefusedOrSomethingElse) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::model_archive_test

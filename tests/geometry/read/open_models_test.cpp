@@ -9,8 +9,7 @@
 #include "spotblue/geometry/read.hpp"
 #include "support/open_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::open_models_test {
 
 namespace fs = std::filesystem;
 
@@ -176,5 +175,4 @@ INSTANTIATE_TEST_SUITE_P(Units, Cubes,
                                          CubeCase{"cube-1m-in-metre.step", "metre"},
                                          CubeCase{"cube-1m-in-millimetre.step", "mm"}));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::open_models_test

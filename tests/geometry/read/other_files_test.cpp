@@ -12,8 +12,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::other_files_test {
 
 namespace fs = std::filesystem;
 using testing::HasSubstr;
@@ -152,5 +151,4 @@ TEST(OtherFiles, OneThatRefersBackEnds) {
   EXPECT_THAT(model.notes[0].text, HasSubstr("refers back"));
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::other_files_test

@@ -30,8 +30,7 @@
 #include "spotblue/geometry/look.hpp"
 #include "support/shape_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::own_file_faults_test {
 
 namespace fs = std::filesystem;
 using ::testing::AllOf;
@@ -272,5 +271,4 @@ TEST_F(OwnFileFault, AnEmptyTempFolderInTheEnvironmentIsThatOfTheSystem) {
   ::unsetenv("TMPDIR");
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::own_file_faults_test

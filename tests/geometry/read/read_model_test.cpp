@@ -17,8 +17,7 @@
 #include "spotblue/geometry/semantic_write.hpp"
 #include "support/shape_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::read_model_test {
 
 namespace fs = std::filesystem;
 using ::testing::AllOf;
@@ -309,5 +308,4 @@ TEST_F(OwnFile, AHundredFlippedBitsEndInAModelOrOneLine) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::read_model_test

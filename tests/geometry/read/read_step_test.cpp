@@ -13,8 +13,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::read_step_test {
 
 namespace fs = std::filesystem;
 using test::Folder;
@@ -223,5 +222,4 @@ TEST(ReadStep, TimeOfItsFeaturesIsMeasuredInTheChildAsInThisProcess) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::read_step_test

@@ -6,8 +6,7 @@
 
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::axial_stops_test {
 
 using namespace test;
 
@@ -101,5 +100,4 @@ TEST(AxialStops, DoNotDependOnThePose) {
   EXPECT_NEAR(stops.front().gap, 12.5, 1e-9);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::axial_stops_test

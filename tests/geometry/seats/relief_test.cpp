@@ -7,8 +7,7 @@
 #include "spotblue/geometry/seats.hpp"
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::relief_test {
 
 using namespace testing;
 
@@ -83,5 +82,4 @@ TEST(Journal, NearerThanTheLandsBesideItIsASeat) {
   EXPECT_EQ(seats.size(), 3U);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::relief_test

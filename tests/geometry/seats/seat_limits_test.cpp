@@ -11,8 +11,7 @@
 #include "spotblue/geometry/seats.hpp"
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::seat_limits_test {
 
 using namespace testing;
 
@@ -148,5 +147,4 @@ TEST(SeatLimits, AConeInAConeOfOneDegreeMoreIsTold) {
   });
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::seat_limits_test

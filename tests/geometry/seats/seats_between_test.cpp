@@ -19,8 +19,7 @@
 #include "spotblue/geometry/seats.hpp"
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::seats_between_test {
 
 using namespace testing;
 
@@ -290,5 +289,4 @@ TEST(SeatsOverlap, APinStandsInItsOwnHoleOnly) {
   EXPECT_EQ(seats_of(parts).radial.size(), 3U);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::seats_between_test

@@ -15,8 +15,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::seats_local_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -224,5 +223,4 @@ TEST(SeatsLocal, DomedShimsThatOnlyOverlapInTheirMiddleHaveNoOverlapOfFaces) {
   EXPECT_THAT(looked.clashes, SizeIs(1));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::seats_local_test

@@ -7,8 +7,7 @@
 
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::seats_test {
 
 using namespace testing;
 
@@ -196,5 +195,4 @@ TEST(Threads, AreThereForAFullTurnOrMoreOnly) {
   EXPECT_EQ(seats.threads[0].size, "M10");
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::seats_test

@@ -6,8 +6,7 @@
 
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::unnamed_screw_test {
 
 using namespace testing;
 
@@ -46,5 +45,4 @@ TEST(UnnamedScrew, NamesTheThreadOfWhichLessThanATurnIsEngaged) {
   EXPECT_FALSE(of(8.5, 10.0, 3.0));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::unnamed_screw_test

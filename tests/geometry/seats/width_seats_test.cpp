@@ -8,8 +8,7 @@
 #include "spotblue/geometry/seats.hpp"
 #include "support/shape_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::width_seats_test {
 
 using namespace testing;
 
@@ -92,5 +91,4 @@ TEST(AxialSeat, AreTheSidesOfAnEyeInItsFork) {
   EXPECT_EQ(seats.axial.size(), 2U);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::width_seats_test

@@ -21,8 +21,7 @@
 #include "spotblue/geometry/occt.hpp"
 #include "spotblue/geometry/sizes.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::document_sizes_test {
 
 struct Words {
   const char* text;
@@ -206,5 +205,4 @@ TEST_F(PinDocument, OfALabelWithoutADimensionCanBeGivenNone) {
   EXPECT_THROW(state_size(face_, size), Error);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::document_sizes_test

@@ -14,8 +14,7 @@
 #include "support/csv.hpp"
 #include "support/open_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::open_model_sizes_test {
 
 namespace fs = std::filesystem;
 
@@ -179,5 +178,4 @@ TEST(OpenModels, FingerJointedBoxHasNoRoundSeat) {
   EXPECT_TRUE(seen.seats.threads.empty());
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::open_model_sizes_test

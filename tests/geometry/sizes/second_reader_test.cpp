@@ -10,8 +10,7 @@
 
 #include "geometry/sizes/semantic_files.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::second_reader_test {
 
 std::string output_of(const std::string& command) {
   std::string output;
@@ -56,5 +55,4 @@ TEST(SecondReader, FindsEveryClassOnItsFace) {
   }
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::second_reader_test

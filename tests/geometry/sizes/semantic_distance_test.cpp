@@ -11,8 +11,7 @@
 #include "support/solids.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_distance_test {
 
 using test::FileUnit;
 using test::Folder;
@@ -141,5 +140,4 @@ TEST_F(Distance, ThatTheModelDoesNotHaveIsDoubted) {
               testing::HasSubstr("where the model has 8 mm"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_distance_test

@@ -5,8 +5,7 @@
 #include "geometry/model/semantic_class.hpp"
 #include "geometry/sizes/semantic_files.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_doubt_test {
 
 using test::Folder;
 
@@ -185,5 +184,4 @@ TEST_F(DoubtfulFile, WithEqualDeviationsTheWrongWayRoundIsReadWithANote) {
   EXPECT_TRUE(test::noted(model, "wrong way round"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_doubt_test

@@ -24,8 +24,7 @@
 #include "geometry/sizes/semantic_files.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_kernel_test {
 
 using test::Folder;
 
@@ -228,5 +227,4 @@ TEST(KernelWrites, GradesThatArePutRightInACopyWithMoreSizes) {
   EXPECT_FALSE(test::noted(model, "two too high"));
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_kernel_test

@@ -14,8 +14,7 @@
 #include "support/csv.hpp"
 #include "support/open_model.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_open_models_test {
 
 namespace fs = std::filesystem;
 
@@ -114,5 +113,4 @@ TEST(OddClassesInOpenModels, AreReadWithANoteOnEachSize) {
   EXPECT_EQ(notes, 3);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_open_models_test

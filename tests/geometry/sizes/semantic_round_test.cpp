@@ -12,8 +12,7 @@
 #include "support/solids.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::semantic_round_test {
 
 using test::Folder;
 using test::sizes_on;
@@ -342,5 +341,4 @@ INSTANTIATE_TEST_SUITE_P(
                     BadSize{{"Plate", "bore 20", 20.0, "H7", SizeLimits{0.0, 0.1}}, "both"},
                     BadSize{{"Plate", "bore 20", 20.0, "", SizeLimits{0.1, 0.0}}, "reversed"}));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::semantic_round_test

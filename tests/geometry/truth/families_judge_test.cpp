@@ -23,8 +23,7 @@
 #include "support/families/family.hpp"
 #include "support/shape_out.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::families_judge_test {
 
 /// How many pairs or assemblies: few at every build, more by the variable.
 std::uint64_t wanted_count(const char* variable, std::uint64_t usual) {
@@ -273,5 +272,4 @@ INSTANTIATE_TEST_SUITE_P(
     FromSeed, SecondReading,
     testing::Range<std::uint64_t>(8001, 8001 + wanted_count("SPOTBLUE_RANDOM_READINGS", 12)));
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::families_judge_test

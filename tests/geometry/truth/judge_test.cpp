@@ -12,8 +12,7 @@
 
 #include "geometry/truth/truth_match.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::judge_test {
 
 double shared_volume(const TopoDS_Shape& a, const TopoDS_Shape& b) {
   GProp_GProps properties;
@@ -98,5 +97,4 @@ TEST_P(Judge, BooleanVolumeIsThePressRingOrTheClash) {
 
 INSTANTIATE_TEST_SUITE_P(Seeds, Judge, testing::Range<std::uint64_t>(2001, 2006));
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::judge_test

@@ -7,8 +7,7 @@
 
 #include "geometry/truth/truth_match.hpp"
 
-namespace spotblue::test {
-namespace {
+namespace spotblue::test::random_assemblies_test {
 
 constexpr std::uint64_t kSeeds = 200;
 constexpr std::uint64_t kSeedsInOneProcess = 20;
@@ -76,5 +75,4 @@ INSTANTIATE_TEST_SUITE_P(
                     Change{"AP242", [](Wrapping& w) { w.schema = Schema::ap242; }}),
     [](const testing::TestParamInfo<Change>& one) { return std::string(one.param.name); });
 
-}  // namespace
-}  // namespace spotblue::test
+}  // namespace spotblue::test::random_assemblies_test

@@ -16,7 +16,7 @@ namespace spotblue::test {
 
 void PrintTo(const Family& family, std::ostream* out) { *out << family.name; }
 
-namespace {
+namespace random_families_test {
 
 /// How many seeds of each suite: few at every build, more by SPOTBLUE_RANDOM_SEEDS.
 std::uint64_t seed_count(std::uint64_t usual) {
@@ -100,5 +100,5 @@ TEST_P(RandomFamilies, AreSeenAsTheyAre) {
 INSTANTIATE_TEST_SUITE_P(FromSeed, RandomFamilies,
                          testing::Range<std::uint64_t>(3001, 3001 + seed_count(30), kAtOnce));
 
-}  // namespace
+}  // namespace random_families_test
 }  // namespace spotblue::test

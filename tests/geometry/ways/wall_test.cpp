@@ -9,8 +9,7 @@
 #include "support/shape_model.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::wall_test {
 
 using spotblue::testing::cut;
 using spotblue::testing::model_of;
@@ -259,5 +258,4 @@ TEST(WallOfShaft, AnOilGrooveAllRoundIsAStretchOfItsOwn) {
   EXPECT_NEAR(wall.stretches[2].outer, 24.0, 1e-9);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::wall_test

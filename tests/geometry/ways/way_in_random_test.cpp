@@ -10,8 +10,7 @@
 #include "spotblue/geometry/way_in.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::way_in_random_test {
 
 /// A length of metal all round.
 struct Piece {
@@ -164,5 +163,4 @@ TEST(RandomStacks, HaveAnOrderExactlyWhenTryingAllFindsOne) {
   EXPECT_GT(looked_at - apart, 30);
 }
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::way_in_random_test

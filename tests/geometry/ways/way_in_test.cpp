@@ -8,8 +8,7 @@
 
 #include "support/value_parts.hpp"
 
-namespace spotblue {
-namespace {
+namespace spotblue::way_in_test {
 
 using test::placed_model;
 using test::ring_part;
@@ -222,5 +221,4 @@ TEST_P(WayInAnyPose, IsTheSame) {
 
 INSTANTIATE_TEST_SUITE_P(Poses, WayInAnyPose, ::testing::Range(1, 7));
 
-}  // namespace
-}  // namespace spotblue
+}  // namespace spotblue::way_in_test
