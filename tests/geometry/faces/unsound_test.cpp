@@ -55,12 +55,21 @@ TEST(Unsound, IsAFaceThatLiesOffItsOwnEdges) {
   EXPECT_THAT(unsound_of(rod_with_face_of(10.3)), HasSubstr("up to 0.3 mm off their own edges"));
 }
 
-TEST(Unsound, IsAnEdgeThatEndsOffItsOwnCorner) {
+TopoDS_Shape rod_with_corner_off_by(double mm) {
   const TopoDS_Shape rod = BRepPrimAPI_MakeCylinder(10, 40).Shape();
   const TopoDS_Vertex corner = TopoDS::Vertex(TopExp_Explorer(rod, TopAbs_VERTEX).Current());
   const gp_Pnt at = BRep_Tool::Pnt(corner);
-  BRep_Builder().UpdateVertex(corner, gp_Pnt(at.X(), at.Y(), at.Z() + 3.0), 1e-7);
-  EXPECT_THAT(unsound_of(rod), HasSubstr("end up to 3 mm off their own corners"));
+  BRep_Builder().UpdateVertex(corner, gp_Pnt(at.X(), at.Y(), at.Z() + mm), 1e-7);
+  return rod;
+}
+
+TEST(Unsound, IsAnEdgeThatEndsOffItsOwnCorner) {
+  EXPECT_THAT(unsound_of(rod_with_corner_off_by(3.0)),
+              HasSubstr("end up to 3 mm off their own corners"));
+}
+
+TEST(Unsound, IsNoPartWhoseCornersAreOnlyAsCoarseAsExportersLeaveThem) {
+  EXPECT_EQ(unsound_of(rod_with_corner_off_by(0.02)), "");
 }
 
 TEST(Unsound, IsAPlaneThatLiesOffItsOwnEdges) {
