@@ -41,7 +41,7 @@ class PlainStep {
         continue;
       }
       const std::size_t behind = step_.find_first_not_of(" \r\n\t", at + 2);
-      if (step_[behind] == ',' || step_[behind] == ')') {
+      if (behind != std::string_view::npos && (step_[behind] == ',' || step_[behind] == ')')) {
         replace(at, at + 2, "\\X\\27");
       }
       ++at;

@@ -34,6 +34,9 @@ double deviation_mm(std::string_view text, LengthUnit unit) {
 
 std::optional<SizeLimits> deviations_in(std::string_view word, LengthUnit unit) {
   if (word.starts_with("+-") || word.starts_with(kPlusMinus)) {
+    if (word.size() > 2 && is_sign(word[2])) {
+      return std::nullopt;
+    }
     const double half = deviation_mm(word.substr(2), unit);
     return SizeLimits{-half, half};
   }

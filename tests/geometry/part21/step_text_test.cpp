@@ -61,6 +61,12 @@ TEST(PlainStep, CodesAQuoteThatWouldEndItsText) {
 }
 
 // Open CASCADE took the text to end at "'',", and what stood behind it for values.
+// What stood before the text was taken for what stands behind it.
+TEST(PlainStep, LeavesATextThatHasNoEndAsItIs) {
+  const std::string_view step = ",#1='a''\n";
+  EXPECT_EQ(plain_step(step.substr(1)), std::nullopt);
+}
+
 TEST(PlainStep, ATextWithAQuoteAndACommaHidesNoValue) {
   const test::Folder folder;
   std::string step = test::stand_step("MM", "AP214IS");

@@ -68,7 +68,8 @@ INSTANTIATE_TEST_SUITE_P(
                     Words{"1 to 2 in", kMm, {}, "", {}, SizeLimits{25.4, 50.8}}));
 
 TEST(SizeInNoWords, IsRefusedWithWhatWouldDo) {
-  for (const char* text : {"", "38", "tight", "38 5/16", "38.1 to 37.9", "many H7", "38 +x/-y"}) {
+  for (const char* text : {"", "38", "tight", "38 5/16", "38.1 to 37.9", "many H7", "38 +x/-y",
+                           "38 +--0.1", "38 +-+0.1"}) {
     EXPECT_THROW((void)parse_size(text, LengthUnit::mm), Error) << text;
   }
 }
