@@ -4,6 +4,7 @@
 #include "geometry/part21/step_letters.hpp"
 #include "geometry/part21/step_plain.hpp"
 #include "geometry/part21/step_scanner.hpp"
+#include "geometry/part21/step_token.hpp"
 
 using namespace spotblue;
 

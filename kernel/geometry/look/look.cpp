@@ -9,7 +9,7 @@
 #include "base/logger.hpp"
 #include "base/stage_time.hpp"
 #include "base/work_limit.hpp"
-#include "geometry/occt/contained.hpp"
+#include "geometry/occt/require_finished.hpp"
 #include "geometry/read/read_within.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"

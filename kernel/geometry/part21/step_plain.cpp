@@ -1,6 +1,6 @@
 #include "geometry/part21/step_plain.hpp"
 
-#include "geometry/part21/step_scanner.hpp"
+#include "geometry/part21/step_token.hpp"
 
 namespace spotblue {
 namespace {

@@ -7,6 +7,7 @@
 
 #include "geometry/part21/step_letters.hpp"
 #include "geometry/part21/step_scanner.hpp"
+#include "geometry/part21/step_token.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {

@@ -63,7 +63,54 @@ bool is_choice(std::string_view token) {
                      [](char c) { return is_letter(c) || is_digit(c); });
 }
 
+std::size_t past_string(std::string_view text, std::size_t at, char quote) {
+  const std::size_t close = text.find(quote, at + 1);
+  return close == std::string_view::npos ? text.size() : close + 1;
+}
+
 }  // namespace
+
+std::size_t skip_blank(std::string_view text, std::size_t at) {
+  while (at < text.size()) {
+    if (is_blank(text[at])) {
+      ++at;
+    } else if (text[at] == '/' && at + 1 < text.size() && text[at + 1] == '*') {
+      const std::size_t close = text.find("*/", at + 2);
+      at = close == std::string_view::npos ? text.size() : close + 2;
+    } else {
+      break;
+    }
+  }
+  return at;
+}
+
+std::size_t past_token(std::string_view text, std::size_t at) {
+  const char c = text[at];
+  if (c == '\'' || c == '"') {
+    std::size_t end = past_string(text, at, c);
+    while (c == '\'' && end < text.size() && text[end] == '\'') {
+      end = past_string(text, end, c);  // '' within a string
+    }
+    return end;
+  }
+  const auto goes_on = [](char d) { return is_word(d) || d == '.' || d == '+'; };
+  std::size_t end = at + 1;
+  if (goes_on(c) || c == '#' || c == '&' || c == '!' || c == '@') {
+    while (end < text.size() && goes_on(text[end])) {
+      ++end;
+    }
+  }
+  return end;
+}
+
+std::size_t next_token(std::string_view text, std::size_t at) {
+  return skip_blank(text, past_token(text, at));
+}
+
+std::size_t line_at(std::string_view text, std::size_t at) {
+  return 1 + static_cast<std::size_t>(
+                 std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n'));
+}
 
 const char* token_fault(std::string_view token, bool opens) {
   const char first = token.front();

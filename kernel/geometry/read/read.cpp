@@ -14,6 +14,7 @@
 #include "base/work_limit.hpp"
 #include "geometry/model/sha256.hpp"
 #include "geometry/occt/contained.hpp"
+#include "geometry/occt/require_finished.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/occt/unfolding.hpp"
 #include "geometry/part21/step_axes.hpp"

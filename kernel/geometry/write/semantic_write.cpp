@@ -15,6 +15,7 @@
 #include "geometry/model/plain_bytes.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "geometry/occt/contained.hpp"
+#include "geometry/occt/require_finished.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/part21/step_declared.hpp"
 #include "geometry/read/completeness.hpp"

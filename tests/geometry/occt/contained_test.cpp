@@ -19,6 +19,8 @@
 #include <thread>
 #include <vector>
 
+#include "geometry/occt/require_finished.hpp"
+
 namespace spotblue::contained_test {
 
 using ::testing::HasSubstr;

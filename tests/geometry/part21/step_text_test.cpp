@@ -3,7 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "geometry/part21/step_plain.hpp"
-#include "geometry/part21/step_scanner.hpp"
+#include "geometry/part21/step_token.hpp"
 #include "geometry/read/written_step.hpp"
 #include "geometry/write/semantic_text.hpp"
 #include "spotblue/base/error.hpp"
