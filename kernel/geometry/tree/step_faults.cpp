@@ -253,7 +253,7 @@ void refuse_faults(const std::vector<Note>& faults, const std::string& file,
     return;
   }
   const std::string more =
-      faults.size() == 1 ? std::string() : fmt::format(", and {} more entities", faults.size() - 1);
+      faults.size() == 1 ? std::string() : fmt::format(", and {} more", faults.size() - 1);
   throw Error(ErrorCode::unreadable, {file, faults.front().about}, faults.front().text + more,
               "export the file again, or accept a partial model");
 }
