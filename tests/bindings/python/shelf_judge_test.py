@@ -96,6 +96,40 @@ class Words(unittest.TestCase):
         self.assertAlmostEqual(named.size_mm or 0.0, 44.45)
         self.assertEqual((named.at_mm, named.ordinal), (12.5, 2))
 
+    def found(self, text: str, size_mm: float | None = None, unit: str = "mm") -> list[str]:
+        features = [
+            feature("taper 20/24 @ 12.5", 24.0), feature("face 127x76.2 @ 6", 0.0),
+            feature("face 95", 0.0), feature("face 80x45 @ 6", 0.0),
+        ]  # fmt: skip
+        named = parse_name(text, unit)
+        assert named is not None
+        found = find_features(named, size_mm, features, [])
+        return [item.id.removeprefix("Stud: ") for item in found.features] or [found.reason]
+
+    def test_of_two_sizes_both_are_meant(self) -> None:
+        for text in ("taper 20/24", "Stud: taper 20/24 @ 12.5", "taper 24/20", "taper 24"):
+            self.assertEqual(self.found(text), ["taper 20/24 @ 12.5"], text)
+        for text in ("face 127x76.2", "face 76x127@6", "Stud: face 127x76.2 @ 6"):
+            self.assertEqual(self.found(text), ["face 127x76.2 @ 6"], text)
+        self.assertEqual(self.found("taper 20/24", 24.0), ["taper 20/24 @ 12.5"])
+
+    def test_what_has_not_both_sizes_is_missing(self) -> None:
+        for text, sizes in (
+            ("taper 19/24", "19 by 24"), ("taper 20/26 @ 12.5", "20 by 26"), ("taper 1/2", "1 by 2"),
+            ("face 999x777 @ 6", "999 by 777"), ("Stud: face 80x95", "80 by 95"),
+        ):  # fmt: skip
+            self.assertRegex(self.found(text)[0], rf"^the file has no (taper|face) of {sizes} mm")
+        self.assertRegex(self.found("taper 20/24", 30.0)[0], "^no taper near 30 mm")
+
+    def test_two_sizes_in_inches_are_those_that_look_shows(self) -> None:
+        self.assertEqual(self.found("face 5x3 @ 6", unit="inch"), ["face 127x76.2 @ 6"])
+        self.assertEqual(self.found("taper 0.7874/0.9449", unit="inch"), ["taper 20/24 @ 12.5"])
+
+    def test_a_round_face_is_meant_by_its_one_size(self) -> None:
+        self.assertEqual(self.found("face 95"), ["face 95"])
+        self.assertEqual(self.found("face", 95.0), ["face 95"])
+        self.assertRegex(self.found("face 90")[0], "^the file has no face of 90 mm")
+
     def test_a_tilted_axis_is_judged_at_its_worse_end(self) -> None:
         datum = Feature("a: outside 9", "a", "outside", 9.0, (0, 0, 0), (0.0, 0.0, 1.0), (0.0, 5.0))
         tilted = Feature("a: bore 4", "a", "bore", 4.0, (0, 0, 0), (0.6, 0.0, 0.8), (0.0, 5.0))
@@ -163,6 +197,25 @@ class Judging(unittest.TestCase):
     def test_a_length_lies_between_faces_that_look_away(self) -> None:
         said = {"feature": "length", "size_mm": 42.0, "lower_mm": 41.9, "upper_mm": 42.1}
         self.assertEqual(self.only(self.bush(), **said), ("length", "conforming"))
+
+    def test_a_face_of_other_sizes_is_missing_and_one_of_its_own_is_there(self) -> None:
+        said = {"feature": "Bush: face 999x777 @ 30"}
+        self.assertEqual(self.only(self.bush(), **said), ("missing feature", "nonconforming"))
+        said = {"feature": "Bush: face 50 @ 30"}
+        self.assertEqual(self.only(self.bush(), **said), ("presence", "conforming"))
+
+    def test_a_face_is_not_judged_by_one_size(self) -> None:
+        for feature, limits in (("face 40", (30.0, 50.0)), ("face 40", (1.0, 2.0))):
+            rows = self.rows(self.bush(), feature=feature, lower_mm=limits[0], upper_mm=limits[1])
+            self.assertEqual([(row.kind, row.outcome) for row in rows], [("size", "undecided")])
+            self.assertIn("between two faces", rows[0].advice)
+
+    def test_names_in_a_fit_are_in_the_claim_s_unit(self) -> None:
+        # ISO 286-2 as below; 40 mm is 1.5748 in.
+        pair = {"feature": "Hub: bore 1.5748", "mate": "Sleeve: outside 1.577", "size_mm": 40.0}
+        text = self.maker.part("pressed", SIZES)
+        said = pair | {"tolerance_class": "H7/s6", "unit": "inch"}
+        self.assertEqual(self.only(text, **said), ("fit", "conforming"))
 
     def test_a_fit_is_judged_by_its_class(self) -> None:
         # ISO 286-2: 40 H7/s6 is interference 0.018 to 0.059; the sleeve is 0.05 over its hub.

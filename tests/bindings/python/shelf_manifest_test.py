@@ -52,6 +52,11 @@ class Reading(unittest.TestCase):
         self.assertAlmostEqual(claim.size_mm or 0.0, 38.1)
         self.assertAlmostEqual(claim.upper_mm or 0.0, 38.15)
 
+    def test_a_claim_keeps_the_unit_of_the_sizes_in_its_names(self) -> None:
+        text = '[[claim]]\nfile = "a.step"\nfeature = "face 5x3"\n'
+        for said, unit in (("", "mm"), ('unit = "in"\n', "inch")):
+            self.assertEqual(read_manifest(self.written(said + text, "a.toml")).claims[0].unit, unit)
+
     def test_a_toml_manifest_in_inches_has_inch_tolerances(self) -> None:
         text = 'unit = "inch"\n[[claim]]\nfile = "a.step"\nfeature = "bore"\nsize = 1\ntolerance = "+0.001/0"\n'
         claim = read_manifest(self.written(text, "shelf.toml")).claims[0]

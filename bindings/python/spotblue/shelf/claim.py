@@ -28,7 +28,7 @@ class Claim:
 
     `feature` and `mate` are names as look gives them, with or without part, size and position;
     `mate` is the shaft when the claim is a fit. `lower_mm` and `upper_mm` are limits of the size,
-    of the clearance when the claim is a fit.
+    of the clearance when the claim is a fit. `unit` is that of bare sizes within names.
     """
 
     line: int
@@ -44,6 +44,7 @@ class Claim:
     coaxial_with: str = ""
     within_mm: float | None = None
     notes: str = ""
+    unit: str = "mm"
 
     @cached_property
     def rule(self) -> str:

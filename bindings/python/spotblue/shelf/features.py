@@ -24,11 +24,15 @@ Triple = tuple[float, float, float]
 
 @dataclass(frozen=True)
 class Named:
-    """A feature's name taken apart; sizes and positions are mm."""
+    """A feature's name taken apart; sizes and positions are mm.
+
+    `size_mm` is what a feature is measured by; `sizes_mm` are all that stand in the name.
+    """
 
     text: str
     part: str
     word: str
+    sizes_mm: tuple[float, ...]
     size_mm: float | None
     at_mm: float | None
     ordinal: int | None
@@ -71,11 +75,13 @@ def parse_name(text: str, unit: str) -> Named | None:
     said = spotblue.parse_partial_feature_name(text.strip(), unit)
     if said is None:
         return None
+    one = len(said.sizes_mm) == 1 and said.word != FeatureWord.FACE
     return Named(
         text.strip(),
         said.part,
         said.word or LENGTH,
-        said.sizes_mm[0] if len(said.sizes_mm) == 1 else None,
+        said.sizes_mm,
+        said.sizes_mm[0] if one else None,
         said.position_mm,
         said.ordinal,
     )
@@ -171,6 +177,21 @@ def near_mm(size_mm: float) -> float:
     return max(0.5, 0.01 * size_mm)
 
 
+def _named_sizes(named: Named, size_mm: float | None) -> tuple[float, ...]:
+    """The sizes that only a feature's name has: all of a face, two of a taper."""
+    if named.word == FeatureWord.FACE:
+        return named.sizes_mm or (() if size_mm is None else (size_mm,))
+    return named.sizes_mm if len(named.sizes_mm) > 1 else ()
+
+
+def _has_sizes(feature: Feature, sizes_mm: tuple[float, ...]) -> bool:
+    said = spotblue.parse_partial_feature_name(feature.id)
+    if said is None or len(said.sizes_mm) != len(sizes_mm):
+        return False
+    pairs = zip(sorted(said.sizes_mm), sorted(sizes_mm))
+    return all(abs(own - wanted) <= near_mm(wanted) for own, wanted in pairs)
+
+
 def _missing(
     named: Named, size_mm: float | None, alike: list[Feature], every: list[Feature]
 ) -> Found:
@@ -190,11 +211,14 @@ def _missing(
             reason=f"no {named.word} near {size_mm:g} mm; the nearest is {nearest.id}",
             cure="see what the file is with: spotblue look FILE",
         )
-    words = [item.id for item in every if item.word != "face"] or [item.id for item in every]
-    nearest_name = nearest_word(named.text, words)
+    words = [item.id for item in every if item.word == named.word]
+    words = words or [item.id for item in every if item.word != "face"]
+    nearest_name = nearest_word(named.text, words or [item.id for item in every])
+    sizes = " by ".join(f"{size:g}" for size in _named_sizes(named, size_mm))
     return Found(
         kind="missing feature",
         reason=f"the file has no {named.word}"
+        + (f" of {sizes} mm" if sizes else "")
         + (f" in a part {named.part}" if named.part else "")
         + (f"; the nearest name is {nearest_name}" if nearest_name else ""),
         cure="see what the file is with: spotblue look FILE",
@@ -210,18 +234,21 @@ def find_features(
     claimed one, but for those that another claim (its size in `rivals`) is nearer to: where a part
     has two journals of 30, a claim about "outside 30" is about both.
     """
+    sizes_mm = _named_sizes(named, size_mm)
+    pool = lengths_of(features) if named.word == "length" else features
+    exact = [
+        item for item in pool if item.id == named.text or item.id == f"{item.part}: {named.text}"
+    ]
+    if named.word == FeatureWord.FACE:
+        size_mm = None  # it is found by its name's sizes, and measured by none
+    if exact and (size_mm is None or abs(exact[0].size_mm - size_mm) <= near_mm(size_mm)):
+        return Found(exact)
     size_mm = size_mm if size_mm is not None else named.size_mm
     wanted_mm = size_mm or 0.0
 
     def off(feature: Feature) -> float:
         return abs(feature.size_mm - wanted_mm)
 
-    pool = lengths_of(features) if named.word == "length" else features
-    exact = [
-        item for item in pool if item.id == named.text or item.id == f"{item.part}: {named.text}"
-    ]
-    if exact and (size_mm is None or abs(exact[0].size_mm - size_mm) <= near_mm(size_mm)):
-        return Found(exact)
     alike = [
         item
         for item in pool
@@ -229,6 +256,7 @@ def find_features(
         and (not named.part or named.part in (item.part, *item.aliases))
         and (named.at_mm is None or re.search(rf"@ {named.at_mm:g}(?: #\d+)?$", item.id))
         and (named.ordinal is None or item.id.endswith(f"#{named.ordinal}"))
+        and (not sizes_mm or _has_sizes(item, sizes_mm))
     ]
     if size_mm is None:
         if len(alike) == 1:

@@ -49,8 +49,8 @@ OF_LOOK = 0.8  # of a file's memory: the worker's own bound is a hard one, and j
 FIT_KEYS = ("fit", "clearance", "offset", "tilt")
 
 
-def _named(text: str) -> Named:
-    named = parse_name(text, "mm")
+def _named(text: str, claim: Claim) -> Named:
+    named = parse_name(text, claim.unit)
     if named is None:  # the manifest's reader lets nothing else through
         raise spotblue.BadInputError(f"{text} is no feature's name")
     return named
@@ -106,14 +106,14 @@ class FileJudge:
         for other in self.task.claims:
             if other is claim or not other.feature or other.mate:
                 continue
-            name = _named(other.feature)
+            name = _named(other.feature, other)
             size = other.size_mm if other.size_mm is not None else name.size_mm
             if name.word == named.word and name.part == named.part and size is not None:
                 sizes.append(size)
         return sizes
 
     def _find(self, text: str, claim: Claim, size_mm: float | None) -> Found:
-        named = _named(text)
+        named = _named(text, claim)
         found = find_features(named, size_mm, self.features, self._rivals(claim, named))
         self.met.update(item.part for item in found.features or self.features)
         return found
@@ -157,6 +157,9 @@ class FileJudge:
 
     def _size_row(self, claim: Claim, feature: Feature) -> Row:
         limits = self._limits(claim, feature.word)
+        if feature.word == spotblue.FeatureWord.FACE and (limits or claim.size_mm is not None):
+            advice = "a face is not judged by a size of its own: claim a length between two faces"
+            return Row("size", UNDECIDED, self._wanted(claim), advice=advice, feature=feature.id)
         found = f"{number_text(feature.size_mm)} mm"
         if limits is None:
             if claim.size_mm is None:
@@ -240,7 +243,7 @@ class FileJudge:
     def _fit_row(self, claim: Claim) -> Row:
         ends = {}
         for side, text in (("hole", claim.feature), ("shaft", claim.mate)):
-            found = self._find(text, claim, None if _named(text).size_mm else claim.size_mm)
+            found = self._find(text, claim, None if _named(text, claim).size_mm else claim.size_mm)
             if not found.features:
                 return self._not_found(claim, found)
             ends[side] = {feature.id for feature in found.features}

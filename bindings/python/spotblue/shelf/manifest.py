@@ -220,6 +220,7 @@ class ClaimReader:
             coaxial_with=name_of_shown(text.get("coaxial_with", "")),
             within_mm=self._length(entry, "within"),
             notes=text.get("notes", ""),
+            unit=str(parse_unit(self.unit)),
         )
         self._check_together(entry, claim)
         return claim
