@@ -16,6 +16,7 @@
 namespace spotblue::command {
 namespace {
 
+// What is at work may still end by itself. Choice of this program, no source.
 constexpr int kGraceMs = 3000;
 
 sigset_t ending_signals() {
@@ -49,6 +50,8 @@ class Watch {
     done_ = ::eventfd(0, EFD_CLOEXEC);
     if (heard_ >= 0 && done_ >= 0) {
       thread_ = std::thread([this] { watch(); });
+    } else {
+      pthread_sigmask(SIG_SETMASK, &before_, nullptr);  // no one would hear them
     }
   }
   ~Watch() {
@@ -75,6 +78,7 @@ class Watch {
   void watch() {
     std::array<pollfd, 2> both{{{heard_, POLLIN, 0}, {done_, POLLIN, 0}}};
     while (::poll(both.data(), both.size(), -1) < 0) {
+      std::this_thread::yield();  // interrupted, or short of memory for a moment
     }
     signalfd_siginfo info{};
     if ((both[0].revents & POLLIN) == 0 || ::read(heard_, &info, sizeof info) != sizeof info) {

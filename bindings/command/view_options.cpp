@@ -82,8 +82,6 @@ Look look_with_progress(const ViewOptions& options) {
   return look(options.file, settings_of(options));
 }
 
-ExitCode code_of(const Look& look) {
-  return look.not_looked_at.empty() && look.model.not_compared.empty() ? kAllWell : kUndecided;
-}
+ExitCode code_of(const Look& look) { return is_whole(look) ? kAllWell : kUndecided; }
 
 }  // namespace spotblue::command

@@ -190,9 +190,10 @@ class CompareText {
         reasons.push_back(fmt::format("{} would need {} put right", number(plan), ids));
       } else if (!comparison_.plans[plan].whole) {
         reasons.push_back(
-            fmt::format("{} was not looked at whole and would need more time or "
-                        "memory",
-                        number(plan)));
+            fmt::format("{} {}", number(plan),
+                        plans_[plan].look.model.not_compared.empty()
+                            ? "was not looked at whole and would need more time or memory"
+                            : "did not arrive whole and would need its whole model"));
       } else if (const auto& margin = comparison_.plans[plan].least_margin; margin) {
         reasons.push_back(fmt::format(
             "{} would come first with more margin than that in {}, now "

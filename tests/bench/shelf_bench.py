@@ -21,7 +21,7 @@ import shelf_making  # noqa: E402
 import spotblue  # noqa: E402
 
 PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
-PARTS, PLATES = 1000, 100
+PARTS, PLATES = 1000, 40
 GAIN_ON_IDLE_CORES, LEAST_SHARE, MOST_PART = 1.7, 0.85, 0.05
 
 

@@ -56,6 +56,15 @@ TEST(BearingFinding, ConformsWithinEveryLimit) {
   EXPECT_THAT(finding.caution, HasSubstr("local rules"));
 }
 
+// Another bearing may be missing, and what it takes of the load.
+TEST(BearingFinding, OfAModelThatDidNotArriveWholeIsUndecided) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  turn(bench, 60, Duty::continuous, 500.0);
+  bench.look.model.not_compared = {{"product 'Collar'", "did not arrive"}};
+  EXPECT_EQ(only_bearing(bench).outcome, Outcome::undecided);
+  EXPECT_THAT(only_bearing(bench).advice, HasSubstr("export the model whole"));
+}
+
 TEST(BearingFinding, WithoutALoadOnlyTheSpeedIsJudged) {
   Bench bench = shaft_in_bush("bronze", "1045");
   turn(bench, 60, Duty::continuous, std::nullopt);

@@ -190,6 +190,15 @@ TEST(LostNames, AreRefusedWhereAllArrived) {
   EXPECT_THAT(refused.what(), HasSubstr("the model has no feature \"Pin: outside 30\""));
 }
 
+// A name without a part can mean nothing that is missing.
+TEST(LostNames, AreRefusedWhereTheyNameNoPart) {
+  Bench bench = pin_is_missing();
+  bench.job.fits.clear();
+  bench.measure("bore 30", 30.0, 0.002);
+  const Error refused = test::error_of_call([&] { (void)bench.findings(); });
+  EXPECT_THAT(refused.what(), HasSubstr("the model has no feature \"bore 30\""));
+}
+
 TEST(LostNames, MayBeFeaturesOfAPartThatIsNotSound) {
   Bench bench = test::wheel_on_bush();
   bench.product(OccurrenceId(1)).unsound = "its solid is not closed";

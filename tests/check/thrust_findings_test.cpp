@@ -55,6 +55,13 @@ TEST(ThrustFinding, JudgesTheNetAreaAtTheMeanRadius) {
   EXPECT_NEAR(number(finding.margin, "band_mm"), 7.5, kNear);
 }
 
+TEST(ThrustFinding, OfAModelThatDidNotArriveWholeIsUndecided) {
+  Bench bench = wheel_on_face();
+  turn(bench, 600.0);
+  bench.look.model.not_compared = {{"product 'Washer'", "did not arrive"}};
+  EXPECT_EQ(of_kind(bench, "thrust face").at(0).outcome, Outcome::undecided);
+}
+
 TEST(ThrustFinding, WithoutAThrustIsUndecided) {
   Bench bench = wheel_on_face();
   turn(bench, std::nullopt);

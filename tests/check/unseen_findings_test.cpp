@@ -68,6 +68,32 @@ TEST(UnseenFinding, LeavesTheSeatsOfAPartThatDidNotArriveWholeUndecided) {
   EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::undecided);
 }
 
+// Names of a product may hold the marks that notes put round them.
+TEST(UnseenFinding, FindsAPartThatDidNotArriveWholeWhateverItsName) {
+  Bench bench;
+  const FeatureRef hole = bench.bore(bench.part("Smith's wheel"), "bore 44", 44.0);
+  bench.seat(hole, bench.outside(bench.part("Bush"), "outside 44", 44.1));
+  bench.want("Smith's wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));
+  bench.look.model.not_compared = {{"product 'Smith's wheel'", "arrived with 1 of its 2 solids"}};
+  EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::undecided);
+}
+
+TEST(UnseenFinding, LeavesFindingsUndecidedHoweverTheJobSpellsAnUnsoundPart) {
+  for (const char* spelled : {"Pin", "Group/Pin"}) {
+    Bench bench = wheel_on_bush();
+    const OccurrenceId pin = bench.part("Pin");
+    bench.product(pin).unsound = "its solid is not closed";
+    bench.outside(pin, "outside 10", 10.0);
+    bench.job.sizes.push_back({.feature = std::string(spelled) + ": outside 10",
+                               .rule = std::string("h6"),
+                               .nominal = {}});
+    for (const Finding& finding : of_kind(bench, "size")) {
+      EXPECT_EQ(finding.outcome, Outcome::undecided) << spelled;
+      EXPECT_THAT(std::get<std::string>(finding.found.back().value), HasSubstr("not closed"));
+    }
+  }
+}
+
 TEST(UnseenFinding, LeavesTheSeatsOfOtherPartsDecided) {
   Bench bench = wheel_on_bush();
   bench.want("Wheel: bore 44", "Bush: outside 44", test::iso("H7/s6"));

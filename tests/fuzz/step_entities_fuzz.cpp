@@ -62,7 +62,7 @@ void read(std::string_view text) {
   const RepresentationOwners owners = representation_owners(entities);
   (void)read_placements(entities, owners);
   (void)unit_faults(entities, owners);
-  (void)bare_parts(entities, owners, declared);
+  (void)bare_parts(entities, declared);
   add_sizes(text, entities, declared);
 }
 

@@ -185,6 +185,9 @@ void bind_look(py::module_& module) {
              "whether that is for want of the machine's memory and not of what was given")
       .value("memory_mb", &Look::memory_mb,
              "by how much the process grew, what reports will take counted in, 10^6 bytes")
+      .computed(
+          "whole", [](const Look& self) { return is_whole(self); },
+          "whether all of the file arrived and was looked at")
       .shown_by(&look_shown);
   bind_look_methods(look.done());
   bind_look_functions(module);

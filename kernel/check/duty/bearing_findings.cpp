@@ -9,6 +9,7 @@
 #include <set>
 
 #include "check/bodies/running.hpp"
+#include "check/findings/unsound.hpp"
 #include "check/sizes/seat_sizes.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/geometry/wall.hpp"
@@ -238,6 +239,7 @@ Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int s
     finding.advice += "; a rolling bearing goes by its maker's table";
   }
   finding.caution = std::string(kTurningCaution);
+  leave_missing_open(declared, finding);
   return finding;
 }
 

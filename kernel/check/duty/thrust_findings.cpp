@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "check/bodies/running.hpp"
+#include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 
@@ -85,6 +86,7 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
       pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis,
       pair.note.empty() ? "" : " (" + pair.note + ")");
   finding.caution = std::string(kTurningCaution);
+  leave_missing_open(declared, finding);
   return finding;
 }
 

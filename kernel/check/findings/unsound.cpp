@@ -11,76 +11,50 @@
 namespace spotblue {
 namespace {
 
-struct UnsoundPart {
-  std::string id;
-  std::string why;
-};
+constexpr const char* kUnsound = "unsound";
 
-// Why not all of the product may be known; empty where it is. Of a part that did not arrive whole,
-// what is left may go by another's name.
-std::string flaw_of(const Model& model, const Product& product) {
-  if (!product.unsound.empty()) {
-    return product.unsound;
+// The part of "Bush" and of "Bush: bore 20", however it is spelled; empty where none of that name
+// stands in the model.
+std::string part_about(const Names& names, std::string about) {
+  while (!about.empty() && !names.is_part(about)) {
+    about = part_of_feature(about);
   }
-  for (const Note& note : model.not_compared) {
-    for (const std::string& name : {product.name, product.part}) {
-      if (!name.empty() && note.about.find("'" + name + "'") != std::string::npos) {
-        return note.about + " " + note.text;
-      }
-    }
-  }
-  return {};
-}
-
-std::vector<UnsoundPart> unsound_parts(const DeclaredJob& declared) {
-  const Model& model = declared.look->model;
-  std::vector<UnsoundPart> found;
-  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
-    const Product& product = model.products[model.occurrences[i].product];
-    if (const std::string why = flaw_of(model, product); !why.empty()) {
-      found.push_back({declared.names.id_of(i), why});
-      found.push_back({product.id, why});
-    }
-  }
-  return found;
-}
-
-// "Bush" and "Bush: bore 20" are about the bush.
-bool is_about(const Finding& finding, std::string_view part) {
-  return std::any_of(finding.about.begin(), finding.about.end(), [&](std::string_view about) {
-    return about.starts_with(part) &&
-           (about.size() == part.size() || about.substr(part.size()).starts_with(": "));
-  });
+  return about;
 }
 
 void leave_open(Finding& finding, std::string_view part, std::string_view why) {
   finding.outcome = Outcome::undecided;
   finding.advice = fmt::format("put {} right where it was drawn first, and judge again", part);
-  finding.found.push_back({"unsound", fmt::format("{}: {}", part, why)});
+  finding.found.push_back({kUnsound, fmt::format("{}: {}", part, why)});
 }
 
-// Whether it did. What is about the part itself is left to leave_unsound_open.
+// Whether it did, or was before.
 bool leave_part_open(const DeclaredJob& declared, OccurrenceId occurrence, Finding& finding) {
-  const Model& model = declared.look->model;
-  const std::string why = flaw_of(model, model.products[model.occurrences[occurrence].product]);
-  const std::string& id = declared.names.id_of(occurrence);
-  if (why.empty() || is_about(finding, id)) {
-    return false;
+  const std::string& why = declared.names.flaw_of(occurrence);
+  if (!why.empty()) {
+    leave_open(finding, declared.names.id_of(occurrence), why);
   }
-  leave_open(finding, id, why);
-  return true;
+  return !why.empty();
+}
+
+bool is_left_open(const Finding& finding) {
+  return std::ranges::any_of(finding.found,
+                             [](const Quantity& one) { return one.key == kUnsound; });
 }
 
 }  // namespace
 
 void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findings) {
-  const std::vector<UnsoundPart> parts = unsound_parts(declared);
   for (Finding& finding : findings) {
-    const auto part = std::find_if(parts.begin(), parts.end(), [&](const UnsoundPart& one) {
-      return is_about(finding, one.id);
-    });
-    if (part != parts.end() && finding.kind != kUnseen) {
-      leave_open(finding, part->id, part->why);
+    if (finding.kind == kUnseen || is_left_open(finding)) {
+      continue;
+    }
+    for (const std::string& about : finding.about) {
+      const std::string part = part_about(declared.names, about);
+      if (const std::string& why = declared.names.flaw_of(part); !why.empty()) {
+        leave_open(finding, part, why);
+        break;
+      }
     }
   }
 }

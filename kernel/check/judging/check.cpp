@@ -38,9 +38,9 @@ CheckResult check_model(const std::filesystem::path& model, std::optional<Length
 }
 
 bool is_whole(const CheckResult& result) {
-  return result.look.not_looked_at.empty() &&
-         std::ranges::none_of(result.findings,
-                              [](const Finding& one) { return one.kind == kNotJudged; });
+  return is_whole(result.look) && std::ranges::none_of(result.findings, [](const Finding& one) {
+           return one.kind == kNotJudged;
+         });
 }
 
 }  // namespace spotblue

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "check/match/flaws.hpp"
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/job/feature_name.hpp"
 
@@ -64,7 +65,8 @@ const std::string& feature_name(const Model& model, const FeatureRef& feature) {
   return product.widths.at(feature.index).name;
 }
 
-Names::Names(const Job& job, const Model& model) : job_(&job), model_(&model) {
+Names::Names(const Job& job, const Model& model)
+    : job_(&job), model_(&model), flaws_(flaws_of(model)) {
   std::vector<std::vector<OccurrenceId>> of_product(model.products.size());
   for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     of_product.at(model.occurrences[i].product).push_back(i);
@@ -119,33 +121,35 @@ bool Names::is_placed(const std::string& name) const {
   return part != nullptr && !part->occurrences.empty();
 }
 
-std::vector<const Product*> Names::products_of(const NamedPart& part) const {
-  std::vector<const Product*> products;
-  for (const std::size_t occurrence : part.occurrences) {
-    const Product* product = &model_->products[model_->occurrences[occurrence].product];
-    if (std::ranges::find(products, product) == products.end()) {
-      products.push_back(product);
-    }
+std::set<ProductId> Names::products_of(const NamedPart& part) const {
+  std::set<ProductId> products;
+  for (const OccurrenceId occurrence : part.occurrences) {
+    products.insert(model_->occurrences[occurrence].product);
   }
   return products;
 }
 
 bool Names::is_feature(const std::string& name) const {
   const NamedPart* part = find_part(part_of_feature(name));
-  return part != nullptr && std::ranges::any_of(products_of(*part), [&](const Product* product) {
-           return !matches(*product, name).empty();
+  return part != nullptr && std::ranges::any_of(products_of(*part), [&](ProductId product) {
+           return !matches(model_->products[product], name).empty();
          });
 }
 
-std::string Names::flaw_of(const std::string& part) const {
-  const NamedPart* named = find_part(part);
-  for (const Product* product :
-       named == nullptr ? std::vector<const Product*>() : products_of(*named)) {
-    if (!product->unsound.empty()) {
-      return product->id + ": " + product->unsound;
+const std::string& Names::flaw_of(const std::string& part) const {
+  static const std::string kNone;
+  if (const NamedPart* named = find_part(part); named != nullptr) {
+    for (const OccurrenceId occurrence : named->occurrences) {
+      if (const std::string& flaw = flaw_of(occurrence); !flaw.empty()) {
+        return flaw;
+      }
     }
   }
-  return {};
+  return kNone;
+}
+
+const std::string& Names::flaw_of(OccurrenceId occurrence) const {
+  return flaws_.at(model_->occurrences.at(occurrence).product);
 }
 
 NamedPart Names::part(const std::string& name, const Entry& entry) const {

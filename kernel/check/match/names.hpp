@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -63,9 +64,10 @@ class Names {
   [[nodiscard]] bool is_placed(const std::string& name) const;
   /// Whether a part that stands somewhere has such a feature, or several.
   [[nodiscard]] bool is_feature(const std::string& name) const;
-  /// Why not all features of the part may be known: what makes its first unsound product so; empty
-  /// where none is.
-  [[nodiscard]] std::string flaw_of(const std::string& part) const;
+  /// Why not all of the part may be known, by its first product of which that is so (flaws_of);
+  /// empty where all is, and where there is no such part.
+  [[nodiscard]] const std::string& flaw_of(const std::string& part) const;
+  [[nodiscard]] const std::string& flaw_of(OccurrenceId occurrence) const;
 
   /// For findings: the shortest id that means this occurrence or this feature of it alone.
   [[nodiscard]] const std::string& id_of(OccurrenceId occurrence) const;
@@ -74,7 +76,7 @@ class Names {
  private:
   [[nodiscard]] const NamedPart* find_part(const std::string& name) const;
   void add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of_product);
-  [[nodiscard]] std::vector<const Product*> products_of(const NamedPart& part) const;
+  [[nodiscard]] std::set<ProductId> products_of(const NamedPart& part) const;
   [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
                                                     const std::string& name) const;
   [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;
@@ -83,6 +85,7 @@ class Names {
   const Job* job_;
   const Model* model_;
   std::map<std::string, NamedPart> parts_;
+  std::vector<std::string> flaws_;  // by product
 };
 
 }  // namespace spotblue

@@ -148,6 +148,10 @@ LookSettings bounded(LookSettings settings, const LookBounds& bounds) {
   return settings;
 }
 
+bool is_whole(const Look& look) {
+  return look.not_looked_at.empty() && look.model.not_compared.empty();
+}
+
 Look look_at(Model model, const LookSettings& settings) {
   const auto start = std::chrono::steady_clock::now();
   const TimeLimit limit(settings.seconds);

@@ -2,14 +2,14 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <array>
 #include <map>
 #include <string>
 #include <string_view>
 #include <unordered_map>
 #include <unordered_set>
 
+#include "geometry/part21/step_kinds.hpp"
+#include "geometry/part21/step_mapped.hpp"
 #include "geometry/part21/step_usage.hpp"
 
 namespace spotblue {
@@ -20,29 +20,10 @@ struct Drawn {
   bool curves = false;
 };
 
-bool is_triangles(std::string_view word) {
-  return word.starts_with("TESSELLATED_") || word.starts_with("TRIANGULATED_") ||
-         word.starts_with("COMPLEX_TRIANGULATED_") || word.starts_with("REPOSITIONED_TESSELLATED_");
-}
-
-bool is_curves(std::string_view word) {
-  constexpr std::array<std::string_view, 10> kWords{"GEOMETRIC_CURVE_SET",
-                                                    "GEOMETRIC_SET",
-                                                    "EDGE_BASED_WIREFRAME_MODEL",
-                                                    "SHELL_BASED_WIREFRAME_MODEL",
-                                                    "TRIMMED_CURVE",
-                                                    "COMPOSITE_CURVE",
-                                                    "POLYLINE",
-                                                    "B_SPLINE_CURVE_WITH_KNOTS",
-                                                    "EDGE_CURVE",
-                                                    "CIRCLE"};
-  return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
-}
-
 class BareParts {
  public:
-  BareParts(const StepText& text, const RepresentationOwners& owners, const Declared& declared)
-      : text_(text), owners_(owners) {
+  BareParts(const StepText& text, const Declared& declared)
+      : text_(text), links_(linked_representations(text)) {
     for (const DeclaredPart& part : declared.parts) {
       known_.insert(part.entity);
     }
@@ -63,9 +44,9 @@ class BareParts {
 
   std::vector<Note> notes() {
     std::map<int, Drawn> drawn;
-    for (const auto& [representation, owner] : owners_) {
-      if (owner != 0 && !known_.contains(owner)) {
-        add(drawn[owner], drawn_in(representation));
+    for (const auto& [definition, representation] : shapes_of_definitions(text_)) {
+      if (!known_.contains(definition)) {
+        add(drawn[definition], drawn_by_all(representation));
       }
     }
     std::vector<Note> notes;
@@ -88,6 +69,29 @@ class BareParts {
     sum.curves = sum.curves || one.curves;
   }
 
+  // By all representations that are linked to it; each group is looked at once.
+  Drawn drawn_by_all(int start) {
+    const auto known = group_of_.find(start);
+    if (known != group_of_.end()) {
+      return groups_[known->second];
+    }
+    Drawn drawn;
+    std::vector<int> open{start};
+    group_of_.emplace(start, groups_.size());
+    while (!open.empty()) {
+      const int representation = open.back();
+      open.pop_back();
+      add(drawn, drawn_in(representation));
+      for (const int linked : links_[representation]) {
+        if (group_of_.emplace(linked, groups_.size()).second) {
+          open.push_back(linked);
+        }
+      }
+    }
+    groups_.push_back(drawn);
+    return drawn;
+  }
+
   // Its own and, by mapped items, those of others; a chain that comes back to itself counts once.
   Drawn drawn_in(int representation, int depth = 0) {
     constexpr int kMostMappings = 100;
@@ -99,7 +103,7 @@ class BareParts {
     for (const int item : items_of(text_, representation)) {
       const StepText::Entity* entity = text_.find(item);
       const std::string_view word = entity != nullptr ? text_.keyword(*entity) : "$";
-      drawn.triangles = drawn.triangles || is_triangles(word) ||
+      drawn.triangles = drawn.triangles || is_tessellated(word) ||
                         (word.empty() && text_.arguments(*entity, "TESSELLATED_ITEM"));
       drawn.curves = drawn.curves || is_curves(word);
       const bool copies = word == "MAPPED_ITEM" && !placing_.contains(item);
@@ -112,18 +116,19 @@ class BareParts {
   }
 
   const StepText& text_;
-  const RepresentationOwners& owners_;
+  std::unordered_map<int, std::vector<int>> links_;
   std::unordered_set<int> known_;       // definitions that have solids or are in other files
   std::unordered_set<int> assemblies_;  // definitions that have components
   std::unordered_set<int> placing_;     // mapped items that place a part
   std::unordered_map<int, Drawn> known_drawn_;
+  std::unordered_map<int, std::size_t> group_of_;  // representations that are linked
+  std::vector<Drawn> groups_;
 };
 
 }  // namespace
 
-std::vector<Note> bare_parts(const StepText& text, const RepresentationOwners& owners,
-                             const Declared& declared) {
-  return BareParts(text, owners, declared).notes();
+std::vector<Note> bare_parts(const StepText& text, const Declared& declared) {
+  return BareParts(text, declared).notes();
 }
 
 }  // namespace spotblue

@@ -9,6 +9,7 @@
 #include <unordered_set>
 #include <utility>
 
+#include "geometry/part21/step_kinds.hpp"
 #include "geometry/part21/step_outside.hpp"
 #include "geometry/part21/step_solids.hpp"
 #include "geometry/part21/step_usage.hpp"
@@ -79,11 +80,10 @@ std::string instead_of_solids(const StepText& text) {
   bool curves = false;
   for (const StepText::Entity& entity : text.entities()) {
     const std::string_view word = text.keyword(entity);
-    tessellated = tessellated || word.starts_with("TESSELLATED_S") ||
-                  word.starts_with("COMPLEX_TRIANGULATED") || word.starts_with("TRIANGULATED_");
+    tessellated = tessellated || is_tessellated(word);
     faces = faces || word == "ADVANCED_FACE" || word == "FACE_SURFACE" || word == "OPEN_SHELL" ||
             word == "CLOSED_SHELL" || word == "GEOMETRIC_SET";
-    curves = curves || word == "EDGE_CURVE" || word == "GEOMETRIC_CURVE_SET";
+    curves = curves || is_curves(word);
   }
   return faces         ? "surfaces only"
          : tessellated ? "tessellated shapes only"

@@ -2,10 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <charconv>
 #include <cmath>
 #include <map>
+#include <numbers>
 #include <optional>
 #include <set>
 #include <string>
@@ -24,6 +27,79 @@ struct UnitKind {
 };
 constexpr std::array<UnitKind, 2> kKinds{
     {{"LENGTH_UNIT", ".METRE.", "lengths"}, {"PLANE_ANGLE_UNIT", ".RADIAN.", "angles"}}};
+
+// Units whose length is the same wherever they are used, in metres and radians: the inch, foot,
+// yard and mile by the agreement of 1959 (NIST SP 811:2008, appendix B.6), the others by ISO
+// 80000-3:2019. In another plural, "s" behind.
+struct NamedUnit {
+  std::string_view name;
+  double size;
+};
+constexpr std::array<NamedUnit, 24> kNamedUnits{{{"inch", 0.0254},
+                                                 {"inches", 0.0254},
+                                                 {"foot", 0.3048},
+                                                 {"feet", 0.3048},
+                                                 {"yard", 0.9144},
+                                                 {"mile", 1609.344},
+                                                 {"mil", 0.0000254},
+                                                 {"thou", 0.0000254},
+                                                 {"micrometre", 1e-6},
+                                                 {"micrometer", 1e-6},
+                                                 {"micron", 1e-6},
+                                                 {"millimetre", 1e-3},
+                                                 {"millimeter", 1e-3},
+                                                 {"centimetre", 1e-2},
+                                                 {"centimeter", 1e-2},
+                                                 {"decimetre", 0.1},
+                                                 {"decimeter", 0.1},
+                                                 {"metre", 1.0},
+                                                 {"meter", 1.0},
+                                                 {"kilometre", 1000.0},
+                                                 {"kilometer", 1000.0},
+                                                 {"degree", std::numbers::pi / 180.0},
+                                                 {"gon", std::numbers::pi / 200.0},
+                                                 {"radian", 1.0}}};
+
+// Files round their factors: 0.0174533 for a degree. Choice of this program, no source.
+constexpr double kSameUnit = 1e-6;
+
+std::optional<double> size_named(std::string name) {
+  std::transform(name.begin(), name.end(), name.begin(),
+                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  for (const NamedUnit& unit : kNamedUnits) {
+    if (name == unit.name || name == std::string(unit.name) + "s") {
+      return unit.size;
+    }
+  }
+  return std::nullopt;
+}
+
+// Of the International System; nothing for what is no prefix.
+std::optional<double> prefix_size(std::string_view prefix) {
+  constexpr std::array<std::pair<std::string_view, double>, 17> kPrefixes{{{"$", 1.0},
+                                                                           {".EXA.", 1e18},
+                                                                           {".PETA.", 1e15},
+                                                                           {".TERA.", 1e12},
+                                                                           {".GIGA.", 1e9},
+                                                                           {".MEGA.", 1e6},
+                                                                           {".KILO.", 1e3},
+                                                                           {".HECTO.", 1e2},
+                                                                           {".DECA.", 1e1},
+                                                                           {".DECI.", 1e-1},
+                                                                           {".CENTI.", 1e-2},
+                                                                           {".MILLI.", 1e-3},
+                                                                           {".MICRO.", 1e-6},
+                                                                           {".NANO.", 1e-9},
+                                                                           {".PICO.", 1e-12},
+                                                                           {".FEMTO.", 1e-15},
+                                                                           {".ATTO.", 1e-18}}};
+  for (const auto& [word, size] : kPrefixes) {
+    if (prefix == word) {
+      return size;
+    }
+  }
+  return std::nullopt;
+}
 
 // 25.4 for "LENGTH_MEASURE(25.4)" and for "25.4"; nothing for what is no number.
 std::optional<double> measured(std::string_view value) {
@@ -101,6 +177,12 @@ class Units {
     return entry->second;
   }
 
+  // In metres or radians; of a unit that is_base.
+  [[nodiscard]] std::optional<double> size_of_base(const Entity& unit) const {
+    const auto si = text_.arguments(unit, "SI_UNIT");
+    return si && si->size() > 1 ? prefix_size((*si)[si->size() - 2]) : std::nullopt;
+  }
+
   [[nodiscard]] bool is_base(const Entity& unit, const UnitKind& kind) const {
     const auto si = text_.arguments(unit, "SI_UNIT");
     return si && si->size() > 1 && si->back() == kind.base;
@@ -116,7 +198,7 @@ class Units {
       parts = text_.arguments(*factor, "MEASURE_WITH_UNIT");
     }
     if (!parts || parts->size() < 2) {
-      return "how long it is can not be read";
+      return "its size can not be read";
     }
     const auto number = measured((*parts)[0]);
     if (!number || !(*number > 0.0) || !std::isfinite(*number)) {
@@ -127,11 +209,16 @@ class Units {
     if (other == &unit) {
       return "it is defined by itself";
     }
-    return other != nullptr && is_base(*other, kind)
-               ? std::string()
-               : fmt::format(
-                     "it is defined by another unit than one of the International System for {}",
-                     kind.of);
+    if (other == nullptr || !is_base(*other, kind)) {
+      return fmt::format(
+          "it is defined by another unit than one of the International System for {}", kind.of);
+    }
+    const std::string name = quoted(conversion.front());
+    const auto by_name = size_named(name);
+    const auto of_base = size_of_base(*other);
+    return by_name && of_base && std::abs(*number * *of_base / *by_name - 1.0) > kSameUnit
+               ? fmt::format("it is called {}, but #{} gives it another size", name, factor->id)
+               : std::string();
   }
 
   const StepText& text_;

@@ -136,4 +136,22 @@ void leave_out(Note what, Model& model) {
   model.notes.push_back(std::move(what));
 }
 
+void note_faults(const std::vector<Note>& faults, Model& model) {
+  if (faults.empty()) {
+    return;
+  }
+  distrust_parts(model, fmt::format("{}: {}", faults.front().about, faults.front().text));
+  for (const Note& fault : faults) {
+    leave_out({fault.about, fault.text + ": what is made of it is not to be trusted"}, model);
+  }
+}
+
+void distrust_parts(Model& model, const std::string& why) {
+  for (Product& product : model.products) {
+    if (product.unsound.empty()) {
+      product.unsound = why + "; which parts are made of it is not known";
+    }
+  }
+}
+
 }  // namespace spotblue

@@ -19,4 +19,10 @@ namespace spotblue {
 // Notes what a partial model does not hold, so that no one takes it for compared.
 void leave_out(Note what, Model& model);
 
+// Leaves out what is made of entities that can't be read; every part may be, so none is sound.
+void note_faults(const std::vector<Note>& faults, Model& model);
+
+// Makes every part unsound that is not yet, for what can't be laid at the door of one.
+void distrust_parts(Model& model, const std::string& why);
+
 }  // namespace spotblue

@@ -166,6 +166,10 @@ void check_complete(Arrival& arrival, const Declared& declared, std::vector<Note
     throw unreadable(reading.name(), "no solid of the file belongs to a product",
                      "export the file again");
   }
+  if (!arrival.lame_faces.empty()) {
+    distrust_parts(arrival.model, fmt::format("face #{} arrived without all of its edges",
+                                              arrival.lame_faces.front().entity));
+  }
   for (Note& note : missing) {
     leave_out(std::move(note), arrival.model);
   }
@@ -192,8 +196,7 @@ struct TextFaults {
 TextFaults faults_of(const StepText& text, const Declared& declared) {
   const RepresentationOwners owners = representation_owners(text);
   Placements placements = read_placements(text, owners);
-  TextFaults all{std::move(placements.unplaced), axis_faults(text),
-                 bare_parts(text, owners, declared)};
+  TextFaults all{std::move(placements.unplaced), axis_faults(text), bare_parts(text, declared)};
   std::vector<Note> units = unit_faults(text, owners);
   std::move(placements.faults.begin(), placements.faults.end(), std::back_inserter(all.faults));
   std::move(units.begin(), units.end(), std::back_inserter(all.faults));

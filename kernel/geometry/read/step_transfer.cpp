@@ -16,6 +16,7 @@
 #include "geometry/part21/step_mapped.hpp"
 #include "geometry/part21/step_outside.hpp"
 #include "geometry/part21/step_text.hpp"
+#include "geometry/read/completeness.hpp"
 #include "geometry/sizes/semantic_read.hpp"
 #include "geometry/tree/step_faults.hpp"
 #include "geometry/tree/step_reader.hpp"

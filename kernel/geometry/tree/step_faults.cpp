@@ -31,6 +31,7 @@
 #include <string_view>
 #include <utility>
 
+#include "geometry/part21/step_kinds.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -64,8 +65,9 @@ bool is_broken_tie(std::string_view fail) {
   const auto says = [&](std::string_view word) {
     return fail.find(word) != std::string_view::npos;
   };
-  return (says("illegal type") || says("not an Entity")) && !says("frame_of_reference") &&
-         !says("context_of_items");
+  return (says("illegal type") || says("illegal parameter type") || says("not an Entity") ||
+          says("could not be read") || says("Count of Parameters")) &&
+         !says("frame_of_reference") && !says("context_of_items");
 }
 
 using Unknown = Handle(StepData_UndefinedEntity);
@@ -78,12 +80,10 @@ Interface_EntityIterator named_by(const Unknown& entity) {
 
 // Tessellation is told of by part (see bare_parts): Open CASCADE's versions know more or less of
 // it.
-bool is_tessellated(const Unknown& entity) {
+bool holds_tessellated(const Unknown& entity) {
   Unknown part = entity;
   while (!part.IsNull()) {
-    const std::string_view type = part->StepType();
-    if (type.find("TESSELLATED") != std::string_view::npos ||
-        type.find("TRIANGULATED") != std::string_view::npos) {
+    if (is_tessellated(part->StepType())) {
       return true;
     }
     part = part->IsComplex() ? part->Next() : Unknown();
@@ -106,7 +106,7 @@ UnknownNamed unknown_in(const StepData_StepModel& entities, int index) {
   }
   for (Interface_EntityIterator each = named_by(raw); each.More(); each.Next()) {
     const Unknown one = Unknown::DownCast(each.Value());
-    if (!one.IsNull() && is_tessellated(one)) {
+    if (!one.IsNull() && holds_tessellated(one)) {
       found.tessellated = true;
     } else if (!one.IsNull() && found.first.IsNull()) {
       found.first = one;
@@ -241,7 +241,7 @@ std::vector<Note> entity_faults(const StepData_StepModel& entities) {
       faults.push_back(std::move(*fault));
     } else if (is_flat_vertex(entity)) {
       faults.push_back({fmt::format("#{}, VERTEX_POINT", entities.IdentLabel(entity)),
-                        "its point is none of three numbers"});
+                        "its point does not have three numbers"});
     }
   }
   return faults;
@@ -253,25 +253,9 @@ void refuse_faults(const std::vector<Note>& faults, const std::string& file,
     return;
   }
   const std::string more =
-      faults.size() == 1 ? std::string() : fmt::format(", and {} more", faults.size() - 1);
+      faults.size() == 1 ? std::string() : fmt::format("; and {} more", faults.size() - 1);
   throw Error(ErrorCode::unreadable, {file, faults.front().about}, faults.front().text + more,
               "export the file again, or accept a partial model");
-}
-
-void note_faults(const std::vector<Note>& faults, Model& model) {
-  if (faults.empty()) {
-    return;
-  }
-  const std::string why = fmt::format("{}: {}; which parts are made of it is not known",
-                                      faults.front().about, faults.front().text);
-  for (Product& product : model.products) {
-    if (product.unsound.empty()) {
-      product.unsound = why;
-    }
-  }
-  for (const Note& fault : faults) {
-    model.notes.push_back({fault.about, fault.text + ": what is made of it is not to be trusted"});
-  }
 }
 
 }  // namespace spotblue

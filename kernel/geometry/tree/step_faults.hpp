@@ -20,7 +20,4 @@ namespace spotblue {
 void refuse_faults(const std::vector<Note>& faults, const std::string& file,
                    Completeness completeness);
 
-// Puts them among the notes of a partial model; every part may be made of them, so none is sound.
-void note_faults(const std::vector<Note>& faults, Model& model);
-
 }  // namespace spotblue

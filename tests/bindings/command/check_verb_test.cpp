@@ -67,9 +67,22 @@ TEST_F(CheckVerb, ADamagedModelTakenInPartIsJudgedByNothingInIt) {
   EXPECT_EQ(bench_.run("check job.toml").code, 2);
   const Said said = bench_.run("check job.toml --accept-partial");
   EXPECT_EQ(said.code, 3) << said.err;
-  EXPECT_THAT(said.out, HasSubstr("0 nonconforming, 6 undecided, 0 conforming"));
+  EXPECT_THAT(said.out, HasSubstr("0 nonconforming, 7 undecided, 0 conforming"));
   EXPECT_THAT(said.out, HasSubstr("its radius is no number"));
-  EXPECT_EQ(bench_.run("compare job.toml job.toml --accept-partial").code, 0);
+  EXPECT_EQ(bench_.run("look press.step --accept-partial").code, 3);
+  EXPECT_EQ(bench_.run("compare job.toml job.toml --accept-partial").code, 3);
+}
+
+// Nothing of a solid whose kind is misspelt arrives: what a job says of its part is not known.
+TEST_F(CheckVerb, AJobThatNamesAPartOfAKindThatIsNotKnownIsUndecided) {
+  EXPECT_EQ(check(wants("[-0.05, -0.02]")).code, 0);
+  bench_.write("press.step",
+               std::regex_replace(bench_.read("press.step"), std::regex("MANIFOLD_SOLID_BREP"),
+                                  "MANIFOLD_SOLID_BRP", std::regex_constants::format_first_only));
+  const Said said = bench_.run("check job.toml --accept-partial");
+  EXPECT_EQ(said.code, 3) << said.err;
+  EXPECT_THAT(said.out, HasSubstr("is in what arrived of the model"));
+  EXPECT_THAT(said.out, HasSubstr("0 nonconforming"));
 }
 
 // What did not arrive may seat and clash: no look may call it clear, and no draft whole.
@@ -91,7 +104,10 @@ TEST_F(CheckVerb, AModelTakenInPartIsNotCalledClear) {
   const Said check = bench_.run("check job.toml --accept-partial");
   EXPECT_EQ(check.code, 3) << check.err;
   EXPECT_THAT(check.out, HasSubstr("is in what arrived of the model"));
-  EXPECT_THAT(bench_.run("compare job.toml job.toml --accept-partial").err, ::testing::IsEmpty());
+  const Said compare = bench_.run("compare job.toml job.toml --accept-partial");
+  EXPECT_EQ(compare.code, 3) << compare.err;
+  EXPECT_THAT(compare.err, ::testing::IsEmpty());
+  EXPECT_THAT(compare.out, HasSubstr("did not arrive whole"));
 }
 
 TEST_F(CheckVerb, NothingToJudgeIsUndecidedAndEndsWithThree) {

@@ -90,6 +90,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.bounded": ("look", "the keywords seconds and memory_mb do it"),
     "job.look_settings": ("check", "it looks as the job says"),
     "check.check_model": ("check", "given the model in place of a job"),
+    "geometry.is_whole": ("Look.whole", "a property of the value"),
     "check.is_whole": ("CheckResult.whole", "a property of the value"),
     "check.judge_job": ("judge", "hands back the job with its findings, a CheckResult"),
     "check.compare_plans": ("compare", "the name of the program's verb"),

@@ -23,10 +23,10 @@ PARTS = int(os.environ.get("SPOTBLUE_SHELF_PARTS", "1000"))
 # The reader of Open CASCADE 7.8 survives a loop of edges called a direction; the part lacks a face then.
 CRASHING = "bad-crashing.step"
 SURVIVES = tuple(map(int, spotblue.kernel_version().split(".")[:2])) >= (7, 8)
-LIMITS = {"seconds": 8.0, "memory_mb": 3000.0}
+LIMITS = {"seconds": 3.0, "memory_mb": 3000.0}
 RUN = """
 import sys, spotblue
-spotblue.library(sys.argv[1], database=sys.argv[2], workers=2, seconds=8.0, memory_mb=3000.0)
+spotblue.library(sys.argv[1], database=sys.argv[2], workers=2, seconds=3.0, memory_mb=3000.0)
 """
 
 

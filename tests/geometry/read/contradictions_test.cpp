@@ -153,6 +153,13 @@ TEST(Contradictions, AProductWhoseShapeIsNotGivenIsRefused) {
       HasSubstr("SHAPE_DEFINITION_REPRESENTATION"));
 }
 
+TEST(Contradictions, APlacingOfThreeValuesIsRefusedByEntity) {
+  const Error problem =
+      refusal(stand_with(R"((CONTEXT_DEPENDENT_SHAPE_REPRESENTATION\(#\d+,#\d+)\))", "$1,$$)"));
+  EXPECT_THAT(problem.place(), HasSubstr("CONTEXT_DEPENDENT_SHAPE_REPRESENTATION"));
+  EXPECT_THAT(problem.rule(), HasSubstr("more or fewer values than it must"));
+}
+
 TEST(Contradictions, ASolidThatArrivesInAnAssemblyButIsOfNoProductIsToldOf) {
   const std::string solid_of = found(R"(#(\d+) = ADVANCED_BREP_SHAPE_REPRESENTATION)");
   const Error problem =
@@ -189,6 +196,28 @@ TEST(Contradictions, APartOfTrianglesOnlyIsSetAgainstNothingAndToldOf) {
                            "#900002=COORDINATES_LIST('',3,((0.,0.,0.),(1.,0.,0.),(0.,1.,0.)));\n"));
   EXPECT_THAT(model.not_compared,
               Contains(Field(&Note::text, HasSubstr("it has no solid, triangles only"))));
+}
+
+// Both products are told of, though neither owns the shape.
+TEST(Contradictions, TwoPartsOfOneShapeOfCurvesAreBothToldOf) {
+  const std::string circle = found(R"((#\d+) = CIRCLE\()");
+  const Model model = whole(with_lines(
+      stand(), "#900001=GEOMETRIC_CURVE_SET('',(" + circle +
+                   "));\n"
+                   "#900002=SHAPE_REPRESENTATION('',(#900001),#11);\n"
+                   "#900010=PRODUCT('Wire','Wire','',());\n"
+                   "#900011=PRODUCT_DEFINITION_FORMATION('','',#900010);\n"
+                   "#900012=PRODUCT_DEFINITION('','',#900011,#900003);\n"
+                   "#900013=PRODUCT_DEFINITION_SHAPE('','',#900012);\n"
+                   "#900014=SHAPE_DEFINITION_REPRESENTATION(#900013,#900002);\n"
+                   "#900020=PRODUCT('Loop','Loop','',());\n"
+                   "#900021=PRODUCT_DEFINITION_FORMATION('','',#900020);\n"
+                   "#900022=PRODUCT_DEFINITION('','',#900021,#900003);\n"
+                   "#900023=PRODUCT_DEFINITION_SHAPE('','',#900022);\n"
+                   "#900024=SHAPE_DEFINITION_REPRESENTATION(#900023,#900002);\n"
+                   "#900003=PRODUCT_DEFINITION_CONTEXT('part definition',#2,'design');\n"));
+  EXPECT_THAT(model.not_compared, Contains(Field(&Note::about, "Wire")));
+  EXPECT_THAT(model.not_compared, Contains(Field(&Note::about, "Loop")));
 }
 
 TEST(Contradictions, CurvesAndTrianglesBesideASolidAreNoLoss) {
@@ -249,6 +278,40 @@ TEST(Contradictions, AUnitInTermsOfTheMillimetreIsTaken) {
   EXPECT_NO_THROW((void)whole(stand_in("1.", "#900003")));
 }
 
+struct OddUnit {
+  const char* name;
+  const char* times;
+};
+void PrintTo(const OddUnit& one, std::ostream* out) { *out << one.name << " of " << one.times; }
+
+class UnitsOfAnotherSize : public ::testing::TestWithParam<OddUnit> {};
+
+TEST_P(UnitsOfAnotherSize, AreRefused) {
+  const std::string text = std::regex_replace(stand_in(GetParam().times, "#900003"),
+                                              std::regex("OURS"), GetParam().name);
+  EXPECT_THAT(refusal(text).rule(),
+              AllOf(HasSubstr(std::string("called ") + GetParam().name), HasSubstr("#900001")));
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, UnitsOfAnotherSize,
+                         ::testing::Values(OddUnit{"INCH", "25.5"}, OddUnit{"inch", "0.0254"},
+                                           OddUnit{"Foot", "304.9"}, OddUnit{"MILLIMETRE", "10."},
+                                           OddUnit{"metres", "1."}));
+
+TEST(Contradictions, AnInchAsAgreedIsTaken) {
+  for (const char* times : {"25.4", "25.400001", "2.54E1"}) {
+    EXPECT_NO_THROW(
+        (void)whole(std::regex_replace(stand_in(times, "#900003"), std::regex("OURS"), "Inch")))
+        << times;
+  }
+}
+
+// In 1959 the foot of surveys kept its length.
+TEST(Contradictions, AUnitOfAnotherNameHasTheSizeThatIsGiven) {
+  EXPECT_NO_THROW((void)whole(std::regex_replace(stand_in("304.8006096", "#900003"),
+                                                 std::regex("OURS"), "US SURVEY FOOT")));
+}
+
 TEST(Contradictions, TwoUnitsOfLengthsInOneContextAreRefused) {
   const Error problem = refusal(
       with_lines(stand_with(R"((GLOBAL_UNIT_ASSIGNED_CONTEXT\s*\(\s*\()(#\d+))", "$1#900001,$2"),
@@ -267,7 +330,7 @@ TEST(Contradictions, AVertexInAPlaneIsRefusedByEntity) {
       refusal(with_lines(stand_with(R"(VERTEX_POINT\('',#\d+\))", "VERTEX_POINT('',#900001)"),
                          "#900001=CARTESIAN_POINT('',(0.,0.));\n"));
   EXPECT_THAT(problem.place(), HasSubstr("VERTEX_POINT"));
-  EXPECT_THAT(problem.rule(), HasSubstr("none of three numbers"));
+  EXPECT_THAT(problem.rule(), HasSubstr("does not have three numbers"));
 }
 
 }  // namespace spotblue::contradictions_test

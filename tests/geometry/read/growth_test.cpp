@@ -114,7 +114,7 @@ double seconds_to_read(const std::string& text) {
     const RepresentationOwners owners = representation_owners(entities);
     ASSERT_TRUE(read_placements(entities, owners).faults.empty());
     ASSERT_TRUE(unit_faults(entities, owners).empty());
-    ASSERT_TRUE(bare_parts(entities, owners, declared).empty());
+    ASSERT_TRUE(bare_parts(entities, declared).empty());
   });
 }
 

@@ -34,7 +34,7 @@ struct CheckResult {
                                                       std::optional<LengthUnit> unit,
                                                       const LookSettings& settings);
 
-/// Whether all of the model was looked at and judged.
+/// Whether all of the model arrived, was looked at and judged.
 [[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const CheckResult& result);
 
 /// Judges what was found on the model; the same job and look give the same findings in the same

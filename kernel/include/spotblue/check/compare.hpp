@@ -66,7 +66,7 @@ constexpr void describe(auto& fields, const PlanCost*) {
       .member("presses", &PlanCost::presses, "press fits to be made, by press or by heat")
       .member("ways_in", &PlanCost::ways_in, "the worst of its way-in findings")
       .member("ways_in_judged", &PlanCost::ways_in_judged, "number")
-      .member("whole", &PlanCost::whole, "all of it was looked at and judged: is_whole")
+      .member("whole", &PlanCost::whole, "all of it arrived, was looked at and judged: is_whole")
       .member("outcomes", &PlanCost::outcomes, "how many of each")
       .member("least_margin", &PlanCost::least_margin, "among the conforming findings, or None");
 }

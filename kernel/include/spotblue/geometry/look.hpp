@@ -59,6 +59,10 @@ struct Look {
   double memory_mb = 0.0;
 };
 
+/// Whether all of the file arrived and was looked at: nothing is not_looked_at and no part of the
+/// model is left out (Model::not_compared).
+[[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const Look& look);
+
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
 ///
 /// Ends within settings.seconds and one more, with what was found until then, and once the process
