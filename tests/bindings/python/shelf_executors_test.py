@@ -215,7 +215,7 @@ class ADaskCluster(unittest.TestCase):
         cls.addClassCleanup(folder.cleanup)
         cls.place = Path(folder.name)
         cls.made = shelf_making.make_shelf(PROGRAM, cls.place / "shelf", 2 * PARTS)
-        limits = {"seconds": 8.0, "memory_mb": 3000.0}
+        limits = {"seconds": 3.0, "memory_mb": 3000.0}
         cls.limits: dict[str, Any] = limits
         cls.rows = spotblue.library(cls.made.manifest, database=cls.place / "own.db", **limits).rows
         cls.cluster = LocalCluster(
