@@ -80,12 +80,12 @@ LookBounds given(const host::Bounds& bounds) {
   return {unless_none(bounds.seconds), unless_none(bounds.memory_mb)};
 }
 
-Subject looked_at(const Handle(TDocStd_Document) & document, const LookSettings& settings) {
+Held held(const Handle(TDocStd_Document) & document) {
   require_document(document);
-  return looked_at_document(kDocumentName, document, settings);
+  return {kDocumentName, document, {}};
 }
 
-Subject looked_at(const std::vector<host::Part>& parts, const LookSettings& settings) {
+Held held(const std::vector<host::Part>& parts) {
   std::vector<NamedPlace> shapes;
   for (const host::Part& part : parts) {
     if (part.shape.IsNull()) {
@@ -94,7 +94,7 @@ Subject looked_at(const std::vector<host::Part>& parts, const LookSettings& sett
     }
     shapes.push_back({part.name, part.shape});
   }
-  return looked_at_shapes(kShapesName, shapes, settings);
+  return {kShapesName, {}, std::move(shapes)};
 }
 
 std::vector<std::string> lines_of(const std::vector<Note>& notes) {
@@ -158,14 +158,14 @@ class Records {
 };
 
 void fill(host::LookResult& result, const Subject& subject) {
-  Records records(subject.look);
-  result.parts = subject.look.model.products.size();
-  result.occurrences = subject.look.model.occurrences.size();
+  Records records(subject.result.look);
+  result.parts = subject.result.look.model.products.size();
+  result.occurrences = subject.result.look.model.occurrences.size();
   result.seats = records.seats();
   result.clashes = records.clashes();
   result.notes = records.notes();
-  result.not_looked_at = lines_of(subject.look.not_looked_at);
-  result.json = look_json(subject.look);
+  result.not_looked_at = lines_of(subject.result.look.not_looked_at);
+  result.json = look_json(subject.result.look);
 }
 
 std::vector<host::Value> values(const std::vector<Quantity>& quantities) {
@@ -179,28 +179,27 @@ std::vector<host::Value> values(const std::vector<Quantity>& quantities) {
 }
 
 void fill(host::CheckResult& result, const Subject& subject) {
-  const OutcomeCount count = count_outcomes(subject.findings);
+  const OutcomeCount count = count_outcomes(subject.result.findings);
   result.conforming = count.conforming;
   result.nonconforming = count.nonconforming;
   result.undecided = count.undecided;
-  for (const Finding& one : subject.findings) {
+  for (const Finding& one : subject.result.findings) {
     result.findings.push_back({one.id, one.kind, std::string(outcome_name(one.outcome)), one.about,
                                values(one.wanted), values(one.found), values(one.margin), one.basis,
                                one.advice, one.caution});
   }
-  result.json = check_json({subject.look, subject.job, subject.findings});
+  result.json = check_json(subject.result);
 }
 
 Subject checked(const Handle(TDocStd_Document) & document, const host::CheckWishes& wishes) {
   const std::string& job_file = wishes.job_file;
   Job job = job_file.empty() ? bare_job(kDocumentName, LengthUnit::mm)
                              : read_job(path_of_shown(job_file), Outside::allowed);
-  Subject subject = looked_at(document, bounded(look_settings(job), given(wishes.bounds)));
-  if (job_file.empty() && subject.look.model.semantic_sizes.empty()) {
+  Subject subject = plugin::checked(held(document), std::move(job), given(wishes.bounds));
+  if (job_file.empty() && subject.result.look.model.semantic_sizes.empty()) {
     throw mistaken("the document states no size to be checked by",
                    "state some on its faces, or name a job file");
   }
-  judge(subject, std::move(job));
   return subject;
 }
 
@@ -212,14 +211,14 @@ class OwnService final : public host::Service {
   [[nodiscard]] host::LookResult look_at_document(const Handle(TDocStd_Document) & document,
                                                   const host::Bounds& bounds) override {
     return answered<host::LookResult>([&](host::LookResult& result) {
-      fill(result, looked_at(document, bounded({}, given(bounds))));
+      fill(result, looked_at(held(document), bounded({}, given(bounds))));
     });
   }
 
   [[nodiscard]] host::LookResult look_at_shapes(const std::vector<host::Part>& parts,
                                                 const host::Bounds& bounds) override {
     return answered<host::LookResult>([&](host::LookResult& result) {
-      fill(result, looked_at(parts, bounded({}, given(bounds))));
+      fill(result, looked_at(held(parts), bounded({}, given(bounds))));
     });
   }
 
@@ -250,9 +249,7 @@ class OwnService final : public host::Service {
         throw mistaken("shapes state no sizes to be checked by", "name a job file");
       }
       Job job = read_job(path_of_shown(job_file), Outside::allowed);
-      Subject subject = looked_at(parts, bounded(look_settings(job), given(bounds)));
-      judge(subject, std::move(job));
-      fill(result, subject);
+      fill(result, plugin::checked(held(parts), std::move(job), given(bounds)));
     });
   }
 

@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "command/output.hpp"
 #include "command/progress.hpp"
@@ -14,7 +15,6 @@
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
-#include "spotblue/job/bare_job.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::command {
@@ -28,19 +28,13 @@ ExitCode exit_code(const CheckResult& result) {
   return count.undecided > 0 ? kUndecided : kAllWell;
 }
 
-// Without a job file: what the model itself states is all that is wanted.
-CheckResult check_bare(const ViewOptions& options) {
-  const Progress progress("checking " + shown_name(options.file.filename()));
+CheckResult checked(const ViewOptions& options, const std::filesystem::path& with_sizes) {
   const auto unit = options.unit.empty() ? std::nullopt : std::optional(parse_unit(options.unit));
-  return check_model(options.file, unit, settings_of(options));
-}
-
-CheckResult check_job(const ViewOptions& options, const std::filesystem::path& with_sizes) {
-  const Job job = job_for(options.file, options);
-  refuse_overwriting(options.output, {job.model});
-  refuse_overwriting(with_sizes, {job.model});
-  const Progress progress("checking " + shown_name(job.model.filename()));
-  return check(job, options.bounds);
+  Judging asked = judging_of(options.file, options.outside, unit);
+  refuse_overwriting(options.output, {asked.job.model});
+  refuse_overwriting(with_sizes, {asked.job.model});
+  const Progress progress("checking " + shown_name(asked.job.model.filename()));
+  return check(std::move(asked), options.bounds);
 }
 
 std::string sizes_written(const CheckResult& result, const std::filesystem::path& out) {
@@ -51,7 +45,7 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
                 "give a class in [[fits]] or a class or limits in [[sizes]]");
   }
   std::vector<Note> notes = write_semantic_sizes(result.job.model, out, decided.sizes,
-                                                 result.job.unit, result.job.settings.limits);
+                                                 result.job.unit, result.job.settings.look.limits);
   const std::size_t there = notes.size();
   notes.insert(notes.end(), decided.left_out.begin(), decided.left_out.end());
   std::string text = fmt::format("{} of {} sizes written to {}\n", decided.sizes.size() - there,
@@ -75,17 +69,17 @@ ExitCode run_check(const Given& given) {
   refuse_overwriting(options.output, {options.file});
   refuse_overwriting(with_sizes, {options.file});
   refuse_one_for_both(options.output, with_sizes);
-  const CheckResult result =
-      is_model_file(options.file) ? check_bare(options) : check_job(options, with_sizes);
+  const CheckResult result = checked(options, with_sizes);
   refuse_overwriting(options.output, files_of(result.look.model));
   refuse_overwriting(with_sizes, files_of(result.look.model));
   const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
-  write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
-               options.output);
+  const ExitCode code =
+      write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
+                   options.output, exit_code(result));
   if (!with_sizes.empty()) {
     fmt::print(stderr, "{}", sizes_written(result, with_sizes));
   }
-  return exit_code(result);
+  return code;
 }
 
 }  // namespace spotblue::command

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <utility>
 #include <vector>
 
 #include "command/output.hpp"
@@ -10,6 +11,7 @@
 #include "command/view_options.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
+#include "spotblue/job/job_file.hpp"
 
 namespace spotblue::command {
 namespace {
@@ -19,13 +21,13 @@ std::vector<CheckResult> check_all(const Given& given, const ViewOptions& option
   std::vector<Job> jobs;
   for (const std::filesystem::path file : given.operands) {
     refuse_overwriting(output, {file});
-    jobs.push_back(job_for(file, options));
+    jobs.push_back(read_job(file, options.outside));
     refuse_overwriting(output, {jobs.back().model});
   }
   std::vector<CheckResult> plans;
-  for (const Job& job : jobs) {
+  for (Job& job : jobs) {
     const Progress progress("checking " + shown_name(job.model.filename()));
-    plans.push_back(check(job, options.bounds));
+    plans.push_back(check({.job = std::move(job)}, options.bounds));
     refuse_overwriting(output, files_of(plans.back().look.model));
   }
   return plans;
@@ -47,8 +49,8 @@ ExitCode run_compare(const Given& given) {
   const std::vector<CheckResult> plans = check_all(given, options);
   const Comparison comparison = compare_plans(plans);
   const LengthUnit unit = options.unit.empty() ? plans.front().job.unit : parse_unit(options.unit);
-  write_result(compare_text(comparison, plans, style_for(options, unit)), options.output);
-  return code_of(comparison);
+  return write_result(compare_text(comparison, plans, style_for(options, unit)), options.output,
+                      code_of(comparison));
 }
 
 }  // namespace spotblue::command

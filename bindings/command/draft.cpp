@@ -40,8 +40,7 @@ ExitCode run_draft(const Given& given) {
   refuse_replacing(options.output);
   const Look found = look_with_progress(options);
   const LengthUnit unit = unit_for(options, found.model.file);
-  write_result(draft_job(found, model_path(options), unit), options.output);
-  return code_of(found);
+  return write_result(draft_job(found, model_path(options), unit), options.output, code_of(found));
 }
 
 }  // namespace spotblue::command

@@ -15,8 +15,7 @@ ExitCode run_look(const Given& given) {
   const std::string text =
       options.json ? look_json(found)
                    : look_text(found, style_for(options, unit_for(options, found.model.file)));
-  write_result(text, options.output);
-  return code_of(found);
+  return write_result(text, options.output, code_of(found));
 }
 
 }  // namespace spotblue::command

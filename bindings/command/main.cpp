@@ -40,8 +40,7 @@ constexpr const char* kShown = "spotblue --help shows how";
 int run_verb(const Verb& verb, const std::vector<std::string>& words) {
   const Given given = read_words(verb, words);
   if (given.verb == nullptr) {
-    write_result(verb_help(verb), {});
-    return kAllWell;
+    return write_result(verb_help(verb), {}, kAllWell);
   }
   return verb.done_by == DoneBy::python ? run_in_python(given) : run_in_module(given);
 }
@@ -55,14 +54,14 @@ int run(const std::vector<std::string>& words) {
     return run_verb(*verb, {words.begin() + 1, words.end()});
   }
   if (first == "--help") {
-    write_result(program_help(), {});
-  } else if (first == "--version") {
-    write_result(fmt::format("spotblue {} (Open CASCADE {})\n", kVersion, SPOTBLUE_OCCT_VERSION),
-                 {});
-  } else {
-    refuse_verb(first);
+    return write_result(program_help(), {}, kAllWell);
   }
-  return kAllWell;
+  if (first == "--version") {
+    return write_result(
+        fmt::format("spotblue {} (Open CASCADE {})\n", kVersion, SPOTBLUE_OCCT_VERSION), {},
+        kAllWell);
+  }
+  refuse_verb(first);
 }
 
 }  // namespace

@@ -40,8 +40,6 @@ int write_all(int descriptor, std::string_view text) {
   return 0;
 }
 
-bool reader_has_gone = false;
-
 }  // namespace
 
 void hold_standard_streams() {
@@ -68,26 +66,24 @@ void refuse_one_for_both(const fs::path& one, const fs::path& other) {
   }
 }
 
-void write_result(std::string_view text, const fs::path& output) {
-  if (output.empty()) {
-    const int failed = write_all(STDOUT_FILENO, text);
-    reader_has_gone = reader_has_gone || failed == EPIPE;
-    if (failed != 0 && failed != EPIPE) {
-      cannot_write("standard output", failed);
-    }
-    return;
+ExitCode write_result(std::string_view text, const fs::path& output, ExitCode code) {
+  if (!output.empty()) {
+    write_whole(output, text);
+    return code;
   }
-  write_whole(output, text);
+  const int failed = write_all(STDOUT_FILENO, text);
+  if (failed != 0 && failed != EPIPE) {
+    cannot_write("standard output", failed);
+  }
+  return failed == EPIPE ? kReaderGone : code;
 }
 
 int ended_with(int code) {
-  if (!reader_has_gone) {
-    return code;
+  if (code == kReaderGone) {
+    std::signal(SIGPIPE, SIG_DFL);
+    std::raise(SIGPIPE);
   }
-  std::signal(SIGPIPE, SIG_DFL);
-  std::raise(SIGPIPE);
-  constexpr int kAsTheShellSays = 128 + SIGPIPE;  // where the signal is held back
-  return kAsTheShellSays;
+  return code;
 }
 
 std::size_t terminal_width() {

@@ -6,6 +6,8 @@
 #include <string>
 #include <string_view>
 
+#include "command/verbs.hpp"
+
 namespace spotblue::command {
 
 /// Makes sure that file descriptors 0, 1 and 2 are open, so that no file opened later takes the
@@ -17,11 +19,12 @@ void refuse_one_for_both(const std::filesystem::path& one, const std::filesystem
 
 /// Writes to `output`, or to standard output when it is empty. A file appears whole or not at all.
 /// That the reader of standard output has gone away is no error; see ended_with.
+/// @return `code`, or kReaderGone.
 /// @throws Error file_access with the system's reason.
-void write_result(std::string_view text, const std::filesystem::path& output);
+[[nodiscard]] ExitCode write_result(std::string_view text, const std::filesystem::path& output,
+                                    ExitCode code);
 
-/// `code`; but where the reader of standard output went away before all was written, ends the
-/// program by SIGPIPE, without a word, as other programs end.
+/// `code`; but of kReaderGone ends the program by SIGPIPE, without a word, as other programs end.
 [[nodiscard]] int ended_with(int code);
 
 /// Whether standard output is a terminal that shows colour: not when NO_COLOR is set or TERM is

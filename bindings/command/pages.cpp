@@ -6,8 +6,8 @@
 
 #include "command/failure.hpp"
 #include "command/help.hpp"
-#include "command/output.hpp"
 #include "spotblue/base/version.hpp"
+#include "spotblue/base/whole_file.hpp"
 
 namespace spotblue::command {
 namespace {
@@ -164,11 +164,11 @@ std::string completion() {
 int write_pages(const fs::path& man, const fs::path& completions) {
   fs::create_directories(man);
   fs::create_directories(completions);
-  write_result(program_page(), man / "spotblue.1");
+  write_whole(man / "spotblue.1", program_page());
   for (const Verb& verb : verbs()) {
-    write_result(verb_page(verb), man / fmt::format("spotblue-{}.1", verb.name));
+    write_whole(man / fmt::format("spotblue-{}.1", verb.name), verb_page(verb));
   }
-  write_result(completion(), completions / "spotblue");
+  write_whole(completions / "spotblue", completion());
   return 0;
 }
 

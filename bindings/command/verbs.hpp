@@ -2,12 +2,21 @@
 /// @file
 /// The verbs of the program, each run on a command line that was understood.
 
+#include <csignal>
+
 #include "command/given.hpp"
 
 namespace spotblue::command {
 
-/// What the program ends with.
-enum ExitCode : int { kAllWell = 0, kNonconforming = 1, kBadInput = 2, kUndecided = 3 };
+/// What the program ends with; kReaderGone as a shell says that SIGPIPE ended it: the reader of
+/// standard output went away before all was written.
+enum ExitCode : int {
+  kAllWell = 0,
+  kNonconforming = 1,
+  kBadInput = 2,
+  kUndecided = 3,
+  kReaderGone = 128 + SIGPIPE
+};
 
 // In the module library, which loads Open CASCADE.
 ExitCode run_model(const Given& given);

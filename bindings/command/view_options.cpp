@@ -7,7 +7,6 @@
 #include "command/progress.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/bare_job.hpp"
-#include "spotblue/job/job_file.hpp"
 
 namespace spotblue::command {
 
@@ -31,8 +30,9 @@ ViewOptions view_options(const Given& given) {
           .output = given.text("--output"),
           .unit = given.text("--unit"),
           .json = given.has("--json"),
-          .accept_partial = given.has("--accept-partial"),
-          .bounds = {number_of(given, "--seconds"), number_of(given, "--memory")},
+          .bounds = {.seconds = number_of(given, "--seconds"),
+                     .memory_mb = number_of(given, "--memory"),
+                     .accept_partial = given.has("--accept-partial")},
           .outside = outside_of(given)};
 }
 
@@ -62,24 +62,9 @@ TextStyle style_for(const ViewOptions& options, LengthUnit unit) {
   return {unit, shows_colour() ? Colour::terminal : Colour::never, terminal_width()};
 }
 
-LookSettings settings_of(const ViewOptions& options) {
-  LookSettings settings;
-  settings.completeness =
-      options.accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-  return bounded(settings, options.bounds);
-}
-
-Job job_for(const std::filesystem::path& file, const ViewOptions& options) {
-  Job job = read_job(file, options.outside);
-  if (options.accept_partial) {
-    job.settings.completeness = Completeness::accept_partial;
-  }
-  return job;
-}
-
 Look look_with_progress(const ViewOptions& options) {
   const Progress progress("looking at " + shown_name(options.file.filename()));
-  return look(options.file, settings_of(options));
+  return look(options.file, bounded({}, options.bounds));
 }
 
 ExitCode code_of(const Look& look) { return is_whole(look) ? kAllWell : kUndecided; }

@@ -9,7 +9,6 @@
 #include "command/given.hpp"
 #include "command/verbs.hpp"
 #include "spotblue/geometry/look.hpp"
-#include "spotblue/job/job.hpp"
 #include "spotblue/job/outside.hpp"
 #include "spotblue/report/text.hpp"
 
@@ -20,8 +19,7 @@ struct ViewOptions {
   std::filesystem::path output;  ///< empty: standard output
   std::string unit;              ///< empty: the file's own
   bool json = false;
-  bool accept_partial = false;
-  LookBounds bounds;  ///< --seconds and --memory
+  LookBounds bounds;  ///< --seconds, --memory and --accept-partial
   Outside outside = Outside::refused;
 };
 
@@ -36,11 +34,6 @@ struct ViewOptions {
 /// The unit asked for; otherwise inches for a file written in inches or feet, else mm.
 [[nodiscard]] LengthUnit unit_for(const ViewOptions& options, const FileInfo& file);
 [[nodiscard]] TextStyle style_for(const ViewOptions& options, LengthUnit unit);
-/// How a look at a model file without a job is taken.
-[[nodiscard]] LookSettings settings_of(const ViewOptions& options);
-/// The job of a file as these options want its model taken.
-/// @throws Error as read_job.
-[[nodiscard]] Job job_for(const std::filesystem::path& file, const ViewOptions& options);
 /// Looks at the file with the progress line shown.
 [[nodiscard]] Look look_with_progress(const ViewOptions& options);
 /// Undecided where anything of the model was not looked at: for want of time or memory, because it

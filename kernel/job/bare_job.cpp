@@ -15,8 +15,4 @@ Job bare_job(const std::filesystem::path& model, LengthUnit unit) {
   return job;
 }
 
-LookSettings look_settings(const Job& job) {
-  return {job.settings.seats, job.settings.limits, job.settings.completeness};
-}
-
 }  // namespace spotblue

@@ -55,18 +55,19 @@ JobSettings read_settings(const TomlTable& top, LengthUnit unit) {
         throw entry->error(seat.key, fmt::format("need 0 or more, got {}", *value),
                            "leave out the minus");
       }
-      settings.seats.*seat.number = *value;
+      settings.look.seats.*seat.number = *value;
     }
   }
-  if (settings.seats.axial_gap_least_mm > settings.seats.axial_gap_most_mm) {
+  const SeatSettings& seats = settings.look.seats;
+  if (seats.axial_gap_least_mm > seats.axial_gap_most_mm) {
     throw entry->error("axial_gap_least_mm", "the limits are reversed",
                        "keep axial_gap_least_mm below axial_gap_most_mm");
   }
   if (entry->has("read_seconds")) {
-    settings.limits.seconds = read_bound(*entry, "read_seconds");
+    settings.look.limits.seconds = read_bound(*entry, "read_seconds");
   }
   if (entry->has("read_memory_mb")) {
-    settings.limits.memory_mb = read_bound(*entry, "read_memory_mb");
+    settings.look.limits.memory_mb = read_bound(*entry, "read_memory_mb");
   }
   entry->refuse_unknown();
   return settings;

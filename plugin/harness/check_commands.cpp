@@ -3,12 +3,12 @@
 #include <fmt/format.h>
 
 #include <nlohmann/json.hpp>
+#include <optional>
 
 #include "plugin/harness/commands.hpp"
 #include "plugin/harness/json_value.hpp"
 #include "plugin/harness/session.hpp"
 #include "spotblue/base/shown_name.hpp"
-#include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
 #include "spotblue/report/text.hpp"
@@ -30,43 +30,34 @@ Json outcomes_of(const std::vector<Finding>& findings) {
 
 }  // namespace
 
-Json check_command(const Arguments& arguments) {
+Json check_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 2);
   const std::string& name = arguments.words()[0];
-  Job job;
+  std::optional<Job> job;
   if (arguments.words().size() == 2) {
     // Its model is not opened: what the harness holds is looked at in its place.
     job = read_job(path_of_shown(arguments.words()[1]), Outside::allowed);
-    look_anew(name, bounded(look_settings(job), bounds_in(arguments)));
-  } else {
-    static_cast<void>(document_named(name));
-    if (look_anew(name, bounded({}, bounds_in(arguments))).look.model.semantic_sizes.empty()) {
-      throw mistake(fmt::format("'{}'", name), "has no tolerance class to be checked by",
-                    "set some with sbclass, or name a job file");
-    }
-    job = bare_job(name, LengthUnit::mm);
   }
-  Subject& found = subject(name);
-  judge(found, std::move(job));
+  const Subject& found = session.check_anew(name, job, bounds_in(arguments));
   if (arguments.has("-json")) {
-    return check_json({found.look, found.job, found.findings});
+    return check_json(found.result);
   }
   if (arguments.has("-text")) {
     const std::string unit = arguments.value("-unit");
-    return check_text({found.look, found.job, found.findings},
-                      {unit.empty() ? found.job.unit : parse_unit(unit), Colour::never});
+    return check_text(found.result,
+                      {unit.empty() ? found.result.job.unit : parse_unit(unit), Colour::never});
   }
-  return outcomes_of(found.findings);
+  return outcomes_of(found.result.findings);
 }
 
-Json findings_command(const Arguments& arguments) {
+Json findings_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 2);
-  const Subject& found = subject(arguments.words()[0]);
+  const Subject& found = session.subject(arguments.words()[0]);
   if (!found.checked) {
     throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
                   fmt::format("run sbcheck {} JOB.toml", found.name));
   }
-  const Json all = json_of(finding_values(found.findings));
+  const Json all = json_of(finding_values(found.result.findings));
   if (arguments.words().size() == 1) {
     return all;
   }

@@ -17,7 +17,7 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 Length modelled_size(const Subject& subject, const FoundFeature& feature, const std::string& id) {
-  const Product& product = subject.look.model.products[feature.product];
+  const Product& product = subject.result.look.model.products[feature.product];
   if (feature.kind == FeatureKind::cylinder) {
     return Length::mm(product.cylinders[feature.index].diameter);
   }
@@ -29,7 +29,7 @@ Length modelled_size(const Subject& subject, const FoundFeature& feature, const 
 }
 
 SizeKind kind_of(const Subject& subject, const FoundFeature& feature) {
-  const Product& product = subject.look.model.products[feature.product];
+  const Product& product = subject.result.look.model.products[feature.product];
   const Side side = feature.kind == FeatureKind::cylinder ? product.cylinders[feature.index].side
                                                           : product.widths[feature.index].side;
   return side == Side::internal ? SizeKind::hole : SizeKind::shaft;
@@ -71,7 +71,7 @@ Json entries(const Subject& subject, const std::string& wanted) {
 
 /// As sbfeatures writes it, whichever name of the part it was asked by.
 std::string full_name(const Subject& subject, const FoundFeature& feature, const std::string& id) {
-  return subject.look.model.products[feature.product].id + id.substr(id.rfind(": "));
+  return subject.result.look.model.products[feature.product].id + id.substr(id.rfind(": "));
 }
 
 // What the standard or the feature can not have.
@@ -105,7 +105,7 @@ SemanticSize wanted_size(const Subject& subject, const FoundFeature& feature, co
       feature.kind == FeatureKind::width ? SizeCharacteristic::width : SizeCharacteristic::diameter;
   size.product = feature.product;
   size.features = {{feature.kind, feature.index}};
-  if (const std::string doubt = doubt_about(subject.look.model, size); !doubt.empty()) {
+  if (const std::string doubt = doubt_about(subject.result.look.model, size); !doubt.empty()) {
     throw mistake(fmt::format("'{}'", words),
                   fmt::format("can not be the size of '{}': {}", id, doubt),
                   "see sbfeatures for what the model has");
@@ -115,9 +115,9 @@ SemanticSize wanted_size(const Subject& subject, const FoundFeature& feature, co
 
 }  // namespace
 
-Json class_command(const Arguments& arguments) {
+Json class_command(Session& session, const Arguments& arguments) {
   arguments.expect(2, 3);
-  const Subject& found = document_subject(arguments.words()[0]);
+  const Subject& found = session.document_subject(arguments.words()[0]);
   const FoundFeature feature = feature_named(found, arguments.words()[1]);
   const std::string id = full_name(found, feature, arguments.words()[1]);
   if (arguments.has("-remove")) {
@@ -133,9 +133,9 @@ Json class_command(const Arguments& arguments) {
   return list.empty() ? Json::object() : list.front();
 }
 
-Json classes_command(const Arguments& arguments) {
+Json classes_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  return entries(document_subject(arguments.words()[0]), {});
+  return entries(session.document_subject(arguments.words()[0]), {});
 }
 
 }  // namespace spotblue::plugin

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "geometry/occt/occt_versions.hpp"
+#include "plugin/harness/session.hpp"
 #include "plugin/harness/tcl_value.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/nearest.hpp"
@@ -103,7 +104,7 @@ int run(Draw_Interpretor& interpreter, const Command& command, int count, const 
   try {
     const Arguments arguments(std::vector<std::string>(words + 1, words + count),
                               fmt::format("{} {}", command.name, command.arguments));
-    const TclValue result(tcl_from(command.body(arguments)));
+    const TclValue result(tcl_from(command.body(session_of(interpreter), arguments)));
     Tcl_SetObjResult(interpreter.Interp(), result.get());
     return 0;
   } catch (const Standard_Failure& failure) {

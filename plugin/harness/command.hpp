@@ -11,6 +11,8 @@ class Draw_Interpretor;
 
 namespace spotblue::plugin {
 
+class Session;
+
 /// A mistake of the caller: "what is wrong; cure".
 [[nodiscard]] Error mistake(const std::string& about, const std::string& what,
                             const std::string& cure);
@@ -37,7 +39,7 @@ class Arguments {
   std::vector<std::pair<std::string, std::string>> options_;
 };
 
-using Body = nlohmann::ordered_json (*)(const Arguments&);
+using Body = nlohmann::ordered_json (*)(Session&, const Arguments&);
 
 struct Command {
   const char* name;

@@ -35,7 +35,7 @@ void add_faces(const Subject& subject, const FoundFeature& feature, TDF_LabelSeq
     append(face_labels(subject, feature), near);
     return;
   }
-  const Width& width = subject.look.model.products[feature.product].widths[feature.index];
+  const Width& width = subject.result.look.model.products[feature.product].widths[feature.index];
   append(face_labels(subject, {feature.product, FeatureKind::plane, width.first}), near);
   append(face_labels(subject, {feature.product, FeatureKind::plane, width.second}), far);
 }
@@ -64,7 +64,7 @@ void take_off(const Subject& subject, const SizeThere& there, const std::string&
 
 std::vector<SizeThere> sizes_in(const Subject& subject) {
   std::vector<SizeThere> sizes;
-  for (DocumentSize& one : sizes_of_document(subject.document->Main(), subject.look.model)) {
+  for (DocumentSize& one : sizes_of_document(subject.document->Main(), subject.result.look.model)) {
     SizeThere there;
     there.label = label_at(subject.document, one.label);
     TDF_LabelSequence near;
@@ -73,7 +73,7 @@ std::vector<SizeThere> sizes_in(const Subject& subject) {
     near.Append(far);
     there.faces.assign(near.begin(), near.end());
     for (const ProductFeatureRef& feature : one.size.features) {
-      const Product& product = subject.look.model.products[*one.size.product];
+      const Product& product = subject.result.look.model.products[*one.size.product];
       there.features.push_back(product.id + ": " + name_of(product, feature));
     }
     there.size = std::move(one.size);

@@ -12,18 +12,18 @@ namespace spotblue::plugin {
 
 using Json = nlohmann::ordered_json;
 
-Json keep_command(const Arguments& arguments) {
+Json keep_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  const Subject& found = document_subject(arguments.words()[0]);
+  const Subject& found = session.document_subject(arguments.words()[0]);
   if (!found.checked) {
     throw mistake(fmt::format("'{}'", found.name), "was not checked yet, or has changed since",
                   fmt::format("run sbcheck {} JOB.toml", found.name));
   }
   const std::size_t notes = keep_findings(found);
-  return {{"findings", found.findings.size()}, {"notes", notes}};
+  return {{"findings", found.result.findings.size()}, {"notes", notes}};
 }
 
-Json kept_command(const Arguments& arguments) {
+Json kept_command(Session& /*session*/, const Arguments& arguments) {
   arguments.expect(1, 1);
   return kept_findings(document_named(arguments.words()[0]));
 }

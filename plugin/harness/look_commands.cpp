@@ -52,21 +52,23 @@ Json counts_of(const Look& look) {
 
 }  // namespace
 
-Json look_command(const Arguments& arguments) {
+Json look_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 10000);
   const std::string unit = arguments.value("-unit");
   const TextStyle style{unit.empty() ? LengthUnit::mm : parse_unit(unit), Colour::never};
-  const Subject& found = look_anew(joined(arguments.words()), bounded({}, bounds_in(arguments)));
+  const Subject& found =
+      session.look_anew(joined(arguments.words()), bounded({}, bounds_in(arguments)));
   if (arguments.has("-json")) {
-    return look_json(found.look);
+    return look_json(found.result.look);
   }
-  return arguments.has("-text") ? Json(look_text(found.look, style)) : counts_of(found.look);
+  return arguments.has("-text") ? Json(look_text(found.result.look, style))
+                                : counts_of(found.result.look);
 }
 
-Json features_command(const Arguments& arguments) {
+Json features_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 2);
-  const Subject& found = subject(arguments.words()[0]);
-  const Json look = json_of(look_values(found.look));
+  const Subject& found = session.subject(arguments.words()[0]);
+  const Json look = json_of(look_values(found.result.look));
   Json features = Json::array();
   bool known = arguments.words().size() < 2;
   for (const Json& product : look["products"]) {
@@ -83,9 +85,9 @@ Json features_command(const Arguments& arguments) {
   return features;
 }
 
-Json seats_command(const Arguments& arguments) {
+Json seats_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  const Json look = json_of(look_values(subject(arguments.words()[0]).look));
+  const Json look = json_of(look_values(session.subject(arguments.words()[0]).result.look));
   Json seats = Json::array();
   for (const auto& [list, kind] : {std::pair{"radial_seats", "radial"},
                                    {"axial_seats", "axial"},
@@ -101,9 +103,10 @@ Json seats_command(const Arguments& arguments) {
   return seats;
 }
 
-Json clashes_command(const Arguments& arguments) {
+Json clashes_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  return json_of(look_values(subject(arguments.words()[0]).look)).value("clashes", Json::array());
+  return json_of(look_values(session.subject(arguments.words()[0]).result.look))
+      .value("clashes", Json::array());
 }
 
 }  // namespace spotblue::plugin

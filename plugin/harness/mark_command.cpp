@@ -10,9 +10,9 @@ namespace spotblue::plugin {
 
 using Json = nlohmann::ordered_json;
 
-Json mark_command(const Arguments& arguments) {
+Json mark_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  const Subject& found = document_subject(arguments.words()[0]);
+  const Subject& found = session.document_subject(arguments.words()[0]);
   const std::size_t cleared = clear_marks(found.document);
   return arguments.has("-off") ? Json{{"cleared", cleared}} : set_marks(found);
 }

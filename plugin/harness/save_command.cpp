@@ -83,7 +83,7 @@ std::string step_of(STEPCAFControl_Writer& writer, const Model& meant, std::size
 std::vector<std::filesystem::path> inputs_of(const Subject& subject) {
   std::vector<std::filesystem::path> inputs;
   if (subject.checked) {
-    inputs.push_back(path_of_shown(subject.job.file));
+    inputs.push_back(path_of_shown(subject.result.job.file));
   }
   if (subject.document->IsSaved()) {
     TCollection_AsciiString path(subject.document->GetPath());
@@ -96,11 +96,11 @@ std::vector<std::filesystem::path> inputs_of(const Subject& subject) {
 
 }  // namespace
 
-Json save_command(const Arguments& arguments) {
+Json save_command(Session& session, const Arguments& arguments) {
   arguments.expect(2, 2);
   const std::string& file = arguments.words()[1];
   const std::filesystem::path target = path_of_shown(file);
-  const Subject& found = document_subject(arguments.words()[0]);
+  const Subject& found = session.document_subject(arguments.words()[0]);
   refuse_overwriting(target, inputs_of(found));
   const OcctSilence silence;
   STEPCAFControl_Controller::Init();
@@ -123,8 +123,8 @@ Json save_command(const Arguments& arguments) {
   const std::vector<SizeThere> sizes = sizes_in(found);
   const std::size_t all = dimensions_in(found);
   const std::size_t lost = all - std::min(all, written.sizes);
-  write_whole(target, step_of(writer, found.look.model, sizes.size() - std::min(sizes.size(), lost),
-                              target));
+  write_whole(target, step_of(writer, found.result.look.model,
+                              sizes.size() - std::min(sizes.size(), lost), target));
   return {{"file", file},
           {"sizes", written.sizes},
           {"classes", written.classes},

@@ -1,26 +1,24 @@
 #include "plugin/harness/session.hpp"
 
 #include <fmt/format.h>
+#include <tcl.h>
 
 #include <DBRep.hxx>
 #include <DDocStd.hxx>
+#include <Draw_Interpretor.hxx>
 #include <algorithm>
 #include <charconv>
-#include <map>
 #include <optional>
 #include <system_error>
+#include <utility>
 
 #include "plugin/harness/command.hpp"
 #include "plugin/harness/tcl_value.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/job/bare_job.hpp"
 
 namespace spotblue::plugin {
 namespace {
-
-std::map<std::string, Subject>& subjects() {
-  static std::map<std::string, Subject> known;
-  return known;
-}
 
 Handle(TDocStd_Document) find_document(const std::string& name) {
   Handle(TDocStd_Document) document;
@@ -56,14 +54,41 @@ std::vector<NamedPlace> shapes_named(const std::string& name) {
   return shapes;
 }
 
+Held held(const std::string& name) {
+  const Handle(TDocStd_Document) document = find_document(name);
+  return {name, document, document.IsNull() ? shapes_named(name) : std::vector<NamedPlace>()};
+}
+
 }  // namespace
 
-Subject& look_anew(const std::string& name, const LookSettings& settings) {
-  const Handle(TDocStd_Document) document = find_document(name);
-  subjects().insert_or_assign(name, document.IsNull()
-                                        ? looked_at_shapes(name, shapes_named(name), settings)
-                                        : looked_at_document(name, document, settings));
-  return subjects().at(name);
+Session& session_of(Draw_Interpretor& interpreter) {
+  constexpr const char* kKey = "spotblue";
+  if (void* const known = Tcl_GetAssocData(interpreter.Interp(), kKey, nullptr)) {
+    return *static_cast<Session*>(known);
+  }
+  auto* const made = new Session;
+  Tcl_SetAssocData(
+      interpreter.Interp(), kKey,
+      [](ClientData session, Tcl_Interp* /*ends*/) { delete static_cast<Session*>(session); },
+      made);
+  return *made;
+}
+
+const Subject& Session::look_anew(const std::string& name, const LookSettings& settings) {
+  return subjects_.insert_or_assign(name, looked_at(held(name), settings)).first->second;
+}
+
+const Subject& Session::check_anew(const std::string& name, const std::optional<Job>& job,
+                                   const LookBounds& bounds) {
+  if (!job) {
+    static_cast<void>(document_named(name));
+  }
+  Subject found = checked(held(name), job.value_or(bare_job(name, LengthUnit::mm)), bounds);
+  if (!job && found.result.look.model.semantic_sizes.empty()) {
+    throw mistake(fmt::format("'{}'", name), "has no tolerance class to be checked by",
+                  "set some with sbclass, or name a job file");
+  }
+  return subjects_.insert_or_assign(name, std::move(found)).first->second;
 }
 
 LookBounds bounds_in(const Arguments& arguments) {
@@ -83,21 +108,21 @@ LookBounds bounds_in(const Arguments& arguments) {
   return {number("-seconds"), number("-memory")};
 }
 
-Subject& subject(const std::string& name) {
-  const auto known = subjects().find(name);
-  if (known == subjects().end() || known->second.document != find_document(name) ||
+const Subject& Session::subject(const std::string& name) {
+  const auto known = subjects_.find(name);
+  if (known == subjects_.end() || known->second.document != find_document(name) ||
       !is_as_it_was(known->second)) {
     return look_anew(name, {});
   }
   Subject& found = known->second;
   if (found.checked && !found.document.IsNull() && sizes_of(found) != found.sizes) {
     found.checked = false;
-    found.findings.clear();
+    found.result.findings.clear();
   }
   return found;
 }
 
-Subject& document_subject(const std::string& name) {
+const Subject& Session::document_subject(const std::string& name) {
   static_cast<void>(document_named(name));
   return subject(name);
 }
@@ -112,11 +137,11 @@ Handle(TDocStd_Document) document_named(const std::string& name) {
 }
 
 FoundFeature feature_named(const Subject& subject, const std::string& id) {
-  if (const auto found = find_feature(subject.look.model, id)) {
+  if (const auto found = find_feature(subject.result.look.model, id)) {
     return *found;
   }
   std::vector<std::string> known;
-  for (const Product& product : subject.look.model.products) {
+  for (const Product& product : subject.result.look.model.products) {
     const auto add = [&](const auto& features) {
       for (const auto& feature : features) {
         known.push_back(product.id + ": " + feature.name);

@@ -13,6 +13,7 @@
 #include <nlohmann/json.hpp>
 
 #include "plugin/harness/commands.hpp"
+#include "plugin/harness/session.hpp"
 #include "plugin/harness/show_labels.hpp"
 #include "plugin/subject/marks.hpp"
 #include "spotblue/geometry/feature_faces.hpp"
@@ -23,21 +24,17 @@ using Json = nlohmann::ordered_json;
 
 namespace {
 
-std::vector<std::string>& displayed() {
-  static std::vector<std::string> names;
-  return names;
-}
-
-void take_away() {
-  for (const std::string& name : displayed()) {
+void take_away(std::vector<std::string>& displayed) {
+  for (const std::string& name : displayed) {
     Draw::GetInterpretor().Eval(fmt::format("catch {{vremove {{{}}}}}", name).c_str());
   }
-  displayed().clear();
+  displayed.clear();
 }
 
-void display(const std::string& name, const Handle(AIS_InteractiveObject) & object) {
+void display(Session& session, const std::string& name,
+             const Handle(AIS_InteractiveObject) & object) {
   ViewerTest::Display(name.c_str(), object, Standard_False);
-  displayed().push_back(name);
+  session.displayed.push_back(name);
 }
 
 std::optional<Mark> mark_of(const Marks& marks, const Product& product, ProductId number,
@@ -59,9 +56,10 @@ std::optional<Mark> mark_of(const Marks& marks, const Product& product, ProductI
   return worst;
 }
 
-std::size_t show_part(const Subject& subject, OccurrenceId occurrence, const Marks& marks) {
-  const Occurrence& place = subject.look.model.occurrences[occurrence];
-  const Product& product = subject.look.model.products[place.product];
+std::size_t show_part(Session& session, const Subject& subject, OccurrenceId occurrence,
+                      const Marks& marks) {
+  const Occurrence& place = subject.result.look.model.occurrences[occurrence];
+  const Product& product = subject.result.look.model.products[place.product];
   TopTools_IndexedMapOfShape faces;
   TopExp::MapShapes(subject.placed[occurrence], TopAbs_FACE, faces);
   const Handle(AIS_ColoredShape) shown = new AIS_ColoredShape(subject.placed[occurrence]);
@@ -75,37 +73,37 @@ std::size_t show_part(const Subject& subject, OccurrenceId occurrence, const Mar
       ++coloured;
     }
   }
-  display("spotblue " + place.id, shown);
+  display(session, "spotblue " + place.id, shown);
   return coloured;
 }
 
-void show_label(std::size_t number, const SeatLabel& seat) {
+void show_label(Session& session, std::size_t number, const SeatLabel& seat) {
   const Handle(AIS_TextLabel) label = new AIS_TextLabel;
   label->SetText(TCollection_ExtendedString(seat.text.c_str(), Standard_True));
   label->SetPosition(gp_Pnt(seat.at.x, seat.at.y, seat.at.z));
   label->SetColor(mark_colour(seat.mark));
   label->SetZLayer(Graphic3d_ZLayerId_Topmost);  // else the parts hide it
-  display(fmt::format("spotblue label {}", number), label);
+  display(session, fmt::format("spotblue label {}", number), label);
 }
 
 }  // namespace
 
-Json show_command(const Arguments& arguments) {
+Json show_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
-  const Subject& found = subject(arguments.words()[0]);
+  const Subject& found = session.subject(arguments.words()[0]);
   if (ViewerTest::GetAISContext().IsNull()) {
     throw mistake("", "no viewer is open", "open one with vinit");
   }
-  take_away();
+  take_away(session.displayed);
   std::size_t faces = 0;
   std::size_t labels = 0;
   if (!arguments.has("-off")) {
     const Marks marks = marks_of(found);
     for (OccurrenceId i; i < found.placed.size(); ++i) {
-      faces += show_part(found, i, marks);
+      faces += show_part(session, found, i, marks);
     }
     for (const SeatLabel& label : labels_of(found, marks)) {
-      show_label(++labels, label);
+      show_label(session, ++labels, label);
     }
   }
   ViewerTest::RedrawAllViews();

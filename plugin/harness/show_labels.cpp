@@ -29,11 +29,11 @@ bool is_of(const FeatureFace& face, const FeatureRef& feature, const Product& pr
 
 // Of the feature's faces where they lie in the assembly.
 Extent extent_of(const Subject& subject, const FeatureRef& feature) {
-  const ProductId product = subject.look.model.occurrences[feature.occurrence].product;
+  const ProductId product = subject.result.look.model.occurrences[feature.occurrence].product;
   TopTools_IndexedMapOfShape faces;
   TopExp::MapShapes(subject.placed[feature.occurrence], TopAbs_FACE, faces);
   Bnd_Box box;
-  const Product& part = subject.look.model.products[product];
+  const Product& part = subject.result.look.model.products[product];
   for (const FeatureFace& face : feature_faces(subject.product_shapes[product], part)) {
     if (is_of(face, feature, part)) {
       BRepBndLib::AddOptimal(faces(static_cast<int>(face.face)), box, Standard_False);
@@ -74,12 +74,12 @@ class Labels {
   Labels(const Subject& subject, const Marks& marks) : subject_(subject), marks_(marks) {}
 
   std::vector<SeatLabel> all() {
-    const Seats& seats = subject_.look.seats;
+    const Seats& seats = subject_.result.look.seats;
     for (const RadialSeat& seat : seats.radial) {
       add(seat.hole, at_station(seat.axis, 0.5 * (seat.from + seat.to)), figure(seat.clearance));
     }
     for (const AxialSeat& seat : seats.axial) {
-      add(seat.a, on_ring(subject_.look, seat, between(seat.a, seat.b)), figure(seat.gap));
+      add(seat.a, on_ring(subject_.result.look, seat, between(seat.a, seat.b)), figure(seat.gap));
     }
     for (const TaperSeat& seat : seats.taper) {
       add(seat.hole, seat.axis.at, figure(seat.gap));
@@ -90,7 +90,7 @@ class Labels {
     for (const Thread& thread : seats.threads) {
       add(thread.hole, at_station(thread.axis, 0.5 * (thread.from + thread.to)), thread.size);
     }
-    for (const Clash& clash : subject_.look.clash.clashes) {
+    for (const Clash& clash : subject_.result.look.clash.clashes) {
       if (clash.at) {
         labels_.push_back({fmt::format("clash: {}", clash.cause), *clash.at, Mark::nonconforming});
       }
@@ -104,7 +104,7 @@ class Labels {
   }
 
   [[nodiscard]] Mark mark_of(const FeatureRef& feature) const {
-    const ProductId product = subject_.look.model.occurrences[feature.occurrence].product;
+    const ProductId product = subject_.result.look.model.occurrences[feature.occurrence].product;
     const auto found = marks_.features.find({product, feature.kind, feature.index});
     return found == marks_.features.end() ? Mark::seat : found->second;
   }
@@ -115,7 +115,7 @@ class Labels {
 
   void add(const FeatureRef& feature, Point at, const std::string& value) {
     const Mark mark = mark_of(feature);
-    labels_.push_back({fmt::format("{}\n{}: {}", feature_id(subject_.look.model, feature),
+    labels_.push_back({fmt::format("{}\n{}: {}", feature_id(subject_.result.look.model, feature),
                                    mark_name(mark), value),
                        at, mark});
   }

@@ -51,9 +51,9 @@ void take(const Subject& subject, const std::vector<std::string>& ids, const Sem
 
 }  // namespace
 
-Json take_command(const Arguments& arguments) {
+Json take_command(Session& session, const Arguments& arguments) {
   arguments.expect(2, 2);
-  const Subject& found = document_subject(arguments.words()[0]);
+  const Subject& found = session.document_subject(arguments.words()[0]);
   const Model file =
       read_step(path_of_shown(arguments.words()[1]), {}, Completeness::accept_partial);
   std::vector<SizeThere> there = sizes_in(found);
@@ -61,8 +61,9 @@ Json take_command(const Arguments& arguments) {
   Json left = Json::array();
   for (const SemanticSize& size : file.semantic_sizes) {
     const std::vector<std::string> ids = ids_of(file, size);
-    const bool known = std::ranges::all_of(
-        ids, [&](const std::string& id) { return find_feature(found.look.model, id).has_value(); });
+    const bool known = std::ranges::all_of(ids, [&](const std::string& id) {
+      return find_feature(found.result.look.model, id).has_value();
+    });
     if (is_usable(size) && known) {
       take(found, ids, size, there);
       ++taken;

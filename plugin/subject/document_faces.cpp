@@ -47,7 +47,7 @@ std::vector<TDF_Label> face_labels(const Subject& subject, const FoundFeature& f
   const Handle(XCAFDoc_ShapeTool) tool = XCAFDoc_DocumentTool::ShapeTool(subject.document->Main());
   const TDF_Label part_label = label_of_product(subject, feature.product);
   const TopoDS_Shape& shape = subject.product_shapes[feature.product];
-  const Product& product = subject.look.model.products[feature.product];
+  const Product& product = subject.result.look.model.products[feature.product];
   TopTools_IndexedMapOfShape faces;
   TopExp::MapShapes(shape, TopAbs_FACE, faces);
   std::vector<TDF_Label> labels;

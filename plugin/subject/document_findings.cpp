@@ -144,10 +144,10 @@ void drop_notes(const Handle(XCAFDoc_NotesTool) & notes) {
 std::vector<TDF_Label> labels_of(const Subject& subject, const Finding& finding) {
   std::vector<TDF_Label> labels;
   for (const std::string& id : finding.about) {
-    if (const auto feature = find_feature(subject.look.model, id)) {
+    if (const auto feature = find_feature(subject.result.look.model, id)) {
       const std::vector<TDF_Label> faces = face_labels(subject, *feature);
       labels.insert(labels.end(), faces.begin(), faces.end());
-    } else if (const auto part = find_product(subject.look.model, id)) {
+    } else if (const auto part = find_product(subject.result.look.model, id)) {
       labels.push_back(label_of_product(subject, *part));
     }
   }
@@ -173,9 +173,9 @@ std::size_t keep_findings(const Subject& subject) {
   drop_notes(notes);
   const std::string now = fmt::format("{:%Y-%m-%dT%H:%M:%SZ}", fmt::gmtime(std::time(nullptr)));
   std::size_t made = 0;
-  const Value::List values = finding_values(subject.findings);
+  const Value::List values = finding_values(subject.result.findings);
   for (std::size_t i = 0; i < values.size(); ++i) {
-    const Finding& finding = subject.findings[i];
+    const Finding& finding = subject.result.findings[i];
     const TDF_Label label = home.FindChild(static_cast<int>(i) + 1);
     TDataStd_Name::Set(label, text_of(finding.id));
     std::visit(Keeping(TDataStd_NamedData::Set(label), ""), values[i].held);

@@ -153,7 +153,7 @@ Json set_marks(const Subject& subject) {
         for (const TDF_Label& label : labels) {
           set_mark(subject, label, mark);
         }
-        const Product& product = subject.look.model.products[key.product];
+        const Product& product = subject.result.look.model.products[key.product];
         result.push_back(entry(product.id + ": " + name_of(product, key), mark, labels));
       }
     }
@@ -161,7 +161,7 @@ Json set_marks(const Subject& subject) {
   for (const auto& [product, mark] : marks.parts) {
     const TDF_Label label = label_of_product(subject, product);
     set_mark(subject, label, mark);
-    result.push_back(entry(subject.look.model.products[product].id, mark, {label}));
+    result.push_back(entry(subject.result.look.model.products[product].id, mark, {label}));
   }
   return result;
 }

@@ -27,8 +27,8 @@ Mark mark_of(Outcome outcome) {
 }
 
 void mark_findings(const Subject& subject, Marks& marks) {
-  const Model& model = subject.look.model;
-  for (const Finding& finding : subject.findings) {
+  const Model& model = subject.result.look.model;
+  for (const Finding& finding : subject.result.findings) {
     for (const std::string& about : finding.about) {
       if (const auto feature = find_feature(model, about)) {
         worsen(marks.features, {feature->product, feature->kind, feature->index},
@@ -41,7 +41,7 @@ void mark_findings(const Subject& subject, Marks& marks) {
 }
 
 void mark_seats(const Subject& subject, Marks& marks) {
-  const Look& look = subject.look;
+  const Look& look = subject.result.look;
   const auto mark = [&](const FeatureRef& feature) {
     worsen(marks.features,
            {look.model.occurrences[feature.occurrence].product, feature.kind, feature.index},

@@ -8,7 +8,6 @@
 #include <XCAFDoc_DocumentTool.hxx>
 #include <XCAFDoc_ShapeTool.hxx>
 #include <algorithm>
-#include <chrono>
 #include <gp_Trsf.hxx>
 #include <gp_Vec.hxx>
 #include <utility>
@@ -21,16 +20,6 @@
 
 namespace spotblue::plugin {
 namespace {
-
-using Clock = std::chrono::steady_clock;
-
-// What making the model has taken is not to be had for the look at it.
-LookSettings settings_after(LookSettings settings, Clock::time_point start) {
-  constexpr double kLeast = 1e-6;  // s
-  const double taken = std::chrono::duration<double>(Clock::now() - start).count();
-  settings.seconds = std::max(settings.seconds - taken, kLeast);
-  return settings;
-}
 
 // Of the product's shape as the document draws it.
 TopLoc_Location location_of(const Occurrence& occurrence, const Product& product) {
@@ -77,6 +66,69 @@ std::vector<NamedPlace> places_in(const Handle(TDocStd_Document) & document) {
   return places;
 }
 
+Subject taken(const Held& held) {
+  Subject subject;
+  subject.name = held.name;
+  subject.document = held.document;
+  for (const NamedPlace& one : held.shapes) {
+    subject.given.push_back(one.shape);
+  }
+  return subject;
+}
+
+Model model_of(const Held& held, Subject& subject) {
+  if (!held.document.IsNull()) {
+    DocumentModel read = model_of_document(held.document->Main(), held.name);
+    subject.product_labels = std::move(read.product_labels);
+    return std::move(read.model);
+  }
+  std::vector<NamedShape> named;
+  for (const NamedPlace& one : held.shapes) {
+    named.push_back({one.name, &one.shape});
+  }
+  Model model = model_of_shapes(named);
+  model.file.name = held.name;
+  return model;
+}
+
+void place_document(Subject& subject) {
+  const Model& model = subject.result.look.model;
+  for (std::size_t i = 0; i < subject.product_labels.size(); ++i) {
+    const TDF_Label label = label_at(subject.document, subject.product_labels[i]);
+    subject.product_shapes.push_back(
+        body_of(XCAFDoc_ShapeTool::GetShape(label), model.products[i].body));
+  }
+  for (const Occurrence& occurrence : model.occurrences) {
+    const ProductId product = occurrence.product;
+    subject.placed.push_back(subject.product_shapes[product].Moved(
+        location_of(occurrence, model.products[product]), Standard_False));
+  }
+  subject.places = places_in(subject.document);
+  subject.sizes = sizes_of(subject);
+}
+
+void place_shapes(const std::vector<NamedPlace>& shapes, Subject& subject) {
+  const Model& model = subject.result.look.model;
+  subject.product_shapes.resize(model.products.size());
+  std::size_t next = 0;  // of the shapes given
+  for (const Occurrence& occurrence : model.occurrences) {
+    const int body = model.products[occurrence.product].body;
+    next += body <= 1 ? 1 : 0;
+    const TopoDS_Shape& given = shapes[next - 1].shape;
+    subject.placed.push_back(body_of(given, body));
+    subject.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);
+  }
+}
+
+// The shapes of what was looked at, where they lie.
+void place(const Held& held, Subject& subject) {
+  if (held.document.IsNull()) {
+    place_shapes(held.shapes, subject);
+  } else {
+    place_document(subject);
+  }
+}
+
 }  // namespace
 
 bool is_xde(const Handle(TDocStd_Document) & document) {
@@ -95,7 +147,8 @@ void require_changeable(const Handle(TDocStd_Document) & document) {
 
 std::vector<std::string> sizes_of(const Subject& subject) {
   std::vector<std::string> sizes;
-  for (const DocumentSize& one : sizes_of_document(subject.document->Main(), subject.look.model)) {
+  for (const DocumentSize& one :
+       sizes_of_document(subject.document->Main(), subject.result.look.model)) {
     sizes.push_back(one.label + " " + semantic_size_text(one.size) + " " + one.size.doubt);
   }
   return sizes;
@@ -110,60 +163,20 @@ bool has_same_shapes(const Subject& known) {
       });
 }
 
-Subject looked_at_document(const std::string& name, const Handle(TDocStd_Document) & document,
-                           const LookSettings& settings) {
-  Subject result;
-  result.name = name;
-  result.document = document;
-  const Clock::time_point start = Clock::now();
-  DocumentModel read = model_of_document(document->Main(), name);
-  result.product_labels = std::move(read.product_labels);
-  result.look = look_at(std::move(read.model), settings_after(settings, start));
-  for (std::size_t i = 0; i < result.product_labels.size(); ++i) {
-    const TDF_Label label = label_at(document, result.product_labels[i]);
-    result.product_shapes.push_back(
-        body_of(XCAFDoc_ShapeTool::GetShape(label), result.look.model.products[i].body));
-  }
-  for (const Occurrence& occurrence : result.look.model.occurrences) {
-    const ProductId product = occurrence.product;
-    result.placed.push_back(result.product_shapes[product].Moved(
-        location_of(occurrence, result.look.model.products[product]), Standard_False));
-  }
-  result.places = places_in(document);
-  result.sizes = sizes_of(result);
-  return result;
+Subject looked_at(const Held& held, const LookSettings& settings) {
+  Subject subject = taken(held);
+  subject.result.look = look_at([&] { return model_of(held, subject); }, settings);
+  place(held, subject);
+  return subject;
 }
 
-Subject looked_at_shapes(const std::string& name, const std::vector<NamedPlace>& shapes,
-                         const LookSettings& settings) {
-  Subject result;
-  result.name = name;
-  std::vector<NamedShape> named;
-  for (const NamedPlace& one : shapes) {
-    result.given.push_back(one.shape);
-    named.push_back({one.name, &one.shape});
-  }
-  const Clock::time_point start = Clock::now();
-  Model read = model_of_shapes(named);
-  result.look = look_at(std::move(read), settings_after(settings, start));
-  const Model& model = result.look.model;
-  result.look.model.file.name = name;
-  result.product_shapes.resize(model.products.size());
-  std::size_t next = 0;  // of the shapes given
-  for (const Occurrence& occurrence : model.occurrences) {
-    const int body = model.products[occurrence.product].body;
-    next += body <= 1 ? 1 : 0;
-    const TopoDS_Shape& given = shapes[next - 1].shape;
-    result.placed.push_back(body_of(given, body));
-    result.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);
-  }
-  return result;
-}
-
-void judge(Subject& subject, Job job) {
-  subject.findings = judge_job(job, subject.look);
-  subject.job = std::move(job);
+Subject checked(const Held& held, Job job, const LookBounds& bounds) {
+  Subject subject = taken(held);
+  subject.result =
+      check({.job = std::move(job), .model = [&] { return model_of(held, subject); }}, bounds);
   subject.checked = true;
+  place(held, subject);
+  return subject;
 }
 
 std::optional<ProductId> find_product(const Model& model, const std::string& id) {

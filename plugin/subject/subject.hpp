@@ -30,10 +30,15 @@ struct Subject {
   std::vector<TopoDS_Shape> given;           ///< of shapes: as they were named
   std::vector<NamedPlace> places;            ///< of a document: what the look was at
   std::vector<std::string> sizes;            ///< of a document: what it stated then
-  Look look;
+  CheckResult result;                        ///< only the look until it is checked
   bool checked = false;
-  Job job;  ///< what it was checked by
-  std::vector<Finding> findings;
+};
+
+/// What a host holds: a document, or shapes where that is null.
+struct Held {
+  std::string name;
+  Handle(TDocStd_Document) document;
+  std::vector<NamedPlace> shapes;
 };
 
 /// Whether a document is there and is for parts and assemblies (XDE).
@@ -42,25 +47,18 @@ struct Subject {
 /// @throws Error bad_input when the document may not be changed now.
 void require_changeable(const Handle(TDocStd_Document) & document);
 
-/// @throws Error as model_of_document.
-[[nodiscard]] Subject looked_at_document(const std::string& name,
-                                         const Handle(TDocStd_Document) & document,
-                                         const LookSettings& settings);
+/// @throws Error as model_of_document or model_of_shapes.
+[[nodiscard]] Subject looked_at(const Held& held, const LookSettings& settings);
 
-/// @throws Error as model_of_shapes.
-[[nodiscard]] Subject looked_at_shapes(const std::string& name,
-                                       const std::vector<NamedPlace>& shapes,
-                                       const LookSettings& settings);
+/// Looks at it and judges it by the job, whatever model that names.
+/// @throws Error as looked_at and judge_job.
+[[nodiscard]] Subject checked(const Held& held, Job job, const LookBounds& bounds);
 
 /// Whether a document has the parts, where they were, that it had when it was looked at.
 [[nodiscard]] bool has_same_shapes(const Subject& known);
 
 /// What the document of the subject states now.
 [[nodiscard]] std::vector<std::string> sizes_of(const Subject& subject);
-
-/// Judges what was looked at, with the job's own settings, by the job.
-/// @throws Error as judge_job.
-void judge(Subject& subject, Job job);
 
 /// A feature by its id, as sbfeatures lists it.
 struct FoundFeature {

@@ -48,13 +48,12 @@ double ratio(const std::filesystem::path& models, const std::filesystem::path& f
   Job job = read_job(models / fmt::format("{}.job.toml", plan));
   job.model = folder / fmt::format("{}.step", plan);
   write_mockup(read_mockup(models / fmt::format("{}.mockup.toml", plan)), job.model);
-  const LookSettings settings{job.settings.seats, job.settings.limits, job.settings.completeness};
   std::array<double, kRounds> looks{};
   std::array<double, kRounds> checks{};
   std::size_t findings = 0;
   for (std::size_t i = 0; i < kRounds; ++i) {
-    looks[i] = cost([&] { static_cast<void>(look(job.model, settings)); });
-    checks[i] = cost([&] { findings = check(job).findings.size(); });
+    looks[i] = cost([&] { static_cast<void>(look(job.model, job.settings.look)); });
+    checks[i] = cost([&] { findings = check({job}).findings.size(); });
   }
   const double found = median(checks) / median(looks);
   fmt::print("{:16}  look {:.3f} s  check {:.3f} s ({} findings)  ratio {:.2f}, bound {:.1f}\n",

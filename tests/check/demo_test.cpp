@@ -27,7 +27,7 @@ CheckResult check_demo(const std::string& name) {
   write_mockup(read_mockup(models / (name + ".mockup.toml")), step);
   Job job = read_job(models / (name + ".job.toml"));
   job.model = step;
-  CheckResult result = check(job);
+  CheckResult result = check({job});
   std::filesystem::remove(step);
   return result;
 }

@@ -44,8 +44,8 @@ class Folder {
 Finding way_in(const std::string& mockup, const std::string& job) {
   const Folder folder;
   write_mockup(read_mockup(folder.write("m.mockup.toml", mockup)), folder.file("m.step"));
-  const CheckResult result = check(read_job(
-      folder.write("m.job.toml", "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n" + job)));
+  const CheckResult result = check({read_job(
+      folder.write("m.job.toml", "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n" + job))});
   std::vector<Finding> found;
   for (const Finding& finding : result.findings) {
     if (finding.kind == "way in") {
@@ -251,7 +251,7 @@ TEST_P(DemoWaysIn, HaveAnOrderWithTheKeyBeforeTheEccentric) {
   job.model = folder.file("m.step");
   job.cuts.clear();
   std::string steps;
-  for (const Finding& finding : check(job).findings) {
+  for (const Finding& finding : check({job}).findings) {
     if (finding.kind == "way in") {
       EXPECT_EQ(finding.outcome, Outcome::conforming) << finding.advice;
       for (const Quantity& quantity : finding.found) {

@@ -148,8 +148,8 @@ TEST(JobFile, ReadsTapersAllowancesSizesAndMaterials) {
 TEST(JobFile, ReadsSettingsByName) {
   const JobSettings settings = every_key().settings;
   EXPECT_EQ(settings.default_uncertainty, Length::mm(0.005));
-  EXPECT_EQ(settings.seats.coaxial_offset_mm, 0.6);
-  EXPECT_EQ(settings.limits.memory_mb, 2000.0);
+  EXPECT_EQ(settings.look.seats.coaxial_offset_mm, 0.6);
+  EXPECT_EQ(settings.look.limits.memory_mb, 2000.0);
 }
 
 TEST(JobFile, ReadsBareNumbersInTheUnitOfTheJob) {

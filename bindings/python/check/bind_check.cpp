@@ -23,21 +23,10 @@ namespace {
 
 using JobOrFile = std::variant<Job, std::filesystem::path>;
 
-CheckResult check_given(const JobOrFile& given, bool accept_partial, const LookBounds& bounds,
-                        Outside outside) {
+CheckResult check_given(const JobOrFile& given, const LookBounds& bounds, Outside outside) {
   const auto* const file = std::get_if<std::filesystem::path>(&given);
-  const Completeness wanted =
-      accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
-  if (file != nullptr && is_model_file(*file)) {
-    LookSettings settings;
-    settings.completeness = wanted;
-    return check_model(*file, std::nullopt, bounded(settings, bounds));
-  }
-  Job job = file != nullptr ? read_job(*file, outside) : std::get<Job>(given);
-  if (accept_partial) {
-    job.settings.completeness = wanted;
-  }
-  return check(job, bounds);
+  return check(file != nullptr ? judging_of(*file, outside) : Judging{std::get<Job>(given)},
+               bounds);
 }
 
 std::string check_shown(const CheckResult& result) {
@@ -125,7 +114,7 @@ Returns: 1 in the middle of the limits, 0 on one, negative outside; None without
       [](const JobOrFile& job, bool accept_partial, std::optional<double> seconds,
          std::optional<double> memory_mb, bool allow_outside) {
         return std::make_shared<CheckResult>(long_call([=] {
-          return check_given(job, accept_partial, {seconds, memory_mb}, outside_of(allow_outside));
+          return check_given(job, {seconds, memory_mb, accept_partial}, outside_of(allow_outside));
         }));
       },
       py::arg("job"), py::kw_only(), py::arg("accept_partial") = false,

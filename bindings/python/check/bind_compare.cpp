@@ -24,8 +24,9 @@ using Plan = std::variant<SharedCheck, std::filesystem::path>;
 
 CheckResult checked(const Plan& plan, const LookBounds& bounds, Outside outside) {
   const auto* const done = std::get_if<SharedCheck>(&plan);
-  return done != nullptr ? **done
-                         : check(read_job(std::get<std::filesystem::path>(plan), outside), bounds);
+  return done != nullptr
+             ? **done
+             : check({.job = read_job(std::get<std::filesystem::path>(plan), outside)}, bounds);
 }
 
 ComparedPlans compare_all(const std::vector<Plan>& plans, const LookBounds& bounds,

@@ -68,28 +68,21 @@ std::string checked_feature_id(const Model& model, const FeatureRef& feature) {
   return feature_id(model, feature);
 }
 
-LookSettings settings_for(const std::optional<SeatSettings>& seats,
-                          const std::optional<ReadLimits>& limits, bool accept_partial,
-                          const LookBounds& bounds) {
-  LookSettings settings;
-  settings.seats = seats.value_or(SeatSettings{});
-  settings.limits = limits.value_or(ReadLimits{});
-  settings.completeness =
-      accept_partial ? Completeness::accept_partial : Completeness::all_or_error;
+LookSettings settings_for(LookSettings settings, const std::optional<SeatSettings>& seats,
+                          const std::optional<ReadLimits>& limits, const LookBounds& bounds) {
+  settings.seats = seats.value_or(settings.seats);
+  settings.limits = limits.value_or(settings.limits);
   return bounded(settings, bounds);
 }
 
-Look look_given(const std::filesystem::path& file, bool accept_partial,
-                const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
-                const LookBounds& bounds, Outside outside) {
+Look look_given(const std::filesystem::path& file, const std::optional<SeatSettings>& seats,
+                const std::optional<ReadLimits>& limits, const LookBounds& bounds,
+                Outside outside) {
   if (file.extension() != ".toml") {
-    return look(file, settings_for(seats, limits, accept_partial, bounds));
+    return look(file, settings_for({}, seats, limits, bounds));
   }
   const Job job = read_job(file, outside);
-  const JobSettings& of_job = job.settings;
-  const bool partial = accept_partial || of_job.completeness == Completeness::accept_partial;
-  return look(job.model, settings_for(seats.value_or(of_job.seats), limits.value_or(of_job.limits),
-                                      partial, bounds));
+  return look(job.model, settings_for(job.settings.look, seats, limits, bounds));
 }
 
 py::object by_python(const char* module, const char* function, const py::object& self) {
@@ -128,7 +121,7 @@ void bind_look_functions(py::module_& module) {
          const std::optional<SeatSettings>& seats, const std::optional<ReadLimits>& limits,
          std::optional<double> seconds, std::optional<double> memory_mb, bool allow_outside) {
         return std::make_shared<Look>(long_call([=] {
-          return look_given(file, accept_partial, seats, limits, {seconds, memory_mb},
+          return look_given(file, seats, limits, {seconds, memory_mb, accept_partial},
                             outside_of(allow_outside));
         }));
       },
@@ -155,7 +148,7 @@ Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.
       [](const std::shared_ptr<Model>& model, const std::optional<SeatSettings>& seats,
          const std::optional<ReadLimits>& limits, std::optional<double> seconds,
          std::optional<double> memory_mb) {
-        const LookSettings settings = settings_for(seats, limits, false, {seconds, memory_mb});
+        const LookSettings settings = settings_for({}, seats, limits, {seconds, memory_mb});
         return std::make_shared<Look>(long_call([=] { return look_at(*model, settings); }));
       },
       py::arg("model"), py::kw_only(), py::arg("seats") = py::none(),

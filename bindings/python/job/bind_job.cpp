@@ -1,5 +1,7 @@
 #include <pybind11/stl/filesystem.h>
 
+#include <utility>
+
 #include "python/bind.hpp"
 #include "python/values/record.hpp"
 #include "python/values/view.hpp"
@@ -65,13 +67,37 @@ void bind_feature_name(py::module_& module) {
   bind_partial_name(module);
 }
 
+// How a look is taken stands in a struct of its own there; here its fields are the settings' own.
+template <class M>
+void look_field(Record<JobSettings>& record, const char* name, M LookSettings::*member,
+                const char* doc) {
+  record.computed(
+      name, [member](const JobSettings& value) -> const M& { return value.look.*member; },
+      [member](JobSettings& value, M given) { value.look.*member = std::move(given); }, doc,
+      Nested<M> ? py::return_value_policy::reference_internal : py::return_value_policy::copy);
+}
+
+void bind_job_settings(py::module_& module) {
+  Record<JobSettings> settings(module, "JobSettings", "How the model is read and seats are found.");
+  look_field(settings, "seats", &LookSettings::seats, "what is a seat");
+  settings.member(
+      "default_uncertainty_mm", &JobSettings::default_uncertainty,
+      "of sizes that have none of their own: measured values, and actual sizes from the model");
+  look_field(settings, "limits", &LookSettings::limits, "bounds on the reading");
+  look_field(settings, "completeness", &LookSettings::completeness,
+             "\"all or error\" or \"accept partial\"");
+  settings.done();
+}
+
 }  // namespace
 
 void bind_job(py::module_& module) {
   bind_parts(module);
   bind_wants(module);
   bind_running(module);
-  bind_records<Conditions, JobSettings, Job>(module);
+  bind_records<Conditions>(module);
+  bind_job_settings(module);
+  bind_records<Job>(module);
   bind_feature_name(module);
 }
 

@@ -3,36 +3,50 @@
 #include <algorithm>
 #include <filesystem>
 #include <system_error>
+#include <utility>
 
 #include "check/findings/unseen_findings.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/geometry/read.hpp"
 #include "spotblue/job/bare_job.hpp"
+#include "spotblue/job/job_file.hpp"
 
 namespace spotblue {
 
-CheckResult check(const Job& job) { return check(job, LookBounds{}); }
+namespace {
 
-CheckResult check(const Job& job, const LookBounds& bounds) {
-  const LookSettings settings = bounded(look_settings(job), bounds);
+void require_model(const Job& job) {
   std::error_code unknown;
   if (!job.file.empty() && !std::filesystem::exists(job.model, unknown)) {
     throw Error(ErrorCode::file_access, {job.file, "model"},
                 "there is no file " + shown_name(job.model),
                 "correct the name; it counts from the job file's folder");
   }
-  CheckResult result;
-  result.look = look(job.model, settings);
-  result.job = job;
-  result.findings = judge_job(result.job, result.look);
-  return result;
 }
 
-CheckResult check_model(const std::filesystem::path& model, std::optional<LengthUnit> unit,
-                        const LookSettings& settings) {
+}  // namespace
+
+Judging judging_of(const std::filesystem::path& file, Outside outside,
+                   std::optional<LengthUnit> unit) {
+  if (is_model_file(file)) {
+    return {.job = bare_job(file, unit.value_or(LengthUnit::mm)), .in_unit_of_file = !unit};
+  }
+  return {.job = read_job(file, outside)};
+}
+
+CheckResult check(Judging asked, const LookBounds& bounds) {
+  LookSettings& settings = asked.job.settings.look;
+  settings = bounded(settings, bounds);
+  if (!asked.model) {
+    require_model(asked.job);
+  }
   CheckResult result;
-  result.look = look(model, settings);
-  result.job = bare_job(model, unit.value_or(unit_of(result.look.model.file)));
+  result.look = asked.model ? look_at(asked.model, settings) : look(asked.job.model, settings);
+  result.job = std::move(asked.job);
+  if (asked.in_unit_of_file) {
+    result.job.unit = unit_of(result.look.model.file);
+  }
   result.findings = judge_job(result.job, result.look);
   return result;
 }

@@ -11,15 +11,21 @@
 #include "base/work_limit.hpp"
 #include "geometry/occt/require_finished.hpp"
 #include "geometry/read/read_within.hpp"
-#include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
 namespace {
 
-double seconds_since(std::chrono::steady_clock::time_point start) {
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
+class Stopwatch {
+ public:
+  [[nodiscard]] double seconds() const {
+    return std::chrono::duration<double>(Clock::now() - start_).count();
+  }
+
+ private:
+  using Clock = std::chrono::steady_clock;
+  Clock::time_point start_ = Clock::now();
+};
 
 std::string pair_name(const Model& model, const OccurrencePair& pair) {
   return fmt::format("{} and {}", model.occurrences[pair.first].id,
@@ -93,21 +99,21 @@ void tell_pairs(Look& look) {
 constexpr double kSeatsShare = 0.6;
 
 void look_for_all(Look& look) {
-  const auto start = std::chrono::steady_clock::now();
+  const Stopwatch seat_time;
   const LookSettings& settings = look.settings;
   const TimeLimit limit(settings.limits.seconds);
   const bool paired = done_within_limits([&] {
     const TimeLimit of_seats(kSeatsShare * seconds_left());
     look.seats = find_seats(look.model, settings.seats);
   });
-  look.seconds.seats = seconds_since(start);
-  const auto clash_start = std::chrono::steady_clock::now();
+  look.seconds.seats = seat_time.seconds();
+  const Stopwatch clash_time;
   if (!done_within_limits([&] {
         look.clash = find_clashes(look.model, look.seats, settings.seats, settings.limits);
       })) {
     look.clash.not_looked_at = look.seats.near_pairs;
   }
-  look.seconds.clash = seconds_since(clash_start);
+  look.seconds.clash = clash_time.seconds();
   if (!paired) {
     look.not_looked_at.push_back(
         {look.model.file.name, "which parts come near each other: " + why_not_done()});
@@ -127,45 +133,35 @@ void require_memory(Bound ended, const std::string& file, const ReadLimits& limi
   }
 }
 
-double more_than_none(const char* name, double value) {
-  if (!(value > 0.0)) {
-    throw Error(ErrorCode::bad_input, {"", name}, fmt::format("need more than 0, got {:g}", value),
-                "give more, or leave it out for the usual");
-  }
-  return value;
-}
-
 }  // namespace
 
-LookSettings bounded(LookSettings settings, const LookBounds& bounds) {
-  if (bounds.seconds) {
-    settings.seconds = more_than_none("seconds", *bounds.seconds);
-    settings.limits.seconds = *bounds.seconds;
-  }
-  if (bounds.memory_mb) {
-    settings.limits.memory_mb = more_than_none("memory", *bounds.memory_mb);
-  }
-  return settings;
+Look look_at(Model model, const LookSettings& settings) {
+  return look_at([&model] { return std::move(model); }, settings);
 }
 
 bool is_whole(const Look& look) {
   return look.not_looked_at.empty() && look.model.not_compared.empty();
 }
 
-Look look_at(Model model, const LookSettings& settings) {
-  const auto start = std::chrono::steady_clock::now();
-  const TimeLimit limit(settings.seconds);
-  const MemoryLimit memory(settings.limits.memory_mb);
+Look look_at(const std::function<Model()>& make, const LookSettings& settings) {
+  const Stopwatch all;
   Look result;
   result.settings = settings;
-  result.model = std::move(model);
+  {
+    const StageTime features;
+    result.model = make();
+    result.seconds.features = features.seconds();
+    result.seconds.read = all.seconds() - result.seconds.features;
+  }
+  const TimeLimit limit(settings.seconds - all.seconds());
+  const MemoryLimit memory(settings.limits.memory_mb);
   look_for_all(result);
-  result.seconds.total = seconds_since(start);
+  result.seconds.total = all.seconds();
   return result;
 }
 
 Look look(const std::filesystem::path& file, const LookSettings& settings) {
-  const auto start = std::chrono::steady_clock::now();
+  const Stopwatch all;
   const TimeLimit limit(settings.seconds);
   const MemoryLimit memory(settings.limits.memory_mb);
   Look result;
@@ -177,7 +173,7 @@ Look look(const std::filesystem::path& file, const LookSettings& settings) {
     result.not_looked_at = std::move(read.not_looked_at);
     result.seconds.features = features.seconds();
   });
-  result.seconds.read = seconds_since(start) - result.seconds.features;
+  result.seconds.read = all.seconds() - result.seconds.features;
   require_memory(ended, shown_name(file), settings.limits);
   if (ended == Bound::none) {
     look_for_all(result);
@@ -188,7 +184,7 @@ Look look(const std::filesystem::path& file, const LookSettings& settings) {
          fmt::format("reading it was not done after {:.3g} s: nothing of it was looked at",
                      settings.seconds)});
   }
-  result.seconds.total = seconds_since(start);
+  result.seconds.total = all.seconds();
   logger().info("looked at {} in {:.2f} s: {} occurrences, {} radial seats, {} clashes",
                 file.string(), result.seconds.total, result.model.occurrences.size(),
                 result.seats.radial.size(), result.clash.clashes.size());

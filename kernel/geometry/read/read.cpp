@@ -7,6 +7,7 @@
 #include <iterator>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -214,9 +215,11 @@ Arrival arrive_from_step(const std::string& text, const Reading& reading) {
   const TextFaults told = faults_of(entities, declared);
   refuse_faults(told.faults, name, reading.completeness);
   refuse_unmade(declared, reading);
+  std::optional<StepReader> parsed;
   Arrival arrival = transfer(
-      name, [&] { return transfer_step(text, reading.folder, reading.completeness); },
+      name, [&] { return transfer_step(text, reading.folder, reading.completeness, parsed); },
       reading.limits);
+  parsed.reset();
   std::vector<Note> missing = take_outside(arrival, declared, reading);
   check_complete(arrival, declared, std::move(missing), reading);
   Model& model = arrival.model;

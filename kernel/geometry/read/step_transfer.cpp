@@ -105,12 +105,11 @@ TextLinks links_in(std::string_view text) {
 }  // namespace
 
 Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
-                      Completeness completeness, const AlsoLook& also) {
-  // Never destroyed: the child leaves without, and freeing every entity costs a tenth of a parse.
-  static std::optional<StepReader> reader_of_child;
+                      Completeness completeness, std::optional<StepReader>& parsed,
+                      const AlsoLook& also) {
   const std::optional<std::string> mended = in_utf8(text);
   const StepReader& reader =
-      reader_of_child.emplace(mended ? std::string_view(*mended) : text, completeness);
+      parsed.emplace(mended ? std::string_view(*mended) : text, completeness);
   Tree tree = read_tree(reader, links_in(text));
   Arrival arrival;
   arrival.solids = arrived_solids(reader, tree);

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -50,11 +51,13 @@ using AlsoLook = std::function<void(const StepReader&, const Tree&, const Model&
 
 // Parses the text with Open CASCADE, without healing, and stores every product's shape in `folder`.
 //
-// Changes the process's settings of Open CASCADE and keeps the parsed file until the next: only for
-// a contained child or a process that reads one file after another (ReadIn::this_process).
-// Throws Error unreadable when Open CASCADE refuses the text or an entity of it; exceptions of Open
-// CASCADE pass through.
+// Changes the process's settings of Open CASCADE: only for a contained child or a process that
+// reads one file after another (ReadIn::this_process). The parsed file is put into `parsed`: in a
+// child that is the parent's, which the child ends without freeing, since to free every entity
+// costs a tenth of a parse. Throws Error unreadable when Open CASCADE refuses the text or an entity
+// of it; exceptions of Open CASCADE pass through.
 [[nodiscard]] Arrival transfer_step(std::string_view text, const std::filesystem::path& folder,
-                                    Completeness completeness, const AlsoLook& also = {});
+                                    Completeness completeness, std::optional<StepReader>& parsed,
+                                    const AlsoLook& also = {});
 
 }  // namespace spotblue

@@ -71,10 +71,11 @@ std::vector<std::size_t> face_rows(const StepReader& reader, const Tree& tree, c
   return rows;
 }
 
-std::string child_work(const std::string& text, const std::filesystem::path& folder) {
+std::string child_work(const std::string& text, const std::filesystem::path& folder,
+                       std::optional<StepReader>& parsed) {
   std::vector<std::size_t> rows;
   const Arrival arrival =
-      transfer_step(text, folder, Completeness::all_or_error,
+      transfer_step(text, folder, Completeness::all_or_error, parsed,
                     [&](const StepReader& reader, const Tree& tree, const Model& model) {
                       rows = face_rows(reader, tree, model);
                     });
@@ -86,7 +87,9 @@ std::string child_work(const std::string& text, const std::filesystem::path& fol
 Source read_source(const std::string& text, const std::string& file, const Declared& declared,
                    const ReadLimits& limits) {
   const ShapeStore store(make_shape_folder());
-  const Contained run = run_contained([&] { return child_work(text, store.folder()); }, limits);
+  std::optional<StepReader> parsed;
+  const Contained run =
+      run_contained([&] { return child_work(text, store.folder(), parsed); }, limits);
   require_finished(run, file, limits);
   std::vector<std::size_t> rows;
   BytesIn in(run.bytes);

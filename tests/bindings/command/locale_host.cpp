@@ -26,7 +26,7 @@ int main(int argc, char** argv) {
     spotblue::write_mockup(spotblue::read_mockup(folder / (name + ".mockup.toml")),
                            folder / "out" / (name + ".step"));
     const spotblue::CheckResult result =
-        spotblue::check(spotblue::read_job(folder / (name + ".job.toml")));
+        spotblue::check({spotblue::read_job(folder / (name + ".job.toml"))});
     std::cout << spotblue::check_json(result);
   }
   return 0;

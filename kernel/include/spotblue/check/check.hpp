@@ -3,6 +3,7 @@
 /// Judging a job: what was found on the model against what the job wants.
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -11,6 +12,7 @@
 #include "spotblue/check/finding.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
+#include "spotblue/job/outside.hpp"
 
 namespace spotblue {
 
@@ -20,19 +22,28 @@ struct CheckResult {
   std::vector<Finding> findings;
 };
 
-/// Looks at the job's model and judges it.
-/// @throws Error as look (the model) and judge_job (the job against the model).
-[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job);
+/// What is judged, and by what.
+struct Judging {
+  /// What is wanted, and the model's file; without entries, that the model be as it states itself.
+  Job job;
+  /// Advice in the unit that the model's file is written in, in place of the job's.
+  bool in_unit_of_file = false;
+  /// Who makes the model, of a document or of shapes in memory, which are then judged in place of
+  /// the job's file; see look_at.
+  std::function<Model()> model = {};
+};
 
-/// The same within the bounds given, in place of the job's own; what is not looked at or not judged
-/// within them is undecided.
-[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(const Job& job, const LookBounds& bounds);
+/// What a file that was given asks for: a job file's job, or a model's being as it states itself.
+/// @param unit  of the advice on a model; nothing: as its file is written.
+/// @throws Error as read_job, of a job file.
+[[nodiscard]] SPOTBLUE_EXPORT Judging judging_of(const std::filesystem::path& file, Outside outside,
+                                                 std::optional<LengthUnit> unit = {});
 
-/// The same for a model without a job, judged by the sizes that it states itself.
-/// @param unit  of the advice; nothing: as the model's file is written.
-[[nodiscard]] SPOTBLUE_EXPORT CheckResult check_model(const std::filesystem::path& model,
-                                                      std::optional<LengthUnit> unit,
-                                                      const LookSettings& settings);
+/// Looks at the model and judges it, within the bounds that are given, which stand in the result's
+/// job then, and the job's own; what is not looked at or not judged within them is undecided.
+/// @throws Error as bounded, look and look_at (the model) and judge_job (the job against the
+///         model).
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult check(Judging asked, const LookBounds& bounds = {});
 
 /// Whether all of the model arrived, was looked at and judged.
 [[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const CheckResult& result);

@@ -3,8 +3,7 @@
 /// Everything that can be seen on a model without a job file.
 
 #include <filesystem>
-#include <limits>
-#include <optional>
+#include <functional>
 #include <vector>
 
 #include "spotblue/base/export.hpp"
@@ -12,27 +11,9 @@
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "spotblue/geometry/seats.hpp"
+#include "spotblue/geometry/settings.hpp"
 
 namespace spotblue {
-
-struct LookSettings {
-  SeatSettings seats;
-  ReadLimits limits;
-  Completeness completeness = Completeness::all_or_error;
-  /// Wall time for all of it, s, more than 0; what is not looked at by then is told. Without it the
-  /// read may take limits.seconds, and what comes after as long again.
-  double seconds = std::numeric_limits<double>::infinity();
-};
-
-/// What a caller gives a look: one pair for the read and for all that comes after it.
-struct LookBounds {
-  std::optional<double> seconds;    ///< wall time for all of it, more than 0
-  std::optional<double> memory_mb;  ///< 10^6 bytes, more than 0: see look
-};
-
-/// The settings with what is given in place of their own limits.
-/// @throws Error bad_input naming what is not more than 0.
-[[nodiscard]] SPOTBLUE_EXPORT LookSettings bounded(LookSettings settings, const LookBounds& bounds);
 
 /// Wall time of each stage, s.
 struct LookSeconds {
@@ -75,6 +56,12 @@ struct Look {
 
 /// Finds the same on a model that is in memory already.
 [[nodiscard]] SPOTBLUE_EXPORT Look look_at(Model model, const LookSettings& settings);
+
+/// Finds the same on the model that `make` returns, of a document or of shapes that it has; making
+/// it counts into the time of the look.
+/// @throws what `make` throws.
+[[nodiscard]] SPOTBLUE_EXPORT Look look_at(const std::function<Model()>& make,
+                                           const LookSettings& settings);
 
 /// "Wheel: bore 44": the feature's name behind its product's id.
 [[nodiscard]] SPOTBLUE_EXPORT std::string feature_id(const Model& model, const FeatureRef& feature);

@@ -1,6 +1,11 @@
 #pragma once
 /// @file
-/// The numbers that say what is a seat; defaults are design section 8.
+/// The numbers that say what is a seat, defaults are design section 8, and how a look is taken.
+
+#include <limits>
+#include <optional>
+
+#include "spotblue/base/export.hpp"
 
 namespace spotblue {
 
@@ -40,5 +45,26 @@ struct ReadLimits {
 };
 
 enum class Completeness { all_or_error, accept_partial };
+
+struct LookSettings {
+  SeatSettings seats;
+  ReadLimits limits;
+  Completeness completeness = Completeness::all_or_error;
+  /// Wall time for all of it, s, more than 0; what is not looked at by then is told. Without it the
+  /// read may take limits.seconds, and what comes after as long again.
+  double seconds = std::numeric_limits<double>::infinity();
+};
+
+/// What a caller gives a look: one pair for the read and for all that comes after it, and whether
+/// part of a model will do.
+struct LookBounds {
+  std::optional<double> seconds;    ///< wall time for all of it, more than 0
+  std::optional<double> memory_mb;  ///< 10^6 bytes, more than 0: see look
+  bool accept_partial = false;      ///< else as the settings have it
+};
+
+/// The settings with what is given in place of their own limits.
+/// @throws Error bad_input naming what is not more than 0.
+[[nodiscard]] SPOTBLUE_EXPORT LookSettings bounded(LookSettings settings, const LookBounds& bounds);
 
 }  // namespace spotblue

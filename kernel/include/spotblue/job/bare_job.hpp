@@ -5,7 +5,6 @@
 #include <filesystem>
 
 #include "spotblue/base/export.hpp"
-#include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/job/job.hpp"
 
@@ -14,10 +13,7 @@ namespace spotblue {
 /// mm or inches, by the unit the file is written in.
 [[nodiscard]] SPOTBLUE_EXPORT LengthUnit unit_of(const FileInfo& file);
 
-/// A job for the model without any entry. check() of it judges by the model's semantic sizes alone.
+/// A job for the model without any entry. check of it judges by the model's semantic sizes alone.
 [[nodiscard]] SPOTBLUE_EXPORT Job bare_job(const std::filesystem::path& model, LengthUnit unit);
-
-/// How a look for a job is taken.
-[[nodiscard]] SPOTBLUE_EXPORT LookSettings look_settings(const Job& job);
 
 }  // namespace spotblue

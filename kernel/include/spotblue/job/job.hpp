@@ -44,21 +44,12 @@ constexpr void describe(auto& fields, const Conditions*) {
       .member("cleaning_mm", &Conditions::cleaning, "metal to clean off each side of the stock");
 }
 
+/// How the model is read and seats are found.
 struct JobSettings {
-  SeatSettings seats;
+  LookSettings look;
+  /// Of sizes that have none of their own: measured values, and actual sizes from the model.
   Length default_uncertainty;
-  ReadLimits limits;
-  Completeness completeness = Completeness::all_or_error;
 };
-constexpr void describe(auto& fields, const JobSettings*) {
-  fields.value("JobSettings", "How the model is read and seats are found.")
-      .member("seats", &JobSettings::seats, "what is a seat")
-      .member(
-          "default_uncertainty_mm", &JobSettings::default_uncertainty,
-          "of sizes that have none of their own: measured values, and actual sizes from the model")
-      .member("limits", &JobSettings::limits, "bounds on the reading")
-      .member("completeness", &JobSettings::completeness, "\"all or error\" or \"accept partial\"");
-}
 
 struct Job {
   std::string file;
