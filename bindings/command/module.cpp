@@ -46,7 +46,7 @@ ExitCode run_naming_files(const Runner& runner, const Given& given) {
     }
     throw;
   } catch (const std::bad_alloc&) {
-    throw Error(ErrorCode::file_access, {},
+    throw Error(ErrorCode::system, {},
                 "the machine lacks the memory for " + std::string(given.verb->name) + " of " +
                     files_in(given),
                 "close other programs and try again");

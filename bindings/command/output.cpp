@@ -19,12 +19,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-[[noreturn]] void cannot_write(const std::string& name, int reason) {
-  throw Error(ErrorCode::file_access, {name, ""},
-              "cannot be written: " + std::generic_category().message(reason),
-              "make room or give another place");
-}
-
 // 0, or the reason.
 int write_all(int descriptor, std::string_view text) {
   while (!text.empty()) {
@@ -73,7 +67,7 @@ ExitCode write_result(std::string_view text, const fs::path& output, ExitCode co
   }
   const int failed = write_all(STDOUT_FILENO, text);
   if (failed != 0 && failed != EPIPE) {
-    cannot_write("standard output", failed);
+    throw cannot_be_written("standard output", failed);
   }
   return failed == EPIPE ? kReaderGone : code;
 }

@@ -20,7 +20,7 @@ void refuse_one_for_both(const std::filesystem::path& one, const std::filesystem
 /// Writes to `output`, or to standard output when it is empty. A file appears whole or not at all.
 /// That the reader of standard output has gone away is no error; see ended_with.
 /// @return `code`, or kReaderGone.
-/// @throws Error file_access with the system's reason.
+/// @throws Error as cannot_be_written.
 [[nodiscard]] ExitCode write_result(std::string_view text, const std::filesystem::path& output,
                                     ExitCode code);
 

@@ -31,7 +31,7 @@ Look look_within(const std::filesystem::path& file, double seconds, double memor
   settings.limits.read_in = in_child ? ReadIn::child_process : ReadIn::this_process;
   Look found = look(file, settings);
   if (found.machine_lacked) {
-    throw Error(ErrorCode::file_access, {}, "the machine has no memory left for all of it",
+    throw Error(ErrorCode::system, {}, "the machine has no memory left for all of it",
                 "let fewer files be read at a time, or end other programs");
   }
   if (found.model.products.empty()) {

@@ -9,6 +9,7 @@
 #include <new>
 #include <system_error>
 
+#include "base/error_kinds.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
@@ -67,14 +68,14 @@ Error refused(const fs::path& file, ErrorCode code, const std::string& what,
 }
 
 Error lacking(const fs::path& file, const std::string& what) {
-  return {ErrorCode::file_access,
+  return {ErrorCode::system,
           {},
           fmt::format("the machine lacks {} to read {}", what, shown_name(file)),
           "close other programs and try again"};
 }
 
 void require_open(const OpenFile& in, const fs::path& file) {
-  if (in.trouble() == EMFILE || in.trouble() == ENFILE || in.trouble() == ENOMEM) {
+  if (code_of_reason(in.trouble()) == ErrorCode::system) {
     throw lacking(file, fmt::format("room for another open file ({})", words_of(in.trouble())));
   }
   if (in.descriptor() < 0) {
@@ -124,7 +125,7 @@ std::string read_bytes(const fs::path& file, double most_mb, std::string_view wa
     throw lacking(file, fmt::format("{:.0f} MB of memory", static_cast<double>(size) / 1e6));
   }
   if (!in.fill(bytes)) {
-    throw refused(file, ErrorCode::file_access, "the file can not be read: " + words_of(errno),
+    throw refused(file, code_of_reason(errno), "the file can not be read: " + words_of(errno),
                   "check the disk");
   }
   if (bytes.empty()) {

@@ -20,7 +20,7 @@ bool stop_asked() { return stop_flag != nullptr && stop_flag->load(); }
 
 void stop_if_asked() {
   if (stop_asked()) {
-    throw Error(ErrorCode::open_cascade_failed, {}, "stopped before it was done", "start it again");
+    throw Error(ErrorCode::stopped, {}, "stopped before it was done", "start it again");
   }
   throw_past_limits();
 }

@@ -13,6 +13,7 @@
 #include <string>
 #include <system_error>
 
+#include "base/error_kinds.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 
@@ -186,6 +187,13 @@ int write_checked_into(const fs::path& device, std::string_view bytes, const Dra
 
 }  // namespace
 
+Error cannot_be_written(const std::string& name, int reason) {
+  return {code_of_reason(reason),
+          {name, ""},
+          "cannot be written: " + std::generic_category().message(reason),
+          "make room or give another place"};
+}
+
 void write_whole(const fs::path& file, std::string_view bytes) { write_whole(file, bytes, {}); }
 
 void write_whole(const fs::path& file, std::string_view bytes, const DraftCheck& check) {
@@ -211,9 +219,7 @@ void write_whole(const fs::path& file, std::string_view bytes, const DraftCheck&
                 "start first what is to read it");
   }
   if (failed != 0) {
-    throw Error(ErrorCode::file_access, {shown_name(file), ""},
-                "cannot be written: " + std::generic_category().message(failed),
-                "make room or give another place");
+    throw cannot_be_written(shown_name(file), failed);
   }
 }
 

@@ -57,7 +57,7 @@ void look_at_memory(Clock::time_point now) {
 }  // namespace
 
 LimitReached::LimitReached(Bound bound)
-    : Error(bound == Bound::machine ? ErrorCode::file_access : ErrorCode::open_cascade_failed, {},
+    : Error(bound == Bound::machine ? ErrorCode::system : ErrorCode::stopped, {},
             reason(bound) + " before it was done",
             bound == Bound::time     ? "give it more time"
             : bound == Bound::memory ? "give it more memory"

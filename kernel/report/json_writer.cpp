@@ -52,7 +52,7 @@ void JsonWriter::key(std::string_view name) {
 
 void JsonWriter::number(double value) {
   if (!std::isfinite(value)) {
-    throw Error(ErrorCode::open_cascade_failed, {"", last_key_}, "the value is not a finite number",
+    throw Error(ErrorCode::bad_input, {"", last_key_}, "the value is not a finite number",
                 "report the model that gives it");
   }
   put_number(value == 0.0 ? 0.0 : value);

@@ -44,7 +44,7 @@ class JsonWriter {
   void key(std::string_view name);
 
   /// As NumberText; -0 becomes 0.
-  /// @throws Error open_cascade_failed, naming the key before it, when the value is not finite.
+  /// @throws Error bad_input, naming the key before it, when the value is not finite.
   void number(double value);
   virtual void whole(std::int64_t value) = 0;
   virtual void truth(bool value) = 0;

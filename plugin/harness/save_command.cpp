@@ -32,7 +32,7 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 Error no_room(const std::filesystem::path& target) {
-  return {ErrorCode::file_access,
+  return {ErrorCode::system,
           {shown_name(target), ""},
           "cannot be written: the temp folder has no room for its draft",
           "make room there, or name another in TMPDIR"};
@@ -41,7 +41,7 @@ Error no_room(const std::filesystem::path& target) {
 /// A folder of its own that goes with it: Open CASCADE opens no name that is not UTF-8.
 class TempFolder {
  public:
-  /// @throws Error file_access, naming `target`, where there is no room for one.
+  /// @throws Error system, naming `target`, where there is no room for one.
   explicit TempFolder(const std::filesystem::path& target) {
     std::error_code trouble;
     const std::filesystem::path temp = std::filesystem::temp_directory_path(trouble);

@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/error_kinds.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/geometry/read.hpp"
@@ -69,7 +70,7 @@ Model read_back(const std::filesystem::path& draft, const std::filesystem::path&
   try {
     return read_step(draft, {}, Completeness::all_or_error);
   } catch (const Error& error) {
-    if (error.code() == ErrorCode::file_access) {
+    if (says_nothing_of_content(error.code())) {
       throw;
     }
     throw not_as_meant(target, error.rule());

@@ -4,7 +4,9 @@
 
 #include <thread>
 
+#include "base/work_limit.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::stop_test {
 
@@ -18,7 +20,17 @@ TEST(Stop, WorkEndsOnceItsStarterAsks) {
   const StopWhen stop(asked);
   EXPECT_NO_THROW(stop_if_asked());
   asked = true;
-  EXPECT_THROW(stop_if_asked(), Error);
+  const Error ended = test::error_of_call([] {
+    stop_if_asked();
+    return 0;
+  });
+  EXPECT_EQ(ended.code(), ErrorCode::stopped);
+}
+
+TEST(Stop, TimeThatIsUpIsAStopAndWantOfMemoryTheMachines) {
+  EXPECT_EQ(LimitReached(Bound::time).code(), ErrorCode::stopped);
+  EXPECT_EQ(LimitReached(Bound::memory).code(), ErrorCode::stopped);
+  EXPECT_EQ(LimitReached(Bound::machine).code(), ErrorCode::system);
 }
 
 TEST(Stop, AnotherThreadsWorkGoesOn) {

@@ -10,6 +10,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/file_bytes.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::whole_file_test {
 
@@ -124,6 +125,15 @@ TEST_F(WholeFile, LeavesWhatWasThereWhereThereIsNoRoom) {
   EXPECT_EQ(WEXITSTATUS(status), 42);
   EXPECT_EQ(bytes_of(in_folder("a")), "old");
   EXPECT_EQ(files(), 1U);
+}
+
+TEST_F(WholeFile, WithoutRoomIsTheMachinesFault) {
+  const Error full = test::error_of_call([] {
+    write_whole("/dev/full", "x");
+    return 0;
+  });
+  EXPECT_EQ(full.code(), ErrorCode::system);
+  EXPECT_THAT(full.rule(), HasSubstr("No space"));
 }
 
 TEST_F(WholeFile, ThatCanNotBeNamesItselfAndTheReason) {

@@ -50,7 +50,7 @@ TEST(JsonWriter, NumberThatIsNotFiniteIsRefusedWithItsKey) {
       out.number(value);
       ADD_FAILURE() << "not refused";
     } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::open_cascade_failed);
+      EXPECT_EQ(error.code(), ErrorCode::bad_input);
       EXPECT_EQ(error.place(), "depth_mm");
     }
   }

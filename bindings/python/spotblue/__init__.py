@@ -32,8 +32,10 @@ from spotblue.errors import (
     Error,
     FileAccessError,
     IncompleteError,
+    MachineError,
     NotInStandardError,
     OpenCascadeError,
+    StoppedError,
     UnreadableError,
 )
 
@@ -52,9 +54,11 @@ __all__ = [
     "FileAccessError",
     "IncompleteError",
     "LengthUnit",
+    "MachineError",
     "NotInStandardError",
     "OpenCascadeError",
     "Outcome",
+    "StoppedError",
     "UnreadableError",
     "base",
     "errors",

@@ -6,8 +6,10 @@ from spotblue.errors import (
     Error as Error,
     FileAccessError as FileAccessError,
     IncompleteError as IncompleteError,
+    MachineError as MachineError,
     NotInStandardError as NotInStandardError,
     OpenCascadeError as OpenCascadeError,
+    StoppedError as StoppedError,
     UnreadableError as UnreadableError,
 )
 from spotblue.shelf.runner import library as library

@@ -48,7 +48,7 @@ class NotInStandardError(BadInputError):
 
 
 class FileAccessError(Error, OSError):
-    """A file is missing, unreadable or cannot be written."""
+    """A file is missing, may not be read or cannot be written."""
 
 
 class MissingPackageError(FileAccessError):
@@ -79,3 +79,11 @@ class IncompleteError(UnreadableError):
 
 class OpenCascadeError(Error, RuntimeError):
     """Open CASCADE failed at an operation it should be able to do."""
+
+
+class StoppedError(Error, RuntimeError):
+    """It ended before it was done: the time or memory that it was given was up, or it was asked to."""
+
+
+class MachineError(Error, OSError):
+    """The machine lacked memory, disk, processes or what else it takes, which is no file's fault."""

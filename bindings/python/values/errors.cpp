@@ -21,6 +21,10 @@ const char* class_name(ErrorCode code) {
       return "NotInStandardError";
     case ErrorCode::open_cascade_failed:
       return "OpenCascadeError";
+    case ErrorCode::stopped:
+      return "StoppedError";
+    case ErrorCode::system:
+      return "MachineError";
   }
   return "Error";
 }

@@ -13,7 +13,7 @@ std::string sha256(std::string_view bytes) {
   std::array<unsigned char, EVP_MAX_MD_SIZE> digest{};
   unsigned int length = 0;
   if (EVP_Digest(bytes.data(), bytes.size(), digest.data(), &length, EVP_sha256(), nullptr) != 1) {
-    throw Error(ErrorCode::open_cascade_failed, {}, "no SHA-256 to be had from OpenSSL",
+    throw Error(ErrorCode::system, {}, "no SHA-256 to be had from OpenSSL",
                 "check OpenSSL's settings");
   }
   std::string hex;

@@ -75,7 +75,7 @@ std::string packed(const Error& error) {
 std::optional<Error> unpacked(std::string_view all) {
   std::array<std::string, 4> texts;
   if (std::count(all.begin(), all.end(), '\0') < 4 || all.front() < 0 ||
-      all.front() > static_cast<char>(ErrorCode::open_cascade_failed)) {
+      all.front() > static_cast<char>(ErrorCode::system)) {
     return std::nullopt;
   }
   std::size_t from = 1;
@@ -255,7 +255,7 @@ void throw_if_ended_from_outside(int status) {
     return;
   }
   stop_if_asked();
-  throw Error(ErrorCode::file_access, {},
+  throw Error(ErrorCode::system, {},
               fmt::format("the process that worked on it was ended from outside ({})",
                           sigdescr_np(WTERMSIG(status))),
               "run it again; where nobody ended it, the machine had no memory left");

@@ -44,7 +44,7 @@ Error out_of_memory(const std::string& file, const ReadLimits& limits) {
 }
 
 Error lacking(const std::string& what) {
-  return {ErrorCode::file_access,
+  return {ErrorCode::system,
           {},
           "the machine lacks " + what,
           "close other programs, or let fewer files be read at a time, and try again"};

@@ -8,13 +8,13 @@
 #include <cerrno>
 #include <cstdint>
 #include <cstdlib>
-#include <cstring>
 #include <fstream>
 #include <string>
 #include <system_error>
 #include <utility>
 #include <vector>
 
+#include "base/error_kinds.hpp"
 #include "geometry/occt/occt_versions.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -23,7 +23,7 @@ namespace spotblue {
 namespace {
 
 Error shape_lost(const std::filesystem::path& file, const std::string& why) {
-  return {ErrorCode::file_access,
+  return {ErrorCode::system,
           {shown_name(file), ""},
           why,
           "check that the temp folder has room and read the model again"};
@@ -63,9 +63,10 @@ std::filesystem::path make_shape_folder() {
   constexpr int kPlaces = 6;  // which mkdtemp fills where it finds so many X at the end
   std::string name = (temp / fmt::format("spotblue-{}-{:X>{}}", getpid(), "", kPlaces)).string();
   if (trouble || mkdtemp(name.data()) == nullptr) {
-    throw Error(ErrorCode::file_access, {shown_name(temp), ""},
+    const int reason = trouble ? trouble.value() : errno;
+    throw Error(code_of_reason(reason), {shown_name(temp), ""},
                 fmt::format("no folder for the shapes can be made: {}",
-                            trouble ? trouble.message() : std::strerror(errno)),
+                            std::generic_category().message(reason)),
                 "make room there, or name another temp folder in TMPDIR");
   }
   return name;
@@ -126,7 +127,7 @@ void store_shapes(const std::filesystem::path& folder, std::span<const TopoDS_Sh
   out.close();
   listed.close();
   if (!out || !listed) {
-    throw Error(ErrorCode::file_access, {shown_name(file), ""}, "the shapes can not be written",
+    throw Error(ErrorCode::system, {shown_name(file), ""}, "the shapes can not be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
 }
@@ -149,7 +150,7 @@ void append_shapes(const std::filesystem::path& folder, const std::filesystem::p
   out.close();
   listed.close();
   if (!out || !listed || !in) {
-    throw Error(ErrorCode::file_access, {shown_name(file), ""}, "the shapes can not be written",
+    throw Error(ErrorCode::system, {shown_name(file), ""}, "the shapes can not be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
 }

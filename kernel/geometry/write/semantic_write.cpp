@@ -12,6 +12,7 @@
 #include <set>
 #include <utility>
 
+#include "base/error_kinds.hpp"
 #include "geometry/model/plain_bytes.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "geometry/occt/contained.hpp"
@@ -322,7 +323,7 @@ void prove(const std::filesystem::path& draft, const Source& source,
                    fmt::format("its header says {}", declared.protocol));
     }
   } catch (const Error& error) {
-    if (error.code() == ErrorCode::open_cascade_failed || error.code() == ErrorCode::file_access) {
+    if (error.code() == ErrorCode::open_cascade_failed || says_nothing_of_content(error.code())) {
       throw;
     }
     throw refuse(ErrorCode::open_cascade_failed, error.rule());

@@ -46,7 +46,7 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   }
   // The writer does not always see that there was no more room.
   if (writer.Write(out.c_str()) != IFSelect_RetDone || !ends_as_step(out)) {
-    throw Error(ErrorCode::file_access, {shown_name(out), ""}, "the file cannot be written",
+    throw Error(ErrorCode::system, {shown_name(out), ""}, "the file cannot be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
   code_letters_in(out);

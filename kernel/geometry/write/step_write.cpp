@@ -20,6 +20,7 @@
 #include <map>
 #include <system_error>
 
+#include "base/error_kinds.hpp"
 #include "geometry/mockup/mockup_solid.hpp"
 #include "geometry/occt/guard.hpp"
 #include "geometry/occt/occt_quiet.hpp"
@@ -165,7 +166,7 @@ void require_as_meant(const std::filesystem::path& draft, const Mockup& mockup,
     const StepText entities(text, name, {});
     why = difference_from(mockup, placed, read_declared(entities, name, {}));
   } catch (const Error& error) {
-    if (error.code() == ErrorCode::file_access) {
+    if (says_nothing_of_content(error.code())) {
       throw;
     }
     why = error.rule();
@@ -196,7 +197,7 @@ void write_document(const Mockup& mockup, const std::vector<PlacedPart>& placed,
   const ShapeStore folder(make_shape_folder());
   const std::filesystem::path draft = folder.folder() / "model.step";
   if (writer.Write(draft.c_str()) != IFSelect_RetDone || !ends_as_step(draft)) {
-    throw Error(ErrorCode::file_access, {shown_name(draft), ""}, "the file cannot be written",
+    throw Error(ErrorCode::system, {shown_name(draft), ""}, "the file cannot be written",
                 "make room in the temp folder, or name another in TMPDIR");
   }
   code_letters_in(draft);

@@ -37,6 +37,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.without_byte_order_mark": (None, FILES),
     "base.drop_byte_order_mark": (None, FILES),
     "base.write_whole": (None, FILES),
+    "base.cannot_be_written": (None, FILES),
     "base.is_same_file": (None, "Python has it: os.path.samefile"),
     "base.refuse_overwriting": (None, FILES),
     "job.screen_toml": (None, FILES),

@@ -308,9 +308,9 @@ class Writing(InAFolder):
         soft, hard = resource.getrlimit(resource.RLIMIT_FSIZE)
         resource.setrlimit(resource.RLIMIT_FSIZE, (1000, hard))  # ends writing as a full disk does
         try:
-            with self.assertRaisesRegex(spotblue.FileAccessError, "--csv .*out: .*too large; make"):
+            with self.assertRaisesRegex(spotblue.MachineError, "--csv .*out: .*too large; make"):
                 outputs.write_result(self.folder / "out", "new" * 5000, "--csv")
-            with self.assertRaisesRegex(spotblue.FileAccessError, "other: .*too large; make"):
+            with self.assertRaisesRegex(spotblue.MachineError, "other: .*too large; make"):
                 outputs.write_new(self.folder / "other", "new" * 5000)
         finally:
             resource.setrlimit(resource.RLIMIT_FSIZE, (soft, hard))

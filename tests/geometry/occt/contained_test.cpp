@@ -128,7 +128,7 @@ TEST(Contained, AnEndFromOutsideIsNoCrashAndSaysNothingOfTheWork) {
           quick());
       ADD_FAILURE() << "signal " << number;
     } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::file_access);
+      EXPECT_EQ(error.code(), ErrorCode::system);
       EXPECT_EQ(error.file(), "");
       EXPECT_THAT(error.rule(), HasSubstr("ended from outside"));
     }

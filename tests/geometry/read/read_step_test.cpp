@@ -203,7 +203,7 @@ TEST(ReadStep, ATempFolderWithoutRoomIsNotTheFilesFault) {
         read_step(file, {.read_in = ReadIn::this_process}, Completeness::all_or_error));
     FAIL() << "the shapes were written";
   } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::file_access);
+    EXPECT_EQ(error.code(), ErrorCode::system);
     EXPECT_THAT(error.what(), HasSubstr("shapes.bin: the shapes can not be written; make room"));
     EXPECT_THAT(error.what(), Not(HasSubstr("damaged")));
   }

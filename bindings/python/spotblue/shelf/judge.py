@@ -44,7 +44,12 @@ from spotblue.shelf.words import number_text, quantities, range_text, same_featu
 
 DECIDES = "ISO 14253-1"
 # What these tell of is the disk, a folder for temporary files or a process, and not the file.
-OF_THE_MACHINE = (spotblue.FileAccessError, spotblue.OpenCascadeError)
+OF_THE_MACHINE = (
+    spotblue.FileAccessError,
+    spotblue.MachineError,
+    spotblue.StoppedError,
+    spotblue.OpenCascadeError,
+)
 OF_LOOK = 0.8  # of a file's memory: the worker's own bound is a hard one, and judging takes some
 FIT_KEYS = ("fit", "clearance", "offset", "tilt")
 

@@ -137,7 +137,7 @@ def say(text: str, option: str = "") -> None:
 
 
 def write_result(path: Path | str, text: str, option: str = "") -> None:
-    """Writes a file that appears whole or not at all; FileAccessError, after `option`, when it cannot.
+    """Writes a file that appears whole or not at all; when it cannot, an error names `option`.
 
     A link stays and what it leads to is replaced; a device or a pipe is written to.
     """
@@ -156,7 +156,7 @@ def write_result(path: Path | str, text: str, option: str = "") -> None:
         else:
             kernel.write_whole(path, data)
     except spotblue.Error as error:
-        raise _failed(place, error.rule, error.cure) from None
+        raise _failed(type(error), place, error.rule, error.cure) from None
     except (OSError, ValueError) as error:
         raise _cannot(error, place) from None
 
@@ -180,7 +180,7 @@ def write_new(path: Path, text: str) -> None:
         kernel.write_whole(draft, text.encode("utf-8", "replace"))
         _put_beside(draft, path)
     except spotblue.Error as error:
-        raise _failed(shown_name(path), error.rule, error.cure) from None
+        raise _failed(type(error), shown_name(path), error.rule, error.cure) from None
     except OSError as error:
         raise _cannot(error, shown_name(path)) from None
     finally:
@@ -211,15 +211,18 @@ def remove_drafts() -> None:
         _remove(draft)
 
 
-def _cannot(error: OSError | ValueError, place: str) -> spotblue.FileAccessError:
+def _cannot(error: OSError | ValueError, place: str) -> spotblue.Error:
     number = error.errno if isinstance(error, OSError) else None
     rule = (getattr(error, "strerror", None) or str(error)).lower()
     if number in _NO_ROOM:
-        return _failed(place, "no room is left there", "make room, or name another place")
+        cure = "make room, or name another place"
+        return _failed(spotblue.MachineError, place, "no room is left there", cure)
     if number == errno.EBADF:
-        return _failed(place, "it is closed", "give it a reader, or name a file")
-    return _failed(place, rule, "name a place that can be written")
+        rule, cure = "it is closed", "give it a reader, or name a file"
+    else:
+        cure = "name a place that can be written"
+    return _failed(spotblue.FileAccessError, place, rule, cure)
 
 
-def _failed(place: str, rule: str, cure: str) -> spotblue.FileAccessError:
-    return spotblue.FileAccessError(f"{place}: {rule}; {cure}", place, "", rule, cure)
+def _failed(kind: type[spotblue.Error], place: str, rule: str, cure: str) -> spotblue.Error:
+    return kind(f"{place}: {rule}; {cure}", place, "", rule, cure)

@@ -105,7 +105,7 @@ class Store:
             except (OSError, ValueError) as error:  # the latter for a zero byte in its name
                 raise self._error(getattr(error, "strerror", None) or str(error)) from None
 
-    def _error(self, rule: str, saved: str = "") -> spotblue.FileAccessError:
+    def _error(self, rule: str, saved: str = "") -> spotblue.Error:
         another = "another that spotblue library has filled" if self.filled else "another with --database"
         cures = {
             "is full": "make room; what was written before is kept, and the next run goes on there",
@@ -123,7 +123,8 @@ class Store:
         found = (cure for key, cure in cures.items() if key in rule.lower())
         cure = saved or next(found, "look at the disk")
         text = f"{self.path}: database: {rule}; {cure}"
-        return spotblue.FileAccessError(text, str(self.path), "", rule, cure)
+        kind = spotblue.MachineError if "is full" in rule.lower() else spotblue.FileAccessError
+        return kind(text, str(self.path), "", rule, cure)
 
     def _salvaged(self, error: sqlite3.Error) -> str:
         """Puts what is sound in a damaged database into a new one beside it; empty for nothing."""

@@ -13,14 +13,16 @@ namespace spotblue {
 
 /// What kind of trouble an Error reports.
 enum class ErrorCode {
-  bad_input,  ///< A value, name or file content breaks a stated rule.
-  /// A file is missing, unreadable or cannot be written; or the machine lacked memory, disk or
-  /// processes, which is no file's fault: `file` is then none that was to be read.
-  file_access,
+  bad_input,            ///< A value, name or file content breaks a stated rule.
+  file_access,          ///< A file is missing, may not be read or cannot be written.
   unreadable,           ///< A file was opened but no true model can be had from it.
   incomplete,           ///< A file reads, yet less arrives than its text declares.
   not_in_standard,      ///< The standard defines no such class, size or symbol.
   open_cascade_failed,  ///< Open CASCADE failed at an operation it should be able to do.
+  stopped,  ///< Ended before it was done: it was asked to, or the time or memory given was up.
+  /// The machine lacked memory, disk, processes or what else it takes, or ended one from outside,
+  /// which is no file's fault: `file` is then none that was to be read.
+  system,
 };
 
 inline constexpr std::size_t kMostMessage = 2000;

@@ -12,8 +12,8 @@ namespace spotblue {
 
 /// The bytes of an ordinary file: a pipe or a device is refused at once, never waited for.
 /// @param wanted what the file should have been, for the cure: "a STEP file".
-/// @throws Error file_access (missing, no ordinary file, not to be read) or unreadable (empty,
-/// larger than `most_mb`, in 10^6 bytes).
+/// @throws Error file_access (missing, no ordinary file, not to be read), unreadable (empty, larger
+///         than `most_mb`, in 10^6 bytes) or system (no memory for it, too many open files).
 [[nodiscard]] SPOTBLUE_EXPORT std::string read_bytes(const std::filesystem::path& file,
                                                      double most_mb, std::string_view wanted);
 

@@ -26,9 +26,8 @@ class SPOTBLUE_EXPORT StopWhen {
 /// Whether this thread's work was asked to stop; false where nobody can ask.
 [[nodiscard]] SPOTBLUE_EXPORT bool stop_asked();
 
-/// @throws Error open_cascade_failed when this thread's work was asked to stop, or the time that a
-/// look
-///         was given is up.
+/// @throws Error stopped when this thread's work was asked to stop, or the time or memory that a
+///         look was given is up; system when the machine's memory is.
 SPOTBLUE_EXPORT void stop_if_asked();
 
 }  // namespace spotblue

@@ -101,8 +101,8 @@ SPOTBLUE_EXPORT void check_parts(const Mockup& mockup);
 /// Makes the solids and writes them as a STEP assembly with the parts' and instances' names; one
 /// product a part, however often it is placed. The file appears whole or not at all.
 /// @throws Error as check_parts and place_parts; bad_input for a cut that misses the part or
-///         breaks it in pieces, an `out` it was read from; file_access when `out` cannot be
-///         written; open_cascade_failed.
+///         breaks it in pieces, an `out` it was read from; file_access or system when `out`
+///         cannot be written; open_cascade_failed.
 ///
 /// Takes the process-wide lock of Open CASCADE's STEP code; silent.
 SPOTBLUE_EXPORT void write_mockup(const Mockup& mockup, const std::filesystem::path& out);

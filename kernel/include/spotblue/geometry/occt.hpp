@@ -35,7 +35,7 @@ struct NamedShape {
 /// @throws Error bad_input when there is none, or one is null, holds no solid or is scaled;
 ///         unreadable when one unfolds without end, deeper or to more than ReadLimits allow, or has
 ///         a number that is infinite or none;
-///         file_access when no temporary folder can be made.
+///         file_access or system when no temporary folder can be made.
 [[nodiscard]] SPOTBLUE_EXPORT Model model_of_shapes(std::span<const NamedShape> shapes);
 
 /// A model and where in the document its products are.
@@ -53,7 +53,7 @@ struct DocumentModel {
 /// @throws Error bad_input when the document holds no solid, has lengths other than mm, or places a
 ///         part scaled; unreadable when it places one nowhere, an assembly contains itself or
 ///         unfolds deeper or to more than ReadLimits allow, or a number is infinite or none;
-///         file_access when no temporary folder can be made.
+///         file_access or system when no temporary folder can be made.
 [[nodiscard]] SPOTBLUE_EXPORT DocumentModel model_of_document(const TDF_Label& main,
                                                               const std::string& name);
 

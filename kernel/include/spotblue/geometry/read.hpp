@@ -41,7 +41,7 @@ namespace spotblue {
 ///                      accept_partial: what is missing is listed in the notes.
 /// @throws Error file_access (missing, unreadable), unreadable (no STEP, damaged, too deep, too
 ///         large, Open CASCADE crashed, out of time or memory, no solid), incomplete (something
-///         missing).
+///         missing), stopped, system.
 ///
 /// Forks: safe from any thread, but not while another thread holds kernel locks.
 [[nodiscard]] SPOTBLUE_EXPORT Model read_step(const std::filesystem::path& file,

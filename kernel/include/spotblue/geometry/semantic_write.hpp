@@ -38,8 +38,8 @@ struct SizeToWrite {
 ///         a nominal that is not positive, a class that is none or is of a hole on an outside (or
 ///         the reverse), neither or both of class and deviations, reversed deviations, two sizes
 ///         for one feature, a feature for which the file states another size already, an `out`
-///         that is the model itself; file_access when `out` cannot be written; open_cascade_failed
-///         when the draft does not read back as meant.
+///         that is the model itself; file_access or system when `out` cannot be written;
+///         open_cascade_failed when the draft does not read back as meant.
 ///
 /// The file is read in a contained child process, as by read_step.
 SPOTBLUE_EXPORT std::vector<Note> write_semantic_sizes(const std::filesystem::path& model,

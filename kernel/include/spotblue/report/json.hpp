@@ -16,7 +16,7 @@ namespace spotblue {
 /// user prefers. Every number reads back to the same double; the order is that of the Look; a key
 /// that does not apply is left out. Text that is no UTF-8 gets U+FFFD in place of each bad byte.
 ///
-/// @throws Error open_cascade_failed when a value is not finite; the key is named.
+/// @throws Error bad_input when a value is not finite; the key is named.
 /// Cost: about 2 microseconds for each occurrence or seat.
 [[nodiscard]] SPOTBLUE_EXPORT std::string look_json(const Look& look);
 
