@@ -70,7 +70,7 @@ ${about}This package holds the program."
   SCRIPTS ${debian_build}/library/triggers)  # hosts load the service by its name
 debian_package(library libspotblue${SPOTBLUE_SOVERSION} libs "fits between parts of STEP models - shared libraries
 ${about}This package holds the shared libraries; libspotblue_numbers needs no
-CAD kernel."
+Open CASCADE."
   MULTIARCH same
   SCRIPTS ${debian_build}/library/shlibs ${debian_build}/library/triggers)
 debian_package(development libspotblue-dev libdevel "fits between parts of STEP models - development files

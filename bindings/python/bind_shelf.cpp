@@ -15,7 +15,7 @@
 #include "spotblue/base/version.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/check.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/geometry/open_cascade_version.hpp"
 #include "spotblue/job/toml_screen.hpp"
 #include "spotblue/report/text.hpp"
 
@@ -60,7 +60,7 @@ void write_result(const std::filesystem::path& file, const std::string& bytes) {
 
 void bind_shelf(py::module_& module) {
   py::module_ shelf = module.def_submodule("shelf", "What the library runner asks of the kernel.");
-  shelf.attr("version") = fmt::format("{} (Open CASCADE {})", kVersion, kernel_version());
+  shelf.attr("version") = fmt::format("{} (Open CASCADE {})", kVersion, open_cascade_version());
   shelf.def("fitted_text", &fitted_text, py::arg("text"), py::arg("width"),
             "The text with its lines broken at so many columns, 0 for none.");
   shelf.def("look_within", &look_within, py::arg("file"), py::kw_only(), py::arg("seconds"),

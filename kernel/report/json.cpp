@@ -8,7 +8,7 @@
 #include "report/look_notes.hpp"
 #include "report/value_tree.hpp"
 #include "spotblue/base/version.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/geometry/open_cascade_version.hpp"
 
 namespace spotblue {
 namespace {
@@ -43,7 +43,7 @@ void write_look(JsonWriter& out, const Look& look) {
   out.key("schema");
   out.whole(kSchema);
   field(out, "spotblue", std::string_view(kVersion));
-  field(out, "kernel", kernel_version());
+  field(out, "kernel", open_cascade_version());
   write_file(out, look.model.file);
   write_settings(out, look.settings);
   write_products(out, look.model, names);

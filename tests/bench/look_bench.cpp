@@ -36,7 +36,7 @@ struct Cost {
   double cpu_seconds = 0.0;  ///< with its children: what other work on the machine changes little
   double children_mb = 0.0;  ///< and of the largest child it had
   LookSeconds stages;
-  double radial = 0.0, near_pairs = 0.0, distinct = 0.0, kernel = 0.0;  ///< counts
+  double radial = 0.0, near_pairs = 0.0, distinct = 0.0, exact = 0.0;  ///< counts
 };
 
 double now() {
@@ -89,8 +89,8 @@ Cost apart(const std::function<void(Cost&)>& work) {
   return cost;
 }
 
-void kernel_read(const std::string& file) {
-  silence_kernel();
+void occt_read(const std::string& file) {
+  silence_open_cascade();
   Handle(TDocStd_Document) document;
   XCAFApp_Application::GetApplication()->NewDocument("BinXCAF", document);
   STEPCAFControl_Reader reader;
@@ -106,7 +106,7 @@ void our_look(const std::string& file, Cost& cost) {
   cost.radial = static_cast<double>(seen.seats.radial.size());
   cost.near_pairs = static_cast<double>(seen.clash.effort.pairs);
   cost.distinct = static_cast<double>(seen.clash.effort.distinct_pairs);
-  cost.kernel = static_cast<double>(seen.clash.effort.kernel_pairs);
+  cost.exact = static_cast<double>(seen.clash.effort.exact_pairs);
 }
 
 double median(const std::vector<Cost>& all, const std::function<double(const Cost&)>& of) {
@@ -140,7 +140,7 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   std::vector<Cost> reads;
   std::vector<Cost> looks;
   for (int i = 0; i < kRounds; ++i) {
-    reads.push_back(apart([&](Cost&) { kernel_read(file); }));
+    reads.push_back(apart([&](Cost&) { occt_read(file); }));
     looks.push_back(apart([&](Cost& cost) { our_look(file, cost); }));
   }
   const auto seconds = [](const Cost& c) { return c.seconds; };
@@ -154,8 +154,8 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   const double seats = median(looks, [](const Cost& c) { return c.stages.seats; });
   const double clash = median(looks, [](const Cost& c) { return c.stages.clash; });
   fmt::print("\n{}: {:.0f} radial seats, {:.0f} near pairs, {:.0f} distinct, {:.0f} by boolean\n",
-             name, looks[0].radial, looks[0].near_pairs, looks[0].distinct, looks[0].kernel);
-  table.row("  kernel's reader as it comes", read, "s");
+             name, looks[0].radial, looks[0].near_pairs, looks[0].distinct, looks[0].exact);
+  table.row("  Open CASCADE's reader as it comes", read, "s");
   table.row("  look, all of it", all, "s");
   table.row("    read", own, "s");
   table.row("    features", features, "s");
@@ -163,15 +163,15 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   table.row("    clash", clash, "s");
   const auto cpu = [](const Cost& c) { return c.cpu_seconds; };
   const double busy = median(looks, cpu) / median(reads, cpu);
-  table.row("  look / kernel's read", all / read, "");
+  table.row("  look / Open CASCADE's read", all / read, "");
   // Held to by processor time, as other work on the machine stretches the two unevenly.
   if (unique) {
-    table.bounded("  processor time, look / kernel's read", busy, 0.6, "");
+    table.bounded("  processor time, look / Open CASCADE's read", busy, 0.6, "");
   } else {
-    table.row("  processor time, look / kernel's read", busy, "");
+    table.row("  processor time, look / Open CASCADE's read", busy, "");
     table.bounded("  after our read / our read", (features + seats + clash) / own, 0.15, "");
   }
-  table.row("  kernel's read, peak memory", median(reads, memory), "MB");
+  table.row("  Open CASCADE's read, peak memory", median(reads, memory), "MB");
   table.row("  look, peak memory", median(looks, [](const Cost& c) { return c.memory_mb; }), "MB");
   table.row("  look's reading child, peak memory",
             median(looks, [](const Cost& c) { return c.children_mb; }), "MB");
@@ -250,9 +250,9 @@ void pair_costs(Table& table) {
   table.row("  near-coaxial, measured whole", ours * 1e6, "us");
   table.row("  beside one another, put aside", aside * 1e6, "us");
   // Ratios only: what a microsecond is, a loaded machine decides.
-  table.bounded("  measured whole / kernel's minimum distance", ours / distance, 5e-4, "");
+  table.bounded("  measured whole / Open CASCADE's minimum distance", ours / distance, 5e-4, "");
   table.bounded("  put aside / measured whole", aside / ours, 1.0, "");
-  table.row("  kernel's boolean / ours", boolean / ours, "");
+  table.row("  Open CASCADE's boolean / ours", boolean / ours, "");
 }
 
 }  // namespace

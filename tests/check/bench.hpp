@@ -1,5 +1,5 @@
 #pragma once
-// Models made of plain values, for tests that need no CAD kernel: parts with named features, and
+// Models made of plain values, for tests that need no Open CASCADE: parts with named features, and
 // the seats that a test says lie between them.
 
 #include <algorithm>

@@ -200,7 +200,7 @@ TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
 
-TEST(ClashFinding, IsUndecidedWhenTheKernelCouldNotDecide) {
+TEST(ClashFinding, IsUndecidedWhenOpenCascadeCouldNotDecide) {
   EXPECT_EQ(two_parts(0.0, "undecided: boolean failed").only().outcome, Outcome::undecided);
 }
 

@@ -43,7 +43,7 @@ foreach outcome {conforming nonconforming undecided} {
 ReadStep S sizes.step
 expect_equal [lsort [lmap one [sbclasses S] {dict get $one size}]] {{39.93 to 39.95} {40 +0.025/-0.01}}
 expect {[string first doubt [sbclasses S]] < 0}
-# Of a positive lower deviation this kernel does not tell whether it lies below.
+# Of a positive lower deviation Open CASCADE does not tell whether it lies below.
 XSetDimensionPlusMinusTol D 0:1:4:1 0.01 0.025
 set bore [lindex [those [sbclasses D] feature "Hub: bore 40"] 0]
 expect {[string match "*can not be told*" [dict get $bore doubt]]}

@@ -11,7 +11,7 @@ set before [sbclasses D]
 set saved [sbsave D classes.step]
 expect_equal [dict get $saved classes] 7
 expect_equal [dict get $saved lost] 0
-# Read as text, by no kernel: the grades are not two too high.
+# Read as text, by no CAD: the grades are not two too high.
 set text [string map {"\n" "" " " ""} [contents classes.step]]
 foreach fit {"'H','hole','7'" "'s','shaft','6'" "'F','hole','8'" "'js','shaft','9'" "'H','hole','11'" "'P','hole','9'" "'h','shaft','9'"} {
   expect {[string first "LIMITS_AND_FITS($fit" [string map {"JS" "js"} $text]] > 0}

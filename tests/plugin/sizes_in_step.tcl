@@ -1,5 +1,5 @@
 # Sizes of every form on cylinders and widths go out to AP242 and come back on their features: by the
-# kernel's own reader, and by `spotblue look`, whatever the unit of the file the parts came from.
+# Open CASCADE's own reader, and by `spotblue look`, whatever the unit of the file the parts came from.
 proc slotted {} {
   uplevel #0 {
     box block 60 40 20

@@ -5,7 +5,7 @@
 
 #include "report/example_look.hpp"
 #include "spotblue/base/version.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/geometry/open_cascade_version.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::test::json_look_test {
@@ -39,15 +39,15 @@ TEST(LookJson, SaysWhichVersionsAndFileItComesFrom) {
   const json look = written(example_look());
   EXPECT_EQ(look["schema"], 1);
   EXPECT_EQ(look["spotblue"], kVersion);
-  EXPECT_EQ(look["kernel"], kernel_version());
+  EXPECT_EQ(look["kernel"], open_cascade_version());
   EXPECT_EQ(look["file"], (json{{"name", "wheel.step"},
                                 {"sha256", std::string(64, 'a')},
                                 {"protocol", "AP242"},
                                 {"unit", "mm"}}));
 }
 
-TEST(LookJson, KernelVersionIsThatOfOpenCascade) {
-  EXPECT_THAT(kernel_version(), MatchesRegex("[0-9]+\\.[0-9]+\\.[0-9]+.*"));
+TEST(LookJson, VersionIsThatOfOpenCascade) {
+  EXPECT_THAT(open_cascade_version(), MatchesRegex("[0-9]+\\.[0-9]+\\.[0-9]+.*"));
 }
 
 TEST(LookJson, CylinderKeepsSizeAxisAndIntervals) {

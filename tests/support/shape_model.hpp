@@ -1,5 +1,5 @@
 #pragma once
-// Models made in memory from kernel shapes, for tests of features and seats.
+// Models made in memory from shapes of Open CASCADE, for tests of features and seats.
 
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>

@@ -39,7 +39,7 @@ class Document {
   Document& operator=(Document&&) = delete;
 
   void read(const std::filesystem::path& step) {
-    silence_kernel();
+    silence_open_cascade();
     STEPCAFControl_Reader reader;
     reader.SetNameMode(Standard_True);
     if (reader.ReadFile(step.c_str()) != IFSelect_RetDone || !reader.Transfer(document_)) {

@@ -24,13 +24,13 @@
 
 namespace spotblue::test {
 
-void silence_kernel() {
+void silence_open_cascade() {
   Message::DefaultMessenger()->RemovePrinters(STANDARD_TYPE(Message_Printer));
 }
 
 void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
                 const std::filesystem::path& file, SurfaceCurves curves) {
-  silence_kernel();
+  silence_open_cascade();
   const Handle(XCAFApp_Application) application = XCAFApp_Application::GetApplication();
   Handle(TDocStd_Document) document;
   application->NewDocument("BinXCAF", document);

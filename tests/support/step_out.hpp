@@ -25,7 +25,7 @@ struct Node {
 enum class Schema { ap203, ap214, ap242 };
 enum class FileUnit { mm, inch, metre };
 
-/// Whether faces carry their edges' curves in the surface's own parameters too, as this kernel
+/// Whether faces carry their edges' curves in the surface's own parameters too, as Open CASCADE
 /// writes them unless told otherwise and many other programs never do; they double the file.
 enum class SurfaceCurves { written, left_out };
 
@@ -37,6 +37,6 @@ void write_step(const std::vector<Node>& nodes, Schema schema, FileUnit unit,
 std::filesystem::path temp_step(const std::string& name);
 
 /// Keeps Open CASCADE from printing on the test's stdout.
-void silence_kernel();
+void silence_open_cascade();
 
 }  // namespace spotblue::test

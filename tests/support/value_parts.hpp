@@ -1,6 +1,7 @@
 #pragma once
 /// @file
-/// Parts as the plain values that reading a file would give, built from numbers, without a kernel.
+/// Parts as the plain values that reading a file would give, built from numbers, without Open
+/// CASCADE.
 
 #include <utility>
 #include <vector>

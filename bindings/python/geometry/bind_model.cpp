@@ -3,8 +3,8 @@
 #include "python/bind.hpp"
 #include "python/values/long_call.hpp"
 #include "python/values/view.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
 #include "spotblue/geometry/model.hpp"
+#include "spotblue/geometry/open_cascade_version.hpp"
 #include "spotblue/geometry/read.hpp"
 
 namespace spotblue::python {
@@ -169,7 +169,7 @@ void bind_model(py::module_& module) {
       .value("semantic_sizes", &Model::semantic_sizes, "sizes the file itself states")
       .shown_by(&model_shown)
       .done();
-  module.def("kernel_version", &kernel_version, "Version of Open CASCADE: \"7.6.3\".");
+  module.def("open_cascade_version", &open_cascade_version, "Version of Open CASCADE: \"7.6.3\".");
   module.def(
       "read",
       [](const std::filesystem::path& file, bool accept_partial,

@@ -120,7 +120,7 @@ void bind_clashes(py::module_& module) {
   View<ClashEffort>(module, "ClashEffort", "How the clash search decided.")
       .value("pairs", &ClashEffort::pairs, "near pairs looked at")
       .value("distinct_pairs", &ClashEffort::distinct_pairs, "by product and placement")
-      .value("kernel_pairs", &ClashEffort::kernel_pairs, "that needed Open CASCADE")
+      .value("exact_pairs", &ClashEffort::exact_pairs, "that needed Open CASCADE")
       .done();
   View<ClashReport, std::shared_ptr<ClashReport>>(module, "ClashReport", "Every clash found.")
       .value("clashes", &ClashReport::clashes, "by place in the model")

@@ -105,7 +105,7 @@ bool end_reaches(const Look& look, const Thread& thread, const RadialSeat& seat)
 
 }  // namespace
 
-std::vector<Joined> clamp_joins(const DeclaredJob& declared) {
+std::vector<Hold> clamp_holds(const DeclaredJob& declared) {
   const Look& look = *declared.look;
   if (look.seats.threads.empty()) {
     return {};
@@ -113,19 +113,19 @@ std::vector<Joined> clamp_joins(const DeclaredJob& declared) {
   const Contacts contacts = contacts_of(declared);
   const SeatSettings& settings = look.settings.seats;
   const double least_cosine = std::cos(most_tilt(settings.facing_tilt_deg, settings));
-  std::vector<Joined> joins;
+  std::vector<Hold> holds;
   for (const Thread& thread : look.seats.threads) {
     for (const Direction way : {thread.axis.along, -thread.axis.along}) {
       for (const OccurrenceId part : clamped(contacts, thread, way, least_cosine)) {
-        joins.push_back({part, thread.hole.occurrence, JoinedBy::thread, true, true,
+        holds.push_back({part, thread.hole.occurrence, HeldBy::thread, true, true,
                          fmt::format("clamped by the thread {}", thread.size)});
       }
     }
   }
-  return joins;
+  return holds;
 }
 
-std::vector<Joined> side_screw_joins(const DeclaredJob& declared) {
+std::vector<Hold> side_screw_holds(const DeclaredJob& declared) {
   const Look& look = *declared.look;
   std::map<std::size_t, std::vector<const RadialSeat*>> seats_of_hub;
   if (!look.seats.threads.empty()) {
@@ -133,7 +133,7 @@ std::vector<Joined> side_screw_joins(const DeclaredJob& declared) {
       seats_of_hub[seat.hole.occurrence].push_back(&seat);
     }
   }
-  std::vector<Joined> joins;
+  std::vector<Hold> holds;
   for (const Thread& thread : look.seats.threads) {
     const auto seats = seats_of_hub.find(thread.hole.occurrence);
     if (seats == seats_of_hub.end()) {
@@ -143,12 +143,12 @@ std::vector<Joined> side_screw_joins(const DeclaredJob& declared) {
       if (seat->shaft.occurrence != thread.screw.occurrence &&
           std::abs(dot(seat->axis.along, thread.axis.along)) <= kSquare &&
           end_reaches(look, thread, *seat)) {
-        joins.push_back({thread.hole.occurrence, seat->shaft.occurrence, JoinedBy::thread, true,
-                         true, fmt::format("set screw {}", thread.size)});
+        holds.push_back({thread.hole.occurrence, seat->shaft.occurrence, HeldBy::thread, true, true,
+                         fmt::format("set screw {}", thread.size)});
       }
     }
   }
-  return joins;
+  return holds;
 }
 
 }  // namespace spotblue

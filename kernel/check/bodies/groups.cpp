@@ -19,24 +19,24 @@
 namespace spotblue {
 namespace {
 
-std::optional<Joined> press_join(const DeclaredJob& declared, std::size_t number) {
+std::optional<Hold> press_hold(const DeclaredJob& declared, std::size_t number) {
   const RadialSeat& seat = declared.look->seats.radial[number];
   const Length hole = Length::mm(seat.hole_diameter);
   const Length shaft = Length::mm(seat.shaft_diameter);
-  Joined joined{seat.hole.occurrence, seat.shaft.occurrence, JoinedBy::press, true, true, {}};
+  Hold hold{seat.hole.occurrence, seat.shaft.occurrence, HeldBy::press, true, true, {}};
   if (const FitWant* want = declared.radial_fits.at(number)) {
     const WantedFit wanted =
         wanted_fit(*declared.job, *want,
-                   {hole, shaft, sizes_of(declared, joined.a), sizes_of(declared, joined.b)});
-    joined.why = "pressed, " + wanted.text;
+                   {hole, shaft, sizes_of(declared, hold.a), sizes_of(declared, hold.b)});
+    hold.why = "pressed, " + wanted.text;
     const bool held =
         fit_kind(wanted.clearance.lower, wanted.clearance.upper) == FitKind::interference;
-    return held ? std::optional(joined) : std::nullopt;
+    return held ? std::optional(hold) : std::nullopt;
   }
   const FoundFit found = found_fit(size_range(declared, seat.hole, hole, {}),
                                    size_range(declared, seat.shaft, shaft, {}));
-  joined.why = "pressed by their sizes, no fit declared";
-  return found.clearance.upper < Length() ? std::optional(joined) : std::nullopt;
+  hold.why = "pressed by their sizes, no fit declared";
+  return found.clearance.upper < Length() ? std::optional(hold) : std::nullopt;
 }
 
 // The slots that one key or tongue lies in, tightest first.
@@ -55,7 +55,7 @@ SlotsOfKey slots_of_keys(const Seats& seats) {
   return slots;
 }
 
-void add_key_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
+void add_key_holds(const DeclaredJob& declared, std::vector<Hold>& holds) {
   const Seats& seats = declared.look->seats;
   const SlotsOfKey slots = slots_of_keys(seats);
   if (slots.empty()) {
@@ -79,13 +79,13 @@ void add_key_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
         continue;
       }
       const bool rides = loose_part && slotted == list.front()->slot.occurrence;
-      joins.push_back({slotted, key, JoinedBy::key, rides, true,
+      holds.push_back({slotted, key, HeldBy::key, rides, true,
                        loose_part ? "key in its keyseat" : "tongue in a slot"});
     }
   }
 }
 
-void add_declared_joins(const DeclaredJob& declared, std::vector<Joined>& joins) {
+void add_declared_holds(const DeclaredJob& declared, std::vector<Hold>& holds) {
   for (const Join& join : declared.job->joins) {
     const Entry entry{"joins", "between", join.line};
     const NamedPart a = declared.names.part(join.a, entry);
@@ -93,8 +93,8 @@ void add_declared_joins(const DeclaredJob& declared, std::vector<Joined>& joins)
     for (const OccurrenceId first : a.occurrences) {
       for (const OccurrenceId second : b.occurrences) {
         if (first != second) {
-          joins.push_back(
-              {first, second, JoinedBy::declared, true, true, join.by + from_line(join.line)});
+          holds.push_back(
+              {first, second, HeldBy::declared, true, true, join.by + from_line(join.line)});
         }
       }
     }
@@ -117,27 +117,27 @@ Groups find_groups(const DeclaredJob& declared) {
   const Look& look = *declared.look;
   Groups groups;
   for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
-    if (auto joined = press_join(declared, i)) {
-      groups.joins.push_back(std::move(*joined));
+    if (auto hold = press_hold(declared, i)) {
+      groups.holds.push_back(std::move(*hold));
     }
   }
-  add_key_joins(declared, groups.joins);
+  add_key_holds(declared, groups.holds);
   for (const Thread& thread : look.seats.threads) {
-    groups.joins.push_back({thread.hole.occurrence, thread.screw.occurrence, JoinedBy::thread, true,
+    groups.holds.push_back({thread.hole.occurrence, thread.screw.occurrence, HeldBy::thread, true,
                             true, "screwed, " + thread.size});
   }
-  for (const auto& more : {clamp_joins(declared), side_screw_joins(declared)}) {
-    groups.joins.insert(groups.joins.end(), more.begin(), more.end());
+  for (const auto& more : {clamp_holds(declared), side_screw_holds(declared)}) {
+    groups.holds.insert(groups.holds.end(), more.begin(), more.end());
   }
-  add_declared_joins(declared, groups.joins);
+  add_declared_holds(declared, groups.holds);
   DisjointSets turning(look.model.occurrences.size());
   DisjointSets along(look.model.occurrences.size());
-  for (const Joined& joined : groups.joins) {
-    if (joined.turning) {
-      turning.join(joined.a, joined.b);
+  for (const Hold& hold : groups.holds) {
+    if (hold.turning) {
+      turning.join(hold.a, hold.b);
     }
-    if (joined.along) {
-      along.join(joined.a, joined.b);
+    if (hold.along) {
+      along.join(hold.a, hold.b);
     }
   }
   groups.turns_with = turning.numbers();

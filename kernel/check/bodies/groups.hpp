@@ -10,12 +10,12 @@
 
 namespace spotblue {
 
-enum class JoinedBy { press, key, thread, declared };
+enum class HeldBy { press, key, thread, declared };
 
 /// Two occurrences held to each other.
-struct Joined {
+struct Hold {
   OccurrenceId a{}, b{};
-  JoinedBy by = JoinedBy::press;
+  HeldBy by = HeldBy::press;
   bool along = false;    ///< the one cannot be moved along the axis without the other
   bool turning = false;  ///< nor turned
   std::string why;       ///< "pressed, H7/s6", "clamped by the thread M8"
@@ -25,7 +25,7 @@ struct Joined {
 struct Groups {
   std::vector<std::size_t> turns_with;
   std::vector<std::size_t> moves_with;
-  std::vector<Joined> joins;
+  std::vector<Hold> holds;
 };
 
 /// Finds what holds what.

@@ -159,10 +159,10 @@ FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const Pa
       touching_[subject_of(seat.b)].push_back(seat.a);
     }
   }
-  for (const Joined& joined : groups.joins) {
-    if (joined.along) {
-      joined_[joined.a].push_back(joined.b);
-      joined_[joined.b].push_back(joined.a);
+  for (const Hold& hold : groups.holds) {
+    if (hold.along) {
+      joined_[hold.a].push_back(hold.b);
+      joined_[hold.b].push_back(hold.a);
     }
   }
 }

@@ -84,7 +84,7 @@ std::string zone_contradiction(const std::string& tolerance_class, const std::st
 }
 
 ClassReading put_right(const ClassText& text, const Spelt& spelt, Writer writer) {
-  if (writer == Writer::kernel_perhaps_at_fault) {
+  if (writer == Writer::open_cascade_perhaps_at_fault) {
     return doubted(text,
                    "some versions of the program that wrote the file write grades two too high, "
                    "and which this is cannot be told");
@@ -104,15 +104,15 @@ ClassReading put_right(const ClassText& text, const Spelt& spelt, Writer writer)
 }  // namespace
 
 Writer writer_of(std::string_view preprocessor_version) {
-  constexpr std::string_view kKernel = "Open CASCADE STEP processor ";
-  if (!preprocessor_version.starts_with(kKernel)) {
+  constexpr std::string_view kOpenCascade = "Open CASCADE STEP processor ";
+  if (!preprocessor_version.starts_with(kOpenCascade)) {
     return Writer::other;
   }
   // "7.6" of "7.6.3" and of "7.6": the maintenance release is no part of what is known.
-  const std::string_view version = preprocessor_version.substr(kKernel.size());
+  const std::string_view version = preprocessor_version.substr(kOpenCascade.size());
   const auto end = version.find_first_not_of("0123456789", version.find('.') + 1);
   const bool known = std::ranges::find(kKnownFaulty, version.substr(0, end)) != kKnownFaulty.end();
-  return known ? Writer::kernel_with_known_fault : Writer::kernel_perhaps_at_fault;
+  return known ? Writer::open_cascade_with_known_fault : Writer::open_cascade_perhaps_at_fault;
 }
 
 ClassReading read_class(const ClassText& text, Writer writer) {

@@ -14,7 +14,7 @@ struct ClassText {
 
 // What wrote the file, by its header's preprocessor entry; Open CASCADE's own writer puts the grade
 // two too high.
-enum class Writer { other, kernel_with_known_fault, kernel_perhaps_at_fault };
+enum class Writer { other, open_cascade_with_known_fault, open_cascade_perhaps_at_fault };
 
 [[nodiscard]] Writer writer_of(std::string_view preprocessor_version);
 

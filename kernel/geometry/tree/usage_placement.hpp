@@ -8,7 +8,7 @@
 
 namespace spotblue {
 
-// In mm; the assembly's own origin where the file does not place it, as check_placements notes.
+// In mm; the assembly's own origin where the file does not place it, as step_placement finds.
 [[nodiscard]] gp_Trsf usage_placement(const Handle(StepRepr_NextAssemblyUsageOccurrence) & usage,
                                       const Interface_Graph& graph);
 

@@ -256,7 +256,7 @@ class SizeText {
 
   void repair_grades() {
     const Writer writer = writer_of(preprocessor());
-    if (writer != Writer::kernel_with_known_fault) {
+    if (writer != Writer::open_cascade_with_known_fault) {
       return;
     }
     for (const StepText::Entity& entity : entities_.entities()) {

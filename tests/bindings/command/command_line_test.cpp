@@ -8,7 +8,7 @@
 #include "command/help.hpp"
 #include "command/table.hpp"
 #include "spotblue/base/version.hpp"
-#include "spotblue/geometry/kernel_version.hpp"
+#include "spotblue/geometry/open_cascade_version.hpp"
 
 namespace spotblue::test::command_line_test {
 
@@ -16,11 +16,11 @@ using ::testing::HasSubstr;
 using ::testing::Not;
 using ::testing::StartsWith;
 
-TEST(CommandLine, VersionNamesItselfAndTheKernel) {
+TEST(CommandLine, VersionNamesItselfAndOpenCascade) {
   const Said said = Bench().run("--version");
   EXPECT_EQ(said.code, 0);
-  EXPECT_EQ(said.out,
-            std::string("spotblue ") + kVersion + " (Open CASCADE " + kernel_version() + ")\n");
+  EXPECT_EQ(said.out, std::string("spotblue ") + kVersion + " (Open CASCADE " +
+                          open_cascade_version() + ")\n");
 }
 
 struct Help {

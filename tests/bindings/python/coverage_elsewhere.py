@@ -7,8 +7,8 @@ can.
 from __future__ import annotations
 
 LITERAL = "lengths are plain numbers, with their unit in the name"
-SHAPES = "hands out or takes shapes of the CAD kernel, which have no Python value"
-DOCUMENTS = "for who puts sizes into documents of the CAD kernel, which have no Python value"
+SHAPES = "hands out or takes shapes of Open CASCADE, which have no Python value"
+DOCUMENTS = "for who puts sizes into documents of Open CASCADE, which have no Python value"
 FILES = "how the kernel opens and writes files; the shelf reads manifests and writes reports so"
 LETTERS = "Python has it: str.isascii with str.isdigit, str.lower and the like"
 OPERATOR = "an operator of the value"

@@ -112,8 +112,8 @@ class LookTest(unittest.TestCase):
             spotblue.look(demo.step(PLAN))
         self.assertIn("looked at", log.output[0])
 
-    def test_the_kernel_names_its_version(self) -> None:
-        self.assertRegex(spotblue.kernel_version(), r"^\d+\.\d+")
+    def test_open_cascade_names_its_version(self) -> None:
+        self.assertRegex(spotblue.open_cascade_version(), r"^\d+\.\d+")
 
 
 class RegionTest(unittest.TestCase):

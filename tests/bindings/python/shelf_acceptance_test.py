@@ -22,7 +22,7 @@ PROGRAM = Path(os.environ["SPOTBLUE_PROGRAM"])
 PARTS = int(os.environ.get("SPOTBLUE_SHELF_PARTS", "1000"))
 # The reader of Open CASCADE 7.8 survives a loop of edges called a direction; the part lacks a face then.
 CRASHING = "bad-crashing.step"
-SURVIVES = tuple(map(int, spotblue.kernel_version().split(".")[:2])) >= (7, 8)
+SURVIVES = tuple(map(int, spotblue.open_cascade_version().split(".")[:2])) >= (7, 8)
 LIMITS = {"seconds": 3.0, "memory_mb": 3000.0}
 RUN = """
 import sys, spotblue

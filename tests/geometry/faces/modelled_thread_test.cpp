@@ -81,7 +81,7 @@ TEST(ModelledThread, InATappedHoleIsAThreadAndNoClash) {
   EXPECT_EQ(looked.seats.threads[0].size, "M10");
   EXPECT_NEAR(looked.seats.threads[0].engaged, 8.0, 1e-6);
   EXPECT_THAT(looked.clash.clashes, IsEmpty());
-  EXPECT_EQ(looked.clash.effort.kernel_pairs, 0U);
+  EXPECT_EQ(looked.clash.effort.exact_pairs, 0U);
 }
 
 TEST(ModelledThread, InAModelledNutIsAThreadAndNoClash) {
@@ -90,7 +90,7 @@ TEST(ModelledThread, InAModelledNutIsAThreadAndNoClash) {
   EXPECT_EQ(looked.seats.threads[0].size, "M10");
   EXPECT_THAT(looked.clash.clashes, IsEmpty());
   EXPECT_THAT(looked.clash.contacts, IsEmpty());
-  EXPECT_EQ(looked.clash.effort.kernel_pairs, 0U);
+  EXPECT_EQ(looked.clash.effort.exact_pairs, 0U);
 }
 
 TEST(ModelledThread, InAClearanceHoleIsMeasuredByItsCrests) {

@@ -38,7 +38,7 @@ Handle(TDocStd_Document) new_document() {
 }
 
 Handle(TDocStd_Document) document_of(const std::filesystem::path& file) {
-  silence_kernel();
+  silence_open_cascade();
   Handle(TDocStd_Document) document = new_document();
   STEPCAFControl_Reader reader;
   reader.SetNameMode(Standard_True);

@@ -45,7 +45,7 @@ struct Measured {
 };
 
 std::vector<TopoDS_Shape> solids_of(const fs::path& file) {
-  silence_kernel();
+  silence_open_cascade();
   STEPControl_Reader reader;
   std::vector<TopoDS_Shape> solids;
   if (reader.ReadFile(file.c_str()) != IFSelect_RetDone) {

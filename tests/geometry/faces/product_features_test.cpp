@@ -277,7 +277,7 @@ TEST(ProductFeatures, AFilletTurnedAboutAnAxisIsTheRingATorusWouldBe) {
 }
 
 // Open CASCADE's own integration as the judge of ours.
-TEST(ProductFeatures, VolumeAgreesWithTheKernelsOnPosedMachinedParts) {
+TEST(ProductFeatures, VolumeAgreesWithOpenCascadesOnPosedMachinedParts) {
   const TopoDS_Shape key = BRepPrimAPI_MakeBox(gp_Pnt(-4, 11, 5), gp_Pnt(4, 20, 60)).Shape();
   const TopoDS_Shape cross =
       BRepPrimAPI_MakeCylinder(gp_Ax2(gp_Pnt(-40, 0, 12), gp_Dir(1, 0, 0)), 3, 80).Shape();
@@ -295,7 +295,7 @@ TEST(ProductFeatures, VolumeAgreesWithTheKernelsOnPosedMachinedParts) {
   }
 }
 
-TEST(ProductFeatures, TheBoxHoldsTheKernelsBox) {
+TEST(ProductFeatures, TheBoxHoldsOpenCascadesBox) {
   const Product product = analysed(rod(30, 2, 40, 5, -3));
   EXPECT_LE(product.box.low.x, -10.0 + 1e-9);
   EXPECT_GE(product.box.high.x, 20.0 - 1e-9);

@@ -107,7 +107,7 @@ Station station_with(double hole, double screw_diameter, const Frame& pose) {
   return station;
 }
 
-TEST(ClashProof, AStationOfPressedAndBoltedPartsNeedsNoKernel) {
+TEST(ClashProof, AStationOfPressedAndBoltedPartsNeedsNoBoolean) {
   for (const Frame& pose :
        {Frame{}, compose(shifted(100, -50, 20), rotated(unit({1, 2, 3}), 0.7))}) {
     const Station station = station_with(9.0, 8.0, pose);
@@ -234,7 +234,7 @@ TEST(ClashProof, AlikePairsAreLookedAtOnce) {
   const ClashReport report = find_clashes(model, seats, {}, {});
   EXPECT_EQ(report.effort.pairs, 50U);
   EXPECT_EQ(report.effort.distinct_pairs, 1U);
-  EXPECT_EQ(report.effort.kernel_pairs, 0U);
+  EXPECT_EQ(report.effort.exact_pairs, 0U);
 }
 
 }  // namespace spotblue::clash_proof_test

@@ -94,7 +94,7 @@ TEST(ClashRandom, WhatIsCalledClearSharesNothing) {
   }
   EXPECT_GT(report.clashes.size(), 40U);
   EXPECT_LT(report.clashes.size(), pairs.size() - 40);
-  EXPECT_LT(report.effort.kernel_pairs, report.clashes.size() + pairs.size() / 20)
+  EXPECT_LT(report.effort.exact_pairs, report.clashes.size() + pairs.size() / 20)
       << "clear pairs that needed Open CASCADE";
 }
 

@@ -1,5 +1,5 @@
 // What seats account for and what they do not, on real solids with the seats the library finds; the
-// kernel's own boolean judges the closed forms.
+// Open CASCADE's own boolean judges the closed forms.
 #include <gmock/gmock.h>
 
 #include <cmath>
@@ -66,7 +66,7 @@ TEST(ClashSeats, AnOffAxisShaftIsReportedWithTheVolumeTheBooleanFinds) {
     EXPECT_EQ(clash.cause, "off axis");
     EXPECT_NEAR(clash.volume, truth(pair), 1e-3 * clash.volume);
     EXPECT_NEAR(clash.depth, std::hypot(0.2, 0.1) - 0.05, 1e-9);
-    EXPECT_EQ(looked.report.effort.kernel_pairs, 0U);
+    EXPECT_EQ(looked.report.effort.exact_pairs, 0U);
     // The point lies in the shaft and out of the bore.
     const Point in_a = place_point(inverse(world), clash.at.value());
     EXPECT_GT(std::hypot(in_a.x, in_a.y), 15.0);
@@ -99,7 +99,7 @@ TEST(ClashSeats, AShaftAskewFoulsAtEachEndOfItsBoreInARowOfItsOwn) {
   EXPECT_NEAR(looked.report.clashes[0].volume, looked.report.clashes[1].volume, 1e-3);
 }
 
-TEST(ClashSeats, APressFitIsNoClashAndNeedsNoKernel) {
+TEST(ClashSeats, APressFitIsNoClashAndNeedsNoBoolean) {
   for (const double over : {0.002, 0.01, 0.03, 0.07}) {
     const Placed pair{
         bar_solid(15, 30, 0, 40),
@@ -109,7 +109,7 @@ TEST(ClashSeats, APressFitIsNoClashAndNeedsNoKernel) {
     const Looked looked = looked_at(pair, some_pose());
     EXPECT_EQ(looked.seats.radial.size(), 1U);
     EXPECT_TRUE(looked.report.clashes.empty());
-    EXPECT_EQ(looked.report.effort.kernel_pairs, 0U);
+    EXPECT_EQ(looked.report.effort.exact_pairs, 0U);
   }
 }
 
@@ -120,7 +120,7 @@ TEST(ClashSeats, AScrewInATappedHoleIsNoClash) {
   const Looked looked = looked_at(pair, some_pose());
   EXPECT_EQ(looked.seats.threads.size(), 1U);
   EXPECT_TRUE(looked.report.clashes.empty());
-  EXPECT_EQ(looked.report.effort.kernel_pairs, 0U);
+  EXPECT_EQ(looked.report.effort.exact_pairs, 0U);
 }
 
 TEST(ClashSeats, AScrewLongerThanItsBlindHoleIsAClash) {
@@ -162,11 +162,11 @@ Placed keyed(double width, bool round) {
   return {test::cut_solid(bar_solid(0, 10, 0, 60), seat), key_solid(23.9, width, 6, round), place};
 }
 
-TEST(ClashSeats, ASquareKeyInItsKeyseatNeedsNoKernel) {
+TEST(ClashSeats, ASquareKeyInItsKeyseatNeedsNoBoolean) {
   for (const double width : {5.98, 6.0, 6.02}) {
     const Looked looked = looked_at(keyed(width, false), some_pose());
     EXPECT_TRUE(looked.report.clashes.empty()) << width;
-    EXPECT_EQ(looked.report.effort.kernel_pairs, 0U) << width;
+    EXPECT_EQ(looked.report.effort.exact_pairs, 0U) << width;
   }
 }
 
@@ -187,7 +187,7 @@ TEST(ClashSeats, AKeyTooLongForItsKeyseatIsAClash) {
   EXPECT_NEAR(volume, truth(pair), 1e-3 * volume);
 }
 
-TEST(ClashSeats, ACrossHoleInAPressedBushNeedsNoKernel) {
+TEST(ClashSeats, ACrossHoleInAPressedBushNeedsNoBoolean) {
   const Frame across{{{{0, 0, 1, 0}, {0, 1, 0, 0}, {-1, 0, 0, 20}}}};
   const TopoDS_Shape oil = test::moved_solid(bar_solid(0, 2, 0, 60), across);
   const Placed pair{test::cut_solid(bar_solid(15, 30, 0, 40), oil),
@@ -195,10 +195,10 @@ TEST(ClashSeats, ACrossHoleInAPressedBushNeedsNoKernel) {
                     {}};
   const Looked looked = looked_at(pair, some_pose());
   EXPECT_TRUE(looked.report.clashes.empty());
-  EXPECT_EQ(looked.report.effort.kernel_pairs, 0U);
+  EXPECT_EQ(looked.report.effort.exact_pairs, 0U);
 }
 
-TEST(ClashSeats, APairTheKernelHasNoTimeForIsUndecided) {
+TEST(ClashSeats, APairTheBooleanHasNoTimeForIsUndecided) {
   const Placed pair{block_solid({0, 0, 0}, {10, 10, 10}), block_solid({5, 5, 5}, {15, 15, 15}), {}};
   ReadLimits hurried;
   hurried.seconds = 1e-4;

@@ -62,7 +62,7 @@ TEST(Contained, AnExceptionIsToldInOneLine) {
   EXPECT_EQ(run.detail, "no luck");
 }
 
-TEST(Contained, AKernelFailureIsToldWithItsType) {
+TEST(Contained, AFailureOfOpenCascadeIsToldWithItsType) {
   const Contained run =
       run_contained([]() -> std::string { throw Standard_DomainError("out of range"); }, quick());
   EXPECT_EQ(run.end, End::failed);

@@ -30,8 +30,8 @@ TEST_P(ClassOfText, IsReadOrDoubtedWithAReason) {
 }
 
 constexpr Writer kOther = Writer::other;
-constexpr Writer kFaulty = Writer::kernel_with_known_fault;
-constexpr Writer kMaybe = Writer::kernel_perhaps_at_fault;
+constexpr Writer kFaulty = Writer::open_cascade_with_known_fault;
+constexpr Writer kMaybe = Writer::open_cascade_perhaps_at_fault;
 
 // ISO 10303-47, limits_and_fits: form variance, zone variance, grade, source.
 INSTANTIATE_TEST_SUITE_P(
@@ -59,7 +59,7 @@ INSTANTIATE_TEST_SUITE_P(
                     ClassCase{{"H", "hole", "7", "ISO 286-1"}, kFaulty, "H7", ""},
                     ClassCase{{"H", "hole", "9", ""}, kMaybe, "", "cannot be told"}));
 
-TEST(WriterOfFile, IsTheKernelByItsHeaderOnly) {
+TEST(WriterOfFile, IsOpenCascadeByItsHeaderOnly) {
   EXPECT_EQ(writer_of("Open CASCADE STEP processor 6.8"), kMaybe);
   EXPECT_EQ(writer_of("another writer 7.6"), kOther);
   EXPECT_EQ(writer_of(""), kOther);

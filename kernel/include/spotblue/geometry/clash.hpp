@@ -58,7 +58,7 @@ struct Contact {
 struct ClashEffort {
   std::size_t pairs = 0;           ///< near pairs looked at
   std::size_t distinct_pairs = 0;  ///< by (product, product, relative placement)
-  std::size_t kernel_pairs = 0;    ///< that needed Open CASCADE's exact boolean, contacts aside
+  std::size_t exact_pairs = 0;     ///< that needed Open CASCADE's exact boolean, contacts aside
 };
 
 struct ClashReport {

@@ -43,7 +43,7 @@ namespace spotblue {
 ///         large, Open CASCADE crashed, out of time or memory, no solid), incomplete (something
 ///         missing), stopped, system.
 ///
-/// Forks: safe from any thread, but not while another thread holds kernel locks.
+/// Forks: safe from any thread, but not while another thread holds locks of Open CASCADE.
 [[nodiscard]] SPOTBLUE_EXPORT Model read_step(const std::filesystem::path& file,
                                               const ReadLimits& limits, Completeness completeness);
 

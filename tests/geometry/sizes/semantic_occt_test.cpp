@@ -24,12 +24,12 @@
 #include "geometry/sizes/semantic_files.hpp"
 #include "support/step_out.hpp"
 
-namespace spotblue::semantic_kernel_test {
+namespace spotblue::semantic_occt_test {
 
 using test::Folder;
 
 // A size as Open CASCADE's document gives it.
-struct KernelSize {
+struct OcctSize {
   double value = 0.0;
   double upper = 0.0, lower = 0.0;
   int form = 0, grade = -1;  // Open CASCADE's own numbers
@@ -43,8 +43,8 @@ Handle(TDocStd_Document) new_document() {
   return document;
 }
 
-KernelSize kernel_size(const TDF_Label& label, XCAFDoc_DimTolTool& tool) {
-  KernelSize size;
+OcctSize occt_size(const TDF_Label& label, XCAFDoc_DimTolTool& tool) {
+  OcctSize size;
   Handle(XCAFDoc_Dimension) dimension;
   label.FindAttribute(XCAFDoc_Dimension::GetID(), dimension);
   const Handle(XCAFDimTolObjects_DimensionObject) object = dimension->GetObject();
@@ -69,8 +69,8 @@ KernelSize kernel_size(const TDF_Label& label, XCAFDoc_DimTolTool& tool) {
   return size;
 }
 
-std::vector<KernelSize> kernel_reads(const std::filesystem::path& file) {
-  test::silence_kernel();
+std::vector<OcctSize> occt_reads(const std::filesystem::path& file) {
+  test::silence_open_cascade();
   STEPCAFControl_Controller::Init();
   Interface_Static::SetCVal("xstep.cascade.unit", "MM");
   Handle(TDocStd_Document) document = new_document();
@@ -81,16 +81,16 @@ std::vector<KernelSize> kernel_reads(const std::filesystem::path& file) {
   const Handle(XCAFDoc_DimTolTool) tool = XCAFDoc_DocumentTool::DimTolTool(document->Main());
   TDF_LabelSequence labels;
   tool->GetDimensionLabels(labels);
-  std::vector<KernelSize> sizes;
+  std::vector<OcctSize> sizes;
   for (const TDF_Label& label : labels) {
-    sizes.push_back(kernel_size(label, *tool));
+    sizes.push_back(occt_size(label, *tool));
   }
   return sizes;
 }
 
-const KernelSize& on_diameter(const std::vector<KernelSize>& sizes, double diameter) {
-  static const KernelSize none;
-  for (const KernelSize& size : sizes) {
+const OcctSize& on_diameter(const std::vector<OcctSize>& sizes, double diameter) {
+  static const OcctSize none;
+  for (const OcctSize& size : sizes) {
     if (!size.diameters.empty() && std::abs(size.diameters.front() - diameter) < 1e-6) {
       return size;
     }
@@ -99,9 +99,9 @@ const KernelSize& on_diameter(const std::vector<KernelSize>& sizes, double diame
   return none;
 }
 
-class KernelReads : public testing::TestWithParam<LengthUnit> {};
+class OpenCascadeReads : public testing::TestWithParam<LengthUnit> {};
 
-TEST_P(KernelReads, TheClassesWeWriteOnTheFacesWeMean) {
+TEST_P(OpenCascadeReads, TheClassesWeWriteOnTheFacesWeMean) {
   const Folder folder;
   std::vector<double> diameters;
   std::vector<SizeToWrite> sizes;
@@ -115,10 +115,10 @@ TEST_P(KernelReads, TheClassesWeWriteOnTheFacesWeMean) {
       test::write_parts(folder, {test::plate("Plate", diameters)}, GetParam(), StepProtocol::ap214);
   const auto out = folder.path() / "out.step";
   (void)write_semantic_sizes(file, out, sizes, GetParam(), {});
-  const std::vector<KernelSize> found = kernel_reads(out);
+  const std::vector<OcctSize> found = occt_reads(out);
   EXPECT_EQ(found.size(), sizes.size());
   for (int grade = 1; grade <= 18; ++grade) {
-    const KernelSize& size = on_diameter(found, 20.0 + grade);
+    const OcctSize& size = on_diameter(found, 20.0 + grade);
     EXPECT_TRUE(size.hole);
     EXPECT_EQ(size.form, XCAFDimTolObjects_DimensionFormVariance_H);
     EXPECT_EQ(size.grade, XCAFDimTolObjects_DimensionGrade_IT1 + grade - 1);
@@ -128,7 +128,7 @@ TEST_P(KernelReads, TheClassesWeWriteOnTheFacesWeMean) {
 
 // Open CASCADE's reader drops the sign of the lower deviation, does not turn deviations in inches
 // into mm, and reads two negative ones as a range; so only magnitudes in mm are looked at.
-TEST(KernelReadsDeviations, AsWeWriteThemButForItsOwnFaults) {
+TEST(OpenCascadeReadsDeviations, AsWeWriteThemButForItsOwnFaults) {
   const Folder folder;
   const auto file = test::write_parts(folder, {test::plate("Plate", {20.0, 30.0})}, LengthUnit::mm,
                                       StepProtocol::ap214);
@@ -136,17 +136,18 @@ TEST(KernelReadsDeviations, AsWeWriteThemButForItsOwnFaults) {
   const std::vector<SizeToWrite> sizes{{"Plate", "bore 20", 20.0, "", SizeLimits{-0.02, 0.03}},
                                        {"Plate", "bore 30", 30.0, "", SizeLimits{0.0, 0.021}}};
   (void)write_semantic_sizes(file, out, sizes, LengthUnit::mm, {});
-  const std::vector<KernelSize> found = kernel_reads(out);
+  const std::vector<OcctSize> found = occt_reads(out);
   EXPECT_NEAR(on_diameter(found, 20.0).upper, 0.03, 1e-12);
   EXPECT_NEAR(std::abs(on_diameter(found, 20.0).lower), 0.02, 1e-12);
   EXPECT_NEAR(on_diameter(found, 30.0).upper, 0.021, 1e-12);
 }
 
-INSTANTIATE_TEST_SUITE_P(Units, KernelReads, testing::Values(LengthUnit::mm, LengthUnit::inch));
+INSTANTIATE_TEST_SUITE_P(Units, OpenCascadeReads,
+                         testing::Values(LengthUnit::mm, LengthUnit::inch));
 
 // A pin of 20 s6 written by Open CASCADE alone, its grade two too high.
-std::filesystem::path kernel_writes(const Folder& folder) {
-  test::silence_kernel();
+std::filesystem::path occt_writes(const Folder& folder) {
+  test::silence_open_cascade();
   STEPCAFControl_Controller::Init();
   Interface_Static::SetCVal("write.step.schema", "AP242DIS");
   Handle(TDocStd_Document) document = new_document();
@@ -179,9 +180,9 @@ std::filesystem::path kernel_writes(const Folder& folder) {
   return file;
 }
 
-TEST(KernelWrites, GradesTwoTooHighWhichAreReadRightWithANote) {
+TEST(OpenCascadeWrites, GradesTwoTooHighWhichAreReadRightWithANote) {
   const Folder folder;
-  const auto file = kernel_writes(folder);
+  const auto file = occt_writes(folder);
   // Should a later kernel write '6' here, its version must no longer count as faulty.
   EXPECT_THAT(test::text_of(file), testing::HasSubstr("LIMITS_AND_FITS('s','shaft','8','')"));
   const Model model = test::read_whole(file);
@@ -194,7 +195,7 @@ TEST(KernelWrites, GradesTwoTooHighWhichAreReadRightWithANote) {
 // The pin's class where the header names this version of the writer.
 SemanticSize pin_written_by(const std::string& version) {
   const Folder folder;
-  std::string text = test::text_of(kernel_writes(folder));
+  std::string text = test::text_of(occt_writes(folder));
   const std::string name = "'Open CASCADE STEP processor ";
   const auto begin = text.find(name) + name.size();
   text.replace(begin, text.find('\'', begin) - begin, version);
@@ -203,21 +204,21 @@ SemanticSize pin_written_by(const std::string& version) {
   return model.semantic_sizes.at(0);
 }
 
-TEST(KernelWrites, GradesThatArePutRightForEveryKnownVersion) {
+TEST(OpenCascadeWrites, GradesThatArePutRightForEveryKnownVersion) {
   for (const char* const version : {"7.5", "7.6", "7.7", "7.8", "7.9", "8.0"}) {
     EXPECT_EQ(pin_written_by(version).tolerance_class, "s6") << version;
   }
 }
 
-TEST(KernelWrites, GradesThatStayInDoubtForAVersionToCome) {
+TEST(OpenCascadeWrites, GradesThatStayInDoubtForAVersionToCome) {
   const SemanticSize size = pin_written_by("8.1");
   EXPECT_EQ(size.tolerance_class, "");
   EXPECT_THAT(size.doubt, testing::HasSubstr("cannot be told"));
 }
 
-TEST(KernelWrites, GradesThatArePutRightInACopyWithMoreSizes) {
+TEST(OpenCascadeWrites, GradesThatArePutRightInACopyWithMoreSizes) {
   const Folder folder;
-  const auto file = kernel_writes(folder);
+  const auto file = occt_writes(folder);
   const auto out = folder.path() / "out.step";
   const std::vector<SizeToWrite> sizes{{"Pin", "width 30", 30.0, "h9", {}}};
   (void)write_semantic_sizes(file, out, sizes, LengthUnit::mm, {});
@@ -227,4 +228,4 @@ TEST(KernelWrites, GradesThatArePutRightInACopyWithMoreSizes) {
   EXPECT_FALSE(test::noted(model, "two too high"));
 }
 
-}  // namespace spotblue::semantic_kernel_test
+}  // namespace spotblue::semantic_occt_test

@@ -9,6 +9,6 @@
 namespace spotblue {
 
 /// Version of Open CASCADE as its headers state it: "7.6.3".
-[[nodiscard]] SPOTBLUE_EXPORT std::string kernel_version();
+[[nodiscard]] SPOTBLUE_EXPORT std::string open_cascade_version();
 
 }  // namespace spotblue
