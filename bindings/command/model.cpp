@@ -4,6 +4,7 @@
 #include "command/verbs.hpp"
 #include "command/view_options.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/mockup_file.hpp"
 
 namespace spotblue::command {

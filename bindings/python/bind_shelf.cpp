@@ -15,6 +15,7 @@
 #include "spotblue/base/version.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/check.hpp"
+#include "spotblue/check/judge_job.hpp"
 #include "spotblue/geometry/open_cascade_version.hpp"
 #include "spotblue/job/toml_screen.hpp"
 #include "spotblue/report/text.hpp"

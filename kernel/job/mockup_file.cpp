@@ -5,6 +5,7 @@
 #include "job/mockup_part_file.hpp"
 #include "job/named_file.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
 
 namespace spotblue {
 namespace {

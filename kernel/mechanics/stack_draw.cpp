@@ -1,3 +1,5 @@
+#include "spotblue/mechanics/stack_draw.hpp"
+
 #include <algorithm>
 #include <atomic>
 #include <cmath>

@@ -7,6 +7,7 @@
 #include "plugin/harness/commands.hpp"
 #include "plugin/harness/document_sizes.hpp"
 #include "spotblue/base/unit.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
 

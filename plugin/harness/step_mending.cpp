@@ -24,6 +24,7 @@
 #include <utility>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
 

@@ -13,6 +13,7 @@
 #include <string_view>
 
 #include "spotblue/check/check.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 

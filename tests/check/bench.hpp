@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "spotblue/check/check.hpp"
+#include "spotblue/check/judge_job.hpp"
 
 namespace spotblue::test {
 

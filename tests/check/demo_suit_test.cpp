@@ -7,6 +7,8 @@
 #include <filesystem>
 
 #include "check/bench.hpp"
+#include "spotblue/check/judge_job.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 

@@ -9,6 +9,7 @@
 #include <numbers>
 
 #include "spotblue/check/check.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 

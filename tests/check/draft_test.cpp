@@ -5,6 +5,7 @@
 
 #include "check/bench.hpp"
 #include "job/job_text.hpp"
+#include "spotblue/check/judge_job.hpp"
 
 namespace spotblue::draft_test {
 

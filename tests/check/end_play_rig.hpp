@@ -12,6 +12,7 @@
 
 #include "check/bench.hpp"
 #include "spotblue/base/unit.hpp"
+#include "spotblue/check/judge_job.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::test {

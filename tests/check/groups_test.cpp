@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "check/bench.hpp"
+#include "check/bodies/turns.hpp"
 
 namespace spotblue::groups_test {
 

@@ -1,5 +1,7 @@
 // The job as a whole: what matches nothing, what contradicts itself, order, ids and units.
 
+#include "spotblue/check/judge_job.hpp"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

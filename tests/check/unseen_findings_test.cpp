@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "check/bench.hpp"
+#include "spotblue/check/judge_job.hpp"
 
 namespace spotblue::unseen_findings_test {
 

@@ -7,6 +7,7 @@
 
 #include "check/bench.hpp"
 #include "spotblue/check/check.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 #include "support/value_parts.hpp"

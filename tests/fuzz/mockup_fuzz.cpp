@@ -4,6 +4,7 @@
 
 #include "fuzz/fuzzing.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
 #include "spotblue/job/mockup_file.hpp"
 
 int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {

@@ -8,6 +8,7 @@
 
 #include "fuzz/fuzzing.hpp"
 #include "geometry/model/semantic_class.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/job/feature_name.hpp"
 #include "spotblue/standards/b4_1.hpp"

@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
 #include "support/thrown.hpp"
 
 namespace spotblue::mockup_file_test {

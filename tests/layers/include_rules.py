@@ -49,8 +49,9 @@ def private_names(text):
             if quoted and layer_of(name) and not name.startswith("spotblue/")]
 
 
-PLUGINS_TOO = ("geometry/occt/occt_silence.hpp", "geometry/occt/occt_values.hpp",
-               "geometry/occt/occt_versions.hpp", "geometry/part21/step_letters.hpp")
+PLUGINS_TOO = ("base/error_kinds.hpp", "geometry/occt/occt_silence.hpp",
+               "geometry/occt/occt_values.hpp", "geometry/occt/occt_versions.hpp",
+               "geometry/part21/step_letters.hpp")
 
 
 def plugin_problems(path, text):
@@ -77,6 +78,18 @@ def unlisted_headers(top):
         if header.name not in listing.read_text().split("HEADERS", 1)[-1]:
             found.append(f"{header.relative_to(top)}: not in {listing.relative_to(top)}")
     return found
+
+
+# Sources of one header, each for a part of what it declares.
+OF_ONE_HEADER = {"report": ("check_text", "compare_text", "json_findings", "json_model", "json_seats", "look_text")}
+
+
+def without_own_header(files):
+    """Sources of the kernel that no header of their own stem declares."""
+    headers = {path.stem for path in files if path.suffix == ".hpp"}
+    return [f"{path}: there is no {path.stem}.hpp" for path in files
+            if path.suffix == ".cpp" and path.stem not in headers
+            and path.stem not in OF_ONE_HEADER.get(path.parts[1], ())]
 
 
 def bare_names(top):
@@ -124,4 +137,5 @@ def problems(top):
         found += outside_problems(path, text)
     for path, text in sources(top, "plugin"):
         found += plugin_problems(path, text)
+    found += without_own_header([path for path, _ in sources(top, "kernel")])
     return found + unlisted_headers(top) + bare_names(top) + versions_asked_for(top)

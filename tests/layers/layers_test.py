@@ -37,6 +37,9 @@ class Layers(unittest.TestCase):
         self.assertEqual(len(rules.bare_tolerances(source, "if (a < 1e-9) {}")), 1)
         named = "constexpr double kNoLength = 1e-9;  // mm, as 1e-9"
         self.assertEqual(rules.bare_tolerances(source, named), [])
+        worn = [source, Path("kernel/include/spotblue/geometry/worn.hpp")]
+        self.assertEqual(len(rules.without_own_header(worn[:1])), 1)
+        self.assertEqual(rules.without_own_header(worn), [])
         command = Path("bindings/command/main.cpp")
         self.assertEqual(len(rules.outside_problems(command, '#include "base/logger.hpp"')), 1)
         self.assertEqual(len(rules.outside_problems(command, "#include <TDF_Label.hxx>")), 1)

@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/mechanics/stack_draw.hpp"
 
 namespace spotblue::stack_test {
 

@@ -13,6 +13,7 @@
 #include "spotblue/check/check.hpp"
 #include "spotblue/check/compare.hpp"
 #include "spotblue/check/draft.hpp"
+#include "spotblue/check/judge_job.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"

@@ -8,6 +8,9 @@
 #include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/geometry/mockup.hpp"
+#include "spotblue/geometry/mockup_faces.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/mockup_file.hpp"
 
 namespace spotblue::python {

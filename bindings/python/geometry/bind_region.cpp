@@ -6,6 +6,8 @@
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/region.hpp"
+#include "spotblue/geometry/region_inner.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue::python {

@@ -1,5 +1,6 @@
 #include "python/values/numbers.hpp"
 #include "spotblue/mechanics/stack.hpp"
+#include "spotblue/mechanics/stack_draw.hpp"
 
 namespace spotblue::python {
 namespace {

@@ -46,21 +46,4 @@ struct Groups {
 /// rounding, or within what a declared touch allows.
 [[nodiscard]] bool touches(const DeclaredJob& declared, std::size_t axial_seat);
 
-/// How a part turns, by what the job says of it or of one it turns with.
-struct Turn {
-  double rpm = 0.0;
-  Duty duty = Duty::intermittent;
-  std::optional<double> load_n;
-  std::optional<double> thrust_n;
-  int line = 0;
-};
-
-struct Turns {
-  std::vector<std::optional<Turn>> of;  ///< by occurrence; nothing: it stands still
-};
-
-/// Spreads [[turning]] over the groups that turn together.
-/// @throws Error bad_input naming both lines where two entries for one group disagree.
-[[nodiscard]] Turns find_turns(const DeclaredJob& declared, const Groups& groups);
-
 }  // namespace spotblue

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "check/bodies/turns.hpp"
 #include "check/sizes/fit_verdict.hpp"
 
 namespace spotblue {

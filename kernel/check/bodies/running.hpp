@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "check/bodies/groups.hpp"
+#include "check/bodies/turns.hpp"
 #include "check/match/declared.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/mechanics/plain_bearing.hpp"

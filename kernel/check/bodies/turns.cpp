@@ -1,3 +1,5 @@
+#include "check/bodies/turns.hpp"
+
 #include <fmt/format.h>
 
 #include <map>

@@ -9,6 +9,7 @@
 #include <set>
 
 #include "check/bodies/running.hpp"
+#include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/sizes/seat_sizes.hpp"
 #include "check/words/words.hpp"

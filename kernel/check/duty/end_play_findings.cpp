@@ -7,6 +7,7 @@
 #include <set>
 #include <utility>
 
+#include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/play/end_play_judge.hpp"
 #include "check/words/words.hpp"

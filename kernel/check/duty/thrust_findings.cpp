@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "check/bodies/running.hpp"
+#include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"

@@ -8,6 +8,7 @@
 #include "check/findings/unseen_findings.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/check/judge_job.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"

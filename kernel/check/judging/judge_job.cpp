@@ -1,3 +1,5 @@
+#include "spotblue/check/judge_job.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -8,6 +8,8 @@
 #include <tuple>
 #include <utility>
 
+#include "check/bodies/turns.hpp"
+
 namespace spotblue {
 namespace {
 

@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <vector>
 
+#include "check/bodies/turns.hpp"
 #include "check/play/end_play_loop.hpp"
 #include "spotblue/geometry/axial_stops.hpp"
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "spotblue/mechanics/stack_draw.hpp"
 
 namespace spotblue {
 namespace {

@@ -11,6 +11,7 @@
 #include "geometry/model/plane_map.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "spotblue/base/stop.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {

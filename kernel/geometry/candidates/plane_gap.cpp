@@ -9,6 +9,8 @@
 #include "geometry/model/coaxial.hpp"
 #include "geometry/model/plane_map.hpp"
 #include "geometry/model/tolerances.hpp"
+#include "spotblue/geometry/region_inner.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {

@@ -11,6 +11,7 @@
 #include "geometry/model/coaxial.hpp"
 #include "geometry/model/plane_map.hpp"
 #include "geometry/model/tolerances.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 
 namespace spotblue {
 namespace {

@@ -7,6 +7,7 @@
 
 #include "geometry/model/plane_map.hpp"
 #include "geometry/model/tolerances.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,3 +1,5 @@
+#include "geometry/fouls/overlap_measure.hpp"
+
 #include <BRepAdaptor_Surface.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
@@ -18,7 +20,6 @@
 #include <numbers>
 
 #include "geometry/faces/face_bounds.hpp"
-#include "geometry/fouls/solid_overlap.hpp"
 #include "geometry/fouls/solid_probe.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"

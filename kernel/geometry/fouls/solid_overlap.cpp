@@ -17,6 +17,7 @@
 #include <gp_Trsf.hxx>
 #include <iterator>
 
+#include "geometry/fouls/overlap_measure.hpp"
 #include "geometry/fouls/solid_probe.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "geometry/occt/occt_values.hpp"

@@ -1,3 +1,5 @@
+#include "spotblue/geometry/mockup_faces.hpp"
+
 #include <fmt/format.h>
 
 #include <cmath>

@@ -1,3 +1,5 @@
+#include "spotblue/geometry/mockup_placing.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -10,6 +12,7 @@
 #include "geometry/mockup/turned_profile.hpp"
 #include "geometry/model/far_places.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/geometry/mockup_faces.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,3 +1,5 @@
+#include "spotblue/geometry/region_inner.hpp"
+
 #include <limits>
 
 #include "geometry/plane/region_edge.hpp"

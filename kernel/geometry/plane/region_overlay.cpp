@@ -1,3 +1,5 @@
+#include "spotblue/geometry/region_overlay.hpp"
+
 #include <array>
 #include <cstdlib>
 #include <limits>

@@ -7,6 +7,7 @@
 
 #include "geometry/model/plane_map.hpp"
 #include "geometry/seats/occurrence_pairs.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {

@@ -14,6 +14,7 @@
 #include "geometry/part21/step_name.hpp"
 #include "geometry/sizes/semantic_entities.hpp"
 #include "spotblue/base/ascii.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
 

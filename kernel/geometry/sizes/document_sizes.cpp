@@ -18,6 +18,7 @@
 #include "geometry/sizes/dimension_object.hpp"
 #include "geometry/tree/document_tree.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
 

@@ -1,10 +1,11 @@
+#include "spotblue/geometry/size_words.hpp"
+
 #include <algorithm>
 #include <optional>
 #include <string>
 
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
-#include "spotblue/geometry/sizes.hpp"
 
 namespace spotblue {
 namespace {

@@ -9,6 +9,7 @@
 #include "geometry/faces/worn.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "geometry/outline/profile.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 
 namespace spotblue::proof {
 namespace {

@@ -1,10 +1,11 @@
+#include "geometry/ways/way_groups.hpp"
+
 #include <algorithm>
 #include <iterator>
 #include <numeric>
 #include <set>
 
 #include "geometry/ways/way_slot.hpp"
-#include "geometry/ways/way_table.hpp"
 
 namespace spotblue::proof {
 namespace {

@@ -4,6 +4,7 @@
 #include <numeric>
 #include <tuple>
 
+#include "geometry/ways/way_groups.hpp"
 #include "geometry/ways/way_table.hpp"
 #include "spotblue/base/stop.hpp"
 

@@ -7,17 +7,10 @@
 #include <vector>
 
 #include "geometry/outline/passing.hpp"
+#include "geometry/ways/way_groups.hpp"
 #include "spotblue/geometry/way_in.hpp"
 
 namespace spotblue::proof {
-
-/// Centre lines and occurrences that are looked at together; the main line first.
-struct WayGroup {
-  std::vector<CentreLineId> lines;
-  std::vector<OccurrenceId> parts;  ///< ascending
-};
-
-[[nodiscard]] std::vector<WayGroup> way_groups(const Model& model, const Seats& seats);
 
 /// Up and down the line, or (keys) straight out of the keyseat.
 enum class Leaving { up, down, out };

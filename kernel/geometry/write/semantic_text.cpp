@@ -12,6 +12,7 @@
 
 #include "geometry/model/semantic_class.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/standards/iso286.hpp"
 

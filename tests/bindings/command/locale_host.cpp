@@ -8,6 +8,7 @@
 
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/mockup.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
 #include "spotblue/report/json.hpp"

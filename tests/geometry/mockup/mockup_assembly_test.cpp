@@ -9,6 +9,8 @@
 
 #include "geometry/mockup/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "support/thrown.hpp"
 
 namespace spotblue::mockup_assembly_test {

@@ -4,6 +4,8 @@
 
 #include "geometry/mockup/mockup_parts.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/mockup_faces.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
 
 namespace spotblue::mockup_check_test {
 

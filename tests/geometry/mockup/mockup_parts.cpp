@@ -20,6 +20,8 @@
 #include <filesystem>
 #include <map>
 
+#include "spotblue/geometry/mockup_write.hpp"
+
 namespace spotblue::test {
 namespace {
 

@@ -7,6 +7,7 @@
 
 #include "geometry/read/written_step.hpp"
 #include "spotblue/geometry/mockup.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/geometry/read.hpp"
 
 namespace spotblue::step_letters_test {

@@ -1,3 +1,5 @@
+#include "spotblue/geometry/region_overlay.hpp"
+
 #include <gtest/gtest.h>
 
 #include "geometry/plane/region_shapes.hpp"

@@ -5,6 +5,8 @@
 
 #include "geometry/plane/region_shapes.hpp"
 #include "spotblue/geometry/region.hpp"
+#include "spotblue/geometry/region_inner.hpp"
+#include "spotblue/geometry/region_overlay.hpp"
 
 // Identities on random regions, and a judge that never sees an edge: membership rules written
 // straight from the shapes' inequalities, counted on a fixed cloud of points.

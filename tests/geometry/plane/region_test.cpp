@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "geometry/plane/region_shapes.hpp"
+#include "spotblue/geometry/region_inner.hpp"
 
 namespace spotblue::region_test {
 

@@ -19,6 +19,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/occt.hpp"
+#include "spotblue/geometry/size_words.hpp"
 #include "spotblue/geometry/sizes.hpp"
 
 namespace spotblue::document_sizes_test {

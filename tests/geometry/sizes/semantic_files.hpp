@@ -11,6 +11,7 @@
 
 #include "geometry/read/written_step.hpp"
 #include "spotblue/geometry/mockup.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "spotblue/geometry/semantic_write.hpp"
 

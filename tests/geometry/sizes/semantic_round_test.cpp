@@ -8,6 +8,7 @@
 #include "geometry/sizes/semantic_files.hpp"
 #include "geometry/write/semantic_proof.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/standards/iso286.hpp"
 #include "support/solids.hpp"
 #include "support/step_out.hpp"

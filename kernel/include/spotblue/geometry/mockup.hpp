@@ -2,7 +2,6 @@
 /// @file
 /// A mock-up: simple solids from caliper sizes, placed along centre lines, written as STEP.
 
-#include <cstddef>
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -67,44 +66,9 @@ struct Mockup {
   std::vector<Placement> placements;
 };
 
-/// One instance and where it went.
-struct PlacedPart {
-  std::string name;
-  std::size_t part = 0;
-  std::string group;
-  Frame frame;  ///< part frame to assembly frame
-};
-
-/// A flat face of a part by which it can be placed.
-struct MockupFace {
-  std::string name;
-  int axis = 2;          ///< 0, 1, 2: the part axis it is square to
-  double station = 0.0;  ///< on that axis, mm
-  int sense = 1;         ///< +1 when the material is on its lower side, -1 when on its upper
-};
-
-/// "first" and "last"; "outside 2 start", "inside 1 end" and the like, or with a step's own name
-/// for "outside 2", where two steps meet in a shoulder; a block's "top", "bottom", "left",
-/// "right", "front", "back", "boss 1", "added 1 top" and the like.
-[[nodiscard]] SPOTBLUE_EXPORT std::vector<MockupFace> faces_of(const MockupPart& part);
-
 /// Refuses sizes that make no part: zero lengths, walls without thickness, chamfers longer than
 /// their step, bores outside their plate, names that are missing or doubled.
 /// @throws Error bad_input; file is mockup.file, place is `part "Wheel", outside 2`.
 SPOTBLUE_EXPORT void check_parts(const Mockup& mockup);
-
-/// Where each instance goes, in order of the placements; exact to rounding.
-/// @throws Error bad_input for unknown names, faces that look the same way, lines that are not
-///         parallel, and placements that wait for each other; place is `place "Wheel"`.
-[[nodiscard]] SPOTBLUE_EXPORT std::vector<PlacedPart> place_parts(const Mockup& mockup);
-
-/// Makes the solids and writes them as a STEP assembly with the parts' and instances' names; one
-/// product a part, however often it is placed. The file appears whole or not at all.
-/// @throws Error as check_parts and place_parts; bad_input for a cut that misses the part or
-///         breaks it in pieces, an `out` it was read from; file_access or system when `out`
-///         cannot be written; open_cascade_failed.
-///
-/// Takes the process-wide lock of Open CASCADE's STEP code; silent.
-SPOTBLUE_EXPORT void write_mockup(const Mockup& mockup, const std::filesystem::path& out);
 
 }  // namespace spotblue

@@ -1,7 +1,8 @@
 #pragma once
 /// @file
-/// Plane regions bounded by straight lines and circular arcs, with exact areas and intersections.
-/// Used for the outlines of plane faces and for what two of them share.
+/// Plane regions bounded by straight lines and circular arcs, with exact areas; region_overlay.hpp
+/// has what two share, region_inner.hpp points inside. Used for the outlines of plane faces and for
+/// what two of them share.
 
 #include <cstddef>
 #include <vector>
@@ -59,17 +60,6 @@ struct PlaneMap {
 [[nodiscard]] SPOTBLUE_EXPORT bool contains(const Region& region, Point2 p);
 /// {0, x} when `from` lies inside; {0, 0} for an empty region.
 [[nodiscard]] SPOTBLUE_EXPORT Reach reach(const Region& region, Point2 from);
-/// At most `count` points well inside the region and spread over it, always the same ones; none for
-/// an empty region.
-[[nodiscard]] SPOTBLUE_EXPORT std::vector<Point2> inner_points(const Region& region,
-                                                               std::size_t count);
-
-/// What both regions cover. Edges that run on one another are recognised within 1e-7 mm: what is
-/// shared by less than that in width is nothing. A seam inside a region (two edges of opposite
-/// sense on one another, as where two faces of one plane meet) counts as no boundary.
-[[nodiscard]] SPOTBLUE_EXPORT Region intersect(const Region& a, const Region& b);
-/// What `a` covers and `b` does not; tolerance and seams as for intersect().
-[[nodiscard]] SPOTBLUE_EXPORT Region subtract(const Region& a, const Region& b);
 /// The region in another plane's coordinates, material still to the left of its edges.
 [[nodiscard]] SPOTBLUE_EXPORT Region mapped(const Region& region, const PlaneMap& map);
 /// The full disc (counter-clockwise circle); radius > 0, mm.

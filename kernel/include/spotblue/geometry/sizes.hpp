@@ -1,14 +1,13 @@
 #pragma once
 /// @file
-/// The sizes that an XDE document of Open CASCADE states, and sizes in words. What occt.hpp says of
-/// documents holds here too.
+/// The sizes that an XDE document of Open CASCADE states. What occt.hpp says of documents holds
+/// here too.
 
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "spotblue/base/export.hpp"
-#include "spotblue/base/unit.hpp"
 #include "spotblue/geometry/model.hpp"
 
 class TDF_Label;
@@ -40,20 +39,8 @@ inline constexpr std::string_view kSizeWordsName = "size in mm";
 /// @throws Error bad_input when the label has no dimension or the document can not say the class.
 SPOTBLUE_EXPORT void state_size(const TDF_Label& dimension, const SemanticSize& size);
 
-/// Reads "H7", "38 H7", "1 1/2 in +0.001/0", "38 +-0.1", "37.9 to 38.1" and all that
-/// semantic_size_text writes: nominal, class, deviations and limits; the rest is left as it is.
-/// Of two deviations the smaller is the lower one; they have the unit of the nominal.
-///
-/// @param unit  of a bare number.
-/// @throws Error bad_input when the words are none of that; a class is not looked up.
-[[nodiscard]] SPOTBLUE_EXPORT SemanticSize parse_size(std::string_view words, LengthUnit unit);
-
 /// Why a size with product and features could not be judged by, as the notes would say it: reversed
 /// limits, a size that the model does not have, a class of the other kind; empty when it could.
 [[nodiscard]] SPOTBLUE_EXPORT std::string doubt_about(const Model& model, SemanticSize size);
-
-/// Whether this Open CASCADE's STEP reader passes over such a class, so that its limits should
-/// stand beside it: it knows no J and no j.
-[[nodiscard]] SPOTBLUE_EXPORT bool needs_limits(std::string_view tolerance_class);
 
 }  // namespace spotblue

@@ -1,3 +1,5 @@
+#include "spotblue/geometry/mockup_write.hpp"
+
 #include <fmt/format.h>
 
 #include <APIHeaderSection_MakeHeader.hxx>
@@ -35,6 +37,7 @@
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/version.hpp"
 #include "spotblue/base/whole_file.hpp"
+#include "spotblue/geometry/mockup_placing.hpp"
 
 namespace spotblue {
 namespace {
