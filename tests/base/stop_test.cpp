@@ -20,7 +20,7 @@ TEST(Stop, WorkEndsOnceItsStarterAsks) {
   const StopWhen stop(asked);
   EXPECT_NO_THROW(stop_if_asked());
   asked = true;
-  const Error ended = test::error_of_call([] {
+  const Error ended = test::error_of([] {
     stop_if_asked();
     return 0;
   });

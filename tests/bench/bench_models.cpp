@@ -22,14 +22,15 @@ std::vector<Drilled> bolt_square(double diameter) {
 TopoDS_Shape housing(double bore, double length) {
   std::vector<Drilled> holes = bolt_square(6.8);
   holes.push_back({0.0, 0.0, bore});
-  return block({-45, 45, -45, 45, 0, length}, holes, {});
+  return block({.x = {-45, 45}, .y = {-45, 45}, .z = {0, length}}, holes, {});
 }
 
 // A square flange, so that the bolts find it; the sleeve goes down the housing's bore.
 TopoDS_Shape flanged_bush(double outer, double inner, double length) {
   std::vector<Drilled> holes = bolt_square(9.0);
   holes.push_back({0.0, 0.0, inner});
-  const TopoDS_Shape flange = block({-44, 44, -44, 44, length, length + 8}, holes, {});
+  const TopoDS_Shape flange =
+      block({.x = {-44, 44}, .y = {-44, 44}, .z = {length, length + 8}}, holes, {});
   return fuse(flange, turned(bar(inner, outer, 0.0, length), {}));
 }
 
@@ -47,8 +48,8 @@ TopoDS_Shape stepped_shaft(double size, double shoulder, double length, double g
                                      {shoulder / 2, length + 40},
                                      {0, length + 40}},
                                     {});
-  const TopoDS_Shape keyseat =
-      block({-4, 4, shoulder / 2 - 4, shoulder, length + 18, length + 36}, {}, {});
+  const TopoDS_Shape keyseat = block(
+      {.x = {-4, 4}, .y = {shoulder / 2 - 4, shoulder}, .z = {length + 18, length + 36}}, {}, {});
   return cut(blank, keyseat);
 }
 

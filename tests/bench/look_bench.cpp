@@ -239,7 +239,7 @@ double median_seconds(const std::function<void()>& work) {
 }
 
 void pair_costs(Table& table) {
-  const TopoDS_Shape hub = block({-45, 45, -45, 45, 0, 30}, {{0, 0, 40}}, {});
+  const TopoDS_Shape hub = block({.x = {-45, 45}, .y = {-45, 45}, .z = {0, 30}}, {{0, 0, 40}}, {});
   const TopoDS_Shape bush = turned(bar(30, 40.03, 0, 40), {});
   const TopoDS_Shape loose = turned(bar(30, 39.9, 0, 40), {});
   const double ours = candidate_seconds(0.01);

@@ -4,6 +4,7 @@
 
 #include "check/bench.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::test::cut_findings_test {
@@ -169,12 +170,8 @@ TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
 
 TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {
   cut().before = Length::mm(28.9);
-  try {
-    (void)bench.findings();
-    FAIL() << "was accepted";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.place(), "line 4, cuts");
-  }
+  const Error error = test::error_of([&] { return bench.findings(); });
+  EXPECT_EQ(error.place(), "line 4, cuts");
 }
 
 }  // namespace spotblue::test::cut_findings_test

@@ -7,6 +7,7 @@
 
 #include "check/end_play_rig.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::end_play_test {
 
@@ -161,12 +162,8 @@ TEST(EndPlay, LengthsBetweenTwoPartsAreRefusedByLine) {
   Rig rig = wheel_on_stud();
   rig.job.lengths.push_back(
       {"Wheel: face 50 @ 0", "Bush: face 40 @ 0", Length::mm(2.5), {}, {}, 44});
-  try {
-    (void)rig.findings();
-    FAIL() << "taken";
-  } catch (const Error& error) {
-    EXPECT_THAT(error.what(), HasSubstr("line 44"));
-  }
+  const Error error = test::error_of([&] { return rig.findings(); });
+  EXPECT_THAT(error.what(), HasSubstr("line 44"));
 }
 
 }  // namespace spotblue::end_play_test

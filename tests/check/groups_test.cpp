@@ -7,6 +7,7 @@
 
 #include "check/bench.hpp"
 #include "check/bodies/turns.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::groups_test {
 
@@ -175,13 +176,9 @@ TEST(Turns, ThatDisagreeInOneGroupAreRefusedByLine) {
   bench.job.turning.push_back({"Wheel", 60.0, Duty::continuous, {}, {}, 20});
   bench.job.turning.push_back({"Bush", 61.0, Duty::continuous, {}, {}, 24});
   const DeclaredJob declared = declare(bench.job, bench.look);
-  try {
-    (void)find_turns(declared, find_groups(declared));
-    FAIL() << "two speeds for one group were taken";
-  } catch (const Error& error) {
-    EXPECT_THAT(error.what(), HasSubstr("line 24"));
-    EXPECT_THAT(error.what(), HasSubstr("line 20"));
-  }
+  const Error error = test::error_of([&] { return find_turns(declared, find_groups(declared)); });
+  EXPECT_THAT(error.what(), HasSubstr("line 24"));
+  EXPECT_THAT(error.what(), HasSubstr("line 20"));
 }
 
 }  // namespace spotblue::groups_test

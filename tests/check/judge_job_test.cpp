@@ -90,7 +90,7 @@ TEST(JudgeJob, LetsOneOccurrencesFitWinOverItsProducts) {
 }
 
 Error refusal(const Bench& bench) {
-  return test::error_of_call([&] { return bench.findings(); });
+  return test::error_of([&] { return bench.findings(); });
 }
 
 TEST(JudgeJob, RefusesTwoFitsForOnePairHoweverTheyAreSpelt) {

@@ -7,6 +7,7 @@
 #include "check/bench.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"
+#include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::test::mesh_findings_test {
@@ -91,13 +92,9 @@ TEST_F(MeshFindings, ThicknessComesFromTheSpan) {
 TEST_F(MeshFindings, ASpanOfAnotherGearIsRefusedWithItsLine) {
   declare({});
   bench.job.meshes[0].a.span = ToothSpan{3, Length::mm(34.4)};
-  try {
-    (void)bench.findings();
-    FAIL() << "was accepted";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::bad_input);
-    EXPECT_EQ(error.place(), "line 7, meshes");
-  }
+  const Error error = test::error_of([&] { return bench.findings(); });
+  EXPECT_EQ(error.code(), ErrorCode::bad_input);
+  EXPECT_EQ(error.place(), "line 7, meshes");
 }
 
 TEST_F(MeshFindings, WantedBacklashIsJudgedOnTheWorkingCircle) {

@@ -10,6 +10,7 @@
 
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::job_file_test {
 
@@ -43,14 +44,10 @@ TEST_F(OutsideFolder, AModelElsewhereIsRefusedByLineWithWhereItLiesAndTheCure) {
        {std::string("../press.step"), std::string("link.step"), std::string("up/press.step"),
         std::string("below/../../none.step"), (folder_ / "press.step").string(),
         std::string("../job-of-another/press.step")}) {
-    try {
-      (void)job_with(model, Outside::refused);
-      ADD_FAILURE() << model;
-    } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::bad_input);
-      EXPECT_THAT(error.what(), HasSubstr("job.toml, line 3, model: \"" + model + "\" is /"));
-      EXPECT_THAT(error.what(), HasSubstr("--allow-outside"));
-    }
+    const Error error = test::error_of([&] { return job_with(model, Outside::refused); });
+    EXPECT_EQ(error.code(), ErrorCode::bad_input);
+    EXPECT_THAT(error.what(), HasSubstr("job.toml, line 3, model: \"" + model + "\" is /"));
+    EXPECT_THAT(error.what(), HasSubstr("--allow-outside"));
     EXPECT_NO_THROW((void)job_with(model, Outside::allowed)) << model;
   }
 }
@@ -168,13 +165,9 @@ TEST(JobFile, KeepsTheLineOfEachEntry) {
 }
 
 TEST(JobFile, RefusesAMissingFileByName) {
-  try {
-    (void)read_job("/no/such/job.toml");
-    FAIL() << "no error";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.code(), ErrorCode::file_access);
-    EXPECT_EQ(problem.file(), "/no/such/job.toml");
-  }
+  const Error problem = test::error_of([&] { return read_job("/no/such/job.toml"); });
+  EXPECT_EQ(problem.code(), ErrorCode::file_access);
+  EXPECT_EQ(problem.file(), "/no/such/job.toml");
 }
 
 }  // namespace spotblue::job_file_test

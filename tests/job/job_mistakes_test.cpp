@@ -7,6 +7,7 @@
 
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::job_mistakes_test {
 
@@ -27,16 +28,12 @@ class JobMistake : public ::testing::TestWithParam<Mistake> {};
 
 TEST_P(JobMistake, IsRefusedWithLineKeyAndCure) {
   const std::string head = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
-  try {
-    (void)test::job_of(head + GetParam().text);
-    FAIL() << "no error";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.code(), ErrorCode::bad_input);
-    EXPECT_THAT(problem.file(), HasSubstr("job.toml"));
-    EXPECT_THAT(problem.place(), StartsWith(GetParam().place));
-    EXPECT_THAT(problem.rule(), HasSubstr(GetParam().rule));
-    EXPECT_THAT(problem.cure(), HasSubstr(GetParam().cure));
-  }
+  const Error problem = test::error_of([&] { return test::job_of(head + GetParam().text); });
+  EXPECT_EQ(problem.code(), ErrorCode::bad_input);
+  EXPECT_THAT(problem.file(), HasSubstr("job.toml"));
+  EXPECT_THAT(problem.place(), StartsWith(GetParam().place));
+  EXPECT_THAT(problem.rule(), HasSubstr(GetParam().rule));
+  EXPECT_THAT(problem.cure(), HasSubstr(GetParam().cure));
 }
 
 const Mistake kMistakes[] = {
@@ -172,56 +169,41 @@ INSTANTIATE_TEST_SUITE_P(Job, JobMistake, ::testing::ValuesIn(kMistakes),
 // What stands before the zero byte may well be a file.
 TEST(JobFile, RefusesAZeroByteInTheNameOfItsModel) {
   for (const char* name : {R"("m.step\u0000x")", R"('m.step\x00x')"}) {
-    try {
-      (void)test::job_of(std::string("schema = 1\nmodel = ") + name + "\nunit = \"mm\"\n");
-      FAIL() << "no error";
-    } catch (const Error& problem) {
-      EXPECT_THAT(problem.place(), StartsWith("line 2, model"));
-      EXPECT_THAT(problem.rule(), HasSubstr("zero byte"));
-    }
+    const Error problem = test::error_of([&] {
+      return test::job_of(std::string("schema = 1\nmodel = ") + name + "\nunit = \"mm\"\n");
+    });
+    EXPECT_THAT(problem.place(), StartsWith("line 2, model"));
+    EXPECT_THAT(problem.rule(), HasSubstr("zero byte"));
   }
 }
 
 TEST(JobFile, RefusesAnotherSchema) {
-  try {
-    (void)test::job_of("schema = 2\n");
-    FAIL() << "no error";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.place(), "line 1, schema");
-    EXPECT_THAT(problem.rule(), HasSubstr("schema 2 is not known"));
-  }
+  const Error problem = test::error_of([&] { return test::job_of("schema = 2\n"); });
+  EXPECT_EQ(problem.place(), "line 1, schema");
+  EXPECT_THAT(problem.rule(), HasSubstr("schema 2 is not known"));
 }
 
 TEST(JobFile, NamesTheKeyThatWasMeantToSayWhatAFitIs) {
-  try {
-    (void)test::job_of(
+  const Error problem = test::error_of([&] {
+    return test::job_of(
         "schema = 1\nmodel = \"m\"\nunit = \"mm\"\n[[fits]]\nhole = \"A: bore 3\"\n"
         "shaft = \"B: outside 3\"\nclas = \"H7/f7\"\n");
-    FAIL() << "no error";
-  } catch (const Error& problem) {
-    EXPECT_THAT(problem.cure(), HasSubstr("correct \"clas\""));
-  }
+  });
+  EXPECT_THAT(problem.cure(), HasSubstr("correct \"clas\""));
 }
 
 TEST(JobFile, KnowsAMockupForWhatItIs) {
-  try {
-    (void)test::job_of("title = \"x\"\n[[part]]\nname = \"A\"\n");
-    FAIL() << "no error";
-  } catch (const Error& problem) {
-    EXPECT_THAT(problem.rule(), HasSubstr("is a mock-up"));
-  }
+  const Error problem =
+      test::error_of([&] { return test::job_of("title = \"x\"\n[[part]]\nname = \"A\"\n"); });
+  EXPECT_THAT(problem.rule(), HasSubstr("is a mock-up"));
 }
 
 TEST(JobFile, SaysOnWhichLineALetterIsNoUtf8) {
   for (const std::string& text : {std::string("schema = 1\ntitle = \"Welle \xFC\"\n"),
                                   std::string("schema = 1\nt\0i\0", 15)}) {
-    try {
-      (void)test::job_of(text);
-      FAIL() << "no error";
-    } catch (const Error& problem) {
-      EXPECT_EQ(problem.place(), "line 2");
-      EXPECT_THAT(problem.cure(), HasSubstr("UTF-8"));
-    }
+    const Error problem = test::error_of([&] { return test::job_of(text); });
+    EXPECT_EQ(problem.place(), "line 2");
+    EXPECT_THAT(problem.cure(), HasSubstr("UTF-8"));
   }
 }
 

@@ -25,8 +25,8 @@ Mockup read_text(const std::string& text) {
   return read_mockup(file);
 }
 
-Error error_of(const std::string& text) {
-  return test::error_of_call([&] { return read_text(text); });
+Error refusal_of(const std::string& text) {
+  return test::error_of([&] { return read_text(text); });
 }
 
 constexpr const char* kPair = R"(title = "Pair"
@@ -89,8 +89,7 @@ TEST(MockupFile, AGearBlankOfAnyNumberOfTeethHasTheirDiameter) {
   EXPECT_DOUBLE_EQ(std::get<TurnedPart>(mockup.parts[0].shape).outside[0].diameter, 2147.483649);
 }
 
-TEST(MockupFile, EveryKindOfStepIsRead) {
-  const Mockup mockup = read_text(R"(title = "All"
+constexpr const char* kEveryStep = R"(title = "All"
 about = "invented"
 protocol = "AP242"
 [[part]]
@@ -137,7 +136,10 @@ at = -1
 [[place]]
 part = "Key"
 keyseat_of = "Shaft"
-)");
+)";
+
+TEST(MockupFile, EveryKindOfStepIsRead) {
+  const Mockup mockup = read_text(kEveryStep);
   const auto& shaft = std::get<TurnedPart>(mockup.parts[0].shape);
   EXPECT_EQ(mockup.protocol, StepProtocol::ap242);
   EXPECT_DOUBLE_EQ(shaft.inside[0].length, 60.0);
@@ -145,8 +147,11 @@ keyseat_of = "Shaft"
   EXPECT_DOUBLE_EQ(shaft.keyseats[0].angle, std::numbers::pi / 2);
   EXPECT_EQ(shaft.bores[0].count, 3);
   EXPECT_EQ(mockup.placements[1].facing, Facing::turned_round);
-  const auto placed = place_parts(mockup);
-  // The seat, not the plate's corner, is on the line.
+}
+
+TEST(MockupFile, ANamedBoreIsOnItsLine) {
+  const auto placed = place_parts(read_text(kEveryStep));
+  // The seat, not the plate's corner.
   EXPECT_NEAR(place_point(placed[0].frame, {40, 30, 0}).x, 1.0, 1e-12);
   EXPECT_NEAR(place_point(placed[0].frame, {40, 30, 0}).y, 2.0, 1e-12);
 }
@@ -167,7 +172,7 @@ TEST_P(MockupFileMistake, IsNamedWithLineAndStep) {
   const auto at = text.find(GetParam().from);
   ASSERT_NE(at, std::string::npos);
   text.replace(at, std::string_view(GetParam().from).size(), GetParam().to);
-  const Error problem = error_of(text);
+  const Error problem = refusal_of(text);
   EXPECT_EQ(problem.place(), GetParam().place);
   EXPECT_THAT(problem.rule() + "; " + problem.cure(), HasSubstr(GetParam().says));
 }
@@ -230,24 +235,16 @@ TEST(MockupFile, AnIncludedFileAddsItsPartsInItsOwnUnit) {
 TEST(MockupFile, AFileElsewhereIsIncludedOnlyWhereThatIsAllowed) {
   std::string plan = kStudPlan;
   plan.replace(plan.find("shared.toml"), 11, "/dev/null");
-  try {
-    (void)read_including("", plan);
-    FAIL() << "no Error was thrown";
-  } catch (const Error& problem) {
-    EXPECT_THAT(problem.what(),
-                HasSubstr("plan.toml, line 2, include: \"/dev/null\" is /dev/null"));
-    EXPECT_THAT(problem.what(), HasSubstr("--allow-outside"));
-  }
+  const Error problem = test::error_of([&] { return read_including("", plan); });
+  EXPECT_THAT(problem.what(), HasSubstr("plan.toml, line 2, include: \"/dev/null\" is /dev/null"));
+  EXPECT_THAT(problem.what(), HasSubstr("--allow-outside"));
 }
 
 TEST(MockupFile, IncludesDoNotNest) {
-  try {
-    (void)read_including("include = 'other.toml'\n", kStudPlan);
-    FAIL() << "no Error was thrown";
-  } catch (const Error& problem) {
-    EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
-    EXPECT_THAT(problem.rule(), HasSubstr("includes do not nest"));
-  }
+  const Error problem =
+      test::error_of([&] { return read_including("include = 'other.toml'\n", kStudPlan); });
+  EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
+  EXPECT_THAT(problem.rule(), HasSubstr("includes do not nest"));
 }
 
 TEST(MockupFile, KnowsWhichFilesItWasReadFrom) {
@@ -261,24 +258,22 @@ TEST(MockupFile, KnowsWhichFilesItWasReadFrom) {
 }
 
 TEST(MockupFile, AMistakeInAnIncludedFileNamesThatFile) {
-  try {
-    (void)read_including(
+  const Error problem = test::error_of([&] {
+    return read_including(
         "[[part]]\nname = 'Ring'\nkind = 'ring'\noutside = 1\ninside = 2\nthickness = 1\n",
         kStudPlan);
-    FAIL() << "no Error was thrown";
-  } catch (const Error& problem) {
-    EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
-    EXPECT_EQ(problem.place(), "line 1, part \"Ring\"");
-  }
+  });
+  EXPECT_THAT(problem.file(), HasSubstr("shared.toml"));
+  EXPECT_EQ(problem.place(), "line 1, part \"Ring\"");
 }
 
 TEST(MockupFile, AJobFileIsKnownForWhatItIs) {
-  EXPECT_THAT(error_of("schema = 1\nmodel = 'm.step'\nunit = 'mm'\n").rule(),
+  EXPECT_THAT(refusal_of("schema = 1\nmodel = 'm.step'\nunit = 'mm'\n").rule(),
               HasSubstr("is a job file"));
 }
 
 TEST(MockupFile, AnEmptyMockupIsRefused) {
-  EXPECT_THAT(error_of("title = 'x'\n").rule(), HasSubstr("no part"));
+  EXPECT_THAT(refusal_of("title = 'x'\n").rule(), HasSubstr("no part"));
 }
 
 }  // namespace spotblue::mockup_file_test

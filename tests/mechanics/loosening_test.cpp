@@ -9,6 +9,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::loosening_test {
 
@@ -100,12 +101,8 @@ TEST(Loosening, AHubThatGrowsMoreLetsGoInstead) {
 TEST(Loosening, ABushWithoutAYieldIsRefusedByName) {
   BushInHub pair = by_hand();
   pair.bush.yield_mpa.reset();
-  try {
-    static_cast<void>(warmed_bush(pair, 50.0));
-    FAIL() << "was accepted";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.place(), "pair.bush.yield_mpa");
-  }
+  const Error problem = test::error_of([&] { return warmed_bush(pair, 50.0); });
+  EXPECT_EQ(problem.place(), "pair.bush.yield_mpa");
 }
 
 }  // namespace spotblue::loosening_test

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::make_to_suit_test {
 
@@ -190,12 +191,8 @@ TEST(MakeToSuit, AnUncertaintyAsWideAsTheWindowLeavesNothingToAccept) {
 
 TEST(MakeToSuit, AFactorOfNothingIsRefusedByTheDemandsName) {
   SuitProblem problem = bush(0.0);
-  try {
-    const SuitPlan plan = make_to_suit(problem);
-    FAIL() << "was accepted: " << plan.conflicts.size();
-  } catch (const Error& problem_found) {
-    EXPECT_EQ(problem_found.place(), "run");
-  }
+  const Error problem_found = test::error_of([&] { const SuitPlan plan = make_to_suit(problem); });
+  EXPECT_EQ(problem_found.place(), "run");
 }
 
 }  // namespace spotblue::make_to_suit_test

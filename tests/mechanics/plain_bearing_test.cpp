@@ -7,6 +7,7 @@
 #include <ostream>
 
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::plain_bearing_test {
 
@@ -40,14 +41,50 @@ TEST_P(WorkedBearing, IsWithinTheRoundingOfItsPrint) {
 // By hand: 35/(0.625 x 1.03125) = 54.30; pi/12 x 0.625 x 120 = 19.635; 85/0.75^2 = 151.11; pi/12 x
 // 0.75 x 200 = 39.270.
 INSTANTIATE_TEST_SUITE_P(Printed, WorkedBearing,
-                         ::testing::Values(Worked{"MOTT16 example 16-1", 150, 1.5, 1.5, 500, 66.7,
-                                                  196, 13100, 0.05, 0.5, 50},
-                                           Worked{"by hand, short bush", 35, 0.625, 1.03125, 120,
-                                                  54.30, 19.635, 1066.2, 0.005, 5e-4, 0.2},
-                                           Worked{"by hand, square bush", 85, 0.75, 0.75, 200,
-                                                  151.11, 39.270, 0, 0.005, 5e-4, 0},
-                                           Worked{"SHIGSM problem 12-23, trial 1", 200, 1, 1, 400,
-                                                  200, 104.7, 0, 0.5, 0.05, 0}));
+                         ::testing::Values(Worked{.source = "MOTT16 example 16-1",
+                                                  .load_lb = 150,
+                                                  .diameter_in = 1.5,
+                                                  .length_in = 1.5,
+                                                  .rpm = 500,
+                                                  .pressure_psi = 66.7,
+                                                  .speed_ft_min = 196,
+                                                  .product = 13100,
+                                                  .pressure_within = 0.05,
+                                                  .speed_within = 0.5,
+                                                  .product_within = 50},
+                                           Worked{.source = "by hand, short bush",
+                                                  .load_lb = 35,
+                                                  .diameter_in = 0.625,
+                                                  .length_in = 1.03125,
+                                                  .rpm = 120,
+                                                  .pressure_psi = 54.30,
+                                                  .speed_ft_min = 19.635,
+                                                  .product = 1066.2,
+                                                  .pressure_within = 0.005,
+                                                  .speed_within = 5e-4,
+                                                  .product_within = 0.2},
+                                           Worked{.source = "by hand, square bush",
+                                                  .load_lb = 85,
+                                                  .diameter_in = 0.75,
+                                                  .length_in = 0.75,
+                                                  .rpm = 200,
+                                                  .pressure_psi = 151.11,
+                                                  .speed_ft_min = 39.270,
+                                                  .product = 0,
+                                                  .pressure_within = 0.005,
+                                                  .speed_within = 5e-4,
+                                                  .product_within = 0},
+                                           Worked{.source = "SHIGSM problem 12-23, trial 1",
+                                                  .load_lb = 200,
+                                                  .diameter_in = 1,
+                                                  .length_in = 1,
+                                                  .rpm = 400,
+                                                  .pressure_psi = 200,
+                                                  .speed_ft_min = 104.7,
+                                                  .product = 0,
+                                                  .pressure_within = 0.5,
+                                                  .speed_within = 0.05,
+                                                  .product_within = 0}));
 
 TEST(PlainBearing, RatiosArePerUnitOfTheShaft) {
   BearingSizes sizes;
@@ -101,12 +138,8 @@ TEST(PlainBearing, ALimitThatIsNotKnownGivesNoShare) {
 }
 
 TEST(PlainBearing, ANegativeLoadIsRefusedByName) {
-  try {
-    const double pressure = projected_pressure_mpa(-1.0, 25_mm, 25_mm);
-    FAIL() << "was accepted: " << pressure;
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.place(), "load_n");
-  }
+  const Error problem = test::error_of([&] { return projected_pressure_mpa(-1.0, 25_mm, 25_mm); });
+  EXPECT_EQ(problem.place(), "load_n");
 }
 
 }  // namespace spotblue::plain_bearing_test

@@ -9,6 +9,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/stack_draw.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::stack_test {
 
@@ -177,12 +178,8 @@ TEST(Stack, ReversedLimitsAreRefusedByName) {
   std::vector<StackDimension> loop = end_play();
   loop[1].name = "flange";
   std::swap(loop[1].limits.lower, loop[1].limits.upper);
-  try {
-    require_stack(loop);
-    FAIL() << "taken";
-  } catch (const Error& error) {
-    EXPECT_NE(std::string(error.what()).find("flange"), std::string::npos);
-  }
+  const Error error = test::error_of([&] { return require_stack(loop); });
+  EXPECT_NE(std::string(error.what()).find("flange"), std::string::npos);
 }
 
 TEST(Stack, NumbersThatAreNoneAndEmptyLoopsAreRefused) {

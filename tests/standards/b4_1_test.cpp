@@ -10,6 +10,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::b4_1_test {
 
@@ -84,13 +85,10 @@ class B4_1Refused : public testing::TestWithParam<Refusal> {};
 
 TEST_P(B4_1Refused, WithACure) {
   const Refusal& row = GetParam();
-  try {
-    (void)b4_1_fit(Length::inch(row.nominal_in), row.cls);
-    FAIL() << "no error";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), row.code);
-    EXPECT_THAT(error.what(), testing::HasSubstr(row.says));
-  }
+  const Error error =
+      test::error_of([&] { return b4_1_fit(Length::inch(row.nominal_in), row.cls); });
+  EXPECT_EQ(error.code(), row.code);
+  EXPECT_THAT(error.what(), testing::HasSubstr(row.says));
 }
 
 constexpr ErrorCode kBad = ErrorCode::bad_input;

@@ -7,6 +7,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::iso2768_test {
 
@@ -64,12 +65,9 @@ TEST_P(GeneralTolerances, AreAsPrintedFromJustOverTheStepToItsEnd) {
 INSTANTIATE_TEST_SUITE_P(Iso2768Part1, GeneralTolerances, testing::ValuesIn(printed()));
 
 TEST(GeneralTolerance, UnderHalfAMillimetreIsNotInTheStandard) {
-  try {
-    (void)general_deviation(Length::mm(0.49), GeneralTolerance::medium);
-    FAIL() << "a deviation was given";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::not_in_standard);
-  }
+  const Error error =
+      test::error_of([&] { return general_deviation(Length::mm(0.49), GeneralTolerance::medium); });
+  EXPECT_EQ(error.code(), ErrorCode::not_in_standard);
 }
 
 TEST(GeneralTolerance, OverFourMetresIsNotInTheStandard) {
@@ -79,12 +77,9 @@ TEST(GeneralTolerance, OverFourMetresIsNotInTheStandard) {
 TEST(GeneralTolerance, ALengthMustBeAPositiveNumber) {
   const double nan = std::numeric_limits<double>::quiet_NaN();
   for (const double size : {0.0, -3.0, nan}) {
-    try {
-      (void)general_deviation(Length::mm(size), GeneralTolerance::fine);
-      FAIL() << "a deviation was given for " << size;
-    } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::bad_input);
-    }
+    const Error error =
+        test::error_of([&] { return general_deviation(Length::mm(size), GeneralTolerance::fine); });
+    EXPECT_EQ(error.code(), ErrorCode::bad_input);
   }
 }
 

@@ -80,8 +80,7 @@ class ClassRefused : public testing::TestWithParam<Refusal> {};
 
 TEST_P(ClassRefused, WithTheNearestThatExist) {
   const Refusal& row = GetParam();
-  const Error error =
-      test::error_of_call([&] { (void)limits(Length::mm(row.nominal_mm), row.cls); });
+  const Error error = test::error_of([&] { (void)limits(Length::mm(row.nominal_mm), row.cls); });
   EXPECT_EQ(error.code(), row.code);
   EXPECT_THAT(error.what(), HasSubstr(row.says));
 }
@@ -126,12 +125,12 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& row) { return row.param.name; });
 
 TEST(Fit, ShaftBeforeHoleIsRefused) {
-  EXPECT_THAT(test::error_of_call([] { (void)fit(44_mm, "h6/H7"); }).what(),
+  EXPECT_THAT(test::error_of([] { (void)fit(44_mm, "h6/H7"); }).what(),
               HasSubstr("capitals first"));
 }
 
 TEST(Fit, AClassAloneIsRefused) {
-  EXPECT_THAT(test::error_of_call([] { (void)fit(44_mm, "H7"); }).what(), HasSubstr("H7/s6"));
+  EXPECT_THAT(test::error_of([] { (void)fit(44_mm, "H7"); }).what(), HasSubstr("H7/s6"));
 }
 
 TEST(ItValue, AcceptsTheGradeWithAndWithoutItsLetters) {
@@ -141,9 +140,8 @@ TEST(ItValue, AcceptsTheGradeWithAndWithoutItsLetters) {
 }
 
 TEST(ItValue, UnknownGradeIsRefused) {
-  EXPECT_EQ(test::error_of_call([] { (void)it_value(44_mm, "IT19"); }).code(),
-            ErrorCode::bad_input);
-  EXPECT_EQ(test::error_of_call([] { (void)it_value(600_mm, "IT0"); }).code(),
+  EXPECT_EQ(test::error_of([] { (void)it_value(44_mm, "IT19"); }).code(), ErrorCode::bad_input);
+  EXPECT_EQ(test::error_of([] { (void)it_value(600_mm, "IT0"); }).code(),
             ErrorCode::not_in_standard);
 }
 

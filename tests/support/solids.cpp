@@ -196,16 +196,16 @@ TopoDS_Shape round_ring(double middle_diameter, double thickness, double z) {
 }
 
 TopoDS_Shape block(const BlockSize& size, const std::vector<Drilled>& holes, const Finish& finish) {
-  BRepBuilderAPI_MakePolygon outline(gp_Pnt(size.x_low, size.y_low, size.z_low),
-                                     gp_Pnt(size.x_high, size.y_low, size.z_low),
-                                     gp_Pnt(size.x_high, size.y_high, size.z_low),
-                                     gp_Pnt(size.x_low, size.y_high, size.z_low), true);
+  BRepBuilderAPI_MakePolygon outline(gp_Pnt(size.x.low, size.y.low, size.z.low),
+                                     gp_Pnt(size.x.high, size.y.low, size.z.low),
+                                     gp_Pnt(size.x.high, size.y.high, size.z.low),
+                                     gp_Pnt(size.x.low, size.y.high, size.z.low), true);
   BRepBuilderAPI_MakeFace face(outline.Wire(), true);
   for (const Drilled& hole : holes) {
-    face.Add(circle(hole, size.z_low, finish.seam));
+    face.Add(circle(hole, size.z.low, finish.seam));
   }
   const TopoDS_Shape solid =
-      BRepPrimAPI_MakePrism(face.Face(), gp_Vec(0, 0, size.z_high - size.z_low)).Shape();
+      BRepPrimAPI_MakePrism(face.Face(), gp_Vec(0, 0, size.z.high - size.z.low)).Shape();
   return rewritten(solid, finish);
 }
 

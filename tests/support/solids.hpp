@@ -48,7 +48,10 @@ struct Drilled {
 };
 /// A block along the axes with holes through it along z.
 struct BlockSize {
-  double x_low = 0.0, x_high = 0.0, y_low = 0.0, y_high = 0.0, z_low = 0.0, z_high = 0.0;
+  struct Side {
+    double low = 0.0, high = 0.0;
+  };
+  Side x, y, z;
 };
 TopoDS_Shape block(const BlockSize& size, const std::vector<Drilled>& holes, const Finish& finish);
 struct Spot {

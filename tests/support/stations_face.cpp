@@ -79,7 +79,8 @@ Station flanged(Shop& shop) {
   const auto housing = station.add(
       "Housing",
       s.chamfer > 0.0 ? turned(chamfered_ring(s.hole, 2 * half, 0.0, s.length, s.chamfer), a)
-                      : block({-half, half, -half, half, 0.0, s.length}, {{0, 0, s.hole}}, a),
+                      : block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, s.length}},
+                              {{0, 0, s.hole}}, a),
       a);
   const double under = s.length + s.gap_flange;
   const double top = under + s.thick;
@@ -212,9 +213,11 @@ Station ring_in_groove(Shop& shop) {
     // A wedge with its point on the centre line: the same angle is missing at every diameter.
     const double reach = 4.0 * ring_out;
     const TopoDS_Shape one =
-        moved(block({0.0, reach, -reach, 0.0, -1.0, ring + 1.0}, {}, {}), turn(0, 0, 1, from / 2));
+        moved(block({.x = {0.0, reach}, .y = {-reach, 0.0}, .z = {-1.0, ring + 1.0}}, {}, {}),
+              turn(0, 0, 1, from / 2));
     const TopoDS_Shape two =
-        moved(block({0.0, reach, 0.0, reach, -1.0, ring + 1.0}, {}, {}), turn(0, 0, 1, -from / 2));
+        moved(block({.x = {0.0, reach}, .y = {0.0, reach}, .z = {-1.0, ring + 1.0}}, {}, {}),
+              turn(0, 0, 1, -from / 2));
     band = cut(band, common(one, two));
   }
   const auto clip = station.add("Retaining ring", rewritten(band, c), c,

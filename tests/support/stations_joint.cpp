@@ -14,16 +14,18 @@ namespace {
 struct KeySection {
   double up_to = 0.0, width = 0.0, height = 0.0, in_shaft = 0.0;
 };
-constexpr std::array<KeySection, 6> kKeys{{{17, 5, 5, 3.0},
-                                           {22, 6, 6, 3.5},
-                                           {30, 8, 7, 4.0},
-                                           {38, 10, 8, 5.0},
-                                           {44, 12, 8, 5.0},
-                                           {51, 14, 9, 5.5}}};
+constexpr std::array<KeySection, 6> kKeys{
+    {{.up_to = 17, .width = 5, .height = 5, .in_shaft = 3.0},
+     {.up_to = 22, .width = 6, .height = 6, .in_shaft = 3.5},
+     {.up_to = 30, .width = 8, .height = 7, .in_shaft = 4.0},
+     {.up_to = 38, .width = 10, .height = 8, .in_shaft = 5.0},
+     {.up_to = 44, .width = 12, .height = 8, .in_shaft = 5.0},
+     {.up_to = 51, .width = 14, .height = 9, .in_shaft = 5.5}}};
 
 // A keyseat's cutter: straight between two ends, rounded by half its width beyond them.
 TopoDS_Shape keyseat(double width, double floor, double top, double from, double to) {
-  TopoDS_Shape tool = block({-width / 2, width / 2, floor, top, from, to}, {}, {});
+  TopoDS_Shape tool =
+      block({.x = {-width / 2, width / 2}, .y = {floor, top}, .z = {from, to}}, {}, {});
   for (const double end : {from, to}) {
     const TopoDS_Shape round = turned(bar(0.0, width, 0.0, top - floor), {});
     tool = fuse(tool, moved(round, shift(0, floor, end) * turn(1, 0, 0, -std::numbers::pi / 2)));
@@ -36,15 +38,16 @@ TopoDS_Shape keyseat(double width, double floor, double top, double from, double
 struct Tapped {
   double size = 0.0, pitch = 0.0, drill = 0.0, clearance = 0.0, flats = 0.0;
 };
-constexpr std::array<Tapped, 9> kTapped{{{3, 0.5, 2.5, 3.4, 5.5},
-                                         {4, 0.7, 3.3, 4.5, 7},
-                                         {5, 0.8, 4.2, 5.5, 8},
-                                         {6, 1.0, 5.0, 6.6, 10},
-                                         {8, 1.25, 6.8, 9.0, 13},
-                                         {10, 1.5, 8.5, 11.0, 16},
-                                         {12, 1.75, 10.2, 13.5, 18},
-                                         {16, 2.0, 14.0, 17.5, 24},
-                                         {20, 2.5, 17.5, 21.0, 30}}};
+constexpr std::array<Tapped, 9> kTapped{
+    {{.size = 3, .pitch = 0.5, .drill = 2.5, .clearance = 3.4, .flats = 5.5},
+     {.size = 4, .pitch = 0.7, .drill = 3.3, .clearance = 4.5, .flats = 7},
+     {.size = 5, .pitch = 0.8, .drill = 4.2, .clearance = 5.5, .flats = 8},
+     {.size = 6, .pitch = 1.0, .drill = 5.0, .clearance = 6.6, .flats = 10},
+     {.size = 8, .pitch = 1.25, .drill = 6.8, .clearance = 9.0, .flats = 13},
+     {.size = 10, .pitch = 1.5, .drill = 8.5, .clearance = 11.0, .flats = 16},
+     {.size = 12, .pitch = 1.75, .drill = 10.2, .clearance = 13.5, .flats = 18},
+     {.size = 16, .pitch = 2.0, .drill = 14.0, .clearance = 17.5, .flats = 24},
+     {.size = 20, .pitch = 2.5, .drill = 17.5, .clearance = 21.0, .flats = 30}}};
 
 struct ScrewJoint {
   Tapped thread;
@@ -56,7 +59,8 @@ struct ScrewJoint {
 TopoDS_Shape drilled_base(const ScrewJoint& j, const std::vector<Drilled>& spots, double half,
                           bool pointed, const Finish& finish) {
   const double deep = j.depth + 4.0;
-  TopoDS_Shape base = block({-half, half, -half, half, -deep - 12.0, 0.0}, {}, {});
+  TopoDS_Shape base =
+      block({.x = {-half, half}, .y = {-half, half}, .z = {-deep - 12.0, 0.0}}, {}, {});
   const double r = j.hole / 2;
   const double point = pointed ? r / std::tan(59.0 * std::numbers::pi / 180.0) : 0.0;
   const Section drill = pointed ? Section{{0.0, -deep - point}, {r, -deep}, {r, 5.0}, {0.0, 5.0}}
@@ -118,8 +122,8 @@ Station keyed(Shop& shop) {
   const Finish a = shop.finish();
   const Finish b = shop.finish();
   const Finish c = shop.finish();
-  const TopoDS_Shape broach =
-      block({-in_hub / 2, in_hub / 2, 0.0, top + over, -1.0, length + 1.0}, {}, {});
+  const TopoDS_Shape broach = block(
+      {.x = {-in_hub / 2, in_hub / 2}, .y = {0.0, top + over}, .z = {-1.0, length + 1.0}}, {}, {});
   const auto hub = station.add(
       "Keyed hub",
       rewritten(cut(turned(bar(bore, outer, 0.0, length), before_cutting(a)), broach), a), a);
@@ -130,9 +134,10 @@ Station keyed(Shop& shop) {
                                 keyseat(in_shaft, floor, shaft, from, to)),
                             b),
                   b);
-  const auto feather =
-      station.add("Key", block({-width / 2, width / 2, 0.0, section.height, 0.0, key}, {}, c), c,
-                  shift(aside, floor + under, key_from));
+  const auto feather = station.add(
+      "Key",
+      block({.x = {-width / 2, width / 2}, .y = {0.0, section.height}, .z = {0.0, key}}, {}, c), c,
+      shift(aside, floor + under, key_from));
 
   TrueRadial seat = centred(hub, bar_, bore, shaft, length);
   const double lost_hub = 2.0 * std::asin(in_hub / bore);
@@ -178,8 +183,9 @@ Station screwed(Shop& shop) {
   for (Drilled& hole : clear) {
     hole.diameter = j.thread.clearance;
   }
-  const auto cover = station.add("Cover", block({-half, half, -half, half, 0.0, j.cover}, clear, b),
-                                 b, shift(0, 0, j.gap));
+  const auto cover = station.add(
+      "Cover", block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, j.cover}}, clear, b), b,
+      shift(0, 0, j.gap));
   const TopoDS_Shape one = screw(j, c);
   std::size_t first = 0;
   const double head_area = j.socket ? ring_area(j.thread.clearance, j.head)
@@ -221,15 +227,18 @@ Station fork(Shop& shop) {
   const Finish b = shop.finish();
   const Finish c = shop.finish();
   const double base = half + 12.0;
-  const TopoDS_Shape solid =
-      block({-half, half, -base, half, 0.0, all}, {{0, 0, in_fork}}, before_cutting(a));
+  const TopoDS_Shape solid = block({.x = {-half, half}, .y = {-base, half}, .z = {0.0, all}},
+                                   {{0, 0, in_fork}}, before_cutting(a));
   const TopoDS_Shape mill =
-      block({-half - 1, half + 1, -base + 8.0, half + 1, cheek, cheek + slot}, {}, {});
+      block({.x = {-half - 1, half + 1}, .y = {-base + 8.0, half + 1}, .z = {cheek, cheek + slot}},
+            {}, {});
   const auto cheeks = station.add("Fork", rewritten(cut(solid, mill), a), a);
   const double from = cheek + slack / 2 + aside;
-  const auto link = station.add(
-      "Link", block({-link_half, link_half, -half, 2 * half, 0.0, tongue}, {{0, 0, in_link}}, b), b,
-      shift(0, 0, from));
+  const auto link =
+      station.add("Link",
+                  block({.x = {-link_half, link_half}, .y = {-half, 2 * half}, .z = {0.0, tongue}},
+                        {{0, 0, in_link}}, b),
+                  b, shift(0, 0, from));
   const auto bolt = station.add("Pin", turned(bar(0.0, pin, -6.0, all + 6.0), c), c);
   station.truth.radial.push_back(centred(cheeks, bolt, in_fork, pin, 2 * cheek));
   station.truth.radial.push_back(centred(link, bolt, in_link, pin, tongue));
@@ -252,11 +261,16 @@ Station tongue(Shop& shop) {
   const double deep = chance.size(5.0, 9.0);
   const Finish a = shop.finish();
   const Finish b = shop.finish();
-  const TopoDS_Shape solid = block({-30, 30, -25, 25, -deep - 8.0, 0.0}, {}, {});
-  const TopoDS_Shape mill = block({-31, 31, -slot / 2, slot / 2, -deep, 1.0}, {}, {});
+  const TopoDS_Shape solid =
+      block({.x = {-30, 30}, .y = {-25, 25}, .z = {-deep - 8.0, 0.0}}, {}, {});
+  const TopoDS_Shape mill =
+      block({.x = {-31, 31}, .y = {-slot / 2, slot / 2}, .z = {-deep, 1.0}}, {}, {});
   const auto bed = station.add("Slotted bed", rewritten(cut(solid, mill), a), a);
   const auto slide = station.add(
-      "Tongue", block({-20, 25, aside - key / 2, aside + key / 2, under - deep, 15.0}, {}, b), b);
+      "Tongue",
+      block({.x = {-20, 25}, .y = {aside - key / 2, aside + key / 2}, .z = {under - deep, 15.0}},
+            {}, b),
+      b);
   station.truth.width.push_back({bed, slide, slot, key, aside, 45.0 * (deep - under)});
   station.truth.axial.push_back({bed, slide, under, 45.0 * std::min(slot, key), false});
   return station;

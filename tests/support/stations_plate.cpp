@@ -55,18 +55,21 @@ Station plates(Shop& shop) {
   const double gap = shimmed          ? below + shim + above
                      : chance.in(0.3) ? -chance.size(0.005, 0.95)
                                       : face_gap(chance);
-  const auto lower = station.add(
-      "Bed plate", block({-half_x, half_x, -half_y, half_y, -8.0, 0.0}, {{-5.0, 4.0, hole_a}}, a),
-      a);
+  const auto lower =
+      station.add("Bed plate",
+                  block({.x = {-half_x, half_x}, .y = {-half_y, half_y}, .z = {-8.0, 0.0}},
+                        {{-5.0, 4.0, hole_a}}, a),
+                  a);
   // The upper plate's own frame: its hole is drilled so that it comes to (-5, -4).
   const double cos = std::cos(angle);
   const double sin = std::sin(angle);
   const double hx = -5.0 - dx;
   const double hy = -4.0 - dy;
-  const auto upper = station.add("Top plate",
-                                 block({-over_x, over_x, -over_y, over_y, 0.0, 7.0},
-                                       {{cos * hx + sin * hy, -sin * hx + cos * hy, hole_b}}, b),
-                                 b, shift(dx, dy, gap) * turn(0, 0, 1, angle));
+  const auto upper =
+      station.add("Top plate",
+                  block({.x = {-over_x, over_x}, .y = {-over_y, over_y}, .z = {0.0, 7.0}},
+                        {{cos * hx + sin * hy, -sin * hx + cos * hy, hole_b}}, b),
+                  b, shift(dx, dy, gap) * turn(0, 0, 1, angle));
   Outline corners;
   for (const auto& [x, y] : {Spot{-over_x, -over_y}, Spot{over_x, -over_y}, Spot{over_x, over_y},
                              Spot{-over_x, over_y}}) {
@@ -77,7 +80,8 @@ Station plates(Shop& shop) {
   if (shimmed) {
     const Finish c = shop.finish();
     const auto leaf =
-        station.add("Shim", block({1.0, 8.0, -4.0, 4.0, 0.0, shim}, {}, c), c, shift(0, 0, below));
+        station.add("Shim", block({.x = {1.0, 8.0}, .y = {-4.0, 4.0}, .z = {0.0, shim}}, {}, c), c,
+                    shift(0, 0, below));
     area -= 56.0;
     add_faces(station, lower, leaf, below, 56.0, false);
     add_faces(station, leaf, upper, above, 56.0, false);

@@ -34,7 +34,9 @@ Bore make_bore(Hole kind, double diameter, double length, Shop& shop, const Fini
   const double draw = shop.sizes.between(0.0, 1.0);
   switch (kind) {
     case Hole::block:
-      return {block({-half, half, -half, half, 0.0, length}, {{0, 0, diameter}}, finish), length};
+      return {block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, length}},
+                    {{0, 0, diameter}}, finish),
+              length};
     case Hole::ring:
       return {turned(bar(diameter, outer, 0.0, length), finish), length};
     case Hole::chamfered: {
@@ -50,8 +52,8 @@ Bore make_bore(Hole kind, double diameter, double length, Shop& shop, const Fini
     }
     case Hole::slit: {
       const double width = 1.0 + 3.0 * draw;
-      const TopoDS_Shape saw =
-          block({0.0, outer, -width / 2, width / 2, -1.0, length + 1.0}, {}, {});
+      const TopoDS_Shape saw = block(
+          {.x = {0.0, outer}, .y = {-width / 2, width / 2}, .z = {-1.0, length + 1.0}}, {}, {});
       const TopoDS_Shape ring = turned(bar(diameter, outer, 0.0, length), before_cutting(finish));
       return {rewritten(cut(ring, saw), finish), length, 0.0,
               kFullTurn - 2.0 * std::asin(width / diameter)};
@@ -175,7 +177,9 @@ Station sleeve(Shop& shop) {
   const Finish c = shop.finish();
   const double half = diameter / 2 + chance.size(6.0, 12.0);
   const auto housing = station.add(
-      "Housing", block({-half, half, -half, half, 0.0, length}, {{0, 0, diameter}}, a), a);
+      "Housing",
+      block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, length}}, {{0, 0, diameter}}, a),
+      a);
   const auto bush = station.add("Bush", turned(bar(inner, outer, low, high), b), b);
   const auto pin = station.add("Shaft", turned(bar(0.0, shaft, -15.0, length + 15.0), c), c);
   const double held = shared(0.0, length, low, high);

@@ -27,7 +27,8 @@ Pair hub_and_bar(Station& station, Shop& shop, double hole, double shaft, double
 Pair two_blocks(Station& station, Shop& shop, const BlockSize& upper, const gp_Trsf& at) {
   const Finish a = shop.finish();
   const Finish b = shop.finish();
-  const auto low = station.add("Bed", block({-30, 30, -25, 25, -10, 0}, {}, a), a);
+  const auto low =
+      station.add("Bed", block({.x = {-30, 30}, .y = {-25, 25}, .z = {-10, 0}}, {}, a), a);
   const auto high = station.add("Pad", block(upper, {}, b), b, at);
   return {low, high};
 }
@@ -63,16 +64,18 @@ void side_by_side(Station& station, Shop& shop) {
 }
 
 void faces_too_far(Station& station, Shop& shop) {
-  two_blocks(station, shop, {-12, 12, -9, 9, 0, 8}, shift(2, 1, shop.sizes.size(2.02, 2.45)));
+  two_blocks(station, shop, {.x = {-12, 12}, .y = {-9, 9}, .z = {0, 8}},
+             shift(2, 1, shop.sizes.size(2.02, 2.45)));
 }
 
 void faces_tilted(Station& station, Shop& shop) {
-  two_blocks(station, shop, {-12, 12, -9, 9, 0, 8},
+  two_blocks(station, shop, {.x = {-12, 12}, .y = {-9, 9}, .z = {0, 8}},
              shift(0, 0, 0.8) * turn(0, 1, 0, shop.sizes.between(1.1, 1.6) * kDegree));
 }
 
 void faces_beside(Station& station, Shop& shop) {
-  two_blocks(station, shop, {30.4, 50, -9, 9, 0, 8}, shift(0, 0, shop.sizes.size(0.1, 0.5)));
+  two_blocks(station, shop, {.x = {30.4, 50}, .y = {-9, 9}, .z = {0, 8}},
+             shift(0, 0, shop.sizes.size(0.1, 0.5)));
 }
 
 // Something covers all of what two plates would show one another.
@@ -80,11 +83,12 @@ void faces_parted(Station& station, Shop& shop) {
   const double leaf = shop.sizes.size(0.3, 0.8);
   const double below = shop.sizes.size(0.05, 0.4);
   const double above = shop.sizes.size(0.05, 0.4);
-  const auto [low, high] =
-      two_blocks(station, shop, {-12, 12, -9, 9, 0, 8}, shift(0, 0, below + leaf + above));
+  const auto [low, high] = two_blocks(station, shop, {.x = {-12, 12}, .y = {-9, 9}, .z = {0, 8}},
+                                      shift(0, 0, below + leaf + above));
   const Finish c = shop.finish();
   const auto part =
-      station.add("Gasket", block({-15, 14, -10, 12, 0, leaf}, {}, c), c, shift(0, 0, below));
+      station.add("Gasket", block({.x = {-15, 14}, .y = {-10, 12}, .z = {0, leaf}}, {}, c), c,
+                  shift(0, 0, below));
   station.truth.axial.push_back({low, part, below, 29.0 * 22.0, false});
   station.truth.axial.push_back({part, high, above, 24.0 * 18.0, false});
 }
@@ -102,7 +106,8 @@ void cone_in_bore(Station& station, Shop& shop) {
 
 void faces_too_deep(Station& station, Shop& shop) {
   const double depth = shop.sizes.size(1.05, 1.9);
-  const auto [low, high] = two_blocks(station, shop, {-12, 12, -9, 9, 0, 8}, shift(3, -2, -depth));
+  const auto [low, high] =
+      two_blocks(station, shop, {.x = {-12, 12}, .y = {-9, 9}, .z = {0, 8}}, shift(3, -2, -depth));
   station.truth.clashes.push_back({low, high, 24.0 * 18.0 * depth, depth});
 }
 
@@ -141,19 +146,21 @@ Station block_clash(Shop& shop) {
   const double z = chance.size(1.2, 8.0);
   const double draw = chance.between(0.0, 1.0);
   if (draw < 0.4) {  // corner in corner
-    const auto [low, high] =
-        two_blocks(station, shop, {30.0 - x, 50, 25.0 - y, 45, 0, 20}, shift(0, 0, -z));
+    const auto [low, high] = two_blocks(
+        station, shop, {.x = {30.0 - x, 50}, .y = {25.0 - y, 45}, .z = {0, 20}}, shift(0, 0, -z));
     station.truth.clashes.push_back({low, high, x * y * z, std::min({x, y, z})});
   } else if (draw < 0.7) {  // a post driven into a block
     const Finish a = shop.finish();
     const Finish b = shop.finish();
-    const auto low = station.add("Bed", block({-30, 30, -25, 25, -20, 0}, {}, a), a);
+    const auto low =
+        station.add("Bed", block({.x = {-30, 30}, .y = {-25, 25}, .z = {-20, 0}}, {}, a), a);
     const double post = 4.0 + x;
     const auto high = station.add("Post", turned(bar(0.0, post, 0.0, 30.0), b), b, shift(2, 3, -z));
     station.truth.clashes.push_back({low, high, ring_area(0.0, post) * z, std::min(z, post)});
   } else {  // a block wholly inside another
     const auto [low, high] =
-        two_blocks(station, shop, {-x / 2, x / 2, -y / 2, y / 2, -3.2, 0.8}, shift(5, 4, -4.0));
+        two_blocks(station, shop, {.x = {-x / 2, x / 2}, .y = {-y / 2, y / 2}, .z = {-3.2, 0.8}},
+                   shift(5, 4, -4.0));
     station.truth.clashes.push_back({low, high, x * y * 4.0, 0.0});
   }
   return station;

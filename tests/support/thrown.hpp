@@ -12,7 +12,7 @@ namespace spotblue::test {
 
 /// What the call throws; one with an empty rule, and a failure of the test, where it throws none.
 template <class Call>
-Error error_of_call(Call&& call) {
+Error error_of(Call&& call) {
   try {
     static_cast<void>(std::forward<Call>(call)());
   } catch (const Error& problem) {

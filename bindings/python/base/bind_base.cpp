@@ -33,6 +33,9 @@ Raises: BadInputError when the text is no length.)");
 Args:
     name: "mm", "inch" or "in".
 Raises: BadInputError for anything else.)");
+}
+
+void bind_formats(py::module_& module) {
   module.def(
       "format_length",
       [](double length_mm, LengthUnit unit, int decimals) {
@@ -141,6 +144,7 @@ void bind_base(py::module_& module) {
           "width_mm", [](const Limits& self) { return self.width().in_mm(); }, "upper - lower, mm")
       .done();
   bind_units(module);
+  bind_formats(module);
   bind_outcome(module);
   bind_names(module);
   module.def(

@@ -81,7 +81,7 @@ void bind_result(py::module_& module) {
       });
 }
 
-void bind_check_functions(py::module_& module) {
+void bind_job_functions(py::module_& module) {
   module.def(
       "read_job",
       [](const std::filesystem::path& file, bool allow_outside) {
@@ -110,6 +110,9 @@ Raises: FileAccessError; BadInputError naming file and line for what breaks a ru
              R"(The share of its limits that is left to a finding.
 
 Returns: 1 in the middle of the limits, 0 on one, negative outside; None without such a margin.)");
+}
+
+void bind_check_function(py::module_& module) {
   module.def(
       "check",
       [](const JobOrFile& job, bool accept_partial, std::optional<double> seconds,
@@ -133,6 +136,9 @@ Args:
 Returns: the same as the program's check verb.
 Raises: FileAccessError, UnreadableError, IncompleteError for files; BadInputError for a job that
     breaks a rule or names what the model does not have.)");
+}
+
+void bind_judge_functions(py::module_& module) {
   module.def(
       "judge",
       [](const Job& job, const std::shared_ptr<Look>& look) {
@@ -164,7 +170,9 @@ Args:
 void bind_check(py::module_& module) {
   bind_finding(module);
   bind_result(module);
-  bind_check_functions(module);
+  bind_job_functions(module);
+  bind_check_function(module);
+  bind_judge_functions(module);
 }
 
 }  // namespace spotblue::python

@@ -56,10 +56,7 @@ void bind_comparison_parts(py::module_& module) {
   bind_views<ComparedRow, MarginShare, PlanCost>(module);
 }
 
-}  // namespace
-
-void bind_compare(py::module_& module) {
-  bind_comparison_parts(module);
+void bind_comparison(py::module_& module) {
   using Shared = std::shared_ptr<ComparedPlans>;
   View<ComparedPlans, Shared> view(module, "Comparison", "Plans for one repair side by side.");
   view.computed(
@@ -95,6 +92,9 @@ void bind_compare(py::module_& module) {
       .def("_repr_html_", [](const py::object& self) -> py::str {
         return py::module_::import("spotblue.shown").attr("compare_html")(self);
       });
+}
+
+void bind_compare_function(py::module_& module) {
   module.def(
       "compare",
       [](const std::vector<Plan>& plans, std::optional<double> seconds,
@@ -112,6 +112,14 @@ Args:
     seconds, memory_mb: as for check, for each job file.
     allow_outside: as for read_job, of the job files.
 Raises: BadInputError for fewer than two; as check() for files.)");
+}
+
+}  // namespace
+
+void bind_compare(py::module_& module) {
+  bind_comparison_parts(module);
+  bind_comparison(module);
+  bind_compare_function(module);
 }
 
 }  // namespace spotblue::python

@@ -53,6 +53,9 @@ void bind_tooth_thickness(py::module_& module) {
   module.def("teeth_to_span", &teeth_to_span, py::arg("form"), py::arg("teeth"),
              "Teeth to span so that the anvils bear near the reference circle.\n\nReturns: 2 or "
              "more.");
+}
+
+void bind_spans(py::module_& module) {
   module.def("span_mm", &span_mm, py::arg("form"), py::arg("teeth"), py::kw_only(),
              py::arg("spanned"), py::arg("thickness_mm"), R"(Size over spanned teeth, ISO 21771.
 
@@ -74,6 +77,9 @@ Args:
     span_mm: as measured, mm.
 Returns: mm.
 Raises: BadInputError also when the tooth would have no thickness or fill the pitch.)");
+}
+
+void bind_pins(py::module_& module) {
   module.def("over_pins_mm", &over_pins_mm, py::arg("form"), py::arg("teeth"), py::kw_only(),
              py::arg("pin_mm"), py::arg("thickness_mm"), py::arg("pins"),
              R"(Size over pins laid in opposite spaces, ISO 21771.
@@ -142,6 +148,8 @@ Raises: BadInputError unless both are > 0.)");
 void bind_gears(py::module_& module) {
   bind_tooth_form(module);
   bind_tooth_thickness(module);
+  bind_spans(module);
+  bind_pins(module);
   bind_mesh_values(module);
   bind_mesh(module);
 }

@@ -40,6 +40,9 @@ Args:
     rpm: turns per minute, 0 or more.
 Returns: m/s.
 Raises: BadInputError naming the argument out of range.)");
+}
+
+void bind_bearing_load(py::module_& module) {
   module.def("bearing_ratios", &bearing_ratios, py::arg("sizes"),
              "Clearance, length and wall per unit of diameter.\n\nRaises: BadInputError when a "
              "size breaks its rule.");
@@ -109,6 +112,7 @@ Raises: BadInputError when a value breaks its rule.)");
 void bind_plain_bearing(py::module_& module) {
   bind_bearing_values(module);
   bind_bearing_functions(module);
+  bind_bearing_load(module);
   bind_thrust_face(module);
 }
 

@@ -62,6 +62,9 @@ Args:
     tolerance_class: letters and grade: "H7", "zc8", "JS6"; capitals for holes.
 Raises: BadInputError for no size or class; NotInStandardError where the standard has no such class,
     with the nearest that it has.)");
+}
+
+void bind_iso286_limits(py::module_& module) {
   module.def(
       "limits",
       [](double nominal_mm, const std::string& tolerance_class) {
@@ -120,6 +123,7 @@ Raises: BadInputError when either is not a number or the nominal not positive.)"
 void bind_fits(py::module_& module) {
   bind_fit(module);
   bind_iso286(module);
+  bind_iso286_limits(module);
   module.def(
       "b4_1_fit",
       [](double nominal_mm, const std::string& cls) {

@@ -27,6 +27,9 @@ Raises: BadInputError for anything else.)");
       "general_tolerance_letter",
       [](GeneralTolerance tolerance) { return std::string(general_tolerance_letter(tolerance)); },
       py::arg("tolerance"), "The letter of a class: f, m, c or v.");
+}
+
+void bind_iso2768_deviations(py::module_& module) {
   module.def(
       "general_deviation",
       [](double nominal_mm, GeneralTolerance tolerance) {
@@ -59,6 +62,7 @@ Raises: BadInputError for no size; NotInStandardError under 0.5 mm.)");
 
 void bind_general_tolerances(py::module_& module) {
   bind_iso2768(module);
+  bind_iso2768_deviations(module);
   bind_record<ClearanceHole>(module);
   module.def(
       "clearance_holes", [] { return listed(clearance_holes()); },

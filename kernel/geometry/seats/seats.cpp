@@ -139,35 +139,59 @@ class Collector {
     return ties_.size() - 1;
   }
 
-  void add_radial(const RadialCandidate& c, const OpenRadial& open) {
-    const FeatureRef hole = ref(c.hole_of, FeatureKind::cylinder, c.hole);
-    const FeatureRef shaft = ref(other(c.hole_of), FeatureKind::cylinder, c.shaft);
+  // What a seat and a thread have in common: where two cylinders are engaged.
+  struct Engaged {
+    FeatureRef hole, shaft;
+    Alignment aligned;
+    Line axis;  // at the middle
+    double length = 0.0;
+    double from = 0.0, to = 0.0;  // from there
+    std::size_t tied = 0;
+  };
+
+  Engaged engaged(const RadialCandidate& c, const OpenRadial& open) {
     const double from = open.stretches.front().first;
     const double to = open.stretches.back().second;
     const double middle = 0.5 * (from + to);
-    const Alignment aligned = alignment(c, open.pieces);
-    const Line axis = place_line(frame_, {at_station(c.axis, middle), c.axis.along});
-    const double engaged = total_length(open.stretches);
-    const std::size_t tied = tie(hole, shaft, axis, engaged);
-    if (!c.thread.empty()) {
-      seats_.threads.push_back({hole,
-                                shaft,
-                                c.thread,
-                                c.hole_diameter,
-                                c.shaft_diameter,
-                                engaged,
-                                aligned.offset,
-                                c.tilt,
-                                axis,
-                                from - middle,
-                                to - middle,
-                                {}});
-      thread_tie_.push_back(tied);
-      return;
+    Engaged engaged{.hole = ref(c.hole_of, FeatureKind::cylinder, c.hole),
+                    .shaft = ref(other(c.hole_of), FeatureKind::cylinder, c.shaft),
+                    .aligned = alignment(c, open.pieces),
+                    .axis = place_line(frame_, {at_station(c.axis, middle), c.axis.along}),
+                    .length = total_length(open.stretches),
+                    .from = from - middle,
+                    .to = to - middle};
+    engaged.tied = tie(engaged.hole, engaged.shaft, engaged.axis, engaged.length);
+    return engaged;
+  }
+
+  void add_radial(const RadialCandidate& c, const OpenRadial& open) {
+    const Engaged at = engaged(c, open);
+    if (c.thread.empty()) {
+      add_seat(c, open, at);
+    } else {
+      add_thread(c, at);
     }
+  }
+
+  void add_thread(const RadialCandidate& c, const Engaged& at) {
+    seats_.threads.push_back({.hole = at.hole,
+                              .screw = at.shaft,
+                              .size = c.thread,
+                              .hole_diameter = c.hole_diameter,
+                              .screw_diameter = c.shaft_diameter,
+                              .engaged = at.length,
+                              .offset = at.aligned.offset,
+                              .tilt = c.tilt,
+                              .axis = at.axis,
+                              .from = at.from,
+                              .to = at.to});
+    thread_tie_.push_back(at.tied);
+  }
+
+  void add_seat(const RadialCandidate& c, const OpenRadial& open, const Engaged& at) {
     RadialSeat seat;
-    seat.hole = hole;
-    seat.shaft = shaft;
+    seat.hole = at.hole;
+    seat.shaft = at.shaft;
     seat.hole_diameter = c.hole_diameter;
     seat.shaft_diameter = c.shaft_diameter;
     if (!c.worn.empty()) {
@@ -177,19 +201,19 @@ class Collector {
       seat.worn = ClearanceRange{over.least_clearance, over.most_clearance};
     }
     seat.clearance = seat.hole_diameter - seat.shaft_diameter;
-    seat.offset = aligned.offset;
+    seat.offset = at.aligned.offset;
     seat.tilt = c.tilt;
-    seat.least_gap = aligned.least_gap;
+    seat.least_gap = at.aligned.least_gap;
     seat.fouls_by =
         overlap_past_seat(settings_, seat.hole_diameter,
                           seat.worn ? seat.worn->least : seat.clearance, seat.least_gap);
-    seat.engaged = engaged;
+    seat.engaged = at.length;
     seat.coverage = coverage(open.arcs);
-    seat.axis = axis;
-    seat.from = from - middle;
-    seat.to = to - middle;
+    seat.axis = at.axis;
+    seat.from = at.from;
+    seat.to = at.to;
     seats_.radial.push_back(seat);
-    radial_tie_.push_back(tied);
+    radial_tie_.push_back(at.tied);
   }
 
   void add_taper(const TaperCandidate& c) {

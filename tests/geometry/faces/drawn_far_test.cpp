@@ -15,7 +15,8 @@ namespace spotblue::test::drawn_far_test {
 
 // A plate with two holes, its middle at (0, 0, 6).
 TopoDS_Shape plate() {
-  return block({-40.0, 40.0, -25.0, 25.0, 0.0, 12.0}, {{-20.0, 0.0, 10.0}, {20.0, 0.0, 16.0}}, {});
+  return block({.x = {-40.0, 40.0}, .y = {-25.0, 25.0}, .z = {0.0, 12.0}},
+               {{-20.0, 0.0, 10.0}, {20.0, 0.0, 16.0}}, {});
 }
 
 Model model_of(const TopoDS_Shape& shape) {

@@ -6,6 +6,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/mockup_faces.hpp"
 #include "spotblue/geometry/mockup_placing.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::mockup_check_test {
 
@@ -51,15 +52,11 @@ TEST_P(MockupImpossible, IsRefusedWithPartAndStep) {
   TurnedPart part = turned({{40, 20}, {30, 20}});
   part.inside = {plain_step(0, 40, 16)};
   GetParam().spoil(part);
-  try {
-    check_parts(lone(part));
-    FAIL() << "no Error was thrown";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.code(), ErrorCode::bad_input);
-    EXPECT_EQ(problem.place(), std::string("part \"Part\"") + GetParam().step);
-    EXPECT_THAT(problem.rule(), testing::HasSubstr(GetParam().says));
-    EXPECT_FALSE(problem.cure().empty());
-  }
+  const Error problem = test::error_of([&] { return check_parts(lone(part)); });
+  EXPECT_EQ(problem.code(), ErrorCode::bad_input);
+  EXPECT_EQ(problem.place(), std::string("part \"Part\"") + GetParam().step);
+  EXPECT_THAT(problem.rule(), testing::HasSubstr(GetParam().says));
+  EXPECT_FALSE(problem.cure().empty());
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -120,14 +117,17 @@ INSTANTIATE_TEST_SUITE_P(
                    ", outside_grooves 1", "cuts nothing"},
         Impossible{"KeyseatOffThePart",
                    [](TurnedPart& p) {
-                     p.keyseats = {{30, 15, 6, 3, 0, EndShape::round}};
+                     p.keyseats = {
+                         {.at = 30, .length = 15, .width = 6, .depth = 3, .ends = EndShape::round}};
                    },
                    ", keyseats 1", "not within the part"},
-        Impossible{"KeyseatTooDeep",
-                   [](TurnedPart& p) {
-                     p.keyseats = {{22, 15, 6, 15, 0, EndShape::round}};
-                   },
-                   ", keyseats 1", "more than a shaft"},
+        Impossible{
+            "KeyseatTooDeep",
+            [](TurnedPart& p) {
+              p.keyseats = {
+                  {.at = 22, .length = 15, .width = 6, .depth = 15, .ends = EndShape::round}};
+            },
+            ", keyseats 1", "more than a shaft"},
         Impossible{"KeywayWithoutBore",
                    [](TurnedPart& p) {
                      p.inside.clear();
@@ -144,22 +144,17 @@ INSTANTIATE_TEST_SUITE_P(
                      p.cross_holes = {{30, 31, {}, 0, 0}};
                    },
                    ", cross_holes 1", "not lie within"},
-        Impossible{"FlatsThatMiss",
-                   [](TurnedPart& p) {
-                     p.flats = {{25, 10, 30, 2, 0}};
-                   },
-                   ", flats 1", "cuts nothing"}));
+        Impossible{
+            "FlatsThatMiss",
+            [](TurnedPart& p) { p.flats = {{.at = 25, .length = 10, .across = 30, .count = 2}}; },
+            ", flats 1", "cuts nothing"}));
 
 TEST(MockupCheck, ABoreOutsideThePlateIsRefused) {
   BlockPart plate{{80, 60, 10}, {}, {}, {}};
   plate.bores = {{"", PartFace::last, 75, 30, 12, {}, 0, 0, 1, 0, 0, {}}};
-  try {
-    check_parts(lone(plate));
-    FAIL() << "no Error was thrown";
-  } catch (const Error& problem) {
-    EXPECT_EQ(problem.place(), "part \"Part\", bores 1");
-    EXPECT_THAT(problem.rule(), testing::HasSubstr("not within the face, 80 x 60"));
-  }
+  const Error problem = test::error_of([&] { return check_parts(lone(plate)); });
+  EXPECT_EQ(problem.place(), "part \"Part\", bores 1");
+  EXPECT_THAT(problem.rule(), testing::HasSubstr("not within the face, 80 x 60"));
 }
 
 TEST(MockupCheck, TwoPartsOfOneNameAreRefused) {

@@ -84,50 +84,93 @@ Mockup grooved() {
 
 Mockup square_keyseat() {
   TurnedPart part = turned({{30, 40}});
-  part.keyseats = {{5, 20, 8, 4, 0.7, EndShape::square}};
+  part.keyseats = {
+      {.at = 5, .length = 20, .width = 8, .depth = 4, .angle = 0.7, .ends = EndShape::square}};
   return lone(part);
 }
 
 Mockup round_keyseat() {
   TurnedPart part = turned({{30, 40}});
-  part.keyseats = {{5, 20, 8, 4, 0.0, EndShape::round}};
+  part.keyseats = {{.at = 5, .length = 20, .width = 8, .depth = 4, .ends = EndShape::round}};
   return lone(part);
 }
 
 Mockup hexagon() {
   TurnedPart part = turned({{60, 10}});
-  part.flats = {{0, 10, 36, 6, 0}};
+  part.flats = {{.at = 0, .length = 10, .across = 36, .count = 6}};
   return lone(part);
 }
 
 Mockup one_flat() {
   TurnedPart part = turned({{20, 10}});
-  part.flats = {{0, 10, 17, 1, 0}};
+  part.flats = {{.at = 0, .length = 10, .across = 17, .count = 1}};
   return lone(part);
 }
 
 Mockup off_axis_bore() {
   TurnedPart part = turned({{50, 12}});
-  part.bores = {{"", PartFace::first, 6, 0, 20, {}, 0, 0, 1, 0, 0, {}}};
+  part.bores = {{.name = {},
+                 .face = PartFace::first,
+                 .u = 6,
+                 .v = 0,
+                 .diameter = 20,
+                 .depth = {},
+                 .count = 1,
+                 .grooves = {}}};
   return lone(part);
 }
 
 Mockup bored_plate() {
   BlockPart plate{{80, 60, 10}, {}, {}, {}};
-  plate.bores = {{"", PartFace::last, 40, 30, 20, {}, 26, 4, 1, 0, 0, {{6, 2, 22}}},
-                 {"", PartFace::last, 40, 30, 5, 6.0, 0, 0, 4, 45, 0.3, {}},
-                 {"", PartFace::left, 30, 5, 3, 8.0, 0, 0, 1, 0, 0, {}}};
+  plate.bores = {{.name = {},
+                  .face = PartFace::last,
+                  .u = 40,
+                  .v = 30,
+                  .diameter = 20,
+                  .depth = {},
+                  .counterbore_diameter = 26,
+                  .counterbore_depth = 4,
+                  .count = 1,
+                  .grooves = {{6, 2, 22}}},
+                 {.name = {},
+                  .face = PartFace::last,
+                  .u = 40,
+                  .v = 30,
+                  .diameter = 5,
+                  .depth = 6.0,
+                  .count = 4,
+                  .circle = 45,
+                  .angle = 0.3,
+                  .grooves = {}},
+                 {.name = {},
+                  .face = PartFace::left,
+                  .u = 30,
+                  .v = 5,
+                  .diameter = 3,
+                  .depth = 8.0,
+                  .count = 1,
+                  .grooves = {}}};
   return lone(plate);
 }
 
 Mockup bossed_plate() {
   BlockPart plate{{80, 60, 10}, {{{0, 0, 10}, {10, 60, 20}}}, {}, {}};
-  plate.bosses = {{"", PartFace::first, 40, 30, 30, 5}};
-  plate.bores = {{"", PartFace::first, 40, 30, 20, {}, 0, 0, 1, 0, 0, {}}};
+  plate.bosses = {
+      {.name = {}, .face = PartFace::first, .u = 40, .v = 30, .diameter = 30, .height = 5}};
+  plate.bores = {{.name = {},
+                  .face = PartFace::first,
+                  .u = 40,
+                  .v = 30,
+                  .diameter = 20,
+                  .depth = {},
+                  .count = 1,
+                  .grooves = {}}};
   return lone(plate);
 }
 
-Mockup gapped_ring() { return lone(RingPart{30, 24, 2, 6}); }
+Mockup gapped_ring() {
+  return lone(RingPart{.outside = 30, .inside = 24, .thickness = 2, .gap = 6});
+}
 Mockup round_key() { return lone(KeyPart{8, 7, 30, EndShape::round}); }
 
 double disc_area(double diameter) { return kPi * diameter * diameter / 4; }
@@ -209,15 +252,18 @@ TEST(MockupSolid, AWholeTurnIsOneFaceASurface) {
   EXPECT_EQ(write_and_read(lone(turned({{40, 8}, {20, 30}}))).at(0).faces, 5);
 }
 
-Error error_of(const Mockup& mockup) {
-  return test::error_of_call([&] { return write_and_read(mockup); });
+Error refusal_of(const Mockup& mockup) {
+  return test::error_of([&] { return write_and_read(mockup); });
 }
 
 TEST(MockupSolid, CutsThatLeaveThePartInPiecesAreRefused) {
   TurnedPart part = turned({{20, 40}});
   part.inside = {plain_step(0, 40, 16)};
-  part.flats = {{15, 10, 10, 4, 0}};  // a square of 10 within a bore of 16: nothing is left there
-  const Error problem = error_of(lone(part));
+  part.flats = {{.at = 15,
+                 .length = 10,
+                 .across = 10,
+                 .count = 4}};  // a square of 10 within a bore of 16: nothing is left there
+  const Error problem = refusal_of(lone(part));
   EXPECT_EQ(problem.place(), "part \"Part\", flats 1");
   EXPECT_THAT(problem.rule(), testing::HasSubstr("2 pieces"));
 }
@@ -225,8 +271,15 @@ TEST(MockupSolid, CutsThatLeaveThePartInPiecesAreRefused) {
 TEST(MockupSolid, ACutThatMissesIsRefusedByName) {
   TurnedPart part = turned({{40, 10}});
   part.inside = {plain_step(0, 10, 20)};
-  part.bores = {{"", PartFace::first, 0, 0, 12, {}, 0, 0, 1, 0, 0, {}}};
-  const Error problem = error_of(lone(part));
+  part.bores = {{.name = {},
+                 .face = PartFace::first,
+                 .u = 0,
+                 .v = 0,
+                 .diameter = 12,
+                 .depth = {},
+                 .count = 1,
+                 .grooves = {}}};
+  const Error problem = refusal_of(lone(part));
   EXPECT_EQ(problem.place(), "part \"Part\", bores 1");
   EXPECT_THAT(problem.rule(), testing::HasSubstr("cuts nothing"));
 }

@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "geometry/occt/require_finished.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::contained_test {
 
@@ -76,14 +77,10 @@ TEST(Contained, AnErrorArrivesAsItWasThrown) {
       },
       quick());
   EXPECT_EQ(run.end, End::failed);
-  try {
-    throw_own_error(run, "part.step");
-    FAIL() << "nothing was thrown";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::file_access);
-    EXPECT_STREQ(error.what(), "part.step, line 7: no room; make some");
-    EXPECT_EQ(error.cure(), "make some");
-  }
+  const Error error = test::error_of([&] { throw_own_error(run, "part.step"); });
+  EXPECT_EQ(error.code(), ErrorCode::file_access);
+  EXPECT_STREQ(error.what(), "part.step, line 7: no room; make some");
+  EXPECT_EQ(error.cure(), "make some");
 }
 
 TEST(Contained, ALongNameArrivesWhole) {
@@ -119,19 +116,17 @@ TEST(Contained, ACrashIsToldAndTheCallerLives) {
 
 TEST(Contained, AnEndFromOutsideIsNoCrashAndSaysNothingOfTheWork) {
   for (const int number : {SIGKILL, SIGTERM, SIGHUP, SIGINT, SIGQUIT}) {
-    try {
-      (void)run_contained(
+    const Error error = test::error_of([&] {
+      return run_contained(
           [number]() -> std::string {
             std::raise(number);
             return {};
           },
           quick());
-      ADD_FAILURE() << "signal " << number;
-    } catch (const Error& error) {
-      EXPECT_EQ(error.code(), ErrorCode::system);
-      EXPECT_EQ(error.file(), "");
-      EXPECT_THAT(error.rule(), HasSubstr("ended from outside"));
-    }
+    });
+    EXPECT_EQ(error.code(), ErrorCode::system);
+    EXPECT_EQ(error.file(), "");
+    EXPECT_THAT(error.rule(), HasSubstr("ended from outside"));
   }
 }
 

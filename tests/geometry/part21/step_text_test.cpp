@@ -8,6 +8,7 @@
 #include "geometry/write/semantic_text.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::step_text_test {
 
@@ -116,13 +117,10 @@ TEST(StepText, SizesAreNotAddedWhereNoNumberIsLeftForThem) {
   placed.size = &size;
   for (const char* entities : {"#2147483645=A();\n", "#2147483647=A();\n"}) {
     const StepText text = text_of(entities, whole);
-    try {
-      (void)with_sizes(whole, text, {placed}, LengthUnit::inch, "file.step");
-      FAIL() << "sizes were added";
-    } catch (const Error& error) {
-      EXPECT_EQ(error.file(), "file.step");
-      EXPECT_EQ(error.place(), "#2147483647");
-    }
+    const Error error = test::error_of(
+        [&] { return with_sizes(whole, text, {placed}, LengthUnit::inch, "file.step"); });
+    EXPECT_EQ(error.file(), "file.step");
+    EXPECT_EQ(error.place(), "#2147483647");
   }
 }
 

@@ -24,7 +24,7 @@ const std::string& good() {
   return text;
 }
 
-Error error_of_file(const std::filesystem::path& file, const ReadLimits& limits = {}) {
+Error refusal_of_file(const std::filesystem::path& file, const ReadLimits& limits = {}) {
   const auto start = std::chrono::steady_clock::now();
   try {
     (void)read_step(file, limits, Completeness::all_or_error);
@@ -40,9 +40,9 @@ Error error_of_file(const std::filesystem::path& file, const ReadLimits& limits 
   return {ErrorCode::bad_input, {}, "", ""};
 }
 
-Error error_of(const std::string& text, const ReadLimits& limits = {}) {
+Error refusal_of(const std::string& text, const ReadLimits& limits = {}) {
   const Folder folder;
-  return error_of_file(folder.write("bad.step", text), limits);
+  return refusal_of_file(folder.write("bad.step", text), limits);
 }
 
 // Without the lines that match.
@@ -61,24 +61,24 @@ std::string without(const std::string& text, const std::string& pattern, std::si
 }
 
 TEST(BadInput, AMissingFileIsAnErrorOfAccess) {
-  const Error problem = error_of_file("/no/such/file.step");
+  const Error problem = refusal_of_file("/no/such/file.step");
   EXPECT_EQ(problem.code(), ErrorCode::file_access);
   EXPECT_THAT(problem.rule(), HasSubstr("no such file"));
 }
 
 TEST(BadInput, AFolderIsAnErrorOfAccess) {
   const Folder folder;
-  const Error problem = error_of_file(folder.path());
+  const Error problem = refusal_of_file(folder.path());
   EXPECT_EQ(problem.code(), ErrorCode::file_access);
   EXPECT_THAT(problem.rule(), HasSubstr("folder"));
 }
 
-TEST(BadInput, AnEmptyFileIsNamedEmpty) { EXPECT_THAT(error_of("").rule(), HasSubstr("empty")); }
+TEST(BadInput, AnEmptyFileIsNamedEmpty) { EXPECT_THAT(refusal_of("").rule(), HasSubstr("empty")); }
 
 TEST(BadInput, AFileOverTheLimitIsRefusedUnread) {
   ReadLimits limits;
   limits.file_mb = 0.001;
-  EXPECT_THAT(error_of(good(), limits).rule(), HasSubstr("limit of 0.001 MB"));
+  EXPECT_THAT(refusal_of(good(), limits).rule(), HasSubstr("limit of 0.001 MB"));
 }
 
 TEST(BadInput, ABinaryFileIsNamedBinary) {
@@ -86,59 +86,59 @@ TEST(BadInput, ABinaryFileIsNamedBinary) {
   for (std::size_t i = 0; i < bytes.size(); ++i) {
     bytes[i] = static_cast<char>(i * i * 31);
   }
-  EXPECT_THAT(error_of(bytes).rule(), HasSubstr("binary"));
+  EXPECT_THAT(refusal_of(bytes).rule(), HasSubstr("binary"));
 }
 
 TEST(BadInput, TextOfAnotherKindIsNoStepFile) {
-  EXPECT_THAT(error_of("version https\noid sha256\n").rule(), HasSubstr("no STEP file"));
+  EXPECT_THAT(refusal_of("version https\noid sha256\n").rule(), HasSubstr("no STEP file"));
 }
 
 TEST(BadInput, ATruncatedFileIsNamedTruncated) {
   for (const double part : {0.1, 0.5, 0.9, 0.999}) {
     SCOPED_TRACE(part);
     const auto length = static_cast<std::size_t>(part * static_cast<double>(good().size()));
-    EXPECT_THAT(error_of(good().substr(0, length)).rule(), HasSubstr("truncated"));
+    EXPECT_THAT(refusal_of(good().substr(0, length)).rule(), HasSubstr("truncated"));
   }
 }
 
 TEST(BadInput, AScopeIsRefusedWithItsLine) {
   const Error problem =
-      error_of(with_lines(good(),
-                          "#900001=&SCOPE\n#900002=DIRECTION('',(0.,0.,1.));\nENDSCOPE "
-                          "DIRECTION('',(0.,0.,1.));\n"));
+      refusal_of(with_lines(good(),
+                            "#900001=&SCOPE\n#900002=DIRECTION('',(0.,0.,1.));\nENDSCOPE "
+                            "DIRECTION('',(0.,0.,1.));\n"));
   EXPECT_THAT(problem.rule(), HasSubstr("&SCOPE"));
   EXPECT_THAT(problem.place(), HasSubstr("line "));
 }
 
 TEST(BadInput, AMissingEntityIsNamedWithWhoWantsIt) {
-  const Error problem = error_of(without(good(), "= *CARTESIAN_POINT", 1));
+  const Error problem = refusal_of(without(good(), "= *CARTESIAN_POINT", 1));
   EXPECT_EQ(problem.code(), ErrorCode::unreadable);
   EXPECT_THAT(problem.rule(), HasSubstr("which is not in the file"));
   EXPECT_THAT(problem.place(), HasSubstr("line "));
 }
 
 TEST(BadInput, AllPointsMissingIsRefused) {
-  EXPECT_THAT(error_of(without(good(), "= *CARTESIAN_POINT", 1'000'000)).rule(),
+  EXPECT_THAT(refusal_of(without(good(), "= *CARTESIAN_POINT", 1'000'000)).rule(),
               HasSubstr("which is not in the file"));
 }
 
 TEST(BadInput, AnEntityGivenTwiceIsRefused) {
-  EXPECT_THAT(error_of(with_lines(good(), "#5=DIRECTION('',(0.,0.,1.));\n")).rule(),
+  EXPECT_THAT(refusal_of(with_lines(good(), "#5=DIRECTION('',(0.,0.,1.));\n")).rule(),
               HasSubstr("#5 is given twice"));
 }
 
 TEST(BadInput, AnAssemblyThatContainsItselfIsRefusedByName) {
-  const Error problem = error_of(with_lines(good(), tower_lines(900001, 3, 1, Tower::closed)));
+  const Error problem = refusal_of(with_lines(good(), tower_lines(900001, 3, 1, Tower::closed)));
   EXPECT_THAT(problem.rule(), AllOf(HasSubstr("contains itself"), HasSubstr("'L")));
 }
 
 TEST(BadInput, AssembliesNestedTenThousandDeepAreRefused) {
-  EXPECT_THAT(error_of(with_lines(good(), tower_lines(900001, 10'000, 1, Tower::open))).rule(),
+  EXPECT_THAT(refusal_of(with_lines(good(), tower_lines(900001, 10'000, 1, Tower::open))).rule(),
               HasSubstr("deeper than 500"));
 }
 
 TEST(BadInput, AnAssemblyDoubledThirtyLevelsDeepIsRefused) {
-  EXPECT_THAT(error_of(with_lines(good(), tower_lines(900001, 31, 2, Tower::open))).rule(),
+  EXPECT_THAT(refusal_of(with_lines(good(), tower_lines(900001, 31, 2, Tower::open))).rule(),
               HasSubstr("more than 2000000 occurrences"));
 }
 
@@ -146,7 +146,7 @@ TEST(BadInput, BracketsNestedAHundredThousandDeepAreRefused) {
   const std::string many(100'000, '(');
   const std::string close(100'000, ')');
   EXPECT_THAT(
-      error_of(with_lines(good(), "#900001=DIRECTION('',(" + many + close + "));\n")).rule(),
+      refusal_of(with_lines(good(), "#900001=DIRECTION('',(" + many + close + "));\n")).rule(),
       HasSubstr("brackets deeper than 500"));
 }
 
@@ -155,19 +155,20 @@ TEST(BadInput, AListOfAMillionItemsIsRefused) {
   for (int i = 0; i < 1'000'000; ++i) {
     list += ",#5";
   }
-  EXPECT_THAT(error_of(with_lines(good(), list + "));\n")).rule(), HasSubstr("list of more than"));
+  EXPECT_THAT(refusal_of(with_lines(good(), list + "));\n")).rule(),
+              HasSubstr("list of more than"));
 }
 
 TEST(BadInput, ANameOfSeventeenThousandLettersIsRefused) {
   const std::string name(17'000, 'a');
-  EXPECT_THAT(error_of(with_lines(good(), "#900001=PRODUCT('" + name + "','','',());\n")).rule(),
+  EXPECT_THAT(refusal_of(with_lines(good(), "#900001=PRODUCT('" + name + "','','',());\n")).rule(),
               HasSubstr("longer than 16 KB"));
 }
 
 TEST(BadInput, AStrayByteIsNamedWithItsLine) {
   std::string text = good();
   text[text.find("CARTESIAN_POINT") - 2] = '\x01';
-  const Error problem = error_of(text);
+  const Error problem = refusal_of(text);
   EXPECT_THAT(problem.what(), HasSubstr("line "));
 }
 
@@ -175,12 +176,12 @@ TEST(BadInput, AFileOfSurfacesOnlySaysSo) {
   std::string text =
       std::regex_replace(good(), std::regex("MANIFOLD_SOLID_BREP\\('[^']*',(#\\d+)\\)"),
                          "SHELL_BASED_SURFACE_MODEL('',($1))");
-  EXPECT_THAT(error_of(text).rule(), AllOf(HasSubstr("no solid"), HasSubstr("surfaces only")));
+  EXPECT_THAT(refusal_of(text).rule(), AllOf(HasSubstr("no solid"), HasSubstr("surfaces only")));
 }
 
 TEST(BadInput, AFileOfNothingSaysSo) {
-  EXPECT_THAT(error_of("ISO-10303-21;\nHEADER;\nENDSEC;\nDATA;\n#1=DIRECTION('',(0.,0.,1.));\n"
-                       "ENDSEC;\nEND-ISO-10303-21;\n")
+  EXPECT_THAT(refusal_of("ISO-10303-21;\nHEADER;\nENDSEC;\nDATA;\n#1=DIRECTION('',(0.,0.,1.));\n"
+                         "ENDSEC;\nEND-ISO-10303-21;\n")
                   .rule(),
               AllOf(HasSubstr("no solid"), HasSubstr("no shapes at all")));
 }
@@ -188,7 +189,7 @@ TEST(BadInput, AFileOfNothingSaysSo) {
 TEST(BadInput, ATooShortTimeIsAnErrorThatSaysSo) {
   ReadLimits limits;
   limits.seconds = 0.001;
-  EXPECT_THAT(error_of(good(), limits).rule(), HasSubstr("took longer than 0.001 s"));
+  EXPECT_THAT(refusal_of(good(), limits).rule(), HasSubstr("took longer than 0.001 s"));
 }
 
 // A solid whose representation no product names any more.
@@ -199,7 +200,7 @@ std::string with_a_lost_solid() {
 }
 
 TEST(BadInput, ASolidThatDoesNotArriveIsNamed) {
-  const Error problem = error_of(with_a_lost_solid());
+  const Error problem = refusal_of(with_a_lost_solid());
   EXPECT_EQ(problem.code(), ErrorCode::incomplete);
   EXPECT_THAT(problem.rule(), HasSubstr("solid #"));
 }
@@ -225,7 +226,7 @@ TEST(BadInput, NoFolderOfShapesIsLeftBehind) {
     return found;
   };
   const int before = folders();
-  (void)error_of(with_a_lost_solid());
+  (void)refusal_of(with_a_lost_solid());
   EXPECT_EQ(folders(), before);
 }
 
@@ -249,7 +250,7 @@ class NumbersThatAreNone : public ::testing::TestWithParam<OddNumber> {};
 
 TEST_P(NumbersThatAreNone, AreRefusedByEntity) {
   const auto [written, told] = GetParam();
-  const Error problem = error_of(with_radius(written));
+  const Error problem = refusal_of(with_radius(written));
   EXPECT_EQ(problem.code(), ErrorCode::unreadable);
   EXPECT_THAT(std::string(problem.what()), HasSubstr("#"));
   EXPECT_THAT(problem.rule(), HasSubstr(told));
@@ -316,7 +317,7 @@ class AxesThatPointNowhere : public ::testing::TestWithParam<OddAxis> {};
 
 TEST_P(AxesThatPointNowhere, AreRefusedByEntity) {
   const auto [pattern, written, told] = GetParam();
-  const Error problem = error_of(with_entity(pattern, written));
+  const Error problem = refusal_of(with_entity(pattern, written));
   EXPECT_EQ(problem.code(), ErrorCode::unreadable);
   EXPECT_THAT(problem.place(), HasSubstr("#"));
   EXPECT_THAT(problem.rule(), HasSubstr(told));

@@ -6,6 +6,7 @@
 
 #include "geometry/read/finite_model.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::far_places_test {
@@ -30,15 +31,12 @@ TEST(FarPlaces, AComponentFarFromTheOthersIsRefusedByHowFar) {
   for (const int near : {1, 2, 3}) {
     for (const double far : {1e8, -1e8}) {
       Model model = bars(near, test::shifted(far, 0, 0));
-      try {
-        require_finite(model, "press.step", Completeness::all_or_error);
-        ADD_FAILURE() << near << " near, one at " << far;
-      } catch (const Error& error) {
-        EXPECT_EQ(error.code(), ErrorCode::unreadable);
-        EXPECT_THAT(error.place(), HasSubstr("Far bar"));
-        EXPECT_THAT(error.rule(), HasSubstr("1e+08 mm from the others"));
-        EXPECT_THAT(error.rule(), HasSubstr("largest part is"));
-      }
+      const Error error = test::error_of(
+          [&] { return require_finite(model, "press.step", Completeness::all_or_error); });
+      EXPECT_EQ(error.code(), ErrorCode::unreadable);
+      EXPECT_THAT(error.place(), HasSubstr("Far bar"));
+      EXPECT_THAT(error.rule(), HasSubstr("1e+08 mm from the others"));
+      EXPECT_THAT(error.rule(), HasSubstr("largest part is"));
     }
   }
 }

@@ -78,11 +78,7 @@ std::ptrdiff_t placed_parts(const Model& model) {
 
 class OpenModels : public testing::TestWithParam<const char*> {
  protected:
-  void SetUp() override {
-    if (files_of(GetParam()).empty()) {
-      GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-    }
-  }
+  void SetUp() override { SKIP_WITHOUT_OPEN_MODEL(test::open_model(GetParam())); }
 };
 
 TEST_P(OpenModels, ArriveWithTheCountsTheirSourcesDocument) {
@@ -106,11 +102,8 @@ TEST_P(OpenModels, ArriveWithTheCountsTheirSourcesDocument) {
 INSTANTIATE_TEST_SUITE_P(Folders, OpenModels, testing::Values("units", "mating", "parts", "pmi"));
 
 TEST(DirtyModels, AreReadOrRefusedInOneLine) {
-  const auto files = files_of("dirty");
-  if (files.empty()) {
-    GTEST_SKIP() << "there are no open models at " << SPOTBLUE_OPEN_MODELS;
-  }
-  for (const fs::path& file : files) {
+  SKIP_WITHOUT_OPEN_MODEL(test::open_model("dirty"));
+  for (const fs::path& file : files_of("dirty")) {
     SCOPED_TRACE(file.filename());
     try {
       const Model model = read_step(file, {}, Completeness::all_or_error);

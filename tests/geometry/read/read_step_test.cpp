@@ -12,6 +12,7 @@
 #include "geometry/read/written_step.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::read_step_test {
 
@@ -198,15 +199,12 @@ TEST(ReadStep, ATempFolderWithoutRoomIsNotTheFilesFault) {
   const fs::path file = folder.write("model.step", stand_step("MM", "AP214IS"));
   const SmallFiles small(
       100);  // as a full disk does, a limit on the size of files ends the writing
-  try {
-    static_cast<void>(
-        read_step(file, {.read_in = ReadIn::this_process}, Completeness::all_or_error));
-    FAIL() << "the shapes were written";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::system);
-    EXPECT_THAT(error.what(), HasSubstr("shapes.bin: the shapes can not be written; make room"));
-    EXPECT_THAT(error.what(), Not(HasSubstr("damaged")));
-  }
+  const Error error = test::error_of([&] {
+    return read_step(file, {.read_in = ReadIn::this_process}, Completeness::all_or_error);
+  });
+  EXPECT_EQ(error.code(), ErrorCode::system);
+  EXPECT_THAT(error.what(), HasSubstr("shapes.bin: the shapes can not be written; make room"));
+  EXPECT_THAT(error.what(), Not(HasSubstr("damaged")));
 }
 
 TEST(ReadStep, TimeOfItsFeaturesIsMeasuredInTheChildAsInThisProcess) {

@@ -28,9 +28,11 @@ void PrintTo(const DistanceUnits& one, std::ostream* out) {
 // A block 60 x 40 x 20 with a bore of 12 and, across its top, a slot of 8; a key of 8 beside it.
 std::filesystem::path slotted(const Folder& folder, FileUnit unit) {
   const TopoDS_Shape block =
-      test::block({0.0, 60.0, 0.0, 40.0, 0.0, 20.0}, {{15.0, 20.0, 12.0}}, {});
-  const TopoDS_Shape slot = test::block({36.0, 44.0, -1.0, 41.0, 15.0, 21.0}, {}, {});
-  const TopoDS_Shape key = test::block({36.0, 44.0, 50.0, 70.0, 0.0, 7.0}, {}, {});
+      test::block({.x = {0.0, 60.0}, .y = {0.0, 40.0}, .z = {0.0, 20.0}}, {{15.0, 20.0, 12.0}}, {});
+  const TopoDS_Shape slot =
+      test::block({.x = {36.0, 44.0}, .y = {-1.0, 41.0}, .z = {15.0, 21.0}}, {}, {});
+  const TopoDS_Shape key =
+      test::block({.x = {36.0, 44.0}, .y = {50.0, 70.0}, .z = {0.0, 7.0}}, {}, {});
   std::filesystem::path file = folder.path() / "slotted.step";
   test::write_step({{"Block", test::cut(block, slot), {}},
                     {"Key", key, {}},

@@ -12,6 +12,7 @@
 #include "spotblue/standards/iso286.hpp"
 #include "support/solids.hpp"
 #include "support/step_out.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::semantic_round_test {
 
@@ -321,13 +322,11 @@ TEST_P(BadStatedSize, IsRefusedByName) {
   const auto file = test::write_parts(folder, {test::plate("Plate", {20.0})}, LengthUnit::mm,
                                       StepProtocol::ap214);
   const auto out = folder.path() / "out.step";
-  try {
-    (void)write_semantic_sizes(file, out, std::vector{GetParam().size}, LengthUnit::mm, {});
-    FAIL() << "nothing was thrown";
-  } catch (const Error& error) {
-    EXPECT_EQ(error.code(), ErrorCode::bad_input);
-    EXPECT_THAT(error.rule(), testing::HasSubstr(GetParam().rule));
-  }
+  const Error error = test::error_of([&] {
+    return write_semantic_sizes(file, out, std::vector{GetParam().size}, LengthUnit::mm, {});
+  });
+  EXPECT_EQ(error.code(), ErrorCode::bad_input);
+  EXPECT_THAT(error.rule(), testing::HasSubstr(GetParam().rule));
   EXPECT_FALSE(std::filesystem::exists(out));
 }
 

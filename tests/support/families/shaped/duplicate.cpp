@@ -13,8 +13,9 @@ Station duplicate(Shop& shop) {
   const double hole = chance.size(4.0, 10.0);
   const Finish a = shop.finish();
   const bool round = chance.in(0.5);
-  const TopoDS_Shape part = round ? turned(bar(hole, hole + x, 0.0, z), a)
-                                  : block({-x, x, -y, y, 0.0, z}, {{0, 0, hole}}, a);
+  const TopoDS_Shape part =
+      round ? turned(bar(hole, hole + x, 0.0, z), a)
+            : block({.x = {-x, x}, .y = {-y, y}, .z = {0.0, z}}, {{0, 0, hole}}, a);
   const auto one = station.add("Doubled", part, a);
   const auto two = station.add_again(one, gp_Trsf());
   const double area = round ? ring_area(hole, hole + x) : 4.0 * x * y - ring_area(0.0, hole);

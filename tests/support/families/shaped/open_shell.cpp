@@ -38,8 +38,10 @@ Station open_shell(Shop& shop) {
   station.truth.radial.push_back(centred(hub, rod, hole, shaft, length));
   const double half = shaft / 2 + 0.5;
   station.open.push_back(
-      chance.in(0.5) ? without_face(block({-half, half, -half, half, -20.0, -2.0}, {}, {}), 1)
-                     : without_face(turned(bar(hole, hole + 16.0, 0.0, length), {}), 0));
+      chance.in(0.5)
+          ? without_face(
+                block({.x = {-half, half}, .y = {-half, half}, .z = {-20.0, -2.0}}, {}, {}), 1)
+          : without_face(turned(bar(hole, hole + 16.0, 0.0, length), {}), 0));
   return station;
 }
 

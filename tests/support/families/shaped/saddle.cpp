@@ -21,7 +21,8 @@ Station saddle(Shop& shop) {
   const double half = hole / 2 + 9.0;
   const Finish a = shop.finish();
   const Finish b = shop.finish();
-  const TopoDS_Shape solid = block({-half, half, -half, 0.0, 0.0, length}, {}, {});
+  const TopoDS_Shape solid =
+      block({.x = {-half, half}, .y = {-half, 0.0}, .z = {0.0, length}}, {}, {});
   const TopoDS_Shape boring = turned(bar(0.0, hole, -1.0, length + 1.0), {});
   const auto below = station.add("Saddle", rewritten(cut(solid, boring), a), a);
   const auto rod = station.add("Shaft", turned(bar(0.0, shaft, -9.0, length + 9.0), b), b,

@@ -14,7 +14,9 @@ Station sewn_pair(Shop& shop) {
   const Finish b = shop.finish();
   const double half = hole / 2 + 9.0;
   const auto hub = station.add(
-      "Sewn hub", sewn(block({-half, half, -half, half, 0.0, length}, {{0, 0, hole}}, a)), a);
+      "Sewn hub",
+      sewn(block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, length}}, {{0, 0, hole}}, a)),
+      a);
   const auto rod =
       station.add("Sewn shaft", sewn(turned(bar(0.0, shaft, -9.0, length + 9.0), b)), b);
   station.truth.radial.push_back(centred(hub, rod, hole, shaft, length));

@@ -43,8 +43,8 @@ Station tapered_key(Shop& shop) {
   const auto hub = station.add(
       "Hub",
       rewritten(cut(turned(bar(bore, bore + 30.0, 0.0, length), before_cutting(a)), broach), a), a);
-  const TopoDS_Shape mill =
-      block({-in_shaft / 2, in_shaft / 2, floor, shaft, -3.0, length + 3.0}, {}, {});
+  const TopoDS_Shape mill = block(
+      {.x = {-in_shaft / 2, in_shaft / 2}, .y = {floor, shaft}, .z = {-3.0, length + 3.0}}, {}, {});
   const auto rod = station.add(
       "Shaft",
       rewritten(cut(turned(bar(0.0, shaft, -12.0, length + 12.0), before_cutting(b)), mill), b), b);

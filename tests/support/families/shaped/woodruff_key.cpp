@@ -39,8 +39,9 @@ Station woodruff_key(Shop& shop) {
   const double half = radius + 8.0;            // of the hub's length
   const Finish a = shop.finish();
   const Finish b = shop.finish();
-  const TopoDS_Shape broach =
-      block({-in_hub / 2, in_hub / 2, 0.0, top + over, -half - 1.0, half + 1.0}, {}, {});
+  const TopoDS_Shape broach = block(
+      {.x = {-in_hub / 2, in_hub / 2}, .y = {0.0, top + over}, .z = {-half - 1.0, half + 1.0}}, {},
+      {});
   const auto hub = station.add(
       "Hub",
       rewritten(cut(turned(bar(bore, bore + 24.0, -half, half), before_cutting(a)), broach), a), a);
@@ -50,7 +51,8 @@ Station woodruff_key(Shop& shop) {
                                 disc_along_x(seat_radius, in_shaft, centre)),
                             b),
                   b);
-  const TopoDS_Shape above = block({-9.0, 9.0, top, top + 20.0, -20.0, 20.0}, {}, {});
+  const TopoDS_Shape above =
+      block({.x = {-9.0, 9.0}, .y = {top, top + 20.0}, .z = {-20.0, 20.0}}, {}, {});
   const auto key = station.add("Half-moon key", cut(disc_along_x(radius, wide, centre), above), {});
 
   // Beside the key the ring of shaft and hub lacks the keyway, and the keyseat where that is

@@ -23,7 +23,9 @@ Station close_bores(Shop& shop) {
   const Finish b = shop.finish();
   const double half = hole + 8.0;
   const auto plate = station.add(
-      "Pin plate", block({-half, half + pitch, -half, half + pitch, 0.0, deep}, holes, a), a);
+      "Pin plate",
+      block({.x = {-half, half + pitch}, .y = {-half, half + pitch}, .z = {0.0, deep}}, holes, a),
+      a);
   const TopoDS_Shape one = turned(bar(0.0, pin, -3.0, deep + 3.0), b);
   std::size_t first = 0;
   for (const Drilled& at : holes) {

@@ -14,11 +14,12 @@ struct HeadScrew {
   int size = 0;
   double drill = 0.0, clear = 0.0, head = 0.0;
 };
-constexpr std::array<HeadScrew, 5> kScrews{{{4, 3.3, 4.5, 7.0},
-                                            {5, 4.2, 5.5, 8.5},
-                                            {6, 5.0, 6.6, 10.0},
-                                            {8, 6.8, 9.0, 13.0},
-                                            {10, 8.5, 11.0, 16.0}}};
+constexpr std::array<HeadScrew, 5> kScrews{
+    {{.size = 4, .drill = 3.3, .clear = 4.5, .head = 7.0},
+     {.size = 5, .drill = 4.2, .clear = 5.5, .head = 8.5},
+     {.size = 6, .drill = 5.0, .clear = 6.6, .head = 10.0},
+     {.size = 8, .drill = 6.8, .clear = 9.0, .head = 13.0},
+     {.size = 10, .drill = 8.5, .clear = 11.0, .head = 16.0}}};
 
 }  // namespace
 
@@ -37,10 +38,14 @@ Station counterbore(Shop& shop) {
   const Finish a = shop.finish();
   const Finish b = shop.finish();
   const Finish c = shop.finish();
-  const auto base = station.add(
-      "Base", block({-half, half, -half, half, -depth - 12.0, 0.0}, {{0, 0, s.drill}}, a), a);
+  const auto base =
+      station.add("Base",
+                  block({.x = {-half, half}, .y = {-half, half}, .z = {-depth - 12.0, 0.0}},
+                        {{0, 0, s.drill}}, a),
+                  a);
   const TopoDS_Shape slab =
-      block({-half, half, -half, half, 0.0, floor + sunk}, {{0, 0, s.clear}}, before_cutting(b));
+      block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, floor + sunk}}, {{0, 0, s.clear}},
+            before_cutting(b));
   const TopoDS_Shape mill = turned(bar(0.0, wide, floor, floor + sunk + 1.0), before_cutting(b));
   const auto plate =
       station.add("Counterbored plate", rewritten(cut(slab, mill), b), b, shift(0, 0, gap));

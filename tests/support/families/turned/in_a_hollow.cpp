@@ -15,7 +15,7 @@ Station in_a_hollow(Shop& shop) {
   const double half = hollow / 2 + 7.0;
   const TopoDS_Shape outside =
       round ? turned(bar(0.0, 2.0 * half, -6.0, length + 6.0), before_cutting(a))
-            : block({-half, half, -half, half, -6.0, length + 6.0}, {}, {});
+            : block({.x = {-half, half}, .y = {-half, half}, .z = {-6.0, length + 6.0}}, {}, {});
   const TopoDS_Shape inside = turned(bar(0.0, hollow, 0.0, length), before_cutting(a));
   const auto can = station.add("Can", rewritten(cut(outside, inside), a), a);
   if (chance.in(0.3)) {

@@ -29,7 +29,8 @@ Station oil_grooves(Shop& shop) {
   }
   TopoDS_Shape bush = turned(section, before_cutting(a));
   const double end = through ? -1.0 : 4.0;
-  const TopoDS_Shape mill = block({0.0, r + 2.0, -wide / 2, wide / 2, end, length - end}, {}, {});
+  const TopoDS_Shape mill =
+      block({.x = {0.0, r + 2.0}, .y = {-wide / 2, wide / 2}, .z = {end, length - end}}, {}, {});
   for (std::size_t i = 0; i < grooves; ++i) {
     bush = cut(bush, moved(mill, turn(0, 0, 1, 0.4 + 2.0 * static_cast<double>(i))));
   }

@@ -15,12 +15,14 @@ Station small_beside_huge(Shop& shop) {
   const Finish c = shop.finish();
   const double x = 1500.0 - chance.size(4.0, 40.0);
   const auto beam = station.add(
-      "Beam", block({-1500.0, 1500.0, -30.0, 30.0, -12.0, 0.0}, {{x, 2.0, hole}}, a), a);
+      "Beam",
+      block({.x = {-1500.0, 1500.0}, .y = {-30.0, 30.0}, .z = {-12.0, 0.0}}, {{x, 2.0, hole}}, a),
+      a);
   const auto wire = station.add("Wire", turned(bar(0.0, pin, -15.0, 4.0), b), b, shift(x, 2.0, 0));
   station.truth.radial.push_back(centred(beam, wire, hole, pin, 12.0));
   const double gap = face_gap(chance);
-  const auto pad =
-      station.add("Pad", block({-9, 8, -7, 6, 0, 5}, {}, c), c, shift(-1400.0, 1.0, gap));
+  const auto pad = station.add("Pad", block({.x = {-9, 8}, .y = {-7, 6}, .z = {0, 5}}, {}, c), c,
+                               shift(-1400.0, 1.0, gap));
   add_faces(station, beam, pad, gap, 17.0 * 13.0, false);
   return station;
 }

@@ -27,9 +27,11 @@ Station split_bush(Shop& shop) {
   const Finish c = shop.finish();
   const double half = outside / 2 + 10.0;
   const auto house = station.add(
-      "Cap and saddle", block({-half, half, -half, half, 0.0, length}, {{0, 0, hole}}, a), a);
+      "Cap and saddle",
+      block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, length}}, {{0, 0, hole}}, a), a);
   const TopoDS_Shape ring = turned(bar(inside, outside, 0.0, length), before_cutting(b));
-  const TopoDS_Shape upper = block({-half, half, gap / 2, half, -1.0, length + 1.0}, {}, {});
+  const TopoDS_Shape upper =
+      block({.x = {-half, half}, .y = {gap / 2, half}, .z = {-1.0, length + 1.0}}, {}, {});
   const auto one = station.add("Half bush", rewritten(common(ring, upper), b), b);
   const auto two = station.add_again(one, turn(0, 0, 1, kFullTurn / 2));
   const auto pin = station.add("Shaft", turned(bar(0.0, shaft, -10.0, length + 10.0), c), c);

@@ -24,7 +24,8 @@ Station three_housings(Shop& shop) {
     const Finish a = shop.finish();
     const auto placed = station.add(
         "Housing " + std::to_string(i + 1),
-        block({-half, half, -half, half, 0.0, length}, {{0, 0, hole}}, a), a, shift(0, 0, z));
+        block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, length}}, {{0, 0, hole}}, a), a,
+        shift(0, 0, z));
     if (i > 0 && gap < 2.0) {
       const House& last = houses.back();
       const double least = 2.0 * std::min(half, last.half);
