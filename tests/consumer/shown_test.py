@@ -11,12 +11,12 @@ HERE = Path(__file__).resolve().parent
 TOP = HERE.parents[1]
 PUBLIC = TOP / "kernel" / "include" / "spotblue"
 # Declarations at namespace level begin a line without indent.
-OTHER = "namespace|struct|class|enum|template|using|inline|constexpr"
+OTHER = "namespace|struct|class|enum|template|concept|using|inline|constexpr"
 FUNCTION = re.compile(rf"^(?!{OTHER})[A-Za-z\[][^;{{]*[;{{]", re.MULTILINE)
 # Whoever includes it has the whole of it.
 WRITTEN_OUT = re.compile(r"^(?:\[\[nodiscard\]\] )?(?:inline|constexpr) [^;{]*\{(?:[^\n]*\}$|.*?^\})",
                          re.MULTILINE | re.DOTALL)
-RESULT = r"(?!explicit )(?:\[\[nodiscard\]\] )?[\w:<>&*, ]+"
+RESULT = r"(?! |explicit |operator )(?:\[\[nodiscard\]\] )?[\w:<>&*, ]+"
 MEMBER = re.compile(rf"^  {RESULT} \w+\([^;{{]*\)(?: const)?;", re.MULTILINE)
 HOW = """
 A name that is gone or changed breaks programs linked before: raise SPOTBLUE_SOVERSION in

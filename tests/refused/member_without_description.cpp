@@ -1,4 +1,4 @@
-#include "python/values/member_count.hpp"
+#include "spotblue/base/members.hpp"
 
 struct Ring {
   double inner_mm = 0.0;
@@ -13,4 +13,4 @@ constexpr void describe(auto& fields, const Ring*) {
       .member("inner_mm", &Ring::inner_mm, "diameter");
 }
 
-static_assert(spotblue::python::wholly_described<Ring>());
+static_assert(spotblue::wholly_described<Ring>());

@@ -49,7 +49,7 @@ void bind_result(py::module_& module) {
           "what was found on the model")
       .computed(
           "job", [](const CheckResult& self) { return self.job; }, "a copy of the job")
-      .value("findings", &CheckResult::findings, "in order of judging")
+      .member("findings", &CheckResult::findings, "in order of judging")
       .computed(
           "whole", [](const CheckResult& self) { return is_whole(self); },
           "whether all was looked at and judged")

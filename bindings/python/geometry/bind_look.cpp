@@ -15,16 +15,17 @@
 #include "spotblue/report/text.hpp"
 
 namespace spotblue::python {
+
+template <>
+inline constexpr bool kShared<Model> = true;
+template <>
+inline constexpr bool kShared<Seats> = true;
+template <>
+inline constexpr bool kShared<ClashReport> = true;
+
 namespace {
 
 using SharedLook = std::shared_ptr<Look>;
-
-// A part of the look that keeps the whole alive.
-template <class M>
-auto part_of(M Look::*member) {
-  return
-      [member](const SharedLook& look) { return std::shared_ptr<M>(look, &(look.get()->*member)); };
-}
 
 std::string look_shown(const Look& look) {
   const auto count = [](std::size_t number, const char* what) {
@@ -161,28 +162,9 @@ Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.
 }  // namespace
 
 void bind_look(py::module_& module) {
-  View<LookSeconds>(module, "LookSeconds", "Wall time of each stage.")
-      .value("read", &LookSeconds::read, "s")
-      .value("features", &LookSeconds::features, "s")
-      .value("seats", &LookSeconds::seats, "s")
-      .value("clash", &LookSeconds::clash, "s")
-      .value("total", &LookSeconds::total, "s")
-      .done();
-  View<Look, SharedLook> look(module, "Look", "What was found on a STEP file.");
-  look.computed("model", part_of(&Look::model), "products, features and occurrences")
-      .computed("seats", part_of(&Look::seats), "where parts bear on each other")
-      .computed("clash", part_of(&Look::clash), "clashes and remarks of their search")
-      .value("seconds", &Look::seconds, "wall time")
-      .value("not_looked_at", &Look::not_looked_at, "what time and memory given did not reach")
-      .value("machine_lacked", &Look::machine_lacked,
-             "whether that is for want of the machine's memory and not of what was given")
-      .value("memory_mb", &Look::memory_mb,
-             "by how much the process grew, what reports will take counted in, 10^6 bytes")
-      .computed(
-          "whole", [](const Look& self) { return is_whole(self); },
-          "whether all of the file arrived and was looked at")
-      .shown_by(&look_shown);
-  bind_look_methods(look.done());
+  bind_view<LookSeconds>(module);
+  auto look = bind_view<Look, SharedLook>(module, &look_shown);
+  bind_look_methods(look);
   bind_look_functions(module);
 }
 

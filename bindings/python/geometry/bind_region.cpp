@@ -22,9 +22,7 @@ Point checked_unit(const Point& point) {
 }
 
 void bind_point(py::module_& module) {
-  Record<Point> point(module, "Point", "A position or direction; mm, or 1 long where a direction.");
-  point.field("x", &Point::x, "mm").field("y", &Point::y, "mm").field("z", &Point::z, "mm");
-  point.done()
+  bind_record<Point>(module)
       .def(
           "__add__", [](const Point& a, const Point& b) { return a + b; }, py::arg("other"),
           py::is_operator())
@@ -52,9 +50,7 @@ void bind_point(py::module_& module) {
 }
 
 void bind_line(py::module_& module) {
-  Record<Line> line(module, "Line", "An unbounded straight line.");
-  line.field("at", &Line::at, "a point on it, mm").field("along", &Line::along, "1 long");
-  line.done()
+  bind_record<Line>(module)
       .def("station_mm", &station, py::arg("point"),
            "Where the foot of a point lies, from line.at along the line.")
       .def("at_station", &at_station, py::arg("station_mm"), "The point at a station.")
@@ -62,9 +58,7 @@ void bind_line(py::module_& module) {
 }
 
 void bind_box(py::module_& module) {
-  Record<Box> box(module, "Box", "A box along the axes; empty when low > high.");
-  box.field("low", &Box::low, "mm").field("high", &Box::high, "mm");
-  box.done()
+  bind_record<Box>(module)
       .def(
           "is_empty", [](const Box& self) { return is_empty(self); }, "Whether it holds no point.")
       .def(
@@ -80,10 +74,7 @@ void bind_box(py::module_& module) {
 }
 
 void bind_frame(py::module_& module) {
-  Record<Frame> frame(module, "Frame",
-                      "A placement: three rows of four numbers, the last of each in mm.");
-  frame.field("rows", &Frame::rows, "rotation or mirror, then shift in mm");
-  frame.done()
+  bind_record<Frame>(module)
       .def("place_point", &place_point, py::arg("point"), "Where a point goes.")
       .def("place_direction", &place_direction, py::arg("direction"), "Where a direction points.")
       .def("place_line", &place_line, py::arg("line"), "Where a line goes.")
@@ -94,37 +85,11 @@ void bind_frame(py::module_& module) {
 }
 
 void bind_plane_values(py::module_& module) {
-  Record<Point2>(module, "Point2", "A point in a plane's own coordinates.")
-      .field("u", &Point2::u, "mm")
-      .field("v", &Point2::v, "mm")
-      .done();
-  Record<Edge2> edge(module, "Edge2", "A straight or circular edge; the region lies to its left.");
-  edge.field("start", &Edge2::from, "where it begins").field("end", &Edge2::to, "where it ends");
-  edge.degrees("sweep_deg", &Edge2::sweep,
-               "0: straight; else signed, positive counter-clockwise, 360 for a circle");
-  edge.field("centre", &Edge2::centre, "of an arc")
-      .field("radius_mm", &Edge2::radius, "of an arc")
-      .done();
-  Record<Region> region(module, "Region", "A bounded plane region: closed loops of edges.");
-  region.field("edges", &Region::edges, "in any order, holes included")
-      .field("exact", &Region::exact, "False where other curves stand here as short chords");
-  region.done().def(
+  bind_records<Point2, Edge2>(module);
+  bind_record<Region>(module).def(
       "is_empty", [](const Region& self) { return is_empty(self); }, "Whether it has no edge.");
-  Record<PlaneMap>(module, "PlaneMap", "Takes one plane's coordinates to another's.")
-      .field("origin", &PlaneMap::origin, "mm")
-      .field("uu", &PlaneMap::uu, "u' of u")
-      .field("uv", &PlaneMap::uv, "u' of v")
-      .field("vu", &PlaneMap::vu, "v' of u")
-      .field("vv", &PlaneMap::vv, "v' of v")
-      .done();
-  View<Reach>(module, "Reach", "Least and greatest distance of a region's points from a point.")
-      .value("least_mm", &Reach::least, "mm")
-      .value("greatest_mm", &Reach::greatest, "mm")
-      .done();
-  View<Extent2>(module, "Extent2", "The box around a region.")
-      .value("low", &Extent2::low, "mm")
-      .value("high", &Extent2::high, "mm")
-      .done();
+  bind_record<PlaneMap>(module);
+  bind_views<Reach, Extent2>(module);
 }
 
 }  // namespace

@@ -19,16 +19,7 @@ using SharedModel = std::shared_ptr<Model>;
 using SharedSeats = std::shared_ptr<Seats>;
 
 void bind_wall(py::module_& module) {
-  View<WallStretch>(module, "WallStretch", "A stretch over which a wall is one plain ring.")
-      .value("start_mm", &WallStretch::from, "on the seat's axis")
-      .value("end_mm", &WallStretch::to, "on the seat's axis")
-      .value("inner_mm", &WallStretch::inner, "diameter; 0: solid")
-      .value("outer_mm", &WallStretch::outer, "diameter")
-      .done();
-  View<Wall>(module, "Wall", "The wall of one of the two parts of a seat.")
-      .value("stretches", &Wall::stretches, "ascending")
-      .value("blind_spots", &Wall::blind_spots, "what the rings do not show")
-      .done();
+  bind_views<WallStretch, Wall>(module);
   module.def("wall_of_hub", &wall_of_hub, py::arg("model"), py::arg("seat"),
              "The wall round a radial seat's hole.");
   module.def("wall_of_shaft", &wall_of_shaft, py::arg("model"), py::arg("seat"),
@@ -38,45 +29,8 @@ void bind_wall(py::module_& module) {
 void bind_way_values(py::module_& module) {
   choice<WayHow>(module, "WayHow", "How a part goes to its place.",
                  {"slide", "press", "screw", "spring in", "drop in"});
-  Record<GivenOverlap>(module, "GivenOverlap", "Two occurrences that share metal, found or meant.")
-      .field("a", &GivenOverlap::a, "number of the occurrence, from 0")
-      .field("b", &GivenOverlap::b, "number of the occurrence, from 0")
-      .field("depth_mm", &GivenOverlap::depth, "to come clear")
-      .done();
-  Record<WayInOptions>(module, "WayInOptions", "What the shapes do not show.")
-      .field("springs", &WayInOptions::springs, "occurrences sprung in by hand")
-      .field("pressed", &WayInOptions::pressed, "pairs pressed together")
-      .field("given", &WayInOptions::given, "clashes as found")
-      .field("squeezed", &WayInOptions::squeezed, "meant overlaps")
-      .done();
-  View<WayStep>(module, "WayStep", "A part, or parts put together, brought to its place.")
-      .value("parts", &WayStep::parts, "occurrences; the greatest first")
-      .value("along", &WayStep::along, "the way it goes in")
-      .value("how", &WayStep::how, "slide, press, screw, spring in or drop in")
-      .value("onto", &WayStep::onto, "the occurrence it joins")
-      .value("holds", &WayStep::holds, "parts that can leave no more")
-      .done();
-  View<Blockage>(module, "Blockage", "Proof that a part cannot pass another.")
-      .value("part", &Blockage::part, "occurrence")
-      .value("by", &Blockage::by, "occurrence")
-      .value("leaving", &Blockage::leaving, "the way out that is shut")
-      .value("needs_mm", &Blockage::needs, "diameter that has to pass")
-      .value_or_0("has_mm", &Blockage::has, "the bore there is; 0: none")
-      .done();
-  View<NotTold>(module, "NotTold", "Parts that may pass each other or not.")
-      .value("part", &NotTold::part, "occurrence")
-      .value("by", &NotTold::by, "occurrence")
-      .value("leaving", &NotTold::leaving, "the way out")
-      .done();
-  View<WayIn>(module, "WayIn", "How the parts on a group of centre lines go together.")
-      .value("centre_lines", &WayIn::centre_lines, "numbers, the main one first")
-      .value("parts", &WayIn::parts, "occurrences")
-      .value("base", &WayIn::base, "the occurrence the others are brought to")
-      .value("steps", &WayIn::steps, "in order of assembly")
-      .value("blocked", &WayIn::blocked, "of parts that have no way in")
-      .value("not_told", &WayIn::not_told, "taken on trust")
-      .value("too_many", &WayIn::too_many, "more parts than are looked at")
-      .done();
+  bind_records<GivenOverlap, WayInOptions>(module);
+  bind_views<WayStep, Blockage, NotTold, WayIn>(module);
 }
 
 void require_occurrence(const Model& model, OccurrenceId occurrence) {
@@ -135,13 +89,7 @@ Raises: BadInputError when the model has no such occurrence.)");
 }
 
 void bind_stops(py::module_& module) {
-  View<AxialStop>(module, "AxialStop", "Two faces square to a centre line that stop each other.")
-      .value("a", &AxialStop::a, "looks along the line")
-      .value("b", &AxialStop::b, "looks against it")
-      .value("gap_mm", &AxialStop::gap, "negative where the parts overlap")
-      .value("area_mm2", &AxialStop::area, "shared")
-      .value("seat", &AxialStop::seat, "number of the axial seat, from 0, or None")
-      .done();
+  bind_view<AxialStop>(module);
   module.def(
       "find_axial_stops",
       [](const SharedModel& model, const SharedSeats& seats, const std::vector<std::size_t>& groups,

@@ -16,9 +16,9 @@
 #include "python/values/choices.hpp"
 #include "python/values/crossing.hpp"
 #include "python/values/ids.hpp"
-#include "python/values/member_count.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/members.hpp"
 
 namespace spotblue::python {
 

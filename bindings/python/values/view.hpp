@@ -13,6 +13,11 @@
 
 namespace spotblue::python {
 
+/// Whether a part of a result is handed out shared, as the functions that take one want it, and
+/// keeps the whole alive.
+template <class M>
+inline constexpr bool kShared = false;
+
 /// Binds what is to be seen of a struct; call done() last. Angles leave in degrees.
 template <class T, class Holder = std::unique_ptr<T>>
 class View {
@@ -31,8 +36,16 @@ class View {
     if constexpr (Crosses<M>) {
       return computed(
           name, [member](const T& value) { return Crossing<M>::out(value.*member); }, doc);
+    } else if constexpr (kShared<M>) {
+      return computed(
+          name,
+          [member](const Holder& whole) {
+            return std::shared_ptr<M>(whole, &(whole.get()->*member));
+          },
+          doc);
     } else {
-      return value(name, member, doc);
+      return computed(
+          name, [member](const T& value) -> const M& { return value.*member; }, doc);
     }
   }
   template <class M>
@@ -40,26 +53,24 @@ class View {
     return computed(
         name, [member](const T& value) { return PairCrossing<M>::out(value.*member); }, doc);
   }
-  template <class Get>
-  View& derived(const char* name, Get get, const char* doc) {
-    return computed(name, get, doc);
-  }
-
-  /// A member as it is; `doc` says the unit.
-  template <class M>
-  View& value(const char* name, M T::*member, const char* doc) {
+  View& or_0(const char* name, std::optional<double> T::*member, const char* doc) {
     return computed(
-        name, [member](const T& value) -> const M& { return value.*member; }, doc);
-  }
-  /// A member that is not always known: 0 then.
-  View& value_or_0(const char* name, std::optional<double> T::*member, const char* doc) {
-    return computed(
-        name, [member](const T& value) { return (value.*member).value_or(0.0); }, doc);
+        name, [member](const T& value) { return (value.*member).value_or(0.0); },
+        (doc + std::string("; 0: none")).c_str());
   }
   View& degrees(const char* name, double T::*member, const char* doc) {
     return computed(
         name, [member](const T& value) { return spotblue::degrees(value.*member); }, doc);
   }
+  template <class M>
+  View& held(M /*member*/) {
+    return *this;
+  }
+  template <class Get>
+  View& derived(const char* name, Get get, const char* doc) {
+    return computed(name, get, doc);
+  }
+
   template <class Get>
   View& computed(const char* name, Get get, const char* doc) {
     class_->def_property_readonly(name, get, doc);

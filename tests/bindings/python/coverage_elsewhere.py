@@ -24,7 +24,13 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.degrees": (None, "Python has it: math.degrees; here all angles are in degrees"),
     "base.radians": (None, "as degrees"),
     "base.describe_value": (None, DESCRIBED),
-    **{f"{layer}.describe": (None, DESCRIBED) for layer in ("standards", "mechanics", "job", "check")},
+    "base.each_member": (None, DESCRIBED),
+    "base.member_count": (None, DESCRIBED),
+    "base.wholly_described": (None, DESCRIBED),
+    **{
+        f"{layer}.describe": (None, DESCRIBED)
+        for layer in ("standards", "mechanics", "geometry", "job", "check")
+    },
     "base.trimmed": (None, LETTERS),
     "base.is_ascii_digit": (None, LETTERS),
     "base.is_ascii_capital": (None, LETTERS),

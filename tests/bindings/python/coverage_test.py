@@ -27,7 +27,7 @@ LAYERS = {
     "report": "spotblue",
 }
 # Declarations at namespace level begin a line without indent.
-NO_FUNCTION = "namespace|struct|class|enum|template|using|inline constexpr|inline namespace"
+NO_FUNCTION = "namespace|struct|class|enum|template|concept|using|inline constexpr|inline namespace"
 DECLARED = re.compile(rf"^(?!{NO_FUNCTION})[A-Za-z\[][^;{{]*[;{{]", re.MULTILINE)
 
 

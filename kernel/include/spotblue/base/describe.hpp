@@ -8,10 +8,13 @@
 ///   member(name, &T::m, document)     a member; a name that ends in _mm is of a length in mm
 ///   degrees(name, &T::m, document)    an angle held in rad and shown in degrees
 ///   pair(name, &T::m, document)       Limits shown as (lower, upper) in mm
+///   or_0(name, &T::m, document)       a number that may be missing, which Python sees as 0 then
+///   held(&T::m)                       a member for C++ alone
 ///   derived(name, get, document)      what a function of the value works out
 /// each of which hands `fields` back. A document says of what and in which range, and the unit
-/// where the name does not. The pointer is never read. Nothing is compiled of a description until
-/// someone brings fields.
+/// where the name does not; the name and document of a member are those of its key in JSON and of
+/// the schema too. The pointer is never read. Nothing is compiled of a description until someone
+/// brings fields.
 
 namespace spotblue {
 

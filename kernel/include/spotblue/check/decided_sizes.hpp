@@ -12,11 +12,17 @@
 namespace spotblue {
 
 struct DecidedSizes {
-  std::vector<SizeToWrite> sizes;  ///< one a feature of a product, in the model's order
-  /// Features the job speaks of whose size it leaves open, and why: a fit by clearance alone, or
-  /// places of one part that are to have different sizes.
+  std::vector<SizeToWrite> sizes;
   std::vector<Note> left_out;
 };
+constexpr void describe(auto& fields, const DecidedSizes*) {
+  fields.value("DecidedSizes", "The sizes a job has decided for its model.")
+      .member("sizes", &DecidedSizes::sizes,
+              "SizeToWrite, one a feature of a product, in the model's order")
+      .member("left_out", &DecidedSizes::left_out,
+              "features the job speaks of whose size it leaves open, and why: a fit by clearance "
+              "alone, or places of one part that are to have different sizes");
+}
 
 /// Classes and limits of the job's fits and [[sizes]], each on the feature it is for.
 /// @throws Error as judge_job.

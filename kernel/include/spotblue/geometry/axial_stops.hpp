@@ -14,14 +14,25 @@
 
 namespace spotblue {
 
-/// Two faces square to a centre line that look at each other and share area seen along it.
 struct AxialStop {
-  FeatureRef a;                       ///< looks along the line
-  FeatureRef b;                       ///< looks against it
-  double gap = 0.0;                   ///< mm; negative where the parts overlap
-  double area = 0.0;                  ///< mm2 that the two share; of an axial seat, its own
-  std::optional<std::size_t> seat{};  ///< index into Seats::axial of stops within its gap limits
+  FeatureRef a;
+  FeatureRef b;
+  double gap = 0.0;
+  double area = 0.0;
+  std::optional<std::size_t> seat{};
 };
+constexpr void describe(auto& fields, const AxialStop*) {
+  fields
+      .value("AxialStop",
+             "Two faces square to a centre line that look at each other and share area seen along "
+             "it.")
+      .member("a", &AxialStop::a, "looks along the line")
+      .member("b", &AxialStop::b, "looks against it")
+      .member("gap_mm", &AxialStop::gap, "negative where the parts overlap")
+      .member("area_mm2", &AxialStop::area, "that the two share; of an axial seat, its own")
+      .member("seat", &AxialStop::seat,
+              "number of the axial seat, from 0, of stops within its gap limits, or None");
+}
 
 /// The nearest stop of every two parts of different groups, each way, by centre line.
 ///

@@ -14,63 +14,112 @@
 
 namespace spotblue {
 
-/// One region in which two occurrences share material.
 struct Clash {
-  OccurrenceId a{}, b{};  ///< occurrences, a < b
-  double volume = 0.0;    ///< mm3
-  /// How deep metal is in metal, mm: of the longest straight way through the overlap, taken square
-  /// to the parts' faces, along and across their axes, the least.
+  OccurrenceId a{}, b{};
+  double volume = 0.0;
   double depth = 0.0;
-  /// How far it goes along the axis, or square to the depth, mm; none: not known.
   std::optional<double> length{};
-  /// A point inside the overlap, assembly frame; none where none is known.
   std::optional<Point> at{};
-  /// Volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere and torus
-  /// faces.
   bool exact = true;
-  /// "off axis"; "press fit off axis" and "taper off axis", of which the numbers tell only what is
-  /// deeper than such a seat may be; "faces overlap", "solids overlap", "undecided: ...".
   std::string cause;
-  /// Whether the two share material is not known; `cause` says why.
   [[nodiscard]] bool undecided() const { return cause.starts_with("undecided"); }
 };
+constexpr void describe(auto& fields, const Clash*) {
+  fields.value("Clash", "One region in which two occurrences share material.")
+      .member("a", &Clash::a, "number of the occurrence, from 0")
+      .member("b", &Clash::b, "number of the occurrence, from 0, over a's")
+      .member("volume_mm3", &Clash::volume, "shared")
+      .member("depth_mm", &Clash::depth,
+              "how deep metal is in metal: of the longest straight way through the overlap, taken "
+              "square to the parts' faces, along and across their axes, the least")
+      .or_0("length_mm", &Clash::length, "how far it goes along the axis, or square to the depth")
+      .member("at", &Clash::at,
+              "a point inside the overlap, assembly's frame; nothing where none is known")
+      .member("exact", &Clash::exact,
+              "volume from a closed form, or a checked boolean of plane, cylinder, cone, sphere "
+              "and torus faces")
+      .member("cause", &Clash::cause,
+              "\"off axis\"; \"press fit off axis\" and \"taper off axis\", of which the numbers "
+              "tell only what is deeper than such a seat may be; \"faces overlap\", \"solids "
+              "overlap\", \"undecided: ...\"")
+      .derived(
+          "undecided", [](const Clash& clash) { return clash.undecided(); },
+          "whether they share material is not known; the cause says why");
+}
 
-/// A cylinder that overlaps the hole it stands in as a screw does, and yet is no thread: a clash.
 struct UnnamedScrew {
   FeatureRef hole, screw;
-  std::string thread;  ///< whose sizes it has, less than a turn engaged; empty: none of the tables'
+  std::string thread;
 };
+constexpr void describe(auto& fields, const UnnamedScrew*) {
+  fields
+      .value("UnnamedScrew",
+             "A cylinder that overlaps the hole it stands in as a screw does, and yet is no "
+             "thread: a clash.")
+      .member("hole", &UnnamedScrew::hole, "where the hole is")
+      .member("screw", &UnnamedScrew::screw, "where the cylinder is")
+      .member("thread", &UnnamedScrew::thread,
+              "whose sizes it has, less than a turn engaged; empty: none of the tables'");
+}
 
-/// Two occurrences that touch, or stand one in the other with no more between than a seat has,
-/// where no seat, thread or clash says how: a ball in its socket, a shaft in a vee, cones of two
-/// angles.
 struct Contact {
-  OccurrenceId a{}, b{};        ///< occurrences, a < b
-  std::optional<double> gap{};  ///< least distance, mm; none where it could not be measured
-  std::optional<Point> at{};    ///< on a, where they come nearest, assembly frame
-  /// The faces there: "plane", "cylinder", "cone", "sphere", "torus" or "free form"; empty without
-  /// a gap.
+  OccurrenceId a{}, b{};
+  std::optional<double> gap{};
+  std::optional<Point> at{};
   std::string a_face{}, b_face{};
-  std::string why{};  ///< one line, where the gap could not be measured
+  std::string why{};
 };
+constexpr void describe(auto& fields, const Contact*) {
+  fields
+      .value("Contact",
+             "Two occurrences that touch, or stand one in the other with no more between than a "
+             "seat has, where no seat, thread or clash says how: a ball in its socket, a shaft in "
+             "a vee, cones of two angles.")
+      .member("a", &Contact::a, "number of the occurrence, from 0")
+      .member("b", &Contact::b, "number of the occurrence, from 0, over a's")
+      .member("gap_mm", &Contact::gap, "least distance; nothing where it could not be measured")
+      .member("a_face", &Contact::a_face,
+              "of a there: \"plane\", \"cylinder\", \"cone\", \"sphere\", \"torus\" or \"free "
+              "form\"; empty without a gap")
+      .member("b_face", &Contact::b_face, "of b there, by the same words")
+      .member("at", &Contact::at, "on a, where they come nearest, assembly's frame, or nothing")
+      .member("why", &Contact::why, "one line, where the gap could not be measured");
+}
 
-/// How the clash search decided, for the notes and the benchmark.
 struct ClashEffort {
-  std::size_t pairs = 0;           ///< near pairs looked at
-  std::size_t distinct_pairs = 0;  ///< by (product, product, relative placement)
-  std::size_t exact_pairs = 0;     ///< that needed Open CASCADE's exact boolean, contacts aside
+  std::size_t pairs = 0;
+  std::size_t distinct_pairs = 0;
+  std::size_t exact_pairs = 0;
 };
+constexpr void describe(auto& fields, const ClashEffort*) {
+  fields.value("ClashEffort", "How the clash search decided, for the notes and the benchmark.")
+      .member("pairs", &ClashEffort::pairs, "near pairs looked at")
+      .member("distinct_pairs", &ClashEffort::distinct_pairs,
+              "by (product, product, relative placement)")
+      .member("exact_pairs", &ClashEffort::exact_pairs,
+              "that needed Open CASCADE's exact boolean, contacts aside");
+}
 
 struct ClashReport {
   std::vector<Clash> clashes;
-  /// Of each pair the nearest: what bears there is not judged.
   std::vector<Contact> contacts;
-  /// Pairs, first < second, for which the time given to the look was up: they may clash.
   std::vector<OccurrencePair> not_looked_at;
   std::vector<UnnamedScrew> unnamed_screws;
   std::vector<Note> notes;
   ClashEffort effort;
 };
+constexpr void describe(auto& fields, const ClashReport*) {
+  fields.value("ClashReport", "Every clash found.")
+      .member("clashes", &ClashReport::clashes, "by place in the model")
+      .member("contacts", &ClashReport::contacts,
+              "what touches at no seat, the nearest of each pair: what bears there is not judged")
+      .member("not_looked_at", &ClashReport::not_looked_at,
+              "pairs, the lesser number first, for which the time given to the look was up: they "
+              "may clash")
+      .member("unnamed_screws", &ClashReport::unnamed_screws, "as deep as screws, and none")
+      .member("notes", &ClashReport::notes, "remarks")
+      .member("effort", &ClashReport::effort, "what it took");
+}
 
 /// Finds every clash among seats.near_pairs, and what touches there at no seat.
 ///

@@ -8,11 +8,15 @@ namespace spotblue {
 
 enum class FeatureKind { cylinder, cone, plane, width };
 
-/// A feature of a product: index into the product's list of that kind.
 struct ProductFeatureRef {
   FeatureKind kind = FeatureKind::cylinder;
   std::size_t index = 0;
   bool operator==(const ProductFeatureRef&) const = default;
 };
+constexpr void describe(auto& fields, const ProductFeatureRef*) {
+  fields.value("ProductFeatureRef", "A feature of a product.")
+      .member("kind", &ProductFeatureRef::kind, "which list of the product")
+      .member("index", &ProductFeatureRef::index, "number in that list, from 0");
+}
 
 }  // namespace spotblue

@@ -15,14 +15,22 @@
 
 namespace spotblue {
 
-/// Wall time of each stage, s.
 struct LookSeconds {
-  double read = 0.0;      ///< scan, child process, parse and transfer
-  double features = 0.0;  ///< feature extraction in the child and hand-over
+  double read = 0.0;
+  double features = 0.0;
   double seats = 0.0;
   double clash = 0.0;
   double total = 0.0;
 };
+constexpr void describe(auto& fields, const LookSeconds*) {
+  fields.value("LookSeconds", "Wall time of each stage.")
+      .member("read", &LookSeconds::read, "s; scan, child process, parse and transfer")
+      .member("features", &LookSeconds::features,
+              "s; feature extraction in the child and hand-over")
+      .member("seats", &LookSeconds::seats, "s")
+      .member("clash", &LookSeconds::clash, "s")
+      .member("total", &LookSeconds::total, "s");
+}
 
 struct Look {
   Model model;
@@ -30,19 +38,34 @@ struct Look {
   ClashReport clash;
   LookSettings settings;
   LookSeconds seconds;
-  /// What there was no time or memory for: whether it is well is not known. Parts by id, pairs as
-  /// "A and B", or the file where reading it was not done, or for the rest of more than a thousand.
-  /// Empty when all was looked at.
   std::vector<Note> not_looked_at;
-  /// Whether that is for want of the machine's memory and not of what was given.
   bool machine_lacked = false;
-  /// By how much the process grew, what reports will take counted in, 10^6 bytes.
   double memory_mb = 0.0;
 };
 
 /// Whether all of the file arrived and was looked at: nothing is not_looked_at and no part of the
 /// model is left out (Model::not_compared).
 [[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const Look& look);
+
+constexpr void describe(auto& fields, const Look*) {
+  fields.value("Look", "What was found on a model.")
+      .member("model", &Look::model, "products, features and occurrences")
+      .member("seats", &Look::seats, "where parts bear on each other")
+      .member("clash", &Look::clash, "clashes and remarks of their search")
+      .held(&Look::settings)
+      .member("seconds", &Look::seconds, "wall time")
+      .member("not_looked_at", &Look::not_looked_at,
+              "what there was no time or memory for: whether it is well is not known. Parts by id, "
+              "pairs as \"A and B\", or the file where reading it was not done, or for the rest of "
+              "more than a thousand; empty when all was looked at")
+      .member("machine_lacked", &Look::machine_lacked,
+              "whether that is for want of the machine's memory and not of what was given")
+      .member("memory_mb", &Look::memory_mb,
+              "by how much the process grew, what reports will take counted in, 10^6 bytes")
+      .derived(
+          "whole", [](const Look& look) { return is_whole(look); },
+          "whether all of the file arrived and was looked at");
+}
 
 /// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
 ///

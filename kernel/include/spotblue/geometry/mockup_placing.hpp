@@ -11,13 +11,19 @@
 
 namespace spotblue {
 
-/// One instance and where it went.
 struct PlacedPart {
   std::string name;
   std::size_t part = 0;
   std::string group;
-  Frame frame;  ///< part frame to assembly frame
+  Frame frame;
 };
+constexpr void describe(auto& fields, const PlacedPart*) {
+  fields.value("PlacedPart", "One instance and where it went.")
+      .member("name", &PlacedPart::name, "of the instance")
+      .member("part", &PlacedPart::part, "number of its part, from 0")
+      .member("group", &PlacedPart::group, "sub-assembly")
+      .member("frame", &PlacedPart::frame, "part frame to assembly frame");
+}
 
 /// Where each instance goes, in order of the placements; exact to rounding.
 /// @throws Error bad_input for unknown names, faces that look the same way, lines that are not

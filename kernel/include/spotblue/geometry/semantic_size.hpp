@@ -21,26 +21,27 @@ enum class SizeCharacteristic { diameter, radius, width, other };
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view size_characteristic_name(
     SizeCharacteristic characteristic);
 
-/// Lower and upper end, mm; of a size, or of a deviation (then signed).
 struct SizeLimits {
   double lower_mm = 0.0;
   double upper_mm = 0.0;
   bool operator==(const SizeLimits&) const = default;
 };
+constexpr void describe(auto& fields, const SizeLimits*) {
+  fields.value("SizeLimits", "Lower and upper end of a size, or of a deviation, then signed.")
+      .member("lower_mm", &SizeLimits::lower_mm, "mm")
+      .member("upper_mm", &SizeLimits::upper_mm, "mm");
+}
 
 struct SemanticSize {
-  int entity = 0;    ///< of the size in the file: 12 for #12; 0 for models not read from a file
-  std::string name;  ///< as the file says: "diameter"
+  int entity = 0;
+  std::string name;
   SizeCharacteristic characteristic = SizeCharacteristic::other;
-  std::optional<ProductId> product;  ///< index into Model::products; none: on no known face
-  /// Features of that product the size is stated for: one, or several alike ("4X").
+  std::optional<ProductId> product;
   std::vector<ProductFeatureRef> features;
   std::optional<double> nominal_mm;
-  std::optional<SizeLimits> deviations;  ///< from the nominal, as the file states them
-  /// Ends of the size: stated as such, or nominal plus deviations, or by the class; a radius's own.
+  std::optional<SizeLimits> deviations;
   std::optional<SizeLimits> limits;
-  std::string tolerance_class;  ///< "H7", "s6" (ISO 286-1); empty without one, or without sense
-  /// Why nothing is judged by it: no feature, text without sense, contradiction. Empty: sound.
+  std::string tolerance_class;
   std::string doubt;
 };
 
@@ -49,5 +50,30 @@ struct SemanticSize {
 
 /// "44 H7", "6.35 +0.0762/-0.0254", "32 to 32.5 radius", as a person reads it, in mm.
 [[nodiscard]] SPOTBLUE_EXPORT std::string semantic_size_text(const SemanticSize& size);
+
+constexpr void describe(auto& fields, const SemanticSize*) {
+  fields.value("SemanticSize", "A toleranced size that the file itself states.")
+      .member("entity", &SemanticSize::entity,
+              "its number in the file: 12 for #12; 0 of a model not read from a STEP file")
+      .member("name", &SemanticSize::name, "as the file says: \"diameter\"")
+      .member("characteristic", &SemanticSize::characteristic, "diameter, radius, width or other")
+      .member("product", &SemanticSize::product,
+              "number of the product, from 0, or None: on no known face")
+      .member("features", &SemanticSize::features,
+              "of that product, the size is stated for: one, or several alike (\"4X\")")
+      .member("nominal_mm", &SemanticSize::nominal_mm, "mm, or None")
+      .member("deviations", &SemanticSize::deviations,
+              "from the nominal, as the file states them, or None")
+      .member("limits", &SemanticSize::limits,
+              "ends of the size: stated as such, or nominal plus deviations, or by the class; a "
+              "radius's own; or None")
+      .member("tolerance_class", &SemanticSize::tolerance_class,
+              "\"H7\", \"s6\" (ISO 286-1); empty without one, or without sense")
+      .member("doubt", &SemanticSize::doubt,
+              "why nothing is judged by it: no feature, text without sense, contradiction; empty: "
+              "sound")
+      .derived("usable", &is_usable, "whether a size may be judged by it")
+      .derived("text", &semantic_size_text, "\"44 H7\", as a person reads it, in mm");
+}
 
 }  // namespace spotblue

@@ -17,14 +17,24 @@
 
 namespace spotblue {
 
-/// A size to be stated for every face of one feature. Either a class or deviations.
 struct SizeToWrite {
-  std::string product;                   ///< Product::id
-  std::string feature;                   ///< the feature's name: "bore 44", "slot 8"
-  double nominal_mm = 0.0;               ///< > 0; a diameter or a width
-  std::string tolerance_class;           ///< "H7", "s6": ISO 286-1, any letter and grade it has
-  std::optional<SizeLimits> deviations;  ///< signed, lower <= upper
+  std::string product;
+  std::string feature;
+  double nominal_mm = 0.0;
+  std::string tolerance_class;
+  std::optional<SizeLimits> deviations;
 };
+constexpr void describe(auto& fields, const SizeToWrite*) {
+  fields
+      .value("SizeToWrite",
+             "A size to be stated for every face of one feature: a class or deviations.")
+      .member("product", &SizeToWrite::product, "id of the product")
+      .member("feature", &SizeToWrite::feature, "its name: \"bore 44\", \"slot 8\"")
+      .member("nominal_mm", &SizeToWrite::nominal_mm, "more than 0; a diameter or a width")
+      .member("tolerance_class", &SizeToWrite::tolerance_class,
+              "\"H7\", \"s6\": ISO 286-1, any letter and grade it has; or empty")
+      .pair("deviations_mm", &SizeToWrite::deviations, "(lower, upper), signed, or None");
+}
 
 /// Writes `out` as `model` with the sizes added. Every entity of the file stays as it is, bytes and
 /// numbers; AP203 files are first turned into AP242 by Open CASCADE, AP214 files are relabelled.

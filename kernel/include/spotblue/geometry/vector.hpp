@@ -10,11 +10,18 @@
 
 namespace spotblue {
 
-/// A position or a difference of positions, mm.
 struct Point {
   double x = 0.0, y = 0.0, z = 0.0;
   constexpr bool operator==(const Point&) const = default;
 };
+constexpr void describe(auto& fields, const Point*) {
+  fields
+      .value("Point",
+             "A position or a difference of positions, mm; 1 long where it is a direction.")
+      .member("x", &Point::x, "mm")
+      .member("y", &Point::y, "mm")
+      .member("z", &Point::z, "mm");
+}
 
 constexpr Point operator+(Point a, Point b) { return {a.x + b.x, a.y + b.y, a.z + b.z}; }
 constexpr Point operator-(Point a, Point b) { return {a.x - b.x, a.y - b.y, a.z - b.z}; }
@@ -40,11 +47,15 @@ inline double angle_between_lines(Direction a, Direction b) {
   return std::atan2(norm(cross(a, b)), std::abs(dot(a, b)));
 }
 
-/// An unbounded straight line.
 struct Line {
   Point at;
   Direction along;
 };
+constexpr void describe(auto& fields, const Line*) {
+  fields.value("Line", "An unbounded straight line.")
+      .member("at", &Line::at, "a point on it, mm")
+      .member("along", &Line::along, "1 long");
+}
 
 /// Position of the foot of `p` on the line, mm from line.at in the sense of line.along.
 constexpr double station(const Line& line, Point p) { return dot(p - line.at, line.along); }
@@ -52,11 +63,14 @@ constexpr Point at_station(const Line& line, double s) { return line.at + s * li
 /// Distance of a point from the line, mm.
 inline double distance(const Line& line, Point p) { return norm(cross(p - line.at, line.along)); }
 
-/// Rigid placement (rotation or mirror, then translation): three rows of four numbers, mm.
 struct Frame {
   std::array<std::array<double, 4>, 3> rows{{{1, 0, 0, 0}, {0, 1, 0, 0}, {0, 0, 1, 0}}};
   bool operator==(const Frame&) const = default;
 };
+constexpr void describe(auto& fields, const Frame*) {
+  fields.value("Frame", "A rigid placement: three rows of four numbers, the last of each in mm.")
+      .member("rows", &Frame::rows, "rotation or mirror, then shift in mm");
+}
 
 SPOTBLUE_EXPORT Point place_point(const Frame& frame, Point p);
 SPOTBLUE_EXPORT Direction place_direction(const Frame& frame, Direction d);
@@ -68,13 +82,17 @@ SPOTBLUE_EXPORT Frame inverse(const Frame& frame);
 /// Whether the placement turns a right hand into a left one.
 SPOTBLUE_EXPORT bool is_mirror(const Frame& frame);
 
-/// Box along the axes; empty when low > high.
 struct Box {
   Point low{std::numeric_limits<double>::infinity(), std::numeric_limits<double>::infinity(),
             std::numeric_limits<double>::infinity()};
   Point high{-std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity(),
              -std::numeric_limits<double>::infinity()};
 };
+constexpr void describe(auto& fields, const Box*) {
+  fields.value("Box", "A box along the axes; empty when low > high.")
+      .member("low", &Box::low, "mm")
+      .member("high", &Box::high, "mm");
+}
 
 SPOTBLUE_EXPORT bool is_empty(const Box& box);
 SPOTBLUE_EXPORT void extend(Box& box, Point p);

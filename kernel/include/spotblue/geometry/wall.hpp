@@ -11,19 +11,31 @@
 
 namespace spotblue {
 
-/// A stretch of a seat over which the wall is taken as one plain ring.
 struct WallStretch {
-  double from = 0.0, to = 0.0;  ///< stations on the seat's axis, mm, from < to
-  double inner = 0.0;           ///< diameter, mm; 0 where the part is solid
-  double outer = 0.0;           ///< diameter, mm, > inner
+  double from = 0.0, to = 0.0;
+  double inner = 0.0;
+  double outer = 0.0;
 };
+constexpr void describe(auto& fields, const WallStretch*) {
+  fields.value("WallStretch", "A stretch of a seat over which the wall is taken as one plain ring.")
+      .member("start_mm", &WallStretch::from, "station on the seat's axis")
+      .member("end_mm", &WallStretch::to, "station on the seat's axis, past the start")
+      .member("inner_mm", &WallStretch::inner, "diameter; 0 where the part is solid")
+      .member("outer_mm", &WallStretch::outer, "diameter, over the inner");
+}
 
-/// The wall of one of the two parts of a seat.
 struct Wall {
-  std::vector<WallStretch> stretches;  ///< ascending; stretches without contact surface left out
-  /// What the rings do not show, each a clause of its own: "slot 6 is cut into the bore".
+  std::vector<WallStretch> stretches;
   std::vector<std::string> blind_spots;
 };
+constexpr void describe(auto& fields, const Wall*) {
+  fields.value("Wall", "The wall of one of the two parts of a seat.")
+      .member("stretches", &Wall::stretches,
+              "ascending; stretches without contact surface left out")
+      .member("blind_spots", &Wall::blind_spots,
+              "what the rings do not show, each a clause of its own: \"slot 6 is cut into the "
+              "bore\"");
+}
 
 /// The wall round the seat's hole, from the hub's own faces.
 ///
