@@ -1,7 +1,7 @@
 #pragma once
 // Values as the bytes that lie in memory, from a contained child to its parent: the same program on
-// the same machine. Types of their own list their fields in a function `serialize`, as in
-// model_fields.hpp.
+// the same machine. A struct is its members in the order of its description, or of its own where it
+// has none; what a description holds back for C++ does not go.
 
 #include <array>
 #include <cstdint>
@@ -14,59 +14,65 @@
 #include <utility>
 #include <vector>
 
+#include "geometry/model/bare_members.hpp"
+#include "spotblue/geometry/ids.hpp"
+
 namespace spotblue {
 
 class BytesOut {
  public:
-  template <class... Values>
-  void operator()(Values&... values) {
-    (put(values), ...);
+  template <class Value>
+  void operator()(const Value& value) {
+    put(value);
   }
   [[nodiscard]] std::string take() { return std::move(bytes_); }
 
  private:
   template <class Value>
-  void put(Value& value) {
+  void put(const Value& value) {
     if constexpr (std::is_arithmetic_v<Value> || std::is_enum_v<Value>) {
       put_raw(&value, sizeof value);
+    } else if constexpr (Described<Value>) {
+      each_member(value, [this](const auto& each) { this->put(each); });
     } else {
-      serialize(*this, value);
+      each_bare_member(value, [this](const auto& each) { this->put(each); });
     }
   }
-  void put(std::string& text) {
+  template <class Of>
+  void put(const Id<Of>& id) {
+    put(std::size_t{id});
+  }
+  void put(const std::string& text) {
     put_count(text.size());
     put_raw(text.data(), text.size());
   }
   template <class Value>
   requires requires(Value& values) { values.emplace_back(); }
-  void put(Value& values) {
+  void put(const Value& values) {
     put_count(values.size());
-    for (auto& value : values) {
+    for (const auto& value : values) {
       put(value);
     }
   }
   template <class Value>
-  void put(std::optional<Value>& value) {
-    bool there = value.has_value();
-    put(there);
-    if (there) {
+  void put(const std::optional<Value>& value) {
+    put(value.has_value());
+    if (value) {
       put(*value);
     }
   }
   template <class First, class Second>
-  void put(std::pair<First, Second>& both) {
-    (*this)(both.first, both.second);
+  void put(const std::pair<First, Second>& both) {
+    put(both.first);
+    put(both.second);
   }
   template <class Value, std::size_t size>
-  void put(std::array<Value, size>& values) {
-    for (Value& value : values) {
+  void put(const std::array<Value, size>& values) {
+    for (const Value& value : values) {
       put(value);
     }
   }
-  void put_count(std::size_t count) {
-    auto number = static_cast<std::uint64_t>(count);
-    put(number);
-  }
+  void put_count(std::size_t count) { put(static_cast<std::uint64_t>(count)); }
   void put_raw(const void* from, std::size_t size) {
     bytes_.append(static_cast<const char*>(from), size);
   }
@@ -80,9 +86,9 @@ class BytesIn {
  public:
   explicit BytesIn(std::string_view bytes) : rest_(bytes) {}
 
-  template <class... Values>
-  void operator()(Values&... values) {
-    (get(values), ...);
+  template <class Value>
+  void operator()(Value& value) {
+    get(value);
   }
   // Those behind what was read.
   [[nodiscard]] std::string_view rest() const { return rest_; }
@@ -92,9 +98,17 @@ class BytesIn {
   void get(Value& value) {
     if constexpr (std::is_arithmetic_v<Value> || std::is_enum_v<Value>) {
       std::memcpy(&value, next(sizeof value).data(), sizeof value);
+    } else if constexpr (Described<Value>) {
+      each_member(value, [this](auto& each) { this->get(each); });
     } else {
-      serialize(*this, value);
+      each_bare_member(value, [this](auto& each) { this->get(each); });
     }
+  }
+  template <class Of>
+  void get(Id<Of>& id) {
+    std::size_t index = 0;
+    get(index);
+    id = Id<Of>(index);
   }
   void get(bool& value) {
     const char byte = next(1).front();
@@ -123,7 +137,8 @@ class BytesIn {
   }
   template <class First, class Second>
   void get(std::pair<First, Second>& both) {
-    (*this)(both.first, both.second);
+    get(both.first);
+    get(both.second);
   }
   template <class Value, std::size_t size>
   void get(std::array<Value, size>& values) {

@@ -10,49 +10,47 @@
 #include <vector>
 
 #include "geometry/model/far_places.hpp"
-#include "geometry/model/model_fields.hpp"
 #include "geometry/read/completeness.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/base/members.hpp"
 
 namespace spotblue {
 namespace {
 
-// Goes through the fields as an archive does.
+// Looks at every number of a value.
 class Numbers {
  public:
-  template <typename... Fields>
-  void operator()(Fields&... fields) {
-    (take(fields), ...);
-  }
-  [[nodiscard]] bool all_finite() const { return all_finite_; }
-
- private:
   template <typename Field>
-  void take(Field& field) {
+  void take(const Field& field) {
     if constexpr (std::is_floating_point_v<Field>) {
       all_finite_ = all_finite_ && std::isfinite(field);
     } else if constexpr (std::is_same_v<Field, Box>) {
       if (!is_unset(field)) {
-        (*this)(field.low, field.high);
+        each_member(field, [this](const auto& one) { this->take(one); });
       }
     } else if constexpr (std::is_arithmetic_v<Field> || std::is_enum_v<Field> ||
                          std::is_same_v<Field, std::string>) {
       // Always finite.
     } else if constexpr (requires { field.begin(); }) {
-      for (auto& each : field) {
-        take(each);
+      for (const auto& one : field) {
+        take(one);
       }
     } else if constexpr (requires { field.has_value(); }) {
       if (field) {
         take(*field);
       }
     } else if constexpr (requires { typename Field::second_type; }) {
-      (*this)(field.first, field.second);
+      take(field.first);
+      take(field.second);
     } else {
-      serialize(*this, field);
+      each_member(field, [this](const auto& one) { this->take(one); });
     }
   }
+  template <typename Of>
+  void take(const Id<Of>& /*always finite*/) {}
+  [[nodiscard]] bool all_finite() const { return all_finite_; }
 
+ private:
   // A part whose solids have no faces has no box.
   static bool is_unset(const Box& box) {
     const Box unset;
@@ -63,21 +61,21 @@ class Numbers {
 };
 
 template <typename Field>
-bool is_finite(Field& field) {
+bool is_finite(const Field& field) {
   Numbers numbers;
-  numbers(field);
+  numbers.take(field);
   return numbers.all_finite();
 }
 
 template <typename Features>
-std::string first_spoilt(Features& features) {
-  const auto spoilt =
-      std::find_if(features.begin(), features.end(), [](auto& one) { return !is_finite(one); });
+std::string first_spoilt(const Features& features) {
+  const auto spoilt = std::find_if(features.begin(), features.end(),
+                                   [](const auto& one) { return !is_finite(one); });
   return spoilt == features.end() ? std::string() : fmt::format("its {}", spoilt->name);
 }
 
 // Of a product that has a number that is none: where it is.
-std::string spoilt_in(Product& product) {
+std::string spoilt_in(const Product& product) {
   for (const std::string& name : {first_spoilt(product.cylinders), first_spoilt(product.cones),
                                   first_spoilt(product.widths), first_spoilt(product.planes)}) {
     if (!name.empty()) {
@@ -94,14 +92,14 @@ class Sieve {
   // What there is to say of each thing that is left out.
   std::vector<Note> run() {
     for (ProductId i; i < model_.products.size(); ++i) {
-      if (Product& product = model_.products[i]; !is_finite(product)) {
+      if (const Product& product = model_.products[i]; !is_finite(product)) {
         found_.push_back(
             {fmt::format("part '{}'", product.id),
              fmt::format("{} has a number that is infinite or none", spoilt_in(product))});
         leave_out(i);
       }
     }
-    erase_if(model_.occurrences, [&](Occurrence& one) {
+    erase_if(model_.occurrences, [&](const Occurrence& one) {
       const bool spoilt = !is_finite(one);
       if (spoilt) {
         found_.push_back({fmt::format("'{}'", one.path),
@@ -109,7 +107,7 @@ class Sieve {
       }
       return spoilt;
     });
-    std::erase_if(model_.semantic_sizes, [&](SemanticSize& one) {
+    std::erase_if(model_.semantic_sizes, [&](const SemanticSize& one) {
       const bool spoilt = !is_finite(one);
       if (spoilt) {
         found_.push_back({one.entity > 0 ? fmt::format("size #{}", one.entity)

@@ -3,35 +3,10 @@
 #include <algorithm>
 #include <exception>
 
-#include "geometry/model/model_fields.hpp"
 #include "geometry/model/plain_bytes.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
-
-// As those of model_fields.hpp.
-template <class Archive>
-void serialize(Archive& to, ArrivedSolid& v) {
-  to(v.entity, v.faces, v.placed);
-}
-template <class Archive>
-void serialize(Archive& to, ArrivedFace& v) {
-  to(v.entity, v.bounds, v.declared_bounds, v.edges, v.declared_edges);
-}
-template <class Archive>
-void serialize(Archive& to, ArrivedProduct& v) {
-  to(v.entity);
-}
-template <class Archive>
-void serialize(Archive& to, OutsidePlace& v) {
-  to(v.definition, v.path, v.frame);
-}
-template <class Archive>
-void serialize(Archive& to, Arrival& v) {
-  to(v.model.products, v.model.occurrences, v.model.notes, v.model.not_compared,
-     v.model.semantic_sizes, v.model.file.unit, v.products, v.solids, v.lame_faces, v.unplaced,
-     v.not_looked_at, v.elsewhere);
-}
 
 namespace {
 
@@ -77,7 +52,8 @@ bool is_sound(const Model& model, const SemanticSize& size) {
 
 bool is_sound(const Arrival& arrival) {
   const Model& model = arrival.model;
-  return arrival.products.size() == model.products.size() &&
+  // Of the file the child knows its unit.
+  return model.file.files.empty() && arrival.products.size() == model.products.size() &&
          std::all_of(model.products.begin(), model.products.end(),
                      [](const Product& product) { return is_sound(product); }) &&
          std::all_of(model.occurrences.begin(), model.occurrences.end(),
@@ -90,8 +66,7 @@ bool is_sound(const Arrival& arrival) {
 
 std::string to_bytes(const Arrival& arrival) {
   BytesOut out;
-  // Fields are listed once, for readers too, and so as what can be changed.
-  out(const_cast<Arrival&>(arrival));
+  out(arrival);
   return out.take().append(kLastBytes);
 }
 

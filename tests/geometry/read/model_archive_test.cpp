@@ -49,6 +49,12 @@ TEST(ModelArchive, WhatIsHandedOverArrives) {
   EXPECT_EQ(arrival.elsewhere[0].path, "Stand/Bush");
 }
 
+TEST(ModelArchive, FilesThatTheParentKnowsAreNotTakenFromTheChild) {
+  Arrival arrival = small_arrival();
+  arrival.model.file.files = {"stand.step"};
+  EXPECT_FALSE(taken(to_bytes(arrival)));
+}
+
 TEST(ModelArchive, BytesThatAreCutOffAnywhereAreRefused) {
   const std::string sound = to_bytes(small_arrival());
   for (std::size_t length = 0; length < sound.size(); ++length) {
