@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "report/text_width.hpp"
+#include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {
