@@ -23,29 +23,30 @@ inline void field(JsonWriter& out, std::string_view key, std::string_view text) 
     out.text(text);
   }
 }
+[[nodiscard]] std::string_view source_name(SurfaceSource source);
 /// rad in, degrees out.
 void angle_field(JsonWriter& out, std::string_view key, double rad);
 void point_field(JsonWriter& out, std::string_view key, const Point& point);
 
-void write_file(JsonWriter& out, const FileInfo& file);
+void axis_field(JsonWriter& out, std::string_view key, const Line& axis);
+void frame_field(JsonWriter& out, std::string_view key, const Frame& frame);
+/// What is quoted already.
+void quoted_field(JsonWriter& out, std::string_view key, std::string_view quoted);
+/// The ids of an occurrence and its product, of a feature also that of its own.
+void place_field(JsonWriter& out, std::string_view key, OccurrenceId occurrence,
+                 const ModelNames& names);
+void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
+                   const ModelNames& names);
+/// Nothing at all where there are none.
+void quantities_field(JsonWriter& out, std::string_view key,
+                      const std::vector<Quantity>& quantities);
+
 void write_settings(JsonWriter& out, const LookSettings& settings);
 void write_products(JsonWriter& out, const Model& model, const ModelNames& names);
-void write_occurrences(JsonWriter& out, const Model& model, const ModelNames& names);
-
 void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& names);
-void write_radial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
-void write_axial_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
-void write_taper_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
-void write_width_seats(JsonWriter& out, const Seats& seats, const ModelNames& names);
-void write_threads(JsonWriter& out, const Seats& seats, const ModelNames& names);
 /// Sizes that the file states on faces.
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names);
-void write_clashes(JsonWriter& out, const ClashReport& report, const ModelNames& names);
-void write_contacts(JsonWriter& out, const ClashReport& report, const ModelNames& names);
-
 void write_job(JsonWriter& out, const Job& job);
-/// The list alone, without a key.
-void write_findings(JsonWriter& out, const std::vector<Finding>& findings);
 /// How many there are of each outcome.
 void write_outcomes(JsonWriter& out, const std::vector<Finding>& findings);
 

@@ -283,7 +283,8 @@ constexpr void describe(auto& fields, const Occurrence*) {
               "unique in the model: the path, or \"path (2)\" where paths repeat")
       .member("path", &Occurrence::path, "\"Press/Back shaft/Wheel\": names from the root down")
       .member("product", &Occurrence::product, "number of its product, from 0")
-      .member("frame", &Occurrence::frame, "product frame to assembly frame")
+      .member("frame", &Occurrence::frame,
+              "three rows of rotation and shift, product frame to assembly frame, mm")
       .member("mirrored", &Occurrence::mirrored, "placed as its mirror image")
       .member("box", &Occurrence::box, "in the assembly's frame");
 }
