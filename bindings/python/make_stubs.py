@@ -4,7 +4,9 @@
                                   of _kernel into spotblue/_names.py
 
 Fields, their types and documents, words of enumerations and signatures of functions are read from
-the classes and from the signatures that pybind11 writes; nothing is declared twice.
+the classes and from the signatures that pybind11 writes; nothing is declared twice. What is not
+understood ends it: a type that nothing bound, a function without a signature, one name of two
+enumerations.
 """
 
 from __future__ import annotations
@@ -16,7 +18,7 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 from types import BuiltinFunctionType, ModuleType
-from typing import Any
+from typing import Any, NoReturn
 
 HEAD = '"""{doc}\n\nWritten by make_stubs.py when the package was built."""\n\n'
 # What every record and every result has; the classes themselves have no such base.
@@ -43,6 +45,7 @@ class _Record(_Result):
 BASES_IN = "spotblue._numbers.base"
 PATH = "str | os.PathLike[str]"
 SIMPLE = {"object": "object", "handle": "object", "SupportsFloat": "float", "SupportsInt": "int"}
+PLAIN = {"bool", "bytes", "float", "int", "str", "numpy.typing.NDArray", "typing.Any"}
 OWN_OF_BASES = set(re.findall(r"def (\w+)", BASES)) | {"__init__", "__repr__", "__setattr__"}
 WIDEST = 100
 
@@ -68,9 +71,10 @@ def split(text: str) -> list[str]:
 class Stub:
     """The text of one module's stub."""
 
-    def __init__(self, module: ModuleType, choices: dict[str, str]) -> None:
+    def __init__(self, module: ModuleType, choices: dict[str, str], classes: set[str]) -> None:
         self.module = module
         self.choices = choices  # by its bare name, as signatures have it, the module of each
+        self.classes = classes  # "spotblue._kernel.Look": all that there are
         self.lines: list[str] = []
 
     def text(self) -> str:
@@ -102,6 +106,9 @@ class Stub:
             if module != self.module.__name__ and f"{last}." in body:
                 yield f"from {parent} import {last}"
 
+    def refuse(self, what: str) -> NoReturn:
+        sys.exit(f"{self.module.__name__}: {what}")
+
     def named(self, module: str, name: str) -> str:
         return name if module == self.module.__name__ else f"{module.rpartition('.')[2]}.{name}"
 
@@ -111,7 +118,7 @@ class Stub:
         Several values in a field are given as a tuple, and taken from any iterable.
         """
         if "::" in said:
-            sys.exit(f"{self.module.__name__}: {said}: bind this before what hands it out or takes it")
+            self.refuse(f"{said}: bind this before what hands it out or takes it")
         plain = re.sub(r"<([\w.]+) object at [^>]*>", r"\1", said)
         return self.type_of(ast.parse(plain, mode="eval").body, taken, field, outer=True)
 
@@ -150,8 +157,10 @@ class Stub:
         if name in self.choices:
             own = self.named(self.choices[name], name)
             return f"{own} | str" if taken else own
-        if name.startswith("spotblue."):
+        if name in self.classes:
             return self.named(name.rpartition(".")[0], last)
+        if last not in SIMPLE and name not in PLAIN:
+            self.refuse(f"{name}: nothing bound is called so; bind it, or say its type by typed.hpp")
         return SIMPLE.get(last, name)
 
     def parameter(self, text: str) -> str:
@@ -170,6 +179,8 @@ class Stub:
             for one in re.finditer(pattern, doc, re.MULTILINE)
             if one[1] != "*args, **kwargs"
         ]
+        if not found:
+            self.refuse(f"{name}: its document has no signature")
         lines = []
         for given, handed, about in found:
             own = [self.parameter(one) for one in given]
@@ -202,8 +213,8 @@ class Stub:
                 else:
                     lines.append("    @property")
                     lines += written(f"    def {name}", ["self"], handed, value.__doc__ or "")
-            elif callable(value) and name not in OWN_OF_BASES and getattr(value, "__doc__", None):
-                lines += self.functions(name, value.__doc__, "    ")
+            elif callable(value) and name not in OWN_OF_BASES:
+                lines += self.functions(name, value.__doc__ or "", "    ")
         return lines
 
 
@@ -253,22 +264,38 @@ def modules(top: ModuleType) -> Iterator[ModuleType]:
             yield from modules(value)
 
 
+def choices_of(found: list[ModuleType]) -> dict[str, str]:
+    """The module of each enumeration by its name, by which alone signatures call it."""
+    choices: dict[str, str] = {}
+    for module in found:
+        for name, value in vars(module).items():
+            if hasattr(value, "__members__"):
+                if name in choices:
+                    sys.exit(f"{module.__name__}: {name}: {choices[name]} has an enumeration of that name")
+                choices[name] = module.__name__
+    return choices
+
+
+def classes_of(found: list[ModuleType]) -> set[str]:
+    return {
+        f"{module.__name__}.{name}"
+        for module in found
+        for name, value in vars(module).items()
+        if isinstance(value, type)
+    }
+
+
 def main(package: Path) -> None:
     sys.path.insert(0, str(package))
     names = sys.modules["spotblue._names"] = ModuleType("_names")  # which is made here
     vars(names)["KERNEL"] = ()
     tops = [importlib.import_module(f"spotblue.{name}") for name in ("_numbers", "_kernel")]
     found = [one for top in tops for one in modules(top)]
-    choices = {
-        name: one.__name__
-        for one in found
-        for name, value in vars(one).items()
-        if hasattr(value, "__members__")
-    }
+    choices, classes = choices_of(found), classes_of(found)
     for module in found:
         _, top, *last = module.__name__.split(".")
         file = package / "spotblue" / top / f"{'.'.join(last) or '__init__'}.pyi"
-        write(file, Stub(module, choices).text())
+        write(file, Stub(module, choices, classes).text())
     rows = "".join(f'    "{one}",\n' for one, value in vars(tops[1]).items() if is_public(one, value))
     text = f'"""The names of _kernel, for who does not load it."""\n\nKERNEL = (\n{rows})\n'
     write(package / "spotblue" / "_names.py", text)

@@ -26,6 +26,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.describe_value": (None, DESCRIBED),
     "base.each_member": (None, DESCRIBED),
     "base.member_count": (None, DESCRIBED),
+    "base.times_described": (None, DESCRIBED),
     "base.wholly_described": (None, DESCRIBED),
     **{
         f"{layer}.describe": (None, DESCRIBED)

@@ -2,15 +2,78 @@
 
 from __future__ import annotations
 
+import ast
 import copy
 import enum
 import json
 import pickle
+import re
 import unittest
+from pathlib import Path
+from typing import Any
 
 import spotblue
 from spotblue import base, mechanics
 from spotblue.choice import Choice
+
+
+CLASSES: dict[str, type[Any]] = {
+    name: value
+    for module in (spotblue, base, spotblue.standards, mechanics)
+    for name, value in vars(module).items()
+    if isinstance(value, type)
+}
+RECORDS = sorted(
+    (value for value in set(CLASSES.values()) if "__match_args__" in vars(value) and value._fields),
+    key=lambda value: value.__name__,
+)
+PLAIN: dict[str, Any] = {"float": 7.5, "int": 7, "bool": True, "str": "seven", "PathLike": Path("7")}
+
+
+def taken_by(record: type[Any], name: str) -> ast.expr:
+    """The type in the setter's signature."""
+    said = re.findall(r", \w+: ([^\n]*)\) -> None", vars(record)[name].fset.__doc__)[-1]
+    return ast.parse(said, mode="eval").body
+
+
+def held_in(said: ast.expr) -> ast.expr:
+    """The type in a list; one of a fixed length is "List[float[4]]", of later pybind11 Annotated."""
+    while isinstance(said, ast.Subscript):
+        first = said.slice.elts[0] if isinstance(said.slice, ast.Tuple) else said.slice
+        kind = ast.unparse(said.value).rpartition(".")[2].lower()
+        if kind not in ("list", "annotated"):
+            return said.value if isinstance(first, ast.Constant) else said
+        said = first
+    return said
+
+
+def value_of(said: ast.expr, now: object) -> Any:
+    """A value of that type, another one than there is now."""
+    if isinstance(now, tuple) and now:  # as many as there are
+        return tuple(value_of(held_in(said), one) for one in now)
+    if isinstance(now, bool):
+        return not now
+    if isinstance(now, (int, float)):
+        return now + 1
+    if isinstance(said, ast.Subscript):
+        inner = said.slice.elts if isinstance(said.slice, ast.Tuple) else [said.slice]
+        kind = ast.unparse(said.value).rpartition(".")[2].lower()
+        if kind == "tuple":
+            return tuple(value_of(one, index) for index, one in enumerate(inner))
+        return [value_of(held_in(said), None)] if kind == "list" else value_of(inner[0], now)
+    name = ast.unparse(said).rpartition(".")[2]
+    if name in PLAIN:
+        return PLAIN[name]
+    if issubclass(CLASSES[name], Choice):
+        return next(member for member in CLASSES[name] if member != now)
+    made = CLASSES[name]()
+    setattr(made, made._fields[0], other_than(made, made._fields[0]))
+    return made
+
+
+def other_than(record: Any, name: str) -> Any:
+    """A value that its field takes and does not have."""
+    return value_of(taken_by(type(record), name), getattr(record, name))
 
 
 class EnumerationTest(unittest.TestCase):
@@ -66,6 +129,20 @@ class RecordTest(unittest.TestCase):
         job.fits = (*job.fits, spotblue.FitWant(hole="c"))
         self.assertEqual(len(job.fits), 3)
         self.assertEqual(pickle.loads(pickle.dumps(job)), job)
+
+    def test_a_field_that_is_set_changes_no_other(self) -> None:
+        self.assertGreater(len(RECORDS), 60)
+        for kind in RECORDS:
+            for name in kind._fields:
+                record, before = kind(), kind()
+                with self.subTest(record=kind.__name__, field=name):
+                    setattr(record, name, other_than(record, name))
+                    changed = [
+                        each
+                        for each in kind._fields
+                        if getattr(record, each) != getattr(before, each)
+                    ]
+                    self.assertEqual(changed, [name])
 
     def test_a_text_is_no_list_of_letters(self) -> None:
         with self.assertRaises(TypeError):

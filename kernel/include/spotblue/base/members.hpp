@@ -67,14 +67,32 @@ constexpr std::size_t member_count() {
   }
 }
 
-/// Whether a description leaves no member out.
+/// How often a description names one member.
+template <class T, class M>
+constexpr std::size_t times_described(M T::*member) {
+  std::size_t times = 0;
+  auto take = [&](auto other, auto /*held*/) {
+    if constexpr (std::is_same_v<decltype(other), M T::*>) {
+      times += other == member ? 1U : 0U;
+    }
+  };
+  MemberFields fields(take);
+  describe_value<T>(fields);
+  return times;
+}
+
+/// Whether a description names every member, and none of them twice.
 template <class T>
 constexpr bool wholly_described() {
   std::size_t count = 0;
-  auto take = [&count](auto /*member*/, auto /*held*/) { ++count; };
+  bool once = true;
+  auto take = [&](auto member, auto /*held*/) {
+    ++count;
+    once = once && times_described(member) == 1;
+  };
   MemberFields fields(take);
   describe_value<T>(fields);
-  return count == member_count<T>();
+  return once && count == member_count<T>();
 }
 
 /// A struct that has a description.
