@@ -15,6 +15,7 @@
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
+#include "spotblue/report/check_text.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::command {

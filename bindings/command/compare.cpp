@@ -12,6 +12,7 @@
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/job/job_file.hpp"
+#include "spotblue/report/compare_text.hpp"
 
 namespace spotblue::command {
 namespace {

@@ -4,7 +4,7 @@
 #include "command/view_options.hpp"
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/report/json.hpp"
-#include "spotblue/report/text.hpp"
+#include "spotblue/report/look_text.hpp"
 
 namespace spotblue::command {
 ExitCode run_look(const Given& given) {

@@ -1,3 +1,5 @@
+#include "spotblue/report/check_text.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,7 +13,6 @@
 #include "report/text_width.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue {
 namespace {

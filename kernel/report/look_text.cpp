@@ -1,3 +1,5 @@
+#include "spotblue/report/look_text.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -8,7 +10,6 @@
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue {
 namespace {

@@ -10,8 +10,8 @@
 #include "plugin/harness/session.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/job_file.hpp"
+#include "spotblue/report/check_text.hpp"
 #include "spotblue/report/json.hpp"
-#include "spotblue/report/text.hpp"
 #include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {

@@ -8,7 +8,7 @@
 #include "plugin/harness/json_value.hpp"
 #include "plugin/harness/session.hpp"
 #include "spotblue/report/json.hpp"
-#include "spotblue/report/text.hpp"
+#include "spotblue/report/look_text.hpp"
 #include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {

@@ -81,7 +81,7 @@ def unlisted_headers(top):
 
 
 # Sources of one header, each for a part of what it declares.
-OF_ONE_HEADER = {"report": ("check_text", "compare_text", "json_findings", "json_model", "json_seats", "look_text")}
+OF_ONE_HEADER = {"report": ("json_findings", "json_model", "json_seats")}
 
 
 def without_own_header(files):

@@ -1,10 +1,11 @@
+#include "spotblue/report/check_text.hpp"
+
 #include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include "report/example_look.hpp"
 #include "report/shown_cells.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue::test::check_text_test {
 

@@ -1,3 +1,5 @@
+#include "spotblue/report/compare_text.hpp"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -5,7 +7,6 @@
 
 #include "report/example_look.hpp"
 #include "report/shown_cells.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue::test::compare_text_test {
 

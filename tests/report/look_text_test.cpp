@@ -1,9 +1,10 @@
+#include "spotblue/report/look_text.hpp"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include "report/example_look.hpp"
 #include "report/shown_cells.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue::test::look_text_test {
 

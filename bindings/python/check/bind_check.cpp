@@ -16,8 +16,8 @@
 #include "spotblue/check/judge_job.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
+#include "spotblue/report/check_text.hpp"
 #include "spotblue/report/json.hpp"
-#include "spotblue/report/text.hpp"
 
 namespace spotblue::python {
 namespace {

@@ -9,7 +9,7 @@
 #include "python/values/view.hpp"
 #include "spotblue/check/compare.hpp"
 #include "spotblue/job/job_file.hpp"
-#include "spotblue/report/text.hpp"
+#include "spotblue/report/compare_text.hpp"
 
 namespace spotblue::python {
 namespace {

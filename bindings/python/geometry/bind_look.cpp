@@ -12,7 +12,7 @@
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
-#include "spotblue/report/text.hpp"
+#include "spotblue/report/look_text.hpp"
 
 namespace spotblue::python {
 
