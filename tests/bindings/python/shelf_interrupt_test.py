@@ -71,7 +71,7 @@ class Interrupting(unittest.TestCase):
         os.killpg(run.pid, by)
         out, err = run.communicate(timeout=20)
         # One that had its answer out may have ended before the signal came.
-        self.assertIn(run.returncode, (-by, 1) if out else (-by,))
+        self.assertIn(run.returncode, (-by, 0, 1) if out else (-by,))
         self.assertIn(err, said)
         # Workers see the end of their pipe, on a loaded machine a moment later.
         end = time.monotonic() + 15
