@@ -8,6 +8,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::keys_test {
 
@@ -114,17 +115,9 @@ void PrintTo(const BadShaft& row, std::ostream* out) { *out << row.mm << " mm"; 
 class NoKey : public testing::TestWithParam<BadShaft> {};
 
 TEST_P(NoKey, IsSaidByBothStandards) {
-  const auto code_of = [](auto call) {
-    try {
-      call();
-    } catch (const Error& error) {
-      return error.code();
-    }
-    return ErrorCode::open_cascade_failed;
-  };
   const Length shaft = Length::mm(GetParam().mm);
-  EXPECT_EQ(code_of([&] { (void)parallel_key(shaft); }), GetParam().code);
-  EXPECT_EQ(code_of([&] { (void)inch_key(shaft); }), GetParam().code);
+  EXPECT_EQ(test::error_of([&] { return parallel_key(shaft); }).code(), GetParam().code);
+  EXPECT_EQ(test::error_of([&] { return inch_key(shaft); }).code(), GetParam().code);
 }
 
 INSTANTIATE_TEST_SUITE_P(Shafts, NoKey,

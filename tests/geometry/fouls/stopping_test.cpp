@@ -12,6 +12,7 @@
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "spotblue/geometry/way_in.hpp"
+#include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::stopping_test {
@@ -19,15 +20,6 @@ namespace spotblue::stopping_test {
 Model two_bars() {
   return test::solid_model(
       {{test::bar_solid(0, 10, 0, 20), {}}, {test::bar_solid(0, 8, 15, 30), {}}});
-}
-
-std::string rule_of(const std::function<void()>& work) {
-  try {
-    work();
-  } catch (const Error& error) {
-    return error.rule();
-  }
-  return "it went on to its end";
 }
 
 TEST(Stopping, EveryStageOfALookHearsIt) {
@@ -40,7 +32,7 @@ TEST(Stopping, EveryStageOfALookHearsIt) {
            [&] { (void)find_clashes(model, seats, {}, {}); },
            [&] { (void)ways_in(model, seats, {}); },
        }) {
-    EXPECT_THAT(rule_of(stage), testing::HasSubstr("stopped before it was done"));
+    EXPECT_EQ(test::error_of(stage).code(), ErrorCode::stopped);
   }
 }
 
@@ -56,10 +48,11 @@ TEST(Stopping, TheComparisonOfSolidsDoesNotTakeItForAFailedPair) {
     asked = true;
   });
   const StopWhen stop(asked);
-  const std::string rule =
-      rule_of([&] { (void)proof::exact_overlaps(model.shapes.get(), pairs, {}); });
+  const Error error =
+      test::error_of([&] { return proof::exact_overlaps(model.shapes.get(), pairs, {}); });
   asking.join();
-  EXPECT_THAT(rule, testing::HasSubstr("stopped before it was done"));
+  EXPECT_EQ(error.code(), ErrorCode::stopped);
+  EXPECT_EQ(error.rule(), "stopped before it was done");
 }
 
 }  // namespace spotblue::stopping_test

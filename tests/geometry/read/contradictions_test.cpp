@@ -5,6 +5,7 @@
 #include "geometry/read/written_step.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/read.hpp"
+#include "support/thrown.hpp"
 
 // What a file says of places, names, units and shapes, and can not mean.
 namespace spotblue::contradictions_test {
@@ -40,14 +41,11 @@ std::string found(const std::string& pattern) {
 
 Error refusal(const std::string& text) {
   const Folder folder;
-  try {
-    (void)read_step(folder.write("odd.step", text), {}, Completeness::all_or_error);
-  } catch (const Error& problem) {
-    EXPECT_NE(problem.cure(), "");
-    return problem;
-  }
-  ADD_FAILURE() << "no Error was thrown";
-  return {ErrorCode::bad_input, {}, "", ""};
+  const auto file = folder.write("odd.step", text);
+  const Error problem =
+      test::error_of([&] { return read_step(file, {}, Completeness::all_or_error); });
+  EXPECT_NE(problem.cure(), "");
+  return problem;
 }
 
 Model partial(const std::string& text) {

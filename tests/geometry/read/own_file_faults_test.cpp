@@ -29,6 +29,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "support/shape_out.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::test::own_file_faults_test {
 
@@ -104,18 +105,13 @@ class OwnFileFault : public testing::Test {
   }
 
   static Error refused(const fs::path& file, Completeness how = Completeness::all_or_error) {
-    try {
-      static_cast<void>(read(file, how));
-    } catch (const Error& error) {
-      EXPECT_THAT(error.what(), Not(HasSubstr("\n")));
-      EXPECT_THAT(error.what(), Not(HasSubstr("crashed")));
-      EXPECT_THAT(error.what(), Not(HasSubstr("took")));
-      EXPECT_EQ(error.file(), file.string());
-      EXPECT_NE(error.cure(), "");
-      return error;
-    }
-    ADD_FAILURE() << "no Error was thrown for " << file;
-    return {ErrorCode::bad_input, {}, "", ""};
+    const Error error = test::error_of([&] { return read(file, how); });
+    EXPECT_THAT(error.what(), Not(HasSubstr("\n")));
+    EXPECT_THAT(error.what(), Not(HasSubstr("crashed")));
+    EXPECT_THAT(error.what(), Not(HasSubstr("took")));
+    EXPECT_EQ(error.file(), file.string());
+    EXPECT_NE(error.cure(), "");
+    return error;
   }
 
   static std::vector<std::string> notes(const Model& model) {

@@ -142,16 +142,12 @@ class OwnFile : public testing::Test {
   }
 
   static Error refusal_of(const fs::path& file) {
-    try {
-      static_cast<void>(read_model(file, {}, Completeness::all_or_error));
-    } catch (const Error& error) {
-      EXPECT_THAT(error.what(), Not(HasSubstr("\n")));
-      EXPECT_EQ(error.file(), file.string());
-      EXPECT_NE(error.cure(), "");
-      return error;
-    }
-    ADD_FAILURE() << "no Error was thrown for " << file;
-    return {ErrorCode::bad_input, {}, "", ""};
+    const Error error =
+        test::error_of([&] { return read_model(file, {}, Completeness::all_or_error); });
+    EXPECT_THAT(error.what(), Not(HasSubstr("\n")));
+    EXPECT_EQ(error.file(), file.string());
+    EXPECT_NE(error.cure(), "");
+    return error;
   }
 
   static std::vector<std::string> notes_of(const fs::path& file) {
