@@ -56,7 +56,7 @@ std::string point_text(const Point& point, LengthUnit unit) {
 
 std::string direction_text(const Direction& along) {
   constexpr double kSame = 1e-9;
-  const Point size{std::abs(along.x), std::abs(along.y), std::abs(along.z)};
+  const Point size{std::abs(along.x()), std::abs(along.y()), std::abs(along.z())};
   if (size.y < kSame && size.z < kSame) {
     return "along x";
   }
@@ -66,8 +66,8 @@ std::string direction_text(const Direction& along) {
   if (size.x < kSame && size.y < kSame) {
     return "along z";
   }
-  return fmt::format("along {}, {}, {}", axis_number(along.x), axis_number(along.y),
-                     axis_number(along.z));
+  return fmt::format("along {}, {}, {}", axis_number(along.x()), axis_number(along.y()),
+                     axis_number(along.z()));
 }
 
 std::string_view unit_word(LengthUnit unit) { return unit == LengthUnit::mm ? "mm" : "inches"; }

@@ -65,7 +65,7 @@ Point on_ring(const Look& look, const AxialSeat& seat, Point middle) {
   const Line& line = look.seats.centre_lines[*seat.centre_line].line;
   const double radius = 0.25 * (*seat.inner + *seat.outer);
   const Point foot = at_station(line, station(line, middle));
-  const Point other = std::abs(line.along.x) < 0.9 ? Point{1.0, 0.0, 0.0} : Point{0.0, 1.0, 0.0};
+  const Point other = std::abs(line.along.x()) < 0.9 ? Point{1.0, 0.0, 0.0} : Point{0.0, 1.0, 0.0};
   return foot + radius * unit(cross(line.along, other));
 }
 

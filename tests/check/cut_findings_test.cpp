@@ -39,9 +39,9 @@ class CutFindings : public testing::Test {
     std::size_t sides[2] = {};
     std::size_t found = 0;
     for (Plane& plane : slot.planes) {
-      if (plane.normal.x > 0.5 || plane.normal.x < -0.5) {
+      if (plane.normal.x() > 0.5 || plane.normal.x() < -0.5) {
         // A slot's sides look at each other: turn the block's outside in.
-        const Direction v = cross(plane.normal, plane.u);
+        const Direction v = third(plane.normal, plane.u);
         plane.normal = -plane.normal;
         plane.u = v;
         for (Edge2& edge : plane.outline.edges) {

@@ -25,7 +25,7 @@ void take_box(Product& part) {
     }
   }
   for (const Plane& plane : part.planes) {
-    const Direction v = cross(plane.normal, plane.u);
+    const Direction v = third(plane.normal, plane.u);
     for (const Edge2& edge : plane.outline.edges) {
       extend(part.box, plane.at + edge.from.u * plane.u + edge.from.v * v);
       const double r = edge.sweep != 0.0 ? edge.radius : 0.0;
@@ -80,7 +80,7 @@ Plane polygon(const std::vector<Point>& corners, Direction normal) {
               .normal = normal,
               .u = unit(corners[1] - corners[0]),
               .outline = {}};
-  const Direction v = cross(normal, plane.u);
+  const Direction v = third(normal, plane.u);
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const auto flat = [&](Point p) {
       return Point2{dot(p - plane.at, plane.u), dot(p - plane.at, v)};
@@ -153,7 +153,7 @@ Product block_part(Point low, Point high, const std::vector<BlockHole>& holes) {
     for (std::size_t end = 0; end < 2; ++end) {
       Plane& plane = part.planes[end];
       const Point d = Point{hole.x, hole.y, plane.at.z} - plane.at;
-      const Direction v = cross(plane.normal, plane.u);
+      const Direction v = third(plane.normal, plane.u);
       plane.outline.edges.push_back(
           circle({dot(d, plane.u), dot(d, v)}, 0.5 * hole.diameter, -2.0 * kPi));
     }
@@ -189,7 +189,7 @@ Frame rotated(Direction axis, double angle) {
   const double c = std::cos(angle);
   const double s = std::sin(angle);
   const double k = 1.0 - c;
-  const auto [x, y, z] = axis;
+  const auto [x, y, z] = Point(axis);
   return {{{{c + k * x * x, k * x * y - s * z, k * x * z + s * y, 0.0},
             {k * x * y + s * z, c + k * y * y, k * y * z - s * x, 0.0},
             {k * x * z - s * y, k * y * z + s * x, c + k * z * z, 0.0}}}};

@@ -1,10 +1,10 @@
 #include <variant>
 
 #include "python/bind.hpp"
+#include "python/values/directions.hpp"
 #include "python/values/record.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/angle.hpp"
-#include "spotblue/base/error.hpp"
 #include "spotblue/geometry/region.hpp"
 #include "spotblue/geometry/region_inner.hpp"
 #include "spotblue/geometry/region_overlay.hpp"
@@ -12,14 +12,6 @@
 
 namespace spotblue::python {
 namespace {
-
-Point checked_unit(const Point& point) {
-  if (!(norm(point) > 0.0)) {
-    throw Error(ErrorCode::bad_input, {"", "Point"}, "(0, 0, 0) has no direction",
-                "give a vector with a length");
-  }
-  return unit(point);
-}
 
 void bind_point(py::module_& module) {
   bind_record<Point>(module)
@@ -39,9 +31,11 @@ void bind_point(py::module_& module) {
       .def("dot", &dot, py::arg("other"), "The scalar product.")
       .def("cross", &cross, py::arg("other"), "The vector product.")
       .def("norm", &norm, "Distance from the origin; mm.")
-      .def("unit", &checked_unit, "The same direction, 1 long.\n\nRaises: BadInputError for zero.")
       .def(
-          "any_square", [](const Point& along) { return any_square(checked_unit(along)); },
+          "unit", [](const Point& self) { return Point(direction_of(self)); },
+          "The same direction, 1 long.\n\nRaises: BadInputError for zero.")
+      .def(
+          "any_square", [](const Point& along) { return Point(any_square(direction_of(along))); },
           "A direction square to this one, always the same.")
       .def(
           "angle_deg",

@@ -15,6 +15,7 @@
 
 #include "python/values/choices.hpp"
 #include "python/values/crossing.hpp"
+#include "python/values/directions.hpp"
 #include "python/values/ids.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/length.hpp"

@@ -49,7 +49,7 @@ bool coaxial(const Line& axis, const Line& other) {
 bool square_to(Direction a, Direction b) { return std::abs(dot(a, b)) < kSquare; }
 
 void take_outline(const Line& axis, const Plane& plane, Stretch& stretch) {
-  const Direction v = cross(plane.normal, plane.u);
+  const Direction v = third(plane.normal, plane.u);
   const auto take = [&](Point2 p) {
     stretch.take(station(axis, plane.at + p.u * plane.u + p.v * v));
   };

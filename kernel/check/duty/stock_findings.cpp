@@ -58,7 +58,7 @@ class Envelope {
   }
   // An arc is taken with its whole circle: the stock must hold what is round about it anyway.
   void add(const Plane& plane) {
-    const Direction v = cross(plane.normal, plane.u);
+    const Direction v = third(plane.normal, plane.u);
     for (const Edge2& edge : plane.outline.edges) {
       add(plane.at + edge.from.u * plane.u + edge.from.v * v);
       if (edge.sweep != 0.0 && angle_between_lines(plane.normal, axis_.along) < kSameDirection) {

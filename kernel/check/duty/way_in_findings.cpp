@@ -65,13 +65,13 @@ WayInOptions options_of(const DeclaredJob& declared) {
 
 /// "+z", "-x", or "(0.500, 0.866, 0.000)".
 std::string direction_text(Direction d) {
-  const std::array<std::pair<double, char>, 3> parts{{{d.x, 'x'}, {d.y, 'y'}, {d.z, 'z'}}};
+  const std::array<std::pair<double, char>, 3> parts{{{d.x(), 'x'}, {d.y(), 'y'}, {d.z(), 'z'}}};
   for (const auto& [along, name] : parts) {
     if (std::abs(along) > 1.0 - 1e-9) {
       return fmt::format("{}{}", along > 0.0 ? '+' : '-', name);
     }
   }
-  return fmt::format("({:.3f}, {:.3f}, {:.3f})", d.x, d.y, d.z);
+  return fmt::format("({:.3f}, {:.3f}, {:.3f})", d.x(), d.y(), d.z());
 }
 
 std::string how_text(WayHow how) {

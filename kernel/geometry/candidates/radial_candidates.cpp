@@ -146,7 +146,7 @@ double parallel_reach(double radius, double offset, double towards, const std::v
 double leaning_gap(const RadialCandidate& c, const Lean& lean, double middle,
                    const std::vector<Arc>& arcs, double s) {
   const Direction along_lean = unit(lean.slope);
-  const Direction across = cross(c.axis.along, along_lean);
+  const Direction across = third(c.axis.along, along_lean);
   const double zero = std::atan2(dot(along_lean, c.quarter), dot(along_lean, c.zero));
   const bool turned = dot(cross(c.axis.along, c.zero), c.quarter) < 0.0;
   const WornAt here = worn_at(c, s);
@@ -341,7 +341,7 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   c.axis = axis;
   c.shaft_axis = other;
   c.zero = place_direction(hole_frame, hole.zero);
-  c.quarter = place_direction(hole_frame, cross(hole.axis.along, hole.zero));
+  c.quarter = place_direction(hole_frame, third(hole.axis.along, hole.zero));
   return c;
 }
 

@@ -84,7 +84,7 @@ RingGap::RingGap(const RadialCandidate& c, const NearPart& part, Part which,
       const auto reach = [&](double lean) {
         return outer_ * std::sqrt(std::max(0.0, 1.0 - lean * lean)) + kOnePlace;
       };
-      const Point by{reach(d.x), reach(d.y), reach(d.z)};
+      const Point by{reach(d.x()), reach(d.y()), reach(d.z())};
       extend(box_, centre - by);
       extend(box_, centre + by);
     }

@@ -147,7 +147,7 @@ bool is_open(const TaperCandidate& c, const Surroundings& around, const SeatSett
            std::ranges::any_of(around.others, is_metal);
   };
   const Direction x = any_square(c.axis.along);
-  const Direction y = cross(c.axis.along, x);
+  const Direction y = third(c.axis.along, x);
   int open = 0;
   for (int i = 0; i < kStations; ++i) {
     const double z = ((i + 0.5) / kStations - 0.5) * c.engaged;

@@ -22,9 +22,9 @@ constexpr double kCrossing = 1e-9;
 std::optional<double> entry(const Box& box, Point start, Direction d) {
   double enter = 0.0;
   double leave = std::numeric_limits<double>::infinity();
-  const std::array<std::array<double, 4>, 3> axes{{{start.x, d.x, box.low.x, box.high.x},
-                                                   {start.y, d.y, box.low.y, box.high.y},
-                                                   {start.z, d.z, box.low.z, box.high.z}}};
+  const std::array<std::array<double, 4>, 3> axes{{{start.x, d.x(), box.low.x, box.high.x},
+                                                   {start.y, d.y(), box.low.y, box.high.y},
+                                                   {start.z, d.z(), box.low.z, box.high.z}}};
   for (const auto& [from, rate, low, high] : axes) {
     if (std::abs(rate) < kRounding) {
       if (from < low - kMargin || from > high + kMargin) {

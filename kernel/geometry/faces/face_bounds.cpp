@@ -38,7 +38,7 @@ struct Shape {
 Turned turned(const Shape& shape, double from, double to, std::vector<Arc> arcs) {
   Turned t{.axis = shape.axis,
            .x = shape.zero,
-           .y = cross(shape.axis.along, shape.zero),
+           .y = third(shape.axis.along, shape.zero),
            .from = from,
            .to = to,
            .radius_from = std::max(0.0, shape.radius + from * shape.slope),
@@ -86,7 +86,7 @@ Flat flat_of(const Plane& plane) {
   Flat flat{.at = plane.at,
             .normal = plane.normal,
             .u = plane.u,
-            .v = cross(plane.normal, plane.u),
+            .v = third(plane.normal, plane.u),
             .outline = &plane.outline,
             .slack = piece_slack(plane.outline),
             .box = {}};
@@ -215,7 +215,8 @@ Interval extent(const Flat& flat, Direction d) {
 Interval extent(const Box& box, Direction d) {
   const Point middle = 0.5 * (box.low + box.high);
   const Point half = 0.5 * (box.high - box.low);
-  const double reach = std::abs(d.x) * half.x + std::abs(d.y) * half.y + std::abs(d.z) * half.z;
+  const double reach =
+      std::abs(d.x()) * half.x + std::abs(d.y()) * half.y + std::abs(d.z()) * half.z;
   return {dot(d, middle) - reach, dot(d, middle) + reach};
 }
 

@@ -144,7 +144,7 @@ Box box_of_feature(const Cylinder& cylinder) {
   }
   constexpr int kSteps = 16;
   const double radius = 0.5 * cylinder.diameter;
-  const Direction v = cross(cylinder.axis.along, cylinder.zero);
+  const Direction v = third(cylinder.axis.along, cylinder.zero);
   Box box;
   for (const Patch& patch : cylinder.patches) {
     for (const Arc& arc : patch.arcs) {
@@ -283,11 +283,11 @@ void move_stations(Feature& feature, double by) {
 }  // namespace
 
 Direction canonical(Direction d) {
-  const double largest =
-      std::abs(d.x) >= std::abs(d.y) - kSameShare && std::abs(d.x) >= std::abs(d.z) - kSameShare
-          ? d.x
-      : std::abs(d.y) >= std::abs(d.z) - kSameShare ? d.y
-                                                    : d.z;
+  const double largest = std::abs(d.x()) >= std::abs(d.y()) - kSameShare &&
+                                 std::abs(d.x()) >= std::abs(d.z()) - kSameShare
+                             ? d.x()
+                         : std::abs(d.y()) >= std::abs(d.z()) - kSameShare ? d.y()
+                                                                           : d.z();
   return largest < 0.0 ? -d : d;
 }
 
@@ -320,7 +320,7 @@ void add_worn(Product& product, const WornSurface& worn, std::span<const EdgeCur
   Cylinder cylinder;
   cylinder.side = worn.side;
   const double sense = dot(canonical(worn.axis.along), worn.axis.along) > 0.0 ? 1.0 : -1.0;
-  cylinder.axis = {worn.axis.at, sense * worn.axis.along};
+  cylinder.axis = {worn.axis.at, sense > 0 ? worn.axis.along : -worn.axis.along};
   cylinder.zero = any_square(cylinder.axis.along);
   for (const DiameterAt& size : worn.sizes) {
     cylinder.sizes.push_back({sense * size.at, size.least, size.greatest});

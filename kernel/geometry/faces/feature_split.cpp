@@ -19,7 +19,7 @@ constexpr double kProud_mm = 0.01;  // what stands off the surface by less is in
 bool is_divided(const Cylinder& cylinder, double from, double to, const proof::FaceBounds& part) {
   constexpr int kStations = 7;
   constexpr int kAngles = 16;
-  const Direction quarter = cross(cylinder.axis.along, cylinder.zero);
+  const Direction quarter = third(cylinder.axis.along, cylinder.zero);
   for (int i = 0; i < kStations; ++i) {
     const double at = from + (to - from) * (i + 0.5) / kStations;
     const Point centre = at_station(cylinder.axis, at);

@@ -107,8 +107,8 @@ std::optional<double> lead_along(const std::vector<SurfaceSlope>& slopes, Point 
     if (r < kOnePlace || length < kNoLength) {
       return std::nullopt;
     }
-    const Direction radial = (1.0 / r) * out;
-    const Direction round = cross(axis.along, radial);
+    const Direction radial((1.0 / r) * out);
+    const Direction round = third(axis.along, radial);
     const double turn = dot(along, round);
     if (std::abs(dot(along, radial)) > kRound * length || std::abs(turn) < 0.1 * length) {
       return std::nullopt;
@@ -256,7 +256,7 @@ ReadFace crest_face(const ModelledThread& thread) {
   const auto circle = [&](double z, bool with_axis) {
     const Point at = at_station(thread.axis, z);
     const Direction along = with_axis ? thread.axis.along : -thread.axis.along;
-    const gp_Ax2 axes(gp_Pnt(at.x, at.y, at.z), gp_Dir(along.x, along.y, along.z));
+    const gp_Ax2 axes(gp_Pnt(at.x, at.y, at.z), to_dir(along));
     if (auto edge = edge_curve(BRepBuilderAPI_MakeEdge(gp_Circ(axes, thread.crest)).Edge())) {
       face.loops.push_back(face.edges.size());
       face.edges.push_back(std::move(*edge));

@@ -101,7 +101,7 @@ void take_slow_cones(Product& product) {
     const double sense = dot(canonical(cone.axis.along), cone.axis.along) > 0.0 ? 1.0 : -1.0;
     Cylinder cylinder;
     cylinder.side = cone.side;
-    cylinder.axis = {at_station(cone.axis, middle), sense * cone.axis.along};
+    cylinder.axis = {at_station(cone.axis, middle), sense > 0 ? cone.axis.along : -cone.axis.along};
     cylinder.zero = cone.zero;
     cylinder.diameter = 0.5 * (narrow + wide);
     cylinder.sizes = {{sense * (from - middle), narrow, narrow},

@@ -77,7 +77,7 @@ struct Crescent {
     const Point slope = shaft.along - dot(shaft.along, axis.along) * axis.along;
     const bool leans = tilt > 0.0 && norm(slope) > kRounding;
     const Direction lean = leans ? unit(slope) : any_square(axis.along);
-    const Direction across = cross(axis.along, lean);
+    const Direction across = third(axis.along, lean);
     double mean = 0.0;
     for (int i = 0; i < kPieces; ++i) {
       for (const Knot& knot : kGauss) {
@@ -127,7 +127,7 @@ PlacedPlane placed_plane(const Model& model, const FeatureRef& feature) {
   const Plane& plane = plane_of(model, feature);
   const Frame& frame = model.occurrences[feature.occurrence].frame;
   return {placed(model, feature, {plane.at, plane.normal}), place_direction(frame, plane.u),
-          place_direction(frame, cross(plane.normal, plane.u)), &plane.outline};
+          place_direction(frame, third(plane.normal, plane.u)), &plane.outline};
 }
 
 /// Points that may lie in what both outlines cover, likeliest first.
@@ -140,7 +140,7 @@ std::vector<Point> seat_points(const Seats& seats, const AxialSeat& seat, const 
     const Line& line = seats.centre_lines[*seat.centre_line].line;
     const Point foot = line.at + dot(a.normal.at - line.at, line.along) * line.along;
     const Direction x = any_square(line.along);
-    const Direction y = cross(line.along, x);
+    const Direction y = third(line.along, x);
     for (int i = 0; i < kAngles; ++i) {
       const double angle = 2.0 * kPi * i / kAngles;
       const double radius = 0.25 * (*seat.inner + *seat.outer);

@@ -87,7 +87,7 @@ class Chords {
       }
       // Overlaps end square to the line they are looked at about: along it and across it.
       const Direction u = tried.way.from ? tried.way.from->along : any_square(*d);
-      const Direction v = cross(*d, u);
+      const Direction v = third(*d, u);
       bool better = false;
       constexpr std::array<std::array<double, 2>, 8> kAside{
           {{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {1, -1}, {-1, 1}, {-1, -1}}};
@@ -158,11 +158,11 @@ double length_beside(std::span<const Point> points, const WayThrough& way) {
   constexpr int kTurns = 12;
   constexpr int kMostSteps = 20;
   const Direction u = any_square(way.along);
-  const Direction v = cross(way.along, u);
+  const Direction v = third(way.along, u);
   double most = 0.0;
   for (int i = 0; i < kTurns; ++i) {
     const double angle = std::numbers::pi * i / kTurns;
-    Direction d = std::cos(angle) * u + std::sin(angle) * v;
+    Direction d = turned(u, v, angle);
     // From the two ends along a direction to those along the line through them, while it helps.
     for (int step = 0; step < kMostSteps; ++step) {
       const Ends ends = ends_along(points, d);

@@ -133,7 +133,7 @@ TopoDS_Shape ring_solid(const Ring& ring) {
 
 TopoDS_Shape band_solid(const Band& band, double reach) {
   const Direction x = any_square(band.normal);
-  const Direction y = cross(band.normal, x);
+  const Direction y = third(band.normal, x);
   const double size = reach + norm(band.at);
   const Point corner = band.at - size * x - size * y + (band.low - kGrown) * band.normal;
   const gp_Ax2 axes(to_pnt(corner), to_dir(band.normal), to_dir(x));
@@ -201,8 +201,8 @@ std::vector<FacePoint> face_points(const TopoDS_Shape& shape, std::size_t most) 
         surface.D1(at.X(), at.Y(), p, du, dv);
         const gp_Vec normal = du.Crossed(dv);
         if (where.State() == TopAbs_IN && normal.Magnitude() > kRounding) {
-          const double sense = face.Orientation() == TopAbs_REVERSED ? -1.0 : 1.0;
-          points.push_back({from_occt(p), sense * unit(from_occt(normal))});
+          const Direction out = unit(from_occt(normal));
+          points.push_back({from_occt(p), face.Orientation() == TopAbs_REVERSED ? -out : out});
         }
       }
     }

@@ -38,14 +38,15 @@ std::size_t index_by_name(const std::vector<Item>& items, const std::string& nam
 
 // Columns x, y, z of a rotation and an origin.
 Frame frame_of(Direction x, Direction y, Direction z, Point at) {
-  return {{{{x.x, y.x, z.x, at.x}, {x.y, y.y, z.y, at.y}, {x.z, y.z, z.z, at.z}}}};
+  return {
+      {{{x.x(), y.x(), z.x(), at.x}, {x.y(), y.y(), z.y(), at.y}, {x.z(), y.z(), z.z(), at.z}}}};
 }
 
 Frame line_frame(const PlacingLine& line) {
   const Direction along = unit(line.along);
-  const Point side = std::abs(along.x) < 0.9 ? Point{1, 0, 0} : Point{0, 1, 0};
+  const Point side = std::abs(along.x()) < 0.9 ? Point{1, 0, 0} : Point{0, 1, 0};
   const Direction x = unit(side - dot(side, along) * along);
-  return frame_of(x, cross(along, x), along, line.at);
+  return frame_of(x, third(along, x), along, line.at);
 }
 
 Frame turn_about_z(double angle) {
@@ -212,7 +213,7 @@ class Placer {
   [[nodiscard]] PlacedFace placed_face(std::size_t i, const MockupFace& face) const {
     const Frame& frame = frames_[i].front();
     return {place_point(frame, on_axis(face.axis, face.station)),
-            place_direction(frame, on_axis(face.axis, face.sense))};
+            place_direction(frame, Direction(on_axis(face.axis, face.sense)))};
   }
 
   // The part turned and shifted so that its line is z and the point it is held by is the origin.
@@ -239,7 +240,8 @@ class Placer {
                            "name a face that is, or set the part on another bore");
     }
     const double local = place_point(own, on_axis(face.axis, face.station)).z;
-    const int sense = place_direction(own, on_axis(face.axis, face.sense)).z > 0.0 ? 1 : -1;
+    const int sense =
+        place_direction(own, Direction(on_axis(face.axis, face.sense))).z() > 0.0 ? 1 : -1;
     const double target = placement.at ? *placement.at : against(i, base, sense);
     if (placement.circle.count < 1 || placement.circle.count > 10000) {
       throw place(i).error(fmt::format("{} instances on a circle", placement.circle.count),
@@ -270,7 +272,7 @@ class Placer {
         index_by_name(mockup_.placements, placement.against, place(i), "placement");
     resolve(other);
     const PlacedFace face = placed_face(other, face_of(other, placement.against_face, place(i)));
-    const double looks = place_direction(inverse(line), face.looks).z;
+    const double looks = place_direction(inverse(line), face.looks).z();
     if (std::abs(std::abs(looks) - 1.0) > kParallelSine) {
       throw place(i).error(
           fmt::format("the face of \"{}\" is not square to this line", placement.against),

@@ -19,9 +19,9 @@ class AxisTransfer {
   AxisTransfer(const Revolved& base, const Frame& base_frame, const Other& other,
                const Frame& other_frame)
       : AxisTransfer(place_line(base_frame, base.axis), place_direction(base_frame, base.zero),
-                     place_direction(base_frame, cross(base.axis.along, base.zero)),
+                     place_direction(base_frame, third(base.axis.along, base.zero)),
                      place_line(other_frame, other.axis), place_direction(other_frame, other.zero),
-                     place_direction(other_frame, cross(other.axis.along, other.zero))) {}
+                     place_direction(other_frame, third(other.axis.along, other.zero))) {}
 
   // Ends on the other's axis, projected on the base's axis, in ascending order.
   [[nodiscard]] Interval stretch(double from, double to) const;

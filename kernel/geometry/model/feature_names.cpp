@@ -22,12 +22,12 @@ std::string number(double value_mm, int decimals) {
 }
 
 Direction forward(Direction d) {
-  const double x = std::abs(d.x);
-  const double y = std::abs(d.y);
-  const double z = std::abs(d.z);
-  const double largest = x >= y - kSameShare && x >= z - kSameShare ? d.x
-                         : y >= z - kSameShare                      ? d.y
-                                                                    : d.z;
+  const double x = std::abs(d.x());
+  const double y = std::abs(d.y());
+  const double z = std::abs(d.z());
+  const double largest = x >= y - kSameShare && x >= z - kSameShare ? d.x()
+                         : y >= z - kSameShare                      ? d.y()
+                                                                    : d.z();
   return largest < 0.0 ? -d : d;
 }
 

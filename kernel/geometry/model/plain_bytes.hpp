@@ -16,6 +16,7 @@
 
 #include "geometry/model/bare_members.hpp"
 #include "spotblue/geometry/ids.hpp"
+#include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {
 
@@ -42,6 +43,7 @@ class BytesOut {
   void put(const Id<Of>& id) {
     put(std::size_t{id});
   }
+  void put(const Direction& direction) { put(Point(direction)); }
   void put(const std::string& text) {
     put_count(text.size());
     put_raw(text.data(), text.size());
@@ -116,6 +118,11 @@ class BytesIn {
       throw std::runtime_error("neither true nor false");
     }
     value = byte == 1;
+  }
+  void get(Direction& direction) {
+    Point ends;
+    get(ends);
+    direction = Direction(ends);
   }
   void get(std::string& text) { text = next(count()); }
   template <class Value>

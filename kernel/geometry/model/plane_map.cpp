@@ -12,9 +12,9 @@ Point on_plane(const Plane& plane, Point2 p) {
 }
 
 Region outline_in(const Plane& target, const Plane& source, const Frame& frame) {
-  const Direction v = cross(target.normal, target.u);
+  const Direction v = third(target.normal, target.u);
   const Direction source_u = place_direction(frame, source.u);
-  const Direction source_v = place_direction(frame, cross(source.normal, source.u));
+  const Direction source_v = place_direction(frame, third(source.normal, source.u));
   const Point2 origin = in_plane(target, place_point(frame, source.at));
   return mapped(source.outline, {origin, dot(source_u, target.u), dot(source_v, target.u),
                                  dot(source_u, v), dot(source_v, v)});

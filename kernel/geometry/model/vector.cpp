@@ -1,6 +1,10 @@
 #include "spotblue/geometry/vector.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+
+#include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
@@ -22,18 +26,24 @@ constexpr Frame frame_of(const std::array<std::array<double, 3>, 3>& m, Point t)
 
 }  // namespace
 
+void refuse_direction(double x, double y, double z) {
+  throw Error(ErrorCode::bad_input, {"", "direction"},
+              fmt::format("({:g}, {:g}, {:g}) is not 1 long", x, y, z),
+              "divide it by its length, and leave out what is zero");
+}
+
 Direction any_square(Direction along) {
   const Point helper =
-      std::abs(along.x) <= std::abs(along.y) && std::abs(along.x) <= std::abs(along.z)
+      std::abs(along.x()) <= std::abs(along.y()) && std::abs(along.x()) <= std::abs(along.z())
           ? Point{1, 0, 0}
-      : std::abs(along.y) <= std::abs(along.z) ? Point{0, 1, 0}
-                                               : Point{0, 0, 1};
+      : std::abs(along.y()) <= std::abs(along.z()) ? Point{0, 1, 0}
+                                                   : Point{0, 0, 1};
   return unit(cross(along, helper));
 }
 
 Point place_point(const Frame& frame, Point p) { return turned(frame, p) + origin(frame); }
 
-Direction place_direction(const Frame& frame, Direction d) { return turned(frame, d); }
+Direction place_direction(const Frame& frame, Direction d) { return Direction(turned(frame, d)); }
 
 Line place_line(const Frame& frame, const Line& line) {
   return {place_point(frame, line.at), place_direction(frame, line.along)};

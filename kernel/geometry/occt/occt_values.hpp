@@ -14,9 +14,9 @@ namespace spotblue {
 inline Point from_occt(const gp_XYZ& p) { return {p.X(), p.Y(), p.Z()}; }
 inline Point from_occt(const gp_Pnt& p) { return from_occt(p.XYZ()); }
 inline Point from_occt(const gp_Vec& v) { return from_occt(v.XYZ()); }
-inline Direction from_occt(const gp_Dir& d) { return from_occt(d.XYZ()); }
+inline Direction from_occt(const gp_Dir& d) { return Direction(from_occt(d.XYZ())); }
 inline gp_Pnt to_pnt(Point p) { return {p.x, p.y, p.z}; }
-inline gp_Dir to_dir(Direction d) { return {d.x, d.y, d.z}; }
+inline gp_Dir to_dir(Direction d) { return {d.x(), d.y(), d.z()}; }
 inline gp_Trsf to_trsf(const Frame& frame) {
   const auto& r = frame.rows;
   gp_Trsf result;

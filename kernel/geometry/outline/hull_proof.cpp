@@ -45,7 +45,7 @@ std::array<Direction, 3> box_axes(const FaceBounds& part) {
       break;
     }
   }
-  return {first, second, cross(first, second)};
+  return {first, second, third(first, second)};
 }
 
 /// The side moved in past the band it ends in.

@@ -92,7 +92,7 @@ bool leaves_box(const FaceBounds& part, const Line& axis, Interval z, const Sect
   const double low = 0.5 * (cell.low_first + cell.low_last);
   const double high = 0.5 * (cell.high_first + cell.high_last);
   const Direction x = any_square(axis.along);
-  const Direction y = cross(axis.along, x);
+  const Direction y = third(axis.along, x);
   const Point middle = at_station(axis, station);
   for (const double share : {0.5, 0.999}) {
     const double radius = low + share * (high - low);

@@ -23,10 +23,10 @@ struct AxisView {
   Direction along, first, second;
 };
 
-AxisView view_along(const Line& axis, Direction toward) {
+AxisView view_along(const Line& axis, Point toward) {
   const Point square = toward - dot(toward, axis.along) * axis.along;
   const Direction first = norm(square) > kParallelTilt ? unit(square) : any_square(axis.along);
-  return {axis.at, axis.along, first, cross(axis.along, first)};
+  return {axis.at, axis.along, first, third(axis.along, first)};
 }
 
 Interval moved(Interval span, double by) { return {span.low + by, span.high + by}; }

@@ -46,6 +46,7 @@ class Numbers {
       each_member(field, [this](const auto& one) { this->take(one); });
     }
   }
+  void take(const Direction& direction) { take(Point(direction)); }
   template <typename Of>
   void take(const Id<Of>& /*always finite*/) {}
   [[nodiscard]] bool all_finite() const { return all_finite_; }

@@ -44,7 +44,7 @@ double chord_turn(const Line& axis, Point from, Point to, const Integrand& f) {
   const Point radial = middle - at_station(axis, station(axis, middle));
   const double square = dot(radial, radial);
   const double turning = square > 0.0 ? dot(cross(axis.along, radial), to - from) / square : 0.0;
-  return turning == 0.0 ? 0.0 : turning * f(middle, (1.0 / std::sqrt(square)) * radial);
+  return turning == 0.0 ? 0.0 : turning * f(middle, Direction((1.0 / std::sqrt(square)) * radial));
 }
 
 // Integral of f(p) dtheta along the edges, theta the angle about the axis.
@@ -62,7 +62,8 @@ Flux turn_integral(std::span<const EdgeCurve> edges, const Line& axis, const Int
             const double turning =
                 square > 0.0 ? dot(cross(axis.along, radial), p.derivative) / square : 0.0;
             return std::array{
-                turning == 0.0 ? 0.0 : turning * f(p.at, (1.0 / std::sqrt(square)) * radial)};
+                turning == 0.0 ? 0.0
+                               : turning * f(p.at, Direction((1.0 / std::sqrt(square)) * radial))};
           })[0];
   }
   return sum;

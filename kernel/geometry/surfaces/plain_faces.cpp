@@ -68,7 +68,7 @@ Direction natural_normal(const FaceSurface& known, Point p) {
   }
   const Direction out = unit(p - at_station(known.axis, station(known.axis, p)));
   const double lean = known.kind == FaceSurface::Kind::cone ? known.half_angle : 0.0;
-  return std::cos(lean) * out - std::sin(lean) * known.axis.along;
+  return Direction(std::cos(lean) * out - std::sin(lean) * known.axis.along);
 }
 
 bool is_plain(GeomAbs_SurfaceType type) {

@@ -75,7 +75,7 @@ class TorusFrame {
     const Point out = p.at - at_station(surface_.axis, z);
     const double r = norm(out);
     TorusPoint result;
-    result.radial = (1.0 / r) * out;
+    result.radial = Direction((1.0 / r) * out);
     result.about = near(std::atan2(dot(out, quarter_), dot(out, zero_)), before.about);
     result.tube = near(std::atan2(z, r - surface_.radius), before.tube);
     result.about_speed = dot(cross(along, out), p.derivative) / (r * r);

@@ -39,7 +39,8 @@ bool is_ruled(FaceSurface::Kind kind) {
 }
 
 // The normal out of the material.
-Direction normal_at(const FaceSurface& surface, Point p) {
+// Zero on the axis.
+Point normal_at(const FaceSurface& surface, Point p) {
   const Line& axis = surface.axis;
   if (surface.kind == FaceSurface::Kind::plane) {
     return axis.along;
@@ -67,9 +68,9 @@ double bound_of(const ReadFace& face, Direction way) {
   const auto most = [](double low, double high, double along) {
     return std::max(low * along, high * along);
   };
-  return most(face.box.low.x, face.box.high.x, way.x) +
-         most(face.box.low.y, face.box.high.y, way.y) +
-         most(face.box.low.z, face.box.high.z, way.z);
+  return most(face.box.low.x, face.box.high.x, way.x()) +
+         most(face.box.low.y, face.box.high.y, way.y()) +
+         most(face.box.low.z, face.box.high.z, way.z());
 }
 
 // 1 or -1 where the faces that reach farthest this way agree on it, else 0.

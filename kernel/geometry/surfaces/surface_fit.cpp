@@ -77,7 +77,7 @@ bool spread_over_a_surface(const std::vector<SurfaceSample>& samples) {
   if (!(length > 0.0)) {
     return false;
   }
-  const Line line{origin, (1.0 / length) * (far->at - origin)};
+  const Line line{origin, Direction((1.0 / length) * (far->at - origin))};
   return std::any_of(samples.begin(), samples.end(),
                      [&](const SurfaceSample& s) { return distance(line, s.at) > kThin * length; });
 }
@@ -123,7 +123,7 @@ std::optional<FittedCylinder> first_cylinder(const std::vector<SurfaceSample>& s
   }
   const Direction along = spread.least;
   const Direction e1 = any_square(along);
-  const Direction e2 = cross(along, e1);
+  const Direction e2 = third(along, e1);
   // Circle x2 + y2 + D x + E y + F = 0 by least squares about the first point, where it is well
   // set.
   const Point origin = samples.front().at;
@@ -159,7 +159,7 @@ std::optional<FittedCylinder> first_cylinder(const std::vector<SurfaceSample>& s
 bool improve(FittedCylinder& cylinder, const std::vector<SurfaceSample>& samples) {
   const Direction along = cylinder.axis.along;
   const Direction e1 = any_square(along);
-  const Direction e2 = cross(along, e1);
+  const Direction e2 = third(along, e1);
   math_Matrix m(1, 5, 1, 5, 0.0);
   math_Vector r(1, 5, 0.0);
   for (const SurfaceSample& s : samples) {

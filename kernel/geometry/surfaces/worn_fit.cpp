@@ -94,7 +94,7 @@ Line middle_axis(const PointAt& point, const Line& rough) {
     return rough;
   }
   const Direction along = unit(*last - *first);
-  return {*first, dot(along, rough.along) > 0.0 ? along : -1.0 * along};
+  return {*first, dot(along, rough.along) > 0.0 ? along : -along};
 }
 
 DiameterAt size_of(const PointAt& point, const Line& axis, double row) {

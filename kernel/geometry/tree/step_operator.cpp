@@ -49,20 +49,20 @@ Point coordinates_of(const Handle(StepGeom_CartesianPoint) & point) {
                      point->CoordinatesValue(3)};
 }
 
-// `wanted`, or else `otherwise`, without its parts along `used` and `also`; zero when it has none
+// `wanted`, or else `otherwise`, without its parts along `used` and `also`; none when it has none
 // left.
-Direction square_to(Point wanted, Point otherwise, Direction used, Direction also) {
-  const Point start = norm(wanted) > 0.0 ? unit(wanted) : otherwise;
+std::optional<Direction> square_to(Point wanted, Point otherwise, Point used, Point also) {
+  const Point start = norm(wanted) > 0.0 ? Point(unit(wanted)) : otherwise;
   Point rest = start - dot(start, used) * used;
   rest = rest - dot(rest, also) * also;
-  return norm(rest) > kNoLength ? unit(rest) : Point{};
+  return norm(rest) > kNoLength ? std::optional(unit(rest)) : std::nullopt;
 }
 
 gp_Trsf matrix(Direction x, Direction y, Direction z, Point at, double scale) {
   gp_Trsf result;
-  result.SetValues(scale * x.x, scale * y.x, scale * z.x, at.x,  //
-                   scale * x.y, scale * y.y, scale * z.y, at.y,  //
-                   scale * x.z, scale * y.z, scale * z.z, at.z);
+  result.SetValues(scale * x.x(), scale * y.x(), scale * z.x(), at.x,  //
+                   scale * x.y(), scale * y.y(), scale * z.y(), at.y,  //
+                   scale * x.z(), scale * y.z(), scale * z.z(), at.z);
   return result;
 }
 
@@ -79,11 +79,11 @@ double unit_of_users(const Handle(StepRepr_MappedItem) & item, const Interface_G
 }  // namespace
 
 gp_Trsf axes_placement(const Handle(StepGeom_Axis2Placement3d) & axes, double mm_per_unit) {
-  const Direction z = axes->HasAxis() ? unit(ratios_of(axes->Axis())) : Point{0, 0, 1};
+  const Direction z = axes->HasAxis() ? unit(ratios_of(axes->Axis())) : Direction(0, 0, 1);
   const Point wanted = axes->HasRefDirection() ? ratios_of(axes->RefDirection()) : Point{};
-  Direction x = square_to(wanted, {1, 0, 0}, z, {});
-  x = norm(x) > 0.0 ? x : square_to({0, 1, 0}, {}, z, {});
-  return matrix(x, cross(z, x), z, mm_per_unit * coordinates_of(axes->Location()), 1.0);
+  const auto first = square_to(wanted, {1, 0, 0}, z, {});
+  const Direction x = first ? *first : square_to({0, 1, 0}, {}, z, {}).value_or(any_square(z));
+  return matrix(x, third(z, x), z, mm_per_unit * coordinates_of(axes->Location()), 1.0);
 }
 
 bool is_rigid(const gp_Trsf& placement) {
@@ -111,17 +111,24 @@ std::optional<gp_Trsf> transformation_of(const Handle(StepGeom_CartesianTransfor
                                              placing,
                                          double mm_per_unit) {
   const Direction z =
-      square_to(placing->HasAxis3() ? ratios_of(placing->Axis3()) : Point{}, {0, 0, 1}, {}, {});
+      square_to(placing->HasAxis3() ? ratios_of(placing->Axis3()) : Point{}, {0, 0, 1}, {}, {})
+          .value_or(Direction(0, 0, 1));
   const Point wanted_x = placing->HasAxis1() ? ratios_of(placing->Axis1()) : Point{};
-  Direction x = square_to(wanted_x, {1, 0, 0}, z, {});
-  x = norm(x) > 0.0 || norm(wanted_x) > 0.0 ? x : square_to({0, 1, 0}, {}, z, {});
-  const Point wanted_y = placing->HasAxis2() ? ratios_of(placing->Axis2()) : Point{};
-  const Direction y = norm(wanted_y) > 0.0 ? square_to(wanted_y, {}, z, x) : cross(z, x);
-  const double scale = placing->HasScale() ? placing->Scale() : 1.0;
-  if (norm(x) == 0.0 || norm(y) == 0.0 || !(scale > 0.0)) {
+  auto x = square_to(wanted_x, {1, 0, 0}, z, {});
+  if (!x && !(norm(wanted_x) > 0.0)) {
+    x = square_to({0, 1, 0}, {}, z, {});
+  }
+  if (!x) {
     return std::nullopt;
   }
-  return matrix(x, y, z, mm_per_unit * coordinates_of(placing->LocalOrigin()), scale);
+  const Point wanted_y = placing->HasAxis2() ? ratios_of(placing->Axis2()) : Point{};
+  const auto y =
+      norm(wanted_y) > 0.0 ? square_to(wanted_y, {}, z, *x) : std::optional(third(z, *x));
+  const double scale = placing->HasScale() ? placing->Scale() : 1.0;
+  if (!y || !(scale > 0.0)) {
+    return std::nullopt;
+  }
+  return matrix(*x, *y, z, mm_per_unit * coordinates_of(placing->LocalOrigin()), scale);
 }
 
 std::optional<gp_Trsf> crooked_placement(const Handle(StepRepr_MappedItem) & item,

@@ -115,14 +115,14 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
     return;
   }
   const Direction level = unit(cross(axis.along, t.axis.along));
-  const Direction square = cross(level, axis.along);
-  const Direction rise = cross(t.axis.along, level);
+  const Direction square = third(level, axis.along);
+  const Direction rise = third(t.axis.along, level);
   const double radius = t.radius_from;
   const double rising = dot(rise, axis.along);
   const double climb = dot(t.axis.along, axis.along);
   const Point off = t.axis.at - axis.at;
   const auto flat_angle = [&](double angle) {
-    const Direction n = std::cos(angle) * level + std::sin(angle) * rise;
+    const Direction n = turned(level, rise, angle);
     return std::atan2(dot(n, t.y), dot(n, t.x));
   };
   const double middle = dot(off, axis.along);
@@ -132,7 +132,7 @@ void lay_across(std::vector<FaceOver>& over, const Turned& t, const Line& axis, 
     if (!in_arcs(flat_angle(angle), t.arcs)) {
       continue;
     }
-    const Direction n = std::cos(angle) * level + std::sin(angle) * rise;
+    const Direction n = turned(level, rise, angle);
     const Point base = off + radius * n;
     Interval v{t.from, t.to};
     const double at_zero = dot(base, axis.along);
@@ -215,8 +215,8 @@ void lay_flat(std::vector<FaceOver>& over, const Flat& flat, const Line& axis, I
   if (slant < kSquareTilt) {
     return;
   }
-  const Direction out = (1.0 / slant) * radial;
-  const Direction level = cross(axis.along, out);
+  const Direction out((1.0 / slant) * radial);
+  const Direction level = third(axis.along, out);
   const double base = dot(axis.at, axis.along);
   Interval z = extent(flat, axis.along);
   z = {z.low - base, z.high - base};

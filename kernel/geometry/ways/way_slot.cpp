@@ -29,7 +29,7 @@ std::optional<Slot> slot_about(const Model& model, const FeatureRef& feature, co
     const Flat flat{.at = plane.at,
                     .normal = plane.normal,
                     .u = plane.u,
-                    .v = cross(plane.normal, plane.u),
+                    .v = third(plane.normal, plane.u),
                     .outline = &plane.outline,
                     .slack = 0.0,
                     .box = {}};

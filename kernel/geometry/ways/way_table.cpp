@@ -90,7 +90,7 @@ class WayTableMaker {
       known = bounds_.emplace(placed.product, bounds_of(product)).first;
     }
     Part part{occurrence, &known->second, inverse(placed.frame), {}, {}};
-    const std::array<Direction, 3> directions{main_.along, square_, cross(main_.along, square_)};
+    const std::array<Direction, 3> directions{main_.along, square_, third(main_.along, square_)};
     for (std::size_t i = 0; i < directions.size(); ++i) {
       part.extents.at(i) = extent_along(part, directions.at(i));
     }

@@ -65,7 +65,7 @@ TEST(ProductFeatures, ABoredBlockHasABoreAndItsFacesByTheirSizes) {
 TEST(ProductFeatures, AFaceIsNetOfItsHole) {
   const Product product = analysed(cut(block(80, 60, 0, 30), rod(44, -1, 31)));
   const auto top = std::find_if(product.planes.begin(), product.planes.end(),
-                                [](const Plane& p) { return p.normal.z > 0.5; });
+                                [](const Plane& p) { return p.normal.z() > 0.5; });
   ASSERT_NE(top, product.planes.end());
   EXPECT_NEAR(area(top->outline), 80.0 * 60.0 - kPi * 22.0 * 22.0, 1e-9);
 }
@@ -224,7 +224,7 @@ TEST(ProductFeatures, ConesGrowAlongTheirAxisAndKnowTheirSide) {
   ASSERT_EQ(product.cones.size(), 1U);
   EXPECT_EQ(product.cones[0].name, "taper bore 20/30");
   EXPECT_EQ(product.cones[0].side, Side::internal);
-  EXPECT_NEAR(product.cones[0].axis.along.z, -1.0, 1e-12);
+  EXPECT_NEAR(product.cones[0].axis.along.z(), -1.0, 1e-12);
   EXPECT_NEAR(product.cones[0].half_angle, std::atan(5.0 / 40.0), 1e-12);
 }
 

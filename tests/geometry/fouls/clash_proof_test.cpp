@@ -47,7 +47,7 @@ Product screw(double diameter, double flats, double length) {
   // The underside of the head loses the shank's circle; its normal is -z.
   Plane& under = part.planes[1];
   const Point centre = Point{} - under.at;
-  const Direction v = cross(under.normal, under.u);
+  const Direction v = third(under.normal, under.u);
   const Point2 at{dot(centre, under.u), dot(centre, v)};
   under.outline.edges.push_back({{at.u + 0.5 * diameter, at.v},
                                  {at.u + 0.5 * diameter, at.v},
@@ -55,7 +55,7 @@ Product screw(double diameter, double flats, double length) {
                                  at,
                                  0.5 * diameter});
   Product shank = ring_part(0.0, 0.5 * diameter, -length, 0.0);
-  std::erase_if(shank.planes, [](const Plane& p) { return p.normal.z > 0.0; });
+  std::erase_if(shank.planes, [](const Plane& p) { return p.normal.z() > 0.0; });
   test::join(part, shank);
   return part;
 }

@@ -23,7 +23,7 @@ namespace spotblue::test {
 namespace {
 
 TopoDS_Shape cylinder(Point at, Direction along, double radius, double length) {
-  const gp_Ax2 axes(gp_Pnt(at.x, at.y, at.z), gp_Dir(along.x, along.y, along.z));
+  const gp_Ax2 axes(gp_Pnt(at.x, at.y, at.z), gp_Dir(along.x(), along.y(), along.z()));
   return BRepPrimAPI_MakeCylinder(axes, radius, length).Shape();
 }
 

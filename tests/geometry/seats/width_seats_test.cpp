@@ -41,7 +41,7 @@ void expect_width(const Seats& seats, double slot, double key) {
   EXPECT_NEAR(found->clearance, slot - key, 1e-9);
   EXPECT_NEAR(found->offset, 0.0, 1e-9);
   for (const AxialSeat& seat : seats.axial) {
-    EXPECT_GT(std::abs(seat.axis.along.z), 0.5) << "a side is told as a gap too";
+    EXPECT_GT(std::abs(seat.axis.along.z()), 0.5) << "a side is told as a gap too";
   }
 }
 

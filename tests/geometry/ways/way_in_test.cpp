@@ -48,7 +48,7 @@ TEST(WayIn, ARingSlidesOnFromTheEndOfItsOwnSide) {
   ASSERT_THAT(way.steps, SizeIs(1));
   EXPECT_EQ(way.base, 0U);
   EXPECT_THAT(way.steps[0].parts, ElementsAre(1U));
-  EXPECT_NEAR(way.steps[0].along.z, 1.0, 1e-12);
+  EXPECT_NEAR(way.steps[0].along.z(), 1.0, 1e-12);
   EXPECT_EQ(way.steps[0].how, WayHow::slide);
   EXPECT_THAT(way.blocked, IsEmpty());
   EXPECT_THAT(way.not_told, IsEmpty());
@@ -65,7 +65,7 @@ TEST(WayIn, ARingBetweenTwoShouldersIsBlockedByTheShaft) {
     EXPECT_EQ(blockage.part, 1U);
     EXPECT_EQ(blockage.by, 0U);
     EXPECT_NEAR(blockage.has.value(), 20.02, 1e-9);
-    EXPECT_NEAR(blockage.needs, blockage.leaving.z > 0.0 ? 30.0 : 25.0, 1e-9);
+    EXPECT_NEAR(blockage.needs, blockage.leaving.z() > 0.0 ? 30.0 : 25.0, 1e-9);
   }
 }
 
@@ -109,7 +109,7 @@ TEST(WayIn, ABushIsPressedIntoItsWheelBeforeTheWheelGoesOn) {
   EXPECT_THAT(way.steps[0].parts, SizeIs(1));
   EXPECT_EQ(way.steps[1].how, WayHow::slide);
   EXPECT_THAT(way.steps[1].parts, ElementsAre(2U, 1U));
-  EXPECT_NEAR(way.steps[1].along.z, -1.0, 1e-12);
+  EXPECT_NEAR(way.steps[1].along.z(), -1.0, 1e-12);
 }
 
 TEST(WayIn, APressFitIsNoBlockButTheSameOverlapElsewhereIs) {
@@ -121,7 +121,7 @@ TEST(WayIn, APressFitIsNoBlockButTheSameOverlapElsewhereIs) {
   const WayIn way = only_way({{shaft, {}}, {ring_part(10, 18, 30, 50), {}}}, options);
   ASSERT_THAT(way.steps, SizeIs(1));
   EXPECT_EQ(way.steps[0].how, WayHow::press);
-  EXPECT_NEAR(way.steps[0].along.z, -1.0, 1e-12);
+  EXPECT_NEAR(way.steps[0].along.z(), -1.0, 1e-12);
 }
 
 TEST(WayIn, ANutTurnsThroughItsThread) {
@@ -129,7 +129,7 @@ TEST(WayIn, ANutTurnsThroughItsThread) {
   const WayIn way = only_way({{stud, {}}, {ring_part(6.917, 12, 30, 43), {}}});
   ASSERT_THAT(way.steps, SizeIs(1));
   EXPECT_EQ(way.steps[0].how, WayHow::screw);
-  EXPECT_NEAR(way.steps[0].along.z, -1.0, 1e-12);
+  EXPECT_NEAR(way.steps[0].along.z(), -1.0, 1e-12);
 }
 
 /// Housing with a groove of 44.4 in its bore of 42, open upward, bottom at 10.
@@ -177,7 +177,7 @@ TEST(WayIn, AnOverlapAsFoundIsNoBlockForMovingApart) {
   const WayIn way = only_way(parts, options);
   EXPECT_THAT(way.blocked, IsEmpty());
   ASSERT_THAT(way.steps, SizeIs(1));
-  EXPECT_NEAR(way.steps[0].along.z, -1.0, 1e-12);
+  EXPECT_NEAR(way.steps[0].along.z(), -1.0, 1e-12);
 }
 
 TEST(WayIn, BlocksAtOtherAnglesAreNotCalledBlocked) {

@@ -63,7 +63,7 @@ struct Cylinder {
   std::string name;
   Side side = Side::internal;
   Line axis;
-  Direction zero;
+  Direction zero{1, 0, 0};
   double diameter = 0.0;
   std::vector<DiameterAt> sizes{};
   std::vector<Patch> patches;
@@ -101,7 +101,7 @@ struct Cone {
   std::string name;
   Side side = Side::internal;
   Line axis;
-  Direction zero;
+  Direction zero{1, 0, 0};
   double radius = 0.0;
   double half_angle = 0.0;
   std::vector<Patch> patches;
@@ -131,7 +131,7 @@ struct Plane {
   std::string name;
   Point at;
   Direction normal;
-  Direction u;
+  Direction u{1, 0, 0};
   Region outline;
   SurfaceSource source = SurfaceSource::plane;
   double deviation = 0.0;

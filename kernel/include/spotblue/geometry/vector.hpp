@@ -33,17 +33,53 @@ constexpr Point cross(Point a, Point b) {
 }
 inline double norm(Point a) { return std::sqrt(dot(a, a)); }
 
-/// A vector of length 1 by construction of whoever made it; the type only names the intent.
-using Direction = Point;
+/// Throws Error bad_input: three numbers that are no direction.
+[[noreturn]] SPOTBLUE_EXPORT void refuse_direction(double x, double y, double z);
 
-/// a / |a|; a must not be zero.
-inline Direction unit(Point a) { return (1.0 / norm(a)) * a; }
+/// A vector 1 long, whatever it is made of; along z where nothing is said. Numbers that are none
+/// stay so.
+class Direction {
+ public:
+  constexpr Direction() = default;
+  /// @throws Error bad_input unless it is 1 long within 1e-9: for all else there is unit().
+  constexpr Direction(double x, double y, double z) : x_(x), y_(y), z_(z) {
+    constexpr double kRounding = 2e-9;  // of the square
+    const double off = x * x + y * y + z * z - 1.0;
+    if (off > kRounding || off < -kRounding) {
+      refuse_direction(x, y, z);
+    }
+  }
+  /// @throws Error as above.
+  constexpr explicit Direction(Point p) : Direction(p.x, p.y, p.z) {}
+
+  [[nodiscard]] constexpr double x() const { return x_; }
+  [[nodiscard]] constexpr double y() const { return y_; }
+  [[nodiscard]] constexpr double z() const { return z_; }
+  // A direction may stand wherever any vector may.
+  constexpr operator Point() const { return {x_, y_, z_}; }  // NOLINT(*-explicit-*)
+  constexpr Direction operator-() const { return {-x_, -y_, -z_}; }
+  constexpr bool operator==(const Direction&) const = default;
+
+ private:
+  double x_ = 0.0, y_ = 0.0, z_ = 1.0;
+};
+
+/// a / |a|; a must not be zero: no number comes of it.
+inline Direction unit(Point a) { return Direction((1.0 / norm(a)) * a); }
+
+/// The third of a right hand whose first two are square to each other.
+inline Direction third(Direction a, Direction b) { return Direction(cross(a, b)); }
+
+/// `from` turned by so many rad to `quarter`, which is square to it.
+inline Direction turned(Direction from, Direction quarter, double angle) {
+  return Direction(std::cos(angle) * from + std::sin(angle) * quarter);
+}
 
 /// Any unit vector square to `along`, the same one for the same input.
 SPOTBLUE_EXPORT Direction any_square(Direction along);
 
-/// Angle between two directions whichever way each points, 0 to pi/2 rad; exact near 0.
-inline double angle_between_lines(Direction a, Direction b) {
+/// Angle between two vectors of any length whichever way each points, 0 to pi/2 rad; exact near 0.
+inline double angle_between_lines(Point a, Point b) {
   return std::atan2(norm(cross(a, b)), std::abs(dot(a, b)));
 }
 
