@@ -6,8 +6,8 @@
 #include <string_view>
 #include <utility>
 
-#include "base/interval.hpp"
 #include "job/toml_table.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "base/interval.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/mechanics/make_to_suit.hpp"
 
 namespace spotblue {

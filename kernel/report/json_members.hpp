@@ -135,7 +135,7 @@ class JsonMembers {
   void say(std::string_view key, const Direction& direction) { say(key, Point(direction)); }
   void say(std::string_view key, const Line& axis) { axis_field(out_, key, axis); }
   void say(std::string_view key, SurfaceSource source) { field(out_, key, source_name(source)); }
-  void say(std::string_view key, const std::vector<std::pair<double, double>>& stretches) {
+  void say(std::string_view key, const std::vector<Interval>& stretches) {
     out_.key(key);
     out_.open_array();
     for (const auto& [from, to] : stretches) {

@@ -33,8 +33,8 @@ void write_cone(JsonWriter& out, const Cone& cone, const std::string& id) {
     const auto diameter_at = [&cone](double at) {
       return 2.0 * (cone.radius + at * std::tan(cone.half_angle));
     };
-    field(out, "small_mm", diameter_at(cone.intervals.front().first));
-    field(out, "large_mm", diameter_at(cone.intervals.back().second));
+    field(out, "small_mm", diameter_at(cone.intervals.front().low));
+    field(out, "large_mm", diameter_at(cone.intervals.back().high));
   }
   angle_field(out, "half_angle_deg", cone.half_angle);
   write_members(out, cone);

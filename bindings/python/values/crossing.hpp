@@ -12,6 +12,7 @@
 #include <variant>
 #include <vector>
 
+#include "spotblue/base/interval.hpp"
 #include "spotblue/base/length.hpp"
 
 namespace spotblue::python {
@@ -88,6 +89,19 @@ struct Crossing<std::vector<Length>> {
     std::vector<Length> lengths;
     std::transform(given.begin(), given.end(), std::back_inserter(lengths), Length::mm);
     return lengths;
+  }
+};
+
+/// Each a (low, high).
+template <>
+struct Crossing<std::vector<Interval>> {
+  static std::vector<std::pair<double, double>> out(const std::vector<Interval>& held) {
+    std::vector<std::pair<double, double>> stretches;
+    stretches.reserve(held.size());
+    for (const auto& [low, high] : held) {
+      stretches.emplace_back(low, high);
+    }
+    return stretches;
   }
 };
 

@@ -6,9 +6,9 @@
 #include <cmath>
 #include <limits>
 
-#include "base/interval.hpp"
 #include "check/words/words.hpp"
 #include "spotblue/base/angle.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
@@ -30,7 +30,7 @@ Interval extent(const Cylinder& cylinder) {
   if (cylinder.intervals.empty()) {
     return {0.0, 0.0};
   }
-  return {cylinder.intervals.front().first, cylinder.intervals.back().second};
+  return {cylinder.intervals.front().low, cylinder.intervals.back().high};
 }
 
 struct Placed {

@@ -15,10 +15,10 @@
 #include <optional>
 #include <utility>
 
-#include "base/interval.hpp"
 #include "check/bodies/running.hpp"
 #include "check/press/press_case.hpp"
 #include "check/words/words.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 
 namespace spotblue {

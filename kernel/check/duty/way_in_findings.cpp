@@ -10,10 +10,10 @@
 #include <utility>
 #include <vector>
 
-#include "base/interval.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
 
 namespace spotblue {
@@ -144,8 +144,8 @@ std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) 
 
 // Stations of a cylinder on a line along which its own axis lies.
 Interval stations_of(const Cylinder& cylinder, const Line& axis, const Line& line) {
-  const double from = station(line, at_station(axis, cylinder.intervals.front().first));
-  const double to = station(line, at_station(axis, cylinder.intervals.back().second));
+  const double from = station(line, at_station(axis, cylinder.intervals.front().low));
+  const double to = station(line, at_station(axis, cylinder.intervals.back().high));
   return ordered(from, to);
 }
 

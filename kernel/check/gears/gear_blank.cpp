@@ -38,8 +38,8 @@ std::optional<CentreLineId> centre_line_of(const DeclaredJob& declared, Occurren
 }
 
 Interval stretch_on(const Line& line, const Line& axis, const Cylinder& cylinder) {
-  const double from = station(line, at_station(axis, cylinder.intervals.front().first));
-  const double to = station(line, at_station(axis, cylinder.intervals.back().second));
+  const double from = station(line, at_station(axis, cylinder.intervals.front().low));
+  const double to = station(line, at_station(axis, cylinder.intervals.back().high));
   return ordered(from, to);
 }
 

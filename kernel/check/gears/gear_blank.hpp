@@ -4,8 +4,8 @@
 #include <cstddef>
 #include <optional>
 
-#include "base/interval.hpp"
 #include "check/match/declared.hpp"
+#include "spotblue/base/interval.hpp"
 
 namespace spotblue {
 

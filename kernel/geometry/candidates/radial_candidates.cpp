@@ -72,14 +72,12 @@ bool ridged(const Stretches& intervals, const std::string& thread) {
   const double pitch = size ? size->pitch.in_mm() : 0.0;
   constexpr double kApart = 1.5;
   return std::adjacent_find(intervals.begin(), intervals.end(), [&](const auto& a, const auto& b) {
-           return a.second - a.first < pitch && b.second - b.first < pitch &&
-                  b.first - a.first < kApart * pitch;
+           return a.length() < pitch && b.length() < pitch && b.low - a.low < kApart * pitch;
          }) != intervals.end();
 }
 
 Interval all_diameters(const Cylinder& cylinder) {
-  return diameters_over(cylinder, cylinder.intervals.front().first,
-                        cylinder.intervals.back().second);
+  return diameters_over(cylinder, cylinder.intervals.front().low, cylinder.intervals.back().high);
 }
 
 Interval between_sizes(Interval one, Interval two, double share) {
@@ -91,8 +89,8 @@ std::vector<WornAt> worn_along(const Cylinder& hole, const Cylinder& shaft, cons
                                const Line& other, const Stretches& shared) {
   const double start = station(axis, other.at);
   const double along = dot(other.along, axis.along);
-  const double from = shared.front().first;
-  const double to = shared.back().second;
+  const double from = shared.front().low;
+  const double to = shared.back().high;
   std::vector<double> stations{from, to};
   const auto take = [&](double at) {
     if (at > from + kNoLength && at < to - kNoLength) {
@@ -281,10 +279,10 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   const double farthest = std::min(in_this_hole, most_offset(settings, hole.diameter));
   // Where they share a length, the shaft's axis is no farther off than at its own middle, tilt
   // aside.
-  const double half_length = shaft.intervals.empty()
-                                 ? 0.0
-                                 : std::max(std::abs(shaft.intervals.front().first),
-                                            std::abs(shaft.intervals.back().second));
+  const double half_length =
+      shaft.intervals.empty()
+          ? 0.0
+          : std::max(std::abs(shaft.intervals.front().low), std::abs(shaft.intervals.back().high));
   if (is_past(distance(axis, other.at), farthest + std::sin(tilt_limit) * half_length, settings)) {
     return std::nullopt;
   }
@@ -297,9 +295,9 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   if (c.stretches.empty() || total_length(c.stretches) < settings.same_length_mm) {
     return std::nullopt;
   }
-  const double middle = 0.5 * (c.stretches.front().first + c.stretches.back().second);
+  const double middle = 0.5 * (c.stretches.front().low + c.stretches.back().high);
   const Lean lean = lean_of(axis, other, middle);
-  const double half = 0.5 * (c.stretches.back().second - c.stretches.front().first);
+  const double half = 0.5 * (c.stretches.back().high - c.stretches.front().low);
   if (is_past(std::max(norm(lean.offset_at_middle + half * lean.slope),
                        norm(lean.offset_at_middle - half * lean.slope)),
               farthest, settings)) {
@@ -334,7 +332,7 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
   }
   Stretches together;
   for (const Patch& piece : c.pieces) {
-    together.emplace_back(piece.from, piece.to);
+    together.push_back({piece.from, piece.to});
   }
   c.stretches = merged_stretches(std::move(together));
   c.tilt = angle_between_lines(axis.along, other.along);

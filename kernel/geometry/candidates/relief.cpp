@@ -31,7 +31,7 @@ double tightest(const RadialCandidate& c) {
 
 bool on_one_axis(const Cylinder& a, const Cylinder& b) {
   constexpr double kOneAxis = 1e-4;  // mm, over the length of both
-  const double reach = std::abs(a.intervals.back().second) + std::abs(b.intervals.back().second);
+  const double reach = std::abs(a.intervals.back().high) + std::abs(b.intervals.back().high);
   return distance(a.axis, b.axis.at) <= kOneAxis &&
          norm(cross(a.axis.along, b.axis.along)) * reach <= kOneAxis;
 }
@@ -58,8 +58,8 @@ std::vector<bool> reliefs(const std::vector<OpenStretches>& seats, const Product
       };
       for (const auto& [from, to] : *land.stretches) {
         const auto [low, high] = std::minmax({on_floor(from), on_floor(to)});
-        below = below || !is_past(high, floor.stretches->front().first, settings);
-        above = above || !is_past(floor.stretches->back().second, low, settings);
+        below = below || !is_past(high, floor.stretches->front().low, settings);
+        above = above || !is_past(floor.stretches->back().high, low, settings);
       }
     }
     return below && above;

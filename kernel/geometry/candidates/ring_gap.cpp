@@ -66,8 +66,8 @@ RingGap::RingGap(const RadialCandidate& c, const NearPart& part, Part which,
       tilt_(most_tilt(settings.coaxial_tilt_deg, settings)),
       inner_(0.5 * std::min(c.shaft_diameter, c.hole_diameter)),
       outer_(0.5 * std::max(c.shaft_diameter, c.hole_diameter)),
-      low_(c.stretches.front().first),
-      high_(c.stretches.back().second),
+      low_(c.stretches.front().low),
+      high_(c.stretches.back().high),
       to_part_(inverse(part.frame)) {
   const auto along = [&](Direction d) {
     const Interval span = proof::extent(part.product->box, place_direction(to_part_, d));

@@ -96,7 +96,7 @@ OpenRadial open_part(const RadialCandidate& c, const Surroundings& around,
         }
       }
       if (coverage(left) > kOpenShare * coverage(piece.arcs)) {
-        open.stretches.emplace_back(from, to);
+        open.stretches.push_back({from, to});
         open.arcs.insert(open.arcs.end(), left.begin(), left.end());
         open.pieces.push_back({from, to, std::move(left)});
       }

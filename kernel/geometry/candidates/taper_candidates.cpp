@@ -19,8 +19,8 @@ bool is_broken_edge(const Cone& cone, const SeatSettings& settings) {
   constexpr double kSteepDeg = 15.0;
   constexpr double kShort_mm = 2.0;
   constexpr double kShortPerDiameter = 0.05;
-  const double from = cone.intervals.front().first;
-  const double to = cone.intervals.back().second;
+  const double from = cone.intervals.front().low;
+  const double to = cone.intervals.back().high;
   const double leg = (to - from) / std::cos(cone.half_angle);
   const double diameter = 2.0 * std::max(radius_at(cone, from), radius_at(cone, to));
   return -cone.half_angle <= most_tilt(-kSteepDeg, settings) &&
@@ -46,7 +46,7 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
     return std::nullopt;
   }
   TaperCandidate c;
-  const double middle = 0.5 * (shared.front().first + shared.back().second);
+  const double middle = 0.5 * (shared.front().low + shared.back().high);
   const double forward = dot(other.along, axis.along);
   const double on_shaft = (middle - station(axis, other.at)) / forward;
   c.diameter = 2.0 * radius_at(hole, middle);
@@ -64,7 +64,7 @@ std::optional<TaperCandidate> taper_candidate(const Cone& hole, const Frame& hol
     return std::nullopt;
   }
   c.least_gap = c.gap;
-  for (const double end : {shared.front().first, shared.back().second}) {
+  for (const double end : {shared.front().low, shared.back().high}) {
     // Tilt lengthens the shaft's section and shears it along the axis, where its radius differs.
     const double on = (end - station(axis, other.at)) / forward;
     const double radius = radius_at(shaft, on);

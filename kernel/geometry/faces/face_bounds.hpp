@@ -6,7 +6,7 @@
 #include <span>
 #include <vector>
 
-#include "base/interval.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue::proof {

@@ -62,8 +62,8 @@ std::vector<FeatureFace> faces_as(const TopTools_IndexedMapOfShape& faces, const
       constexpr double kOnEdge = 1e-3;  // mm
       return same(cylinder) &&
              (!point ||
-              (station(cylinder.axis, *point) > cylinder.intervals.front().first - kOnEdge &&
-               station(cylinder.axis, *point) < cylinder.intervals.back().second + kOnEdge));
+              (station(cylinder.axis, *point) > cylinder.intervals.front().low - kOnEdge &&
+               station(cylinder.axis, *point) < cylinder.intervals.back().high + kOnEdge));
     };
     find_feature(product.cylinders, FeatureKind::cylinder, number, same_stretch, found);
     find_feature(product.cones, FeatureKind::cone, number, same, found);

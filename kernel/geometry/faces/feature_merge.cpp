@@ -139,8 +139,8 @@ Box ring_box(const Line& axis, double outer, double from, double to) {
 // A barrel bulges past its edges only where it turns: rims in steps, grown by the rise of a step.
 Box box_of_feature(const Cylinder& cylinder) {
   if (cylinder.coverage > 2.0 * std::numbers::pi - kTurnSlack) {
-    return ring_box(cylinder.axis, 0.5 * cylinder.diameter, cylinder.intervals.front().first,
-                    cylinder.intervals.back().second);
+    return ring_box(cylinder.axis, 0.5 * cylinder.diameter, cylinder.intervals.front().low,
+                    cylinder.intervals.back().high);
   }
   constexpr int kSteps = 16;
   const double radius = 0.5 * cylinder.diameter;
@@ -247,7 +247,7 @@ void finish_patches(Feature& feature) {
   Stretches stretches;
   for (Patch& patch : patches) {
     all.insert(all.end(), patch.arcs.begin(), patch.arcs.end());
-    stretches.emplace_back(patch.from, patch.to);
+    stretches.push_back({patch.from, patch.to});
     if (!merged.empty() && std::abs(merged.back().from - patch.from) < kSameEnds &&
         std::abs(merged.back().to - patch.to) < kSameEnds) {
       auto& arcs = merged.back().arcs;
@@ -357,8 +357,7 @@ void add_face(Product& product, const FaceSurface& surface, std::span<const Edge
 }
 
 void centre_stations(Cylinder& cylinder) {
-  move_stations(cylinder,
-                0.5 * (cylinder.intervals.front().first + cylinder.intervals.back().second));
+  move_stations(cylinder, 0.5 * (cylinder.intervals.front().low + cylinder.intervals.back().high));
 }
 
 void finish_features(Product& product) {
@@ -376,10 +375,10 @@ void finish_features(Product& product) {
   for (Cone& cone : product.cones) {
     finish_patches(cone);
     if (!cone.intervals.empty()) {
-      const double by = cone.intervals.front().first;
+      const double by = cone.intervals.front().low;
       const double slope = std::tan(cone.half_angle);
-      extend(product.box, ring_box(cone.axis, cone.radius + cone.intervals.back().second * slope,
-                                   by, cone.intervals.back().second));
+      extend(product.box, ring_box(cone.axis, cone.radius + cone.intervals.back().high * slope, by,
+                                   cone.intervals.back().high));
       cone.radius = std::max(0.0, cone.radius + by * slope);
       move_stations(cone, by);
     }

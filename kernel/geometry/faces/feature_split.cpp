@@ -42,7 +42,7 @@ bool is_divided(const Cylinder& cylinder, double from, double to, const proof::F
 Cylinder stretch_of(const Cylinder& whole, double from, double to) {
   Cylinder piece = whole;
   std::erase_if(piece.patches, [&](const Patch& p) { return p.to <= from || p.from >= to; });
-  std::erase_if(piece.intervals, [&](const auto& s) { return s.second <= from || s.first >= to; });
+  std::erase_if(piece.intervals, [&](const auto& s) { return s.high <= from || s.low >= to; });
   std::vector<Arc> arcs;
   for (const Patch& patch : piece.patches) {
     arcs.insert(arcs.end(), patch.arcs.begin(), patch.arcs.end());
@@ -65,14 +65,14 @@ void divide_cylinders(Product& product) {
       if (!part) {
         part = proof::bounds_of(product);
       }
-      const double from = cylinder.intervals[i].second;
-      const double to = cylinder.intervals[i + 1].first;
+      const double from = cylinder.intervals[i].high;
+      const double to = cylinder.intervals[i + 1].low;
       if (is_divided(cylinder, from, to, *part)) {
         bars.push_back(0.5 * (from + to));
       }
     }
-    double from = cylinder.intervals.front().first - 1.0;
-    bars.push_back(cylinder.intervals.back().second + 1.0);
+    double from = cylinder.intervals.front().low - 1.0;
+    bars.push_back(cylinder.intervals.back().high + 1.0);
     for (const double to : bars) {
       all.push_back(bars.size() == 1 ? cylinder : stretch_of(cylinder, from, to));
       from = to;

@@ -67,8 +67,8 @@ void keep_sizes_on_stretches(Cylinder& cylinder) {
   if (cylinder.sizes.empty()) {
     return;
   }
-  const double from = cylinder.intervals.front().first;
-  const double to = cylinder.intervals.back().second;
+  const double from = cylinder.intervals.front().low;
+  const double to = cylinder.intervals.back().high;
   std::vector<DiameterAt> kept;
   const auto keep = [&](double at) {
     const Interval range = diameters_at(cylinder, at);
@@ -91,8 +91,8 @@ void take_slow_cones(Product& product) {
     if (cone.half_angle > kSlow) {
       continue;
     }
-    const double from = cone.intervals.front().first;
-    const double to = cone.intervals.back().second;
+    const double from = cone.intervals.front().low;
+    const double to = cone.intervals.back().high;
     const double middle = 0.5 * (from + to);
     const double slope = std::tan(cone.half_angle);
     const double narrow = 2.0 * (cone.radius + from * slope);
@@ -114,7 +114,7 @@ void take_slow_cones(Product& product) {
     }
     for (const auto& [first, last] : cone.intervals) {
       const auto [low, high] = std::minmax({sense * (first - middle), sense * (last - middle)});
-      cylinder.intervals.emplace_back(low, high);
+      cylinder.intervals.push_back({low, high});
     }
     if (sense < 0.0) {
       std::reverse(cylinder.sizes.begin(), cylinder.sizes.end());

@@ -26,9 +26,9 @@ Stretches unrolled(const std::vector<Arc>& arcs) {
     }
     const double from = wrapped(arc.from);
     const double to = from + arc.sweep;
-    stretches.emplace_back(from, std::min(to, kTurn));
+    stretches.push_back({from, std::min(to, kTurn)});
     if (to > kTurn) {
-      stretches.emplace_back(0.0, to - kTurn);
+      stretches.push_back({0.0, to - kTurn});
     }
   }
   return stretches;
@@ -38,26 +38,26 @@ Stretches joined(Stretches stretches, double gap) {
   std::sort(stretches.begin(), stretches.end());
   Stretches result;
   for (const auto& [from, to] : stretches) {
-    if (!result.empty() && from <= result.back().second + gap) {
-      result.back().second = std::max(result.back().second, to);
+    if (!result.empty() && from <= result.back().high + gap) {
+      result.back().high = std::max(result.back().high, to);
     } else {
-      result.emplace_back(from, to);
+      result.push_back({from, to});
     }
   }
   return result;
 }
 
 std::vector<Arc> rolled(Stretches stretches) {
-  std::erase_if(stretches, [](const auto& s) { return s.second - s.first < kSameAngle; });
-  if (stretches.size() == 1 && stretches[0].second - stretches[0].first >= kTurn - kSameAngle) {
+  std::erase_if(stretches, [](const auto& s) { return s.length() < kSameAngle; });
+  if (stretches.size() == 1 && stretches[0].length() >= kTurn - kSameAngle) {
     return {{0.0, kTurn}};
   }
   std::vector<Arc> arcs;
   for (const auto& [from, to] : stretches) {
     arcs.push_back({from, to - from});
   }
-  if (arcs.size() > 1 && stretches.front().first <= kSameAngle &&
-      stretches.back().second >= kTurn - kSameAngle) {
+  if (arcs.size() > 1 && stretches.front().low <= kSameAngle &&
+      stretches.back().high >= kTurn - kSameAngle) {
     arcs.back().sweep += arcs.front().sweep;
     arcs.erase(arcs.begin());
   }
@@ -67,12 +67,12 @@ std::vector<Arc> rolled(Stretches stretches) {
 Stretches common(const Stretches& a, const Stretches& b) {
   Stretches result;
   for (std::size_t i = 0, j = 0; i < a.size() && j < b.size();) {
-    const double from = std::max(a[i].first, b[j].first);
-    const double to = std::min(a[i].second, b[j].second);
+    const double from = std::max(a[i].low, b[j].low);
+    const double to = std::min(a[i].high, b[j].high);
     if (from < to) {
-      result.emplace_back(from, to);
+      result.push_back({from, to});
     }
-    a[i].second < b[j].second ? ++i : ++j;
+    a[i].high < b[j].high ? ++i : ++j;
   }
   return result;
 }
@@ -91,10 +91,10 @@ std::vector<Arc> arcs_without(const std::vector<Arc>& a, const std::vector<Arc>&
   Stretches gaps;
   double from = 0.0;
   for (const auto& [start, end] : joined(unrolled(b), kSameAngle)) {
-    gaps.emplace_back(from, start);
+    gaps.push_back({from, start});
     from = end;
   }
-  gaps.emplace_back(from, kTurn);
+  gaps.push_back({from, kTurn});
   return rolled(common(joined(unrolled(a), kSameAngle), gaps));
 }
 

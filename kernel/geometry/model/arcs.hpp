@@ -21,7 +21,7 @@ namespace spotblue {
                                               int sense);
 
 // Disjoint ascending stretches of a line covering the same points; gaps below 1e-9 mm close.
-using Stretches = std::vector<std::pair<double, double>>;
+using Stretches = std::vector<Interval>;
 [[nodiscard]] Stretches merged_stretches(Stretches stretches);
 [[nodiscard]] Stretches common_stretches(const Stretches& a, const Stretches& b);
 [[nodiscard]] double total_length(const Stretches& stretches);

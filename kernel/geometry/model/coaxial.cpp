@@ -31,8 +31,7 @@ Stretches AxisTransfer::stretches(const Stretches& others) const {
   Stretches result;
   result.reserve(others.size());
   for (const auto& [from, to] : others) {
-    const Interval own = stretch(from, to);
-    result.emplace_back(own.low, own.high);
+    result.push_back(stretch(from, to));
   }
   if (scale_ < 0.0) {
     std::reverse(result.begin(), result.end());

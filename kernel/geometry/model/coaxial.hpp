@@ -3,8 +3,8 @@
 
 #include <vector>
 
-#include "base/interval.hpp"
 #include "geometry/model/arcs.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/model.hpp"
 
 namespace spotblue {

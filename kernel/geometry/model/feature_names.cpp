@@ -41,8 +41,8 @@ double lowest(const Product& product, Direction d) {
   };
   for (const Cylinder& c : product.cylinders) {
     if (c.side == Side::external) {
-      rim(c.axis, 0.5 * c.diameter, c.intervals.front().first);
-      rim(c.axis, 0.5 * c.diameter, c.intervals.back().second);
+      rim(c.axis, 0.5 * c.diameter, c.intervals.front().low);
+      rim(c.axis, 0.5 * c.diameter, c.intervals.back().high);
     }
   }
   for (const Plane& p : product.planes) {
@@ -93,8 +93,8 @@ std::string face_name(const Plane& plane) {
 
 std::string cone_name(const Cone& cone) {
   const double slope = std::tan(cone.half_angle);
-  const double small = 2.0 * (cone.radius + slope * cone.intervals.front().first);
-  const double large = 2.0 * (cone.radius + slope * cone.intervals.back().second);
+  const double small = 2.0 * (cone.radius + slope * cone.intervals.front().low);
+  const double large = 2.0 * (cone.radius + slope * cone.intervals.back().high);
   return fmt::format("{} {}/{}", cone.side == Side::internal ? "taper bore" : "taper",
                      number(small, 3), number(large, 3));
 }
@@ -107,7 +107,7 @@ std::vector<Named> plain_names(Product& product) {
   }
   for (Cone& c : product.cones) {
     c.name = cone_name(c);
-    const double middle = 0.5 * (c.intervals.front().first + c.intervals.back().second);
+    const double middle = 0.5 * (c.intervals.front().low + c.intervals.back().high);
     all.push_back({&c.name, at_station(c.axis, middle), forward(c.axis.along)});
   }
   for (Plane& p : product.planes) {

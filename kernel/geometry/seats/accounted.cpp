@@ -55,15 +55,15 @@ Ring ring_of(const Scene& scene, const FeatureRef& hole, const FeatureRef& shaft
   const bool odd = is_out_of_form(bore) || is_out_of_form(journal);
   const auto inner = [&](double s) {
     const Interval here =
-        odd ? diameters_over(bore, bore.intervals.front().first, bore.intervals.back().second)
+        odd ? diameters_over(bore, bore.intervals.front().low, bore.intervals.back().high)
             : diameters_at(bore, station(own, at_station(ring.axis, s)));
     return 0.5 * here.low;
   };
   const auto reach = [&](double s) {
     const Point p = at_station(ring.axis, s);
-    const Interval here = odd ? diameters_over(journal, journal.intervals.front().first,
-                                               journal.intervals.back().second)
-                              : diameters_at(journal, station(other, p));
+    const Interval here =
+        odd ? diameters_over(journal, journal.intervals.front().low, journal.intervals.back().high)
+            : diameters_at(journal, station(other, p));
     return std::max(inner(s),
                     std::min(inner(s) + deepest, 0.5 * here.high + loose + distance(other, p)));
   };
@@ -94,8 +94,8 @@ void add_taper(Accounted& accounted, const Scene& scene, const TaperSeat& seat, 
   const double deepest = told == Told::too ? std::numeric_limits<double>::infinity()
                                            : scene.most(seat.diameter) / std::cos(hole.half_angle);
   const double run_out = run_out_of(std::min(-seat.least_gap, scene.most(seat.diameter)));
-  ring.from = shared.front().first - run_out;
-  ring.to = shared.back().second + run_out;
+  ring.from = shared.front().low - run_out;
+  ring.to = shared.back().high + run_out;
   const Line other = scene.placed(seat.shaft, shaft.axis);
   const double loose = 2.0 * seat.diameter * seat.tilt * (seat.tilt + slope);
   const auto reach = [&](double s) {

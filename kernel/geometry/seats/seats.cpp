@@ -150,8 +150,8 @@ class Collector {
   };
 
   Engaged engaged(const RadialCandidate& c, const OpenRadial& open) {
-    const double from = open.stretches.front().first;
-    const double to = open.stretches.back().second;
+    const double from = open.stretches.front().low;
+    const double to = open.stretches.back().high;
     const double middle = 0.5 * (from + to);
     Engaged engaged{.hole = ref(c.hole_of, FeatureKind::cylinder, c.hole),
                     .shaft = ref(other(c.hole_of), FeatureKind::cylinder, c.shaft),

@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "base/interval.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {

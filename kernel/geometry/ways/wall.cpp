@@ -41,7 +41,7 @@ View view_of(const Model& model, const RadialSeat& seat, const FeatureRef& featu
 bool has_surface(const View& view, double at) {
   const double own = station(view.surface->axis, at_station(view.axis, at));
   return std::ranges::any_of(view.surface->intervals, [&](const auto& interval) {
-    return own > interval.first && own < interval.second;
+    return own > interval.low && own < interval.high;
   });
 }
 

@@ -15,6 +15,7 @@ OPERATOR = "an operator of the value"
 VALUES = "for who has no records of the kernel's: Python has"
 METHOD = "a method of the value"
 DESCRIBED = "what the classes of Python are made of"
+PAIR = "an interval is a tuple of two numbers in Python"
 LIMITS = "how look holds its settings against what it measures"
 
 FUNCTIONS: dict[str, tuple[str | None, str]] = {
@@ -30,7 +31,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.wholly_described": (None, DESCRIBED),
     **{
         f"{layer}.describe": (None, DESCRIBED)
-        for layer in ("standards", "mechanics", "geometry", "job", "check")
+        for layer in ("base", "standards", "mechanics", "geometry", "job", "check")
     },
     "base.trimmed": (None, LETTERS),
     "base.is_ascii_digit": (None, LETTERS),
@@ -48,6 +49,9 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.is_same_file": (None, "Python has it: os.path.samefile"),
     "base.refuse_overwriting": (None, FILES),
     "job.screen_toml": (None, FILES),
+    "base.ordered": (None, PAIR),
+    "base.united": (None, PAIR),
+    "base.shared_length": (None, PAIR),
     "base.set_log_sink": (None, "the package sets it, to Python's logging"),
     "base.stop_asked": (None, "how the kernel hears of Ctrl-C, in interrupt_test.py"),
     "base.stop_if_asked": (None, "as stop_asked"),
@@ -72,6 +76,9 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.cross": ("Point.cross", METHOD),
     "geometry.norm": ("Point.norm", METHOD),
     "geometry.unit": ("Point.unit", METHOD),
+    "geometry.third": ("Point.cross", METHOD),
+    "geometry.turned": (None, "how the kernel makes directions; any Point is one in Python"),
+    "geometry.refuse_direction": (None, "as turned"),
     "geometry.any_square": ("Point.any_square", METHOD),
     "geometry.angle_between_lines": ("Point.angle_deg", METHOD + "; degrees"),
     "geometry.station": ("Line.station_mm", METHOD),
@@ -114,6 +121,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
 }
 
 TYPES: dict[str, tuple[str | None, str]] = {
+    "base.Interval": (None, PAIR),
     "base.ErrorCode": ("Error", "the classes of spotblue.errors, one for each code"),
     "base.LogLevel": (None, "Python's own logging levels"),
     "geometry.LookSettings": ("look", "its fields are keywords of the function"),

@@ -87,8 +87,8 @@ TEST(ProductFeatures, TwoEqualJournalsWithACollarBetweenAreTwoFeatures) {
     if (one.diameter < 40.0) {
       journals.push_back(one.name);
       ASSERT_EQ(one.intervals.size(), 1U);
-      EXPECT_NEAR(one.intervals[0].second - one.intervals[0].first, 40.0, 1e-9);
-      EXPECT_NEAR(one.intervals[0].first, -20.0, 1e-9);
+      EXPECT_NEAR(one.intervals[0].high - one.intervals[0].low, 40.0, 1e-9);
+      EXPECT_NEAR(one.intervals[0].low, -20.0, 1e-9);
     }
   }
   EXPECT_EQ(journals, (std::vector<std::string>{"outside 30 @ 20", "outside 30 @ 80"}));

@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/ids.hpp"
 #include "spotblue/geometry/region.hpp"
 #include "spotblue/geometry/semantic_size.hpp"
@@ -67,7 +68,7 @@ struct Cylinder {
   double diameter = 0.0;
   std::vector<DiameterAt> sizes{};
   std::vector<Patch> patches;
-  std::vector<std::pair<double, double>> intervals;
+  std::vector<Interval> intervals;
   double coverage = 0.0;
   SurfaceSource source = SurfaceSource::cylinder;
   double deviation = 0.0;
@@ -105,7 +106,7 @@ struct Cone {
   double radius = 0.0;
   double half_angle = 0.0;
   std::vector<Patch> patches;
-  std::vector<std::pair<double, double>> intervals;
+  std::vector<Interval> intervals;
   double coverage = 0.0;
   SurfaceSource source = SurfaceSource::cone;
   double deviation = 0.0;

@@ -3,6 +3,7 @@
 /// From one value to another.
 
 #include <algorithm>
+#include <compare>
 
 namespace spotblue {
 
@@ -13,7 +14,13 @@ struct Interval {
   [[nodiscard]] constexpr double length() const { return high - low; }
   /// 0 is low, 1 is high.
   [[nodiscard]] constexpr double at(double share) const { return low + share * (high - low); }
+  constexpr auto operator<=>(const Interval&) const = default;
 };
+constexpr void describe(auto& fields, const Interval*) {
+  fields.value("Interval", "From one value to another.")
+      .member("low", &Interval::low, "in the unit of what it is of")
+      .member("high", &Interval::high, "the same; less than low where it is empty");
+}
 
 /// From the lesser of the two to the greater.
 [[nodiscard]] constexpr Interval ordered(double one, double other) {
