@@ -18,14 +18,14 @@ std::optional<double> share(const std::optional<double>& found, const std::optio
 
 }  // namespace
 
-double projected_pressure_mpa(double load_n, Length diameter, Length length) {
+double projected_pressure_mpa(double load_n, Diameter diameter, Length length) {
   require_not_negative(load_n, "load_n", "N");
   require_positive(diameter.in_mm(), "diameter", "mm");
   require_positive(length.in_mm(), "length", "mm");
   return load_n / (diameter.in_mm() * length.in_mm());
 }
 
-double surface_speed_m_s(Length diameter, double rpm) {
+double surface_speed_m_s(Diameter diameter, double rpm) {
   require_positive(diameter.in_mm(), "diameter", "mm");
   require_not_negative(rpm, "rpm", "1/min");
   return std::numbers::pi * diameter.in_mm() / 1000.0 * rpm / 60.0;
@@ -36,18 +36,20 @@ BearingRatios bearing_ratios(const BearingSizes& sizes) {
   require_positive(sizes.length.in_mm(), "length", "mm");
   require_finite(sizes.clearance.lower.in_mm(), "clearance.lower", "mm");
   require_not_negative(sizes.clearance.width().in_mm(), "clearance.width", "mm");
+  const Length across = sizes.diameter.length();
   BearingRatios ratios;
-  ratios.clearance_least = sizes.clearance.lower / sizes.diameter;
-  ratios.clearance_greatest = sizes.clearance.upper / sizes.diameter;
-  ratios.length = sizes.length / sizes.diameter;
+  ratios.clearance_least = sizes.clearance.lower / across;
+  ratios.clearance_greatest = sizes.clearance.upper / across;
+  ratios.length = sizes.length / across;
   if (sizes.wall) {
     require_positive(sizes.wall->in_mm(), "wall", "mm");
-    ratios.wall = *sizes.wall / sizes.diameter;
+    ratios.wall = *sizes.wall / across;
   }
   return ratios;
 }
 
-RunningLoad bearing_load(Length diameter, Length length, double rpm, std::optional<double> load_n) {
+RunningLoad bearing_load(Diameter diameter, Length length, double rpm,
+                         std::optional<double> load_n) {
   RunningLoad load;
   load.speed_m_s = surface_speed_m_s(diameter, rpm);
   if (load_n) {

@@ -133,12 +133,12 @@ StressFactor shoulder_bending_factor_roark(const SteppedShaft& step) {
   return from_fits(step, kRoarkBending);
 }
 
-StressFactor keyseat_factor(double diameter_mm, double bottom_radius_mm, ShaftLoad load) {
-  require_positive(diameter_mm, "diameter_mm", "mm");
-  require_positive(bottom_radius_mm, "bottom_radius_mm", "mm");
+StressFactor keyseat_factor(Diameter diameter, Radius bottom, ShaftLoad load) {
+  require_positive(diameter.in_mm(), "diameter_mm", "mm");
+  require_positive(bottom.in_mm(), "bottom_radius_mm", "mm");
   constexpr double least = 0.005;
   constexpr double most = 0.07;
-  const double ratio = bottom_radius_mm / diameter_mm;
+  const double ratio = bottom.length() / diameter.length();
   if (ratio < least || ratio > most) {
     return {
         std::nullopt,

@@ -13,7 +13,8 @@ namespace {
 
 void require_face(const ThrustRing& ring) {
   require_not_negative(ring.inner.in_mm(), "ring.inner", "mm");
-  require_positive((ring.outer - ring.inner).in_mm(), "ring.outer less ring.inner", "mm");
+  require_positive((ring.outer.length() - ring.inner.length()).in_mm(),
+                   "ring.outer less ring.inner", "mm");
 }
 
 }  // namespace
@@ -25,22 +26,23 @@ double full_area_mm2(const ThrustRing& ring) {
   return 0.25 * std::numbers::pi * (outer - inner) * (outer + inner);
 }
 
-Length mean_radius(const ThrustRing& ring) {
+Radius mean_radius(const ThrustRing& ring) {
   require_face(ring);
   const double inner = 0.5 * ring.inner.in_mm();
   const double outer = 0.5 * ring.outer.in_mm();
   // The common factor outer - inner is left out of both.
-  return Length::mm(2.0 / 3.0 * (outer * outer + outer * inner + inner * inner) / (outer + inner));
+  return Radius(
+      Length::mm(2.0 / 3.0 * (outer * outer + outer * inner + inner * inner) / (outer + inner)));
 }
 
-Length worn_mean_radius(const ThrustRing& ring) {
+Radius worn_mean_radius(const ThrustRing& ring) {
   require_face(ring);
-  return 0.25 * (ring.outer + ring.inner);
+  return Radius(0.25 * (ring.outer.length() + ring.inner.length()));
 }
 
 Length radial_width(const ThrustRing& ring) {
   require_face(ring);
-  return 0.5 * (ring.outer - ring.inner);
+  return 0.5 * (ring.outer.length() - ring.inner.length());
 }
 
 RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
@@ -54,7 +56,7 @@ RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
         "check the ring's diameters");
   }
   RunningLoad load;
-  load.speed_m_s = surface_speed_m_s(2.0 * mean_radius(ring), rpm);
+  load.speed_m_s = surface_speed_m_s(diameter_of(mean_radius(ring)), rpm);
   if (thrust_n) {
     require_not_negative(*thrust_n, "thrust_n", "N");
     load.pressure_mpa = *thrust_n / net_area_mm2;
@@ -65,7 +67,7 @@ RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
 
 Length least_band(const ThrustRing& ring) {
   require_face(ring);
-  return std::max(Length::mm(2.0), 0.05 * ring.outer);
+  return std::max(Length::mm(2.0), 0.05 * ring.outer.length());
 }
 
 }  // namespace spotblue

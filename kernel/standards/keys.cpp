@@ -129,8 +129,8 @@ Limits around_size(Length width, double under_thou, double over_thou) {
 
 std::span<const ParallelKey> parallel_keys() { return kMetric; }
 
-ParallelKey parallel_key(Length shaft_diameter) {
-  return row_for(kMetric, shaft_diameter, LengthUnit::mm, "ISO 773");
+ParallelKey parallel_key(Diameter shaft) {
+  return row_for(kMetric, shaft.length(), LengthUnit::mm, "ISO 773");
 }
 
 KeyWidths key_widths(const ParallelKey& key, KeyFit fit) {
@@ -150,8 +150,8 @@ KeyWidths key_widths(const ParallelKey& key, KeyFit fit) {
 
 std::span<const InchKey> inch_keys() { return kInch; }
 
-InchKey inch_key(Length shaft_diameter) {
-  return row_for(kInch, shaft_diameter, LengthUnit::inch, "ASME B17.1");
+InchKey inch_key(Diameter shaft) {
+  return row_for(kInch, shaft.length(), LengthUnit::inch, "ASME B17.1");
 }
 
 Length inch_keyseat_depth(Length key_height) { return key_height / 2.0; }

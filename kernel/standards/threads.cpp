@@ -151,13 +151,11 @@ std::optional<ThreadSize> find_thread(std::string_view name) {
   return std::nullopt;
 }
 
-std::optional<std::string> thread_of(Length hole_diameter, Length screw_diameter) {
-  const double hole = hole_diameter.in_mm();
-  const double screw = screw_diameter.in_mm();
+std::optional<std::string> thread_of(Diameter hole, Diameter screw) {
   double least = std::numeric_limits<double>::infinity();
   std::optional<std::string> nearest;
   for_each_row([&](const auto& row, Met met) {
-    const double misfit = misfit_mm(sizes(row), met, hole, screw);
+    const double misfit = misfit_mm(sizes(row), met, hole.in_mm(), screw.in_mm());
     if (misfit < least) {
       least = misfit;
       nearest = designation(row);

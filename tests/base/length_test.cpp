@@ -25,4 +25,9 @@ TEST(Length, MicrometresAndMillimetresAgree) {
   EXPECT_DOUBLE_EQ((0.025_mm).in_um(), 25.0);
 }
 
+TEST(Diameter, IsTwiceItsRadius) {
+  EXPECT_EQ(diameter_of(Radius(12.5_mm)), Diameter(25_mm));
+  EXPECT_EQ(radius_of(Diameter(25_mm)), Radius(12.5_mm));
+}
+
 }  // namespace spotblue::length_test

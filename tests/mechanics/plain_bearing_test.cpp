@@ -28,8 +28,8 @@ class WorkedBearing : public ::testing::TestWithParam<Worked> {};
 
 TEST_P(WorkedBearing, IsWithinTheRoundingOfItsPrint) {
   const Worked& row = GetParam();
-  const RunningLoad load = bearing_load(Length::inch(row.diameter_in), Length::inch(row.length_in),
-                                        row.rpm, row.load_lb * kPound);
+  const RunningLoad load = bearing_load(Diameter(Length::inch(row.diameter_in)),
+                                        Length::inch(row.length_in), row.rpm, row.load_lb * kPound);
   EXPECT_NEAR(load.pressure_mpa.value() / kPsi, row.pressure_psi, row.pressure_within);
   EXPECT_NEAR(load.speed_m_s / kFtMin, row.speed_ft_min, row.speed_within);
   if (row.product > 0.0) {
@@ -88,7 +88,7 @@ INSTANTIATE_TEST_SUITE_P(Printed, WorkedBearing,
 
 TEST(PlainBearing, RatiosArePerUnitOfTheShaft) {
   BearingSizes sizes;
-  sizes.diameter = 29_mm;
+  sizes.diameter = Diameter(29_mm);
   sizes.length = 43.5_mm;
   sizes.clearance = {0.029_mm, 0.058_mm};
   sizes.wall = 4.5_mm;
@@ -100,7 +100,7 @@ TEST(PlainBearing, RatiosArePerUnitOfTheShaft) {
 }
 
 TEST(PlainBearing, WithoutALoadOnlyTheSpeedIsKnown) {
-  const RunningLoad load = bearing_load(25_mm, 25_mm, 60.0, std::nullopt);
+  const RunningLoad load = bearing_load(Diameter(25_mm), 25_mm, 60.0, std::nullopt);
   EXPECT_GT(load.speed_m_s, 0.0);
   EXPECT_FALSE(load.pressure_mpa.has_value());
   EXPECT_FALSE(load.pressure_speed_mpa_m_s.has_value());
@@ -138,7 +138,8 @@ TEST(PlainBearing, ALimitThatIsNotKnownGivesNoShare) {
 }
 
 TEST(PlainBearing, ANegativeLoadIsRefusedByName) {
-  const Error problem = test::error_of([&] { return projected_pressure_mpa(-1.0, 25_mm, 25_mm); });
+  const Error problem =
+      test::error_of([&] { return projected_pressure_mpa(-1.0, Diameter(25_mm), 25_mm); });
   EXPECT_EQ(problem.place(), "load_n");
 }
 

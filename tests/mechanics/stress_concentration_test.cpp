@@ -81,19 +81,37 @@ TEST(ShoulderFactor, AStepTheWrongWayIsRefused) {
 TEST(KeyseatFactor, AgreesWithTheWorkedFit) {
   // Worked apart from this code by the fit of the header: r/d 0.02: 2.200 and 2.617; 1/48
   // (as 0.0208): 2.172 and 2.594; 0.01: 2.879 and 3.177; 0.04: 1.825 and 2.298.
-  EXPECT_NEAR(keyseat_factor(50.0, 1.0, ShaftLoad::bending).factor.value(), 2.200, 5.1e-4);
-  EXPECT_NEAR(keyseat_factor(50.0, 1.0, ShaftLoad::torsion).factor.value(), 2.617, 6e-4);
-  EXPECT_NEAR(keyseat_factor(100.0, 2.08, ShaftLoad::bending).factor.value(), 2.172, 5.1e-4);
-  EXPECT_NEAR(keyseat_factor(100.0, 2.08, ShaftLoad::torsion).factor.value(), 2.594, 6e-4);
-  EXPECT_NEAR(keyseat_factor(100.0, 1.0, ShaftLoad::bending).factor.value(), 2.879, 5.1e-4);
-  EXPECT_NEAR(keyseat_factor(100.0, 1.0, ShaftLoad::torsion).factor.value(), 3.177, 6e-4);
-  EXPECT_NEAR(keyseat_factor(25.0, 1.0, ShaftLoad::bending).factor.value(), 1.825, 5.1e-4);
-  EXPECT_NEAR(keyseat_factor(25.0, 1.0, ShaftLoad::torsion).factor.value(), 2.298, 6e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(50_mm), Radius(Length::mm(1.0)), ShaftLoad::bending).factor.value(),
+      2.200, 5.1e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(50_mm), Radius(Length::mm(1.0)), ShaftLoad::torsion).factor.value(),
+      2.617, 6e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(100_mm), Radius(Length::mm(2.08)), ShaftLoad::bending).factor.value(),
+      2.172, 5.1e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(100_mm), Radius(Length::mm(2.08)), ShaftLoad::torsion).factor.value(),
+      2.594, 6e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(100_mm), Radius(Length::mm(1.0)), ShaftLoad::bending).factor.value(),
+      2.879, 5.1e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(100_mm), Radius(Length::mm(1.0)), ShaftLoad::torsion).factor.value(),
+      3.177, 6e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(25_mm), Radius(Length::mm(1.0)), ShaftLoad::bending).factor.value(),
+      1.825, 5.1e-4);
+  EXPECT_NEAR(
+      keyseat_factor(Diameter(25_mm), Radius(Length::mm(1.0)), ShaftLoad::torsion).factor.value(),
+      2.298, 6e-4);
 }
 
 TEST(KeyseatFactor, IsNotGivenBeyondThePublishedRadii) {
-  EXPECT_FALSE(keyseat_factor(30.0, 0.1, ShaftLoad::bending).factor.has_value());
-  EXPECT_FALSE(keyseat_factor(30.0, 1.0, ShaftLoad::tension).factor.has_value());
+  EXPECT_FALSE(keyseat_factor(Diameter(30_mm), Radius(Length::mm(0.1)), ShaftLoad::bending)
+                   .factor.has_value());
+  EXPECT_FALSE(keyseat_factor(Diameter(30_mm), Radius(Length::mm(1.0)), ShaftLoad::tension)
+                   .factor.has_value());
 }
 
 TEST(FirstPassFactor, AgreesWithThePrint) {

@@ -20,7 +20,7 @@ constexpr double kExact_mm = 1e-9;
 
 // Source: keys_din6885_parallel.csv [DIN6885-C, DIN6885-P]; widths N9, P9, JS9 printed there in um.
 void check_metric(const CsvRow& row, Length shaft) {
-  const ParallelKey key = parallel_key(shaft);
+  const ParallelKey key = parallel_key(Diameter(shaft));
   EXPECT_NEAR(key.width.in_mm(), number(row, "key_b_mm"), kExact_mm);
   EXPECT_NEAR(key.height.in_mm(), number(row, "key_h_mm"), kExact_mm);
   EXPECT_NEAR(key.shaft_depth.in_mm(), number(row, "shaft_depth_t1_mm"), kExact_mm);
@@ -50,7 +50,7 @@ TEST(ParallelKey, EveryPrintedRowIsMet) {
 // Source: ISO 773, free fit H9 and D10; values of ISO 286 for a width of 8 mm: H9 0/+36, D10
 // +40/+98, h9 0/-36 um.
 TEST(ParallelKey, FreeFitTakesH9AndD10) {
-  const ParallelKey key = parallel_key(25_mm);
+  const ParallelKey key = parallel_key(Diameter(25_mm));
   const KeyWidths free = key_widths(key, KeyFit::free);
   EXPECT_NEAR(free.key.lower.in_mm(), 7.964, kExact_mm);
   EXPECT_NEAR(free.shaft_keyseat.upper.in_mm(), 8.036, kExact_mm);
@@ -70,7 +70,7 @@ TEST(ParallelKey, RowsJoinAndDepthsLeaveRoomAboveTheKey) {
 
 // Source: keys_ansi_b17_1.csv [SHOPREF].
 void check_inch(const CsvRow& row, Length shaft) {
-  const InchKey key = inch_key(shaft);
+  const InchKey key = inch_key(Diameter(shaft));
   EXPECT_NEAR(key.width.in_inch(), number(row, "key_width_in"), kExact_mm);
   EXPECT_NEAR(key.square_height.in_inch(), number(row, "square_h_in"), kExact_mm);
   EXPECT_NEAR(inch_keyseat_depth(key.square_height).in_inch(),
@@ -116,8 +116,8 @@ class NoKey : public testing::TestWithParam<BadShaft> {};
 
 TEST_P(NoKey, IsSaidByBothStandards) {
   const Length shaft = Length::mm(GetParam().mm);
-  EXPECT_EQ(test::error_of([&] { return parallel_key(shaft); }).code(), GetParam().code);
-  EXPECT_EQ(test::error_of([&] { return inch_key(shaft); }).code(), GetParam().code);
+  EXPECT_EQ(test::error_of([&] { return parallel_key(Diameter(shaft)); }).code(), GetParam().code);
+  EXPECT_EQ(test::error_of([&] { return inch_key(Diameter(shaft)); }).code(), GetParam().code);
 }
 
 INSTANTIATE_TEST_SUITE_P(Shafts, NoKey,

@@ -77,7 +77,7 @@ bool is_met_often(const ThreadSize& thread) {
 
 TEST(ThreadOf, EveryThreadIsKnownByMajorDiameterAndTapDrill) {
   for (const ThreadSize& thread : threads()) {
-    const auto got = thread_of(thread.tap_drill, thread.major_diameter);
+    const auto got = thread_of(Diameter(thread.tap_drill), Diameter(thread.major_diameter));
     ASSERT_TRUE(got.has_value()) << thread.designation;
     const ThreadSize found = known(*got);
     if (is_met_often(thread)) {
@@ -95,7 +95,7 @@ TEST(ThreadOf, EveryThreadIsKnownByMajorDiameterAndTapDrill) {
 
 TEST(ThreadOf, EveryThreadIsKnownByMajorAndMinorDiameter) {
   for (const ThreadSize& thread : threads()) {
-    const auto got = thread_of(thread.minor_diameter, thread.major_diameter);
+    const auto got = thread_of(Diameter(thread.minor_diameter), Diameter(thread.major_diameter));
     ASSERT_TRUE(got.has_value()) << thread.designation;
     if (is_met_often(thread)) {
       EXPECT_EQ(*got, thread.designation);
@@ -112,7 +112,8 @@ TEST(ThreadOf, ScrewAtEitherLimitOf6gIsStillAScrew) {
   for (const CsvRow& row : read_reference("threads_6g_major.csv")) {
     const ThreadSize thread = known(row.at("designation"));
     for (const std::string column : {"major_max_mm", "major_min_mm"}) {
-      EXPECT_TRUE(thread_of(thread.tap_drill, Length::mm(number(row, column))).has_value())
+      EXPECT_TRUE(thread_of(Diameter(thread.tap_drill), Diameter(Length::mm(number(row, column))))
+                      .has_value())
           << row.at("designation") << " " << column;
     }
   }
@@ -122,7 +123,9 @@ TEST(ThreadOf, HoleAtEitherLimitOf6HIsTheSameThread) {
   for (const CsvRow& row : read_reference("threads_6h_minor.csv")) {
     const ThreadSize thread = known(row.at("designation"));
     for (const std::string column : {"minor_min_mm", "minor_max_mm"}) {
-      EXPECT_TRUE(thread_of(Length::mm(number(row, column)), thread.major_diameter).has_value())
+      EXPECT_TRUE(
+          thread_of(Diameter(Length::mm(number(row, column))), Diameter(thread.major_diameter))
+              .has_value())
           << row.at("designation") << " " << column;
     }
   }
@@ -139,7 +142,8 @@ void PrintTo(const Pair& row, std::ostream* out) { *out << row.hole_mm << "/" <<
 class ThreadOfPair : public testing::TestWithParam<Pair> {};
 
 TEST_P(ThreadOfPair, IsWhatAFitterWouldSay) {
-  const auto got = thread_of(Length::mm(GetParam().hole_mm), Length::mm(GetParam().screw_mm));
+  const auto got = thread_of(Diameter(Length::mm(GetParam().hole_mm)),
+                             Diameter(Length::mm(GetParam().screw_mm)));
   EXPECT_EQ(got, GetParam().thread == nullptr ? std::nullopt
                                               : std::optional<std::string>(GetParam().thread));
 }
@@ -180,7 +184,8 @@ TEST(ThreadOf, NoPressFitIsTakenForAThread) {
   for (const ThreadSize& thread : threads()) {
     const Length heaviest = -fit(thread.major_diameter, "H7/x6").least_clearance;
     for (const double share : {0.5, 0.8, 1.0}) {
-      EXPECT_EQ(thread_of(thread.major_diameter - heaviest * share, thread.major_diameter),
+      EXPECT_EQ(thread_of(Diameter(thread.major_diameter - heaviest * share),
+                          Diameter(thread.major_diameter)),
                 std::nullopt)
           << thread.designation;
     }
@@ -195,7 +200,7 @@ TEST(ThreadOf, AnyPairThatIsNamedIsNearThatThread) {
     const double screw =
         std::exp(std::uniform_real_distribution(std::log(1.0), std::log(80.0))(chance));
     const double hole = screw * std::uniform_real_distribution(0.6, 1.01)(chance);
-    const auto got = thread_of(Length::mm(hole), Length::mm(screw));
+    const auto got = thread_of(Diameter(Length::mm(hole)), Diameter(Length::mm(screw)));
     if (!got) {
       continue;
     }
@@ -223,7 +228,7 @@ TEST(ThreadOf, NoPressFitOfAnySizeIsTakenForAThread) {
     const Length heaviest = -fit(Length::mm(nominal), "H7/x6").least_clearance;
     const double share = std::uniform_real_distribution(0.0, 1.0)(chance);
     const double shaft = nominal + share * heaviest.in_mm();
-    EXPECT_EQ(thread_of(Length::mm(nominal), Length::mm(shaft)), std::nullopt)
+    EXPECT_EQ(thread_of(Diameter(Length::mm(nominal)), Diameter(Length::mm(shaft))), std::nullopt)
         << nominal << " " << shaft;
   }
 }

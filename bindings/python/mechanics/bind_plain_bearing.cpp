@@ -18,7 +18,8 @@ void bind_bearing_functions(py::module_& module) {
   module.def(
       "projected_pressure_mpa",
       [](double load_n, double diameter_mm, double length_mm) {
-        return projected_pressure_mpa(load_n, Length::mm(diameter_mm), Length::mm(length_mm));
+        return projected_pressure_mpa(load_n, Diameter(Length::mm(diameter_mm)),
+                                      Length::mm(length_mm));
       },
       py::arg("load_n"), py::arg("diameter_mm"), py::kw_only(), py::arg("length_mm"),
       R"(Load over diameter x length.
@@ -31,7 +32,7 @@ Raises: BadInputError naming the argument out of range.)");
   module.def(
       "surface_speed_m_s",
       [](double diameter_mm, double rpm) {
-        return surface_speed_m_s(Length::mm(diameter_mm), rpm);
+        return surface_speed_m_s(Diameter(Length::mm(diameter_mm)), rpm);
       },
       py::arg("diameter_mm"), py::arg("rpm"), R"(Speed of a shaft's surface, pi x diameter x rpm.
 
@@ -49,7 +50,7 @@ void bind_bearing_load(py::module_& module) {
   module.def(
       "bearing_load",
       [](double diameter_mm, double length_mm, double rpm, std::optional<double> load_n) {
-        return bearing_load(Length::mm(diameter_mm), Length::mm(length_mm), rpm, load_n);
+        return bearing_load(Diameter(Length::mm(diameter_mm)), Length::mm(length_mm), rpm, load_n);
       },
       py::arg("diameter_mm"), py::arg("length_mm"), py::kw_only(), py::arg("rpm"),
       py::arg("load_n") = py::none(), R"(Speed, pressure and their product of a running bearing.

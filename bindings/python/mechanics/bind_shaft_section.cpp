@@ -62,9 +62,14 @@ Args:
     step: mm, 0.25 <= h/r <= 20.
 Returns: no factor outside the range, with the reason.
 Raises: BadInputError for an impossible step.)");
-  module.def("keyseat_factor", &keyseat_factor, py::arg("diameter_mm"), py::arg("bottom_radius_mm"),
-             py::kw_only(), py::arg("load"),
-             R"(Stress concentration of an end-milled keyseat, Peterson (from memory).
+  module.def(
+      "keyseat_factor",
+      [](double diameter_mm, double bottom_radius_mm, ShaftLoad load) {
+        return keyseat_factor(Diameter(Length::mm(diameter_mm)),
+                              Radius(Length::mm(bottom_radius_mm)), load);
+      },
+      py::arg("diameter_mm"), py::arg("bottom_radius_mm"), py::kw_only(), py::arg("load"),
+      R"(Stress concentration of an end-milled keyseat, Peterson (from memory).
 
 Args:
     diameter_mm: of the shaft, mm, > 0.

@@ -13,7 +13,9 @@ void bind_metric_keys(py::module_& module) {
       "Metric keys for shafts of 6 up to 500 mm, ISO 773 / DIN 6885-1, smallest first.");
   module.def(
       "parallel_key",
-      [](double shaft_diameter_mm) { return parallel_key(Length::mm(shaft_diameter_mm)); },
+      [](double shaft_diameter_mm) {
+        return parallel_key(Diameter(Length::mm(shaft_diameter_mm)));
+      },
       py::arg("shaft_diameter_mm"), R"(The metric key for a shaft, ISO 773 / DIN 6885-1.
 
 Args:
@@ -35,7 +37,8 @@ void bind_inch_keys(py::module_& module) {
       "inch_keys", [] { return listed(inch_keys()); },
       "Inch keys for shafts of 5/16 up to 7 1/2 in, ASME B17.1, smallest first, in mm.");
   module.def(
-      "inch_key", [](double shaft_diameter_mm) { return inch_key(Length::mm(shaft_diameter_mm)); },
+      "inch_key",
+      [](double shaft_diameter_mm) { return inch_key(Diameter(Length::mm(shaft_diameter_mm))); },
       py::arg("shaft_diameter_mm"), R"(The inch key for a shaft, ASME B17.1.
 
 Args:

@@ -16,7 +16,8 @@ Returns: None when the tables have no such thread.)");
   module.def(
       "thread_of",
       [](double hole_diameter_mm, double screw_diameter_mm) {
-        return thread_of(Length::mm(hole_diameter_mm), Length::mm(screw_diameter_mm));
+        return thread_of(Diameter(Length::mm(hole_diameter_mm)),
+                         Diameter(Length::mm(screw_diameter_mm)));
       },
       py::arg("hole_diameter_mm"), py::arg("screw_diameter_mm"),
       R"(The screw thread whose screw and tapped hole have these two plain diameters.

@@ -38,6 +38,12 @@ struct Crossing<Length> {
 };
 
 template <>
+struct Crossing<Diameter> {
+  static double out(Diameter held) { return held.in_mm(); }
+  static Diameter in(double given) { return Diameter(Length::mm(given)); }
+};
+
+template <>
 struct Crossing<std::string_view> {
   static std::string out(std::string_view held) { return std::string(held); }
   static std::string_view in(const std::string& given) { return kept_text(given); }

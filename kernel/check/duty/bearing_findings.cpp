@@ -143,7 +143,7 @@ void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ra
 void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& sizes,
                        const BearingRatios& ratios, Duty duty) {
   const BearingProportions& usual = bearing_proportions();
-  finding.found.push_back(millimetres("diameter_mm", sizes.diameter));
+  finding.found.push_back(millimetres("diameter_mm", sizes.diameter.length()));
   finding.found.push_back(millimetres("length_mm", sizes.length));
   finding.found.push_back({"length_per_diameter_percent", 100.0 * ratios.length});
   finding.wanted.push_back({"length_per_diameter_min_percent", 100.0 * usual.length_least});
@@ -165,7 +165,7 @@ void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& s
   if (!sizes.wall) {
     return;
   }
-  const Length least = std::max(usual.wall_floor, usual.wall_least * sizes.diameter);
+  const Length least = std::max(usual.wall_floor, usual.wall_least * sizes.diameter.length());
   finding.found.push_back(millimetres("wall_mm", *sizes.wall));
   finding.wanted.push_back(millimetres("wall_min_mm", least));
   if (*sizes.wall < least) {
@@ -177,14 +177,14 @@ std::string groove_advice(const DeclaredJob& declared, const BearingSizes& sizes
   const BearingProportions& usual = bearing_proportions();
   const LengthUnit unit = declared.job->unit;
   std::string depth;
-  if (sizes.wall && *sizes.wall < 0.3 * sizes.diameter) {
+  if (sizes.wall && *sizes.wall < 0.3 * sizes.diameter.length()) {
     depth = fmt::format(", {} deep", length_text(usual.groove_depth * *sizes.wall, unit));
   }
   return fmt::format(
       "feed hole in the unloaded side, one groove {} long stopping short of both ends, {} wide{}, "
       "edges rounded (common practice, no source)",
       length_text(usual.groove_length * sizes.length, unit),
-      length_text(usual.groove_width_least * sizes.diameter, unit), depth);
+      length_text(usual.groove_width_least * sizes.diameter.length(), unit), depth);
 }
 
 std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide& guide,
@@ -210,8 +210,8 @@ Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int s
   const Rubbing& rub = bearing.rub;
   const Limits clearance = bearing.sizes.found.clearance;
   const Limits shaft = bearing.sizes.found.shaft.limits;
-  BearingSizes sizes{0.5 * (shaft.lower + shaft.upper), Length::mm(seat.engaged), clearance,
-                     least_wall(declared, seat)};
+  BearingSizes sizes{Diameter(0.5 * (shaft.lower + shaft.upper)), Length::mm(seat.engaged),
+                     clearance, least_wall(declared, seat)};
   const BearingRatios ratios = bearing_ratios(sizes);
   const Guide guide = clearance_guide(rub.duty);
   const std::optional<double> load =

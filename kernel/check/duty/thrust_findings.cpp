@@ -51,7 +51,8 @@ void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
 
 Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbing& rub) {
   const AxialSeat& seat = declared.look->seats.axial[number];
-  const ThrustRing ring{Length::mm(seat.inner.value_or(0.0)), Length::mm(seat.outer.value_or(0.0))};
+  const ThrustRing ring{Diameter(Length::mm(seat.inner.value_or(0.0))),
+                        Diameter(Length::mm(seat.outer.value_or(0.0)))};
   const PairLimits pair = pair_limits(declared, seat.a.occurrence, seat.b.occurrence);
   Finding finding;
   finding.kind = "thrust face";
@@ -65,9 +66,9 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
   if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
     reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
   } else {
-    finding.found.push_back(millimetres("inner_mm", ring.inner));
-    finding.found.push_back(millimetres("outer_mm", ring.outer));
-    finding.found.push_back(millimetres("mean_radius_mm", mean_radius(ring)));
+    finding.found.push_back(millimetres("inner_mm", ring.inner.length()));
+    finding.found.push_back(millimetres("outer_mm", ring.outer.length()));
+    finding.found.push_back(millimetres("mean_radius_mm", mean_radius(ring).length()));
     finding.found.push_back({"full_area_mm2", full_area_mm2(ring)});
     judge_band(declared, finding, reasons, ring, rub.duty);
     load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), rub.rpm, rub.thrust_n);

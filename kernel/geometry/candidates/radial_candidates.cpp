@@ -316,7 +316,8 @@ std::optional<RadialCandidate> radial_candidate(const Cylinder& hole, const Fram
     c.hole_diameter = over.hole.low;
     c.shaft_diameter = over.shaft.high;
   } else if (deep) {
-    const auto thread = thread_of(Length::mm(hole.diameter), Length::mm(shaft.diameter));
+    const auto thread =
+        thread_of(Diameter(Length::mm(hole.diameter)), Diameter(Length::mm(shaft.diameter)));
     const auto size = thread ? find_thread(*thread) : std::nullopt;
     if (!size || total_length(c.stretches) < size->pitch.in_mm()) {
       return std::nullopt;  // no thread, or less than a turn of it

@@ -51,7 +51,8 @@ std::optional<std::string> told(const Cylinder& hole, const Frame& hole_frame,
   if (length <= settings.same_length_mm) {
     return {};
   }
-  const auto thread = thread_of(Length::mm(hole.diameter), Length::mm(shaft.diameter));
+  const auto thread =
+      thread_of(Diameter(Length::mm(hole.diameter)), Diameter(Length::mm(shaft.diameter)));
   const auto size = thread ? find_thread(*thread) : std::nullopt;
   if (!size) {
     return deep_as_a_thread(hole.diameter, shaft.diameter) ? std::optional(std::string())

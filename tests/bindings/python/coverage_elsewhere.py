@@ -49,6 +49,8 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.is_same_file": (None, "Python has it: os.path.samefile"),
     "base.refuse_overwriting": (None, FILES),
     "job.screen_toml": (None, FILES),
+    "base.diameter_of": (None, "lengths are plain numbers, and their names say diameter or radius"),
+    "base.radius_of": (None, "as diameter_of"),
     "base.ordered": (None, PAIR),
     "base.united": (None, PAIR),
     "base.shared_length": (None, PAIR),

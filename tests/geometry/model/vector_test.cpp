@@ -23,7 +23,7 @@ TEST(Direction, KeepsItsNumbersAsTheyAre) {
 
 TEST(Direction, OfAnotherLengthIsRefused) {
   for (const Point odd : {Point{0, 0, 0}, Point{0, 0, 2}, Point{1, 1, 0}, Point{0, 0, 1.00001}}) {
-    const Error refused = error_of_call([&] { (void)Direction(odd); });
+    const Error refused = error_of([&] { (void)Direction(odd); });
     EXPECT_EQ(refused.code(), ErrorCode::bad_input);
     EXPECT_THAT(refused.rule(), ::testing::HasSubstr("is not 1 long"));
   }

@@ -35,6 +35,39 @@ class Length {
   double mm_ = 0.0;
 };
 
+/// A size across; made of a length by name alone, so that no radius passes for it.
+class Diameter {
+ public:
+  constexpr Diameter() = default;
+  constexpr explicit Diameter(Length across) : across_(across) {}
+  [[nodiscard]] constexpr Length length() const { return across_; }
+  [[nodiscard]] constexpr double in_mm() const { return across_.in_mm(); }
+  constexpr auto operator<=>(const Diameter&) const = default;
+
+ private:
+  Length across_;
+};
+
+/// A size from the middle; as Diameter.
+class Radius {
+ public:
+  constexpr Radius() = default;
+  constexpr explicit Radius(Length from_middle) : from_middle_(from_middle) {}
+  [[nodiscard]] constexpr Length length() const { return from_middle_; }
+  [[nodiscard]] constexpr double in_mm() const { return from_middle_.in_mm(); }
+  constexpr auto operator<=>(const Radius&) const = default;
+
+ private:
+  Length from_middle_;
+};
+
+[[nodiscard]] constexpr Diameter diameter_of(Radius radius) {
+  return Diameter(2.0 * radius.length());
+}
+[[nodiscard]] constexpr Radius radius_of(Diameter diameter) {
+  return Radius(0.5 * diameter.length());
+}
+
 inline namespace literals {
 constexpr Length operator""_mm(long double v) { return Length::mm(static_cast<double>(v)); }
 constexpr Length operator""_mm(unsigned long long v) { return Length::mm(static_cast<double>(v)); }

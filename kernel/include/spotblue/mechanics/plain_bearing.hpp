@@ -14,16 +14,16 @@ namespace spotblue {
 /// Load over the bearing's shadow, diameter x length, as every table of limits means it.
 /// @throws Error bad_input unless load_n >= 0 and both lengths > 0.
 /// Source: Mott, Machine Elements in Mechanical Design, ch. 16, p = F/LD.
-[[nodiscard]] SPOTBLUE_EXPORT double projected_pressure_mpa(double load_n, Length diameter,
+[[nodiscard]] SPOTBLUE_EXPORT double projected_pressure_mpa(double load_n, Diameter diameter,
                                                             Length length);
 
 /// pi x diameter x rpm; in inch units 0.262 x rpm x diameter in ft/min.
 /// @throws Error bad_input unless diameter > 0 and rpm >= 0.
 /// Source: Mott, ch. 16, V = pi D n / 12.
-[[nodiscard]] SPOTBLUE_EXPORT double surface_speed_m_s(Length diameter, double rpm);
+[[nodiscard]] SPOTBLUE_EXPORT double surface_speed_m_s(Diameter diameter, double rpm);
 
 struct BearingSizes {
-  Length diameter;
+  Diameter diameter;
   Length length;
   Limits clearance;
   std::optional<Length> wall;
@@ -63,7 +63,7 @@ constexpr void describe(auto& fields, const RunningLoad*) {
       .member("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None");
 }
 /// @throws Error bad_input as projected_pressure_mpa and surface_speed_m_s.
-[[nodiscard]] SPOTBLUE_EXPORT RunningLoad bearing_load(Length diameter, Length length, double rpm,
+[[nodiscard]] SPOTBLUE_EXPORT RunningLoad bearing_load(Diameter diameter, Length length, double rpm,
                                                        std::optional<double> load_n);
 
 enum class RunningDuty { no_load_slow, intermittent, continuous };

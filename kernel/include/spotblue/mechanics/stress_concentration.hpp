@@ -7,6 +7,7 @@
 #include <string>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/length.hpp"
 
 namespace spotblue {
 
@@ -54,12 +55,12 @@ constexpr void describe(auto& fields, const StressFactor*) {
 
 /// A keyseat cut with an end mill, key width d/4, depth d/8, bottom fillet r: bending 1.426 +
 /// 0.1643 q - 0.0019 q^2, torsion without a key 1.953 + 0.1434 q - 0.0021 q^2, q = 0.1 d/r.
-/// @param diameter_mm, bottom_radius_mm  > 0; 0.005 <= r/d <= 0.07, else no factor.
+/// @param diameter, bottom  > 0; 0.005 <= r/d <= 0.07, else no factor.
 /// @return no factor for tension.
 /// Source: Peterson, from memory. At r/d = 0.02 it gives 2.20 in bending where the first-pass value
 /// of the textbooks is 2.14: both are quoted in findings.
-[[nodiscard]] SPOTBLUE_EXPORT StressFactor keyseat_factor(double diameter_mm,
-                                                          double bottom_radius_mm, ShaftLoad load);
+[[nodiscard]] SPOTBLUE_EXPORT StressFactor keyseat_factor(Diameter diameter, Radius bottom,
+                                                          ShaftLoad load);
 
 /// What cuts a keyseat or groove, for first-pass factors.
 enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };

@@ -12,7 +12,7 @@
 namespace spotblue {
 
 struct ThrustRing {
-  Length inner, outer;
+  Diameter inner, outer;
 };
 constexpr void describe(auto& fields, const ThrustRing*) {
   fields.value("ThrustRing", "The ring two faces share, by diameters; 0 <= inner < outer.")
@@ -28,11 +28,11 @@ constexpr void describe(auto& fields, const ThrustRing*) {
 /// on the average. Source: uniform pressure theory; Stolarski, Tribology in Machine Design,
 /// 1990, 4.12.
 /// @throws Error bad_input when the ring breaks its rule.
-[[nodiscard]] SPOTBLUE_EXPORT Length mean_radius(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Radius mean_radius(const ThrustRing& ring);
 
 /// (Ro + Ri)/2: the same once the face has worn in, when pressure x radius is the same everywhere.
 /// @throws Error bad_input when the ring breaks its rule.
-[[nodiscard]] SPOTBLUE_EXPORT Length worn_mean_radius(const ThrustRing& ring);
+[[nodiscard]] SPOTBLUE_EXPORT Radius worn_mean_radius(const ThrustRing& ring);
 
 /// (outer - inner)/2.
 [[nodiscard]] SPOTBLUE_EXPORT Length radial_width(const ThrustRing& ring);

@@ -62,7 +62,7 @@ constexpr void describe(auto& fields, const KeyWidths*) {
 /// The metric key for a shaft.
 /// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
 ///               under 6 or over 500 mm.
-[[nodiscard]] SPOTBLUE_EXPORT ParallelKey parallel_key(Length shaft_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT ParallelKey parallel_key(Diameter shaft);
 
 /// Width limits by ISO 773: key h9; keyseat of the shaft H9 (free), N9 (normal), P9 (tight); of the
 /// hub D10 (free), JS9 (normal), P9 (tight).
@@ -98,7 +98,7 @@ enum class InchKeyFit { class_1, class_2 };
 /// The inch key for a shaft.
 /// @throws Error bad_input when the diameter is not a positive number; not_in_standard when it is
 ///               under 5/16 or over 7 1/2 in.
-[[nodiscard]] SPOTBLUE_EXPORT InchKey inch_key(Length shaft_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT InchKey inch_key(Diameter shaft);
 
 /// Nominal depth of the keyseat in shaft and in hub, at the side of the key: half its height.
 /// Tolerances (from memory): shaft +0 / -0.015 in, hub +0.010 / -0 in.

@@ -70,11 +70,10 @@ constexpr void describe(auto& fields, const ThreadSize*) {
 ///
 /// Some can't be told from each other as cylinders: G is said for ISO 7-1's R, Rp and Rc too.
 ///
-/// @param hole_diameter   diameter of the internal cylinder.
-/// @param screw_diameter  diameter of the external cylinder.
+/// @param hole   of the internal cylinder.
+/// @param screw  of the external cylinder.
 /// @return designation such as "M10", or nothing: also for sizes that are not positive numbers.
 /// Cost: one pass over some 300 rows, no allocation unless a thread is found.
-[[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Length hole_diameter,
-                                                                   Length screw_diameter);
+[[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Diameter hole, Diameter screw);
 
 }  // namespace spotblue
