@@ -1,7 +1,6 @@
 #include "check/bodies/part_growth.hpp"
 
 #include "check/bodies/part_material.hpp"
-#include "check/bodies/running.hpp"
 
 namespace spotblue {
 PartGrowth growth_of(const DeclaredJob& declared, OccurrenceId occurrence) {

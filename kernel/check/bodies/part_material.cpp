@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "check/bodies/running.hpp"
-
 namespace spotblue {
 namespace {
 
@@ -25,6 +23,11 @@ bool is_whole(const Elastic& elastic) {
 }
 
 }  // namespace
+
+std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  return part == nullptr ? std::string() : part->material;
+}
 
 PartMaterial part_material(const DeclaredJob& declared, OccurrenceId occurrence) {
   const std::string name = material_name(declared, occurrence);

@@ -10,6 +10,9 @@
 
 namespace spotblue {
 
+/// The material as the job names it; empty when it names none.
+[[nodiscard]] std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence);
+
 struct PartMaterial {
   std::optional<Elastic> elastic;
   std::string unknown;  ///< "no material is given for Wheel"; empty when known

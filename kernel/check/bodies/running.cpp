@@ -2,16 +2,10 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <utility>
-
-#include "check/bodies/turns.hpp"
-#include "check/sizes/fit_verdict.hpp"
+#include <optional>
 
 namespace spotblue {
 namespace {
-
-Duty harder(Duty a, Duty b) { return std::max(a, b); }
 
 struct Judged {
   const char* key;        // of the quantity, unit last
@@ -58,53 +52,7 @@ void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
                           *limit, judged.unit, judged.cure));
 }
 
-struct OneMaterial {
-  std::string name;
-  const BearingMaterial* row = nullptr;
-  bool journal = false;
-};
-
-OneMaterial one_material(const DeclaredJob& declared, OccurrenceId occurrence) {
-  OneMaterial one;
-  one.name = material_name(declared, occurrence);
-  one.row = find_bearing_material(one.name);
-  one.journal = is_journal_material(one.name);
-  return one;
-}
-
-std::string why_unknown(const DeclaredJob& declared, OccurrenceId occurrence,
-                        const OneMaterial& one) {
-  const std::string& part = declared.names.id_of(occurrence);
-  if (one.name.empty()) {
-    return fmt::format("no material is given for {}", part);
-  }
-  return one.row == nullptr && !one.journal
-             ? fmt::format("no limits are known for {} of {}", one.name, part)
-             : std::string();
-}
-
 }  // namespace
-
-std::optional<Rubbing> rubbing(const Groups& groups, const Turns& turns, OccurrenceId a,
-                               OccurrenceId b) {
-  const std::optional<Turn>& first = turns.of.at(a);
-  const std::optional<Turn>& second = turns.of.at(b);
-  if (groups.turns_with.at(a) == groups.turns_with.at(b) || (!first && !second)) {
-    return std::nullopt;
-  }
-  const bool first_faster = first && (!second || first->rpm >= second->rpm);
-  const Turn& faster = first_faster ? *first : *second;
-  Rubbing found{faster.rpm,      faster.duty,          faster.load_n,
-                faster.thrust_n, first_faster ? a : b, first.has_value() && second.has_value()};
-  if (found.both) {
-    const Turn& other = first_faster ? *second : *first;
-    found.rpm += other.rpm;
-    found.duty = harder(faster.duty, other.duty);
-    found.load_n = std::max(faster.load_n, other.load_n);
-    found.thrust_n = std::max(faster.thrust_n, other.thrust_n);
-  }
-  return found;
-}
 
 RunningDuty running_duty(Duty duty) {
   switch (duty) {
@@ -128,55 +76,6 @@ std::string duty_text(Duty duty) {
       break;
   }
   return "continuous";
-}
-
-std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence) {
-  const JobPart* part = declared.parts.at(occurrence);
-  return part == nullptr ? std::string() : part->material;
-}
-
-PairLimits pair_limits(const DeclaredJob& declared, OccurrenceId a, OccurrenceId b) {
-  const OneMaterial first = one_material(declared, a);
-  const OneMaterial second = one_material(declared, b);
-  PairLimits pair;
-  for (const auto& [occurrence, one] : {std::pair{a, &first}, {b, &second}}) {
-    const std::string why = why_unknown(declared, occurrence, *one);
-    pair.unknown += (pair.unknown.empty() || why.empty() ? "" : " and ") + why;
-    if (one->row != nullptr) {
-      pair.limits = weaker(pair.limits, one->row->limits);
-      pair.basis +=
-          fmt::format("{}{}: {}", pair.basis.empty() ? "" : "; ", one->row->name, one->row->source);
-      if (!one->row->note.empty()) {
-        pair.note += fmt::format("{}{}", pair.note.empty() ? "" : "; ", one->row->note);
-      }
-    }
-  }
-  if (pair.unknown.empty() && first.journal && second.journal) {
-    pair.unknown = "steel on steel has no limits to go by: it galls; bush one of the two";
-  }
-  return pair;
-}
-
-void Reasons::add(Outcome outcome, std::string advice) {
-  reasons_.push_back({outcome, std::move(advice)});
-}
-
-Outcome Reasons::outcome() const {
-  Outcome worst = Outcome::conforming;
-  for (const Reason& reason : reasons_) {
-    worst = worse(worst, reason.outcome);
-  }
-  return worst;
-}
-
-std::string Reasons::advice(const std::string& when_conforming) const {
-  std::string text;
-  for (const Reason& reason : reasons_) {
-    if (reason.outcome == outcome() && !reason.advice.empty()) {
-      text += (text.empty() ? "" : "; ") + reason.advice;
-    }
-  }
-  return text.empty() ? when_conforming : text;
 }
 
 void judge_running(Finding& finding, Reasons& reasons, const RunningLoad& load,

@@ -8,6 +8,10 @@
 #include <optional>
 #include <set>
 
+#include "check/bodies/pair_limits.hpp"
+#include "check/bodies/part_material.hpp"
+#include "check/bodies/reasons.hpp"
+#include "check/bodies/rubbing.hpp"
 #include "check/bodies/running.hpp"
 #include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"

@@ -6,7 +6,8 @@
 #include <algorithm>
 #include <optional>
 
-#include "check/bodies/running.hpp"
+#include "check/bodies/part_material.hpp"
+#include "check/bodies/reasons.hpp"
 #include "check/press/press_case.hpp"
 #include "check/press/press_warm.hpp"
 #include "check/words/words.hpp"

@@ -15,6 +15,8 @@
 #include <optional>
 #include <utility>
 
+#include "check/bodies/part_material.hpp"
+#include "check/bodies/reasons.hpp"
 #include "check/bodies/running.hpp"
 #include "check/press/press_case.hpp"
 #include "check/words/words.hpp"

@@ -5,6 +5,9 @@
 #include <cstddef>
 #include <optional>
 
+#include "check/bodies/pair_limits.hpp"
+#include "check/bodies/reasons.hpp"
+#include "check/bodies/rubbing.hpp"
 #include "check/bodies/running.hpp"
 #include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"

@@ -8,7 +8,7 @@
 #include <tuple>
 #include <utility>
 
-#include "check/bodies/running.hpp"
+#include "check/bodies/reasons.hpp"
 #include "check/press/suit_problem.hpp"
 #include "check/words/words.hpp"
 

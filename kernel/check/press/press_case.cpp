@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <numbers>
 
-#include "check/bodies/running.hpp"
+#include "check/bodies/part_material.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {

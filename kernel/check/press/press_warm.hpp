@@ -1,7 +1,7 @@
 #pragma once
 // What becomes of a press fit when it runs warm.
 
-#include "check/bodies/running.hpp"
+#include "check/bodies/reasons.hpp"
 #include "check/press/press_case.hpp"
 
 namespace spotblue {
