@@ -70,7 +70,13 @@ void bind_box(py::module_& module) {
 void bind_frame(py::module_& module) {
   bind_record<Frame>(module)
       .def("place_point", &place_point, py::arg("point"), "Where a point goes.")
-      .def("place_direction", &place_direction, py::arg("direction"), "Where a direction points.")
+      .def(
+          "place_direction",
+          [](const Frame& self, const Point& direction) {
+            return Point(place_direction(self, direction_of(direction)));
+          },
+          py::arg("direction"),
+          "Where a direction points; 1 long.\n\nRaises: BadInputError for zero.")
       .def("place_line", &place_line, py::arg("line"), "Where a line goes.")
       .def("place_box", &place_box, py::arg("box"), "A box round the placed box.")
       .def("compose", &compose, py::arg("inner"), "First the inner placement, then this one.")

@@ -25,7 +25,7 @@ TEST(Region, AreaTurnsNegativeInsideOut) {
 }
 
 TEST(Region, AnEmptyRegionHasNoAreaAndCoversNothing) {
-  EXPECT_TRUE(is_empty({}));
+  EXPECT_TRUE(is_empty(Region{}));
   EXPECT_EQ(area({}), 0.0);
   EXPECT_FALSE(contains({}, {0, 0}));
   EXPECT_TRUE(inner_points({}, 3).empty());
