@@ -63,11 +63,13 @@ struct Form<Point> : Copied<true> {
   static Json json() { return reference_to("point"); }
 };
 template <>
+struct Form<Direction> : Form<Point> {};
+template <>
 struct Form<Line> : Copied<true> {
   static Json json() { return reference_to("axis"); }
 };
 template <>
-struct Form<std::vector<std::pair<double, double>>> : Copied<true> {
+struct Form<std::vector<Interval>> : Copied<true> {
   static Json json() { return reference_to("intervals"); }
 };
 template <>
