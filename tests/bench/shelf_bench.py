@@ -16,7 +16,7 @@ import tempfile
 import time
 from pathlib import Path
 
-sys.path.insert(0, str(Path(__file__).parents[1] / "bindings" / "python"))
+sys.path.insert(0, str(Path(__file__).parents[1] / "bindings" / "python" / "shelf"))
 import shelf_making  # noqa: E402
 import spotblue  # noqa: E402
 

@@ -111,7 +111,7 @@ def crowded(top, folders):
     for start in folders:
         for folder in sorted([top / start, *(top / start).rglob("*")]):
             if folder.is_dir():
-                count = sum(path.suffix in (".cpp", ".hpp") for path in folder.iterdir())
+                count = sum(path.suffix in (".cpp", ".hpp", ".py") for path in folder.iterdir())
                 if count > MOST_FILES:
                     found.append(f"{folder.relative_to(top)}: {count} sources, more than {MOST_FILES}")
     return found

@@ -114,7 +114,7 @@ class Coverage(unittest.TestCase):
         here = Path(__file__)
         texts = [
             file.read_text(encoding="utf-8")
-            for file in here.parent.glob("*.py")
+            for file in here.parent.rglob("*.py")
             if file.name not in (here.name, "coverage_elsewhere.py")
         ]
         text = "\n".join(texts)
