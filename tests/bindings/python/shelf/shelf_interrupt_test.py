@@ -72,7 +72,7 @@ class Interrupting(unittest.TestCase):
         out, err = run.communicate(timeout=20)
         # One that had its answer out may have ended before the signal came.
         self.assertIn(run.returncode, (-by, 0, 1) if out else (-by,))
-        self.assertIn(err, said)
+        self.assertIn(err, [*said, ""] if out else said)
         # Workers see the end of their pipe, on a loaded machine a moment later.
         end = time.monotonic() + 15
         while processes_in(self.temp) and time.monotonic() < end:
