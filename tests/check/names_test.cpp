@@ -143,6 +143,24 @@ TEST(Names, OfFindingsAreThePathOnlyWhereAProductRepeats) {
             "Group/Wheel again: bore 44.45");
 }
 
+// By its short name and by its path.
+TEST(Names, OfOnePartAreNoPair) {
+  for (const auto add :
+       {+[](Job& job) {
+          job.keep_off.push_back({.a = "Bush", .b = "Group/Bush", .least = {}, .reason = {}});
+        },
+        +[](Job& job) {
+          job.allowed.push_back({.a = "Bush", .b = "Group/Bush", .reason = "none", .depth = {}});
+        },
+        +[](Job& job) { job.joins.push_back({.a = "Group/Bush", .b = "Bush", .by = "weld"}); }}) {
+    Bench bench = test::wheel_on_bush();
+    add(bench.job);
+    const Error refused = test::error_of([&] { return bench.findings(); });
+    EXPECT_EQ(refused.code(), ErrorCode::bad_input);
+    EXPECT_THAT(refused.rule(), HasSubstr("are one part, which stands once"));
+  }
+}
+
 // A wheel on a bush of a file whose pin did not arrive.
 Bench pin_is_missing() {
   Bench bench = test::wheel_on_bush();

@@ -88,8 +88,7 @@ void add_key_holds(const DeclaredJob& declared, std::vector<Hold>& holds) {
 void add_declared_holds(const DeclaredJob& declared, std::vector<Hold>& holds) {
   for (const Join& join : declared.job->joins) {
     const Entry entry{"joins", "between", join.line};
-    const NamedPart a = declared.names.part(join.a, entry);
-    const NamedPart b = declared.names.part(join.b, entry);
+    const auto [a, b] = declared.names.two_parts(join.a, join.b, entry);
     for (const OccurrenceId first : a.occurrences) {
       for (const OccurrenceId second : b.occurrences) {
         if (first != second) {

@@ -151,8 +151,8 @@ std::vector<Finding> keep_off_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const KeepOff& entry : declared.job->keep_off) {
     const Entry place{"keep_off", "parts", entry.line};
-    Search search(declared, declared.names.part(entry.a, place),
-                  declared.names.part(entry.b, place));
+    const auto [a, b] = declared.names.two_parts(entry.a, entry.b, place);
+    Search search(declared, a, b);
     Finding finding;
     finding.kind = "keep off";
     finding.about = {entry.a, entry.b};

@@ -125,7 +125,8 @@ PairBook part_book(const Names& names, Entry entry, const std::vector<AllowedOve
   PairBook book(Order::either);
   for (const AllowedOverlap& overlap : allowed) {
     entry.line = overlap.line;
-    book.add(subjects_of(names.part(overlap.a, entry)), subjects_of(names.part(overlap.b, entry)));
+    const auto [a, b] = names.two_parts(overlap.a, overlap.b, entry);
+    book.add(subjects_of(a), subjects_of(b));
   }
   return book;
 }

@@ -164,6 +164,16 @@ NamedPart Names::part(const std::string& name, const Entry& entry) const {
               fmt::format("did you mean \"{}\"?", nearest_word(name, known)));
 }
 
+std::pair<NamedPart, NamedPart> Names::two_parts(const std::string& a, const std::string& b,
+                                                 const Entry& entry) const {
+  std::pair<NamedPart, NamedPart> both{part(a, entry), part(b, entry)};
+  if (both.first.occurrences.size() == 1 && both.first.occurrences == both.second.occurrences) {
+    throw error(entry, fmt::format("\"{}\" and \"{}\" are one part, which stands once", a, b),
+                "name two parts");
+  }
+  return both;
+}
+
 std::vector<ProductFeature> Names::matches(const Product& product, const std::string& name) const {
   const std::string described = name.substr(part_of_feature(name).size() + 2);
   std::vector<ProductFeature> found;

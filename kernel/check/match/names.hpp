@@ -6,6 +6,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "spotblue/base/error.hpp"
@@ -55,6 +56,11 @@ class Names {
   /// file calls it where nothing else is called so.
   /// @throws Error bad_input naming file, entry and the nearest part.
   [[nodiscard]] NamedPart part(const std::string& name, const Entry& entry) const;
+  /// Two parts that an entry sets against each other.
+  /// @throws Error bad_input as part, and where both names mean one part that stands once.
+  [[nodiscard]] std::pair<NamedPart, NamedPart> two_parts(const std::string& a,
+                                                          const std::string& b,
+                                                          const Entry& entry) const;
   /// An exact id, or the only feature of the part of that kind with the size within 0.005 mm; of a
   /// part with several bodies, the only one among them.
   /// @throws Error bad_input naming file, entry and the nearest feature, or all that match.

@@ -149,7 +149,7 @@ std::optional<TopoDS_Shape> cut_away(const TopoDS_Shape& from, const TopoDS_Shap
   SolidProbe before(from);
   SolidProbe in_tool(tool);
   for (const double fuzzy : kFuzzy) {
-    const auto left = boolean<BRepAlgoAPI_Cut>(list_of(from), list_of(tool), fuzzy);
+    auto left = boolean<BRepAlgoAPI_Cut>(list_of(from), list_of(tool), fuzzy);
     const auto is_wrong = [&](const TopoDS_Shape& solid) {
       return std::ranges::count_if(points_under_faces(solid), [&](Point p) {
                return !before.inside(p, 0.0) || in_tool.inside(p, 0.0);

@@ -79,7 +79,7 @@ Stretches common(const Stretches& a, const Stretches& b) {
 
 }  // namespace
 
-std::vector<Arc> merged_arcs(std::vector<Arc> arcs) {
+std::vector<Arc> merged_arcs(const std::vector<Arc>& arcs) {
   return rolled(joined(unrolled(arcs), kSameAngle));
 }
 

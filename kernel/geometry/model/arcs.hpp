@@ -9,7 +9,7 @@ namespace spotblue {
 
 // The same angles as disjoint arcs in ascending order, from in [0, 2 pi); gaps below 1e-7 rad
 // close.
-[[nodiscard]] std::vector<Arc> merged_arcs(std::vector<Arc> arcs);
+[[nodiscard]] std::vector<Arc> merged_arcs(const std::vector<Arc>& arcs);
 // What both sets cover; the inputs need not be merged.
 [[nodiscard]] std::vector<Arc> common_arcs(const std::vector<Arc>& a, const std::vector<Arc>& b);
 // What a covers and b does not.

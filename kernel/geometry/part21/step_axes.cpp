@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <charconv>
+#include <cmath>
 #include <optional>
 #include <string_view>
 #include <unordered_set>
@@ -14,6 +15,9 @@ namespace {
 
 // A shorter one is as good as none: Open CASCADE's own bound for a direction.
 constexpr double kLeastLength = 1e-12;
+// Open CASCADE takes a longer one for the z axis, without a word: the square of its length is no
+// number any more. Choice of this program, no source.
+constexpr double kGreatestLength = 1e100;
 // Sine of the angle between two directions in one line.
 constexpr double kInLine = 1e-9;
 
@@ -62,6 +66,10 @@ class Axes {
     }
     double square = 0.0;
     for (const double one : numbers(arguments->back())) {
+      if (std::abs(one) > kGreatestLength) {
+        tell(entity, "it is so long that it points nowhere: write it one long");
+        return;
+      }
       square += one * one;
     }
     if (square < kLeastLength * kLeastLength) {

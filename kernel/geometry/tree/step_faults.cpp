@@ -7,6 +7,7 @@
 #include <Interface_ReportEntity.hxx>
 #include <StepBasic_MeasureWithUnit.hxx>
 #include <StepBasic_NamedUnit.hxx>
+#include <StepBasic_Product.hxx>
 #include <StepBasic_ProductDefinition.hxx>
 #include <StepBasic_ProductDefinitionFormation.hxx>
 #include <StepData_UndefinedEntity.hxx>
@@ -50,7 +51,8 @@ bool measures_anything(const Handle(Standard_Transient) & entity) {
 
 // What ties names, shapes and places to products.
 bool ties_products(const Handle(Standard_Transient) & entity) {
-  return entity->IsKind(STANDARD_TYPE(StepBasic_ProductDefinitionFormation)) ||
+  return entity->IsKind(STANDARD_TYPE(StepBasic_Product)) ||
+         entity->IsKind(STANDARD_TYPE(StepBasic_ProductDefinitionFormation)) ||
          entity->IsKind(STANDARD_TYPE(StepBasic_ProductDefinition)) ||
          entity->IsKind(STANDARD_TYPE(StepRepr_ProductDefinitionShape)) ||
          entity->IsKind(STANDARD_TYPE(StepRepr_NextAssemblyUsageOccurrence)) ||

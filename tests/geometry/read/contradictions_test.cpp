@@ -151,6 +151,30 @@ TEST(Contradictions, AProductWhoseShapeIsNotGivenIsRefused) {
       HasSubstr("SHAPE_DEFINITION_REPRESENTATION"));
 }
 
+// Open CASCADE takes it for the z axis.
+TEST(Contradictions, ADirectionTooLongToBeWorkedOutIsRefusedByEntity) {
+  for (const char* ends : {"0.,1.E200,0.", "0.,1.E152,1.E154", "0.,-1.E101,0."}) {
+    const Error problem = refusal(
+        stand_with(R"(DIRECTION\('',\([^)]*\)\))", std::string("DIRECTION('',(") + ends + "))"));
+    EXPECT_THAT(problem.place(), HasSubstr("DIRECTION")) << ends;
+    EXPECT_THAT(problem.rule(), HasSubstr("so long that it points nowhere")) << ends;
+  }
+}
+
+TEST(Contradictions, ADirectionOfAnyOtherLengthIsTaken) {
+  EXPECT_NO_THROW(
+      (void)whole(stand_with(R"(DIRECTION\('',\(0\.,0\.,1\.\)\))", "DIRECTION('',(0.,0.,1.E9))")));
+}
+
+TEST(Contradictions, AProductOfOneValueTooFewOrTooManyIsRefusedByEntity) {
+  for (const char* written : {"PRODUCT('Bush','Bush',($1))", "PRODUCT('Bush','Bush','',($1),$$)"}) {
+    const Error problem =
+        refusal(stand_with(R"(PRODUCT\('Bush','Bush','[^']*',\(([^)]*)\)\))", written));
+    EXPECT_THAT(problem.place(), HasSubstr("PRODUCT")) << written;
+    EXPECT_THAT(problem.rule(), HasSubstr("more or fewer values than it must")) << written;
+  }
+}
+
 TEST(Contradictions, APlacingOfThreeValuesIsRefusedByEntity) {
   const Error problem =
       refusal(stand_with(R"((CONTEXT_DEPENDENT_SHAPE_REPRESENTATION\(#\d+,#\d+)\))", "$1,$$)"));
