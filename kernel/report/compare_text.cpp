@@ -111,6 +111,7 @@ class CompareText {
 
   [[nodiscard]] std::string list(const std::vector<std::string>& names) const {
     std::vector<std::string> spelt;
+    spelt.reserve(names.size());
     for (const std::string& name : names) {
       spelt.push_back(spelt_in(name, style_.unit));
     }

@@ -114,6 +114,7 @@ double deviation_of(const FittedCylinder& cylinder, const std::vector<SurfaceSam
 std::optional<FittedCylinder> first_cylinder(const std::vector<SurfaceSample>& samples,
                                              double spread_along) {
   std::vector<Point> normals;
+  normals.reserve(samples.size());
   for (const SurfaceSample& s : samples) {
     normals.push_back(s.normal);
   }
@@ -320,6 +321,7 @@ std::optional<FittedCone> fit_cone(const std::vector<SurfaceSample>& samples, do
     mean = mean + (1.0 / static_cast<double>(samples.size())) * s.normal;
   }
   std::vector<Point> differences;
+  differences.reserve(samples.size());
   for (const SurfaceSample& s : samples) {
     differences.push_back(s.normal - mean);
   }

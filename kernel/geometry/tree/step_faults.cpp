@@ -129,7 +129,7 @@ std::string lost_tie(const Unknown& entity) {
   bool shape = false;
   bool of_shape = false;
   for (Interface_EntityIterator each = named_by(entity); each.More(); each.Next()) {
-    const Handle(Standard_Transient) one = each.Value();
+    const Handle(Standard_Transient)& one = each.Value();
     definitions += one->IsKind(STANDARD_TYPE(StepBasic_ProductDefinition)) ? 1 : 0;
     of_shape = of_shape || one->IsKind(STANDARD_TYPE(StepRepr_ProductDefinitionShape));
     shape = shape || one->IsKind(STANDARD_TYPE(StepShape_ShapeRepresentation)) ||
@@ -191,8 +191,8 @@ std::string in_words(std::string_view fail) {
 
 // What is wrong with an entity of a kind that is known; nothing where all that matters is there.
 std::optional<Note> fault_of(const StepData_StepModel& entities, int index) {
-  const Handle(Standard_Transient) entity = entities.Value(index);
-  const Handle(Interface_Check) check = entities.Check(index, true);
+  const Handle(Standard_Transient)& entity = entities.Value(index);
+  const Handle(Interface_Check)& check = entities.Check(index, true);
   const bool ties = ties_products(entity);
   if (check.IsNull() || (!ties && !measures_anything(entity))) {
     return std::nullopt;
@@ -230,7 +230,7 @@ bool is_flat_vertex(const Handle(Standard_Transient) & entity) {
 std::vector<Note> entity_faults(const StepData_StepModel& entities) {
   std::vector<Note> faults;
   for (int i = 1; i <= entities.NbEntities(); ++i) {
-    const Handle(Standard_Transient) entity = entities.Value(i);
+    const Handle(Standard_Transient)& entity = entities.Value(i);
     if (entity.IsNull()) {
       continue;
     }
