@@ -29,6 +29,7 @@ from spotblue.shelf.claim import (
 )
 from spotblue.shelf.classes import class_fit, size_limits
 from spotblue.shelf.content import CHANGED, sha256_of, state_of
+from spotblue.shelf.faults import clash_rows, unsound_rows
 from spotblue.shelf.features import (
     HOLES,
     Feature,
@@ -337,33 +338,8 @@ class FileJudge:
         return [Row("material", outcome, claimed, "the file says " + ", ".join(stated))]
 
     def _own_faults(self) -> list[Row]:
-        rows = [
-            Row(
-                "unsound" if part.closed else "open shell",
-                NONCONFORMING,
-                "sound solids" if part.closed else "closed solids",
-                f"{part.id}: {part.unsound}",
-                advice="put it right where it was drawn and export it again",
-                feature=part.id,
-            )
-            for part in self.products
-            if part.unsound
-        ]
-        if self.look.clash.clashes:
-            rows += [
-                Row(
-                    "clash",
-                    str(item.outcome),
-                    "no overlap",
-                    quantities(item.found),
-                    basis=item.basis,
-                    advice=item.advice,
-                    feature=" and ".join(item.about),
-                )
-                for item in self._findings(spotblue.Job())
-                if item.kind == "clash" and item.outcome != CONFORMING
-            ]
-        return rows
+        findings = self._findings(spotblue.Job()) if self.look.clash.clashes else []
+        return unsound_rows(self.products) + clash_rows(findings)
 
 
 def _judge(task: Task) -> Examined:
