@@ -28,9 +28,10 @@ struct UnitKind {
 constexpr std::array<UnitKind, 2> kKinds{
     {{"LENGTH_UNIT", ".METRE.", "lengths"}, {"PLANE_ANGLE_UNIT", ".RADIAN.", "angles"}}};
 
-// Units whose length is the same wherever they are used, in metres and radians: the inch, foot,
-// yard and mile by the agreement of 1959 (NIST SP 811:2008, appendix B.6), the others by ISO
-// 80000-3:2019. In another plural, "s" behind.
+// Units whose size is the same wherever they are used, in metres and radians: the inch, foot, yard
+// and mile by the yard of 0.9144 m exactly (National Bureau of Standards, notice of 1 July 1959,
+// 24 FR 5348; Circular 572, addendum of 1960), degree and gon as shares of a turn. In another
+// plural, "s" behind.
 struct NamedUnit {
   std::string_view name;
   double size;
