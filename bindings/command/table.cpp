@@ -210,7 +210,8 @@ has no nonconforming finding and the widest least margin, and what would change 
 )",
      kCompareOptions,
      R"(Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad input, 3
-when time or memory left something of a plan that was not looked at, so that the best is not known.
+when something of a plan was not looked at, for want of time or memory or because it did not arrive, so
+that the best is not known.
 )",
      "spotblue compare plan-a.toml plan-b.toml plan-c.toml\n"},
     {"library", DoneBy::python, "judge a whole shelf of files by what each claims to be",
@@ -280,7 +281,7 @@ const char* const kProgramExample =
 const char* const kProgramEnds =
     R"(Ends with 0 when all is well, 2 for bad input (one line says what and where); check and library
 also end with 1 when something is nonconforming and 3 when nothing is but something is undecided; look,
-draft and compare end with 3 when something was not looked at.
+draft and compare end with 3 when something was not looked at or did not arrive.
 )";
 
 std::span<const Verb> verbs() { return kVerbs; }
