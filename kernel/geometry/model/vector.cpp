@@ -43,7 +43,7 @@ Direction any_square(Direction along) {
 
 Point place_point(const Frame& frame, Point p) { return turned(frame, p) + origin(frame); }
 
-Direction place_direction(const Frame& frame, Direction d) { return Direction(turned(frame, d)); }
+Direction place_direction(const Frame& frame, Direction d) { return almost_unit(turned(frame, d)); }
 
 Line place_line(const Frame& frame, const Line& line) {
   return {place_point(frame, line.at), place_direction(frame, line.along)};

@@ -80,6 +80,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.unit": ("Point.unit", METHOD),
     "geometry.third": ("Point.cross", METHOD),
     "geometry.turned": (None, "how the kernel makes directions; any Point is one in Python"),
+    "geometry.almost_unit": (None, "as turned"),
     "geometry.refuse_direction": (None, "as turned"),
     "geometry.any_square": ("Point.any_square", METHOD),
     "geometry.angle_between_lines": ("Point.angle_deg", METHOD + "; degrees"),

@@ -60,4 +60,17 @@ TEST(Direction, IsTurnedByAPlacementAndNotMoved) {
   EXPECT_EQ(Point(place_direction(quarter, {1, 0, 0})), (Point{0, 1, 0}));
 }
 
+// A placement that was rounded on its way, and axes that a file gives to five digits.
+TEST(Direction, OfWhatIsAlmostSquareOrRigidIsOneLong) {
+  const Frame rounded{{{{0, -1.0000001, 0, 5}, {1.0000001, 0, 0, 6}, {0, 0, 1.0000001, 7}}}};
+  EXPECT_NEAR(norm(place_direction(rounded, {1, 0, 0})), 1.0, 1e-12);
+  const Direction leaning = unit({0.01, 1, 0});
+  EXPECT_NEAR(norm(third({1, 0, 0}, leaning)), 1.0, 1e-12);
+}
+
+TEST(Direction, OfTwoInOneLineIsRefused) {
+  const Error refused = error_of([] { return third({1, 0, 0}, {1, 0, 0}); });
+  EXPECT_THAT(refused.rule(), ::testing::HasSubstr("is not 1 long"));
+}
+
 }  // namespace spotblue::test::vector_test

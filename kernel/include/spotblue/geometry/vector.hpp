@@ -43,7 +43,7 @@ class Direction {
   constexpr Direction() = default;
   /// @throws Error bad_input unless it is 1 long within 1e-9: for all else there is unit().
   constexpr Direction(double x, double y, double z) : x_(x), y_(y), z_(z) {
-    constexpr double kRounding = 2e-9;  // of the square
+    constexpr double kRounding = 2e-9;  // of the square; choice of this program, no source
     const double off = x * x + y * y + z * z - 1.0;
     if (off > kRounding || off < -kRounding) {
       refuse_direction(x, y, z);
@@ -67,12 +67,24 @@ class Direction {
 /// a / |a|; a must not be zero: no number comes of it.
 inline Direction unit(Point a) { return Direction((1.0 / norm(a)) * a); }
 
-/// The third of a right hand whose first two are square to each other.
-inline Direction third(Direction a, Direction b) { return Direction(cross(a, b)); }
+/// What should be 1 long and may be off by a thousandth, as what comes of two directions that are
+/// not quite square or of a placement that is not quite rigid: made so where it is off by more than
+/// rounding.
+/// @throws Error bad_input where it is off by more.
+inline Direction almost_unit(Point a) {
+  constexpr double kRounding = 5e-10, kMostOff = 1e-3;  // choice of this program, no source
+  const double off = std::abs(norm(a) - 1.0);
+  return off > kRounding && off < kMostOff ? unit(a) : Direction(a);
+}
 
-/// `from` turned by so many rad to `quarter`, which is square to it.
+/// The third of a right hand whose first two are almost square to each other.
+/// @throws Error bad_input where they are not.
+inline Direction third(Direction a, Direction b) { return almost_unit(cross(a, b)); }
+
+/// `from` turned by so many rad to `quarter`, which is almost square to it.
+/// @throws Error bad_input where it is not.
 inline Direction turned(Direction from, Direction quarter, double angle) {
-  return Direction(std::cos(angle) * from + std::sin(angle) * quarter);
+  return almost_unit(std::cos(angle) * from + std::sin(angle) * quarter);
 }
 
 /// Any unit vector square to `along`, the same one for the same input.
