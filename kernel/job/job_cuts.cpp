@@ -19,13 +19,14 @@ void read_metal(const TomlTable& entry, LengthUnit unit, Cut& cut) {
     cut.depth = read_size(entry, "depth", unit);
     return;
   }
-  cut.before = read_size(entry, "before", unit);
+  const Length before = read_size(entry, "before", unit);
+  cut.before = before;
   const Length after = feature.sizes.at(0);
   const bool shaft = feature.word == FeatureWord::outside;
-  if (shaft ? cut.before <= after : cut.before >= after) {
+  if (shaft ? before <= after : before >= after) {
     throw entry.error(
         "before",
-        fmt::format("{} is not {} than the {} that shall be left", format_size(cut.before, unit),
+        fmt::format("{} is not {} than the {} that shall be left", format_size(before, unit),
                     shaft ? "more" : "less", format_size(after, unit)),
         "the feature's name has its size after the cut, before has it as it is now");
   }

@@ -181,10 +181,12 @@ std::vector<Bore> MockupPartReader::read_bores(const TomlTable& table, PartFace 
     if (flag(entry, "through") == bore.depth.has_value()) {
       throw entry.error("depth", "need either a depth or through = true", "give one of the two");
     }
-    bore.counterbore_diameter = mm_or(entry, "counterbore_diameter", 0.0);
-    bore.counterbore_depth = mm_or(entry, "counterbore_depth", 0.0);
+    if (entry.has("counterbore_diameter") || entry.has("counterbore_depth")) {
+      bore.counterbore = {mm_or(entry, "counterbore_diameter", 0.0),
+                          mm_or(entry, "counterbore_depth", 0.0)};
+    }
     bore.count = entry.find_whole("count").value_or(1);
-    bore.circle = mm_or(entry, "circle", 0.0);
+    bore.circle = find_mm(entry, "circle");
     bore.angle = read_angle(entry, "angle");
     bore.grooves = list<BoreGroove>(entry, "grooves", [this](const TomlTable& groove) {
       return BoreGroove{mm(groove, "depth"), mm(groove, "width"), mm(groove, "diameter")};

@@ -58,9 +58,9 @@ void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& n
 
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names) {
   write_list(out, "semantic_sizes", model.semantic_sizes, [&](const SemanticSize& size) {
-    if (size.entity > 0) {
+    if (size.entity) {
       out.key("entity");
-      out.whole(size.entity);
+      out.whole(*size.entity);
     }
     field(out, "name", size.name);
     field(out, "of", size_characteristic_name(size.characteristic));

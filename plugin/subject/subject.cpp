@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <gp_Trsf.hxx>
 #include <gp_Vec.hxx>
+#include <optional>
 #include <utility>
 
 #include "geometry/occt/occt_values.hpp"
@@ -30,12 +31,12 @@ TopLoc_Location location_of(const Occurrence& occurrence, const Product& product
 }
 
 // The solid of a part's shape that is its body; the shape itself where it has only one.
-TopoDS_Shape body_of(const TopoDS_Shape& part, int body) {
-  if (body == 0) {
+TopoDS_Shape body_of(const TopoDS_Shape& part, std::optional<int> body) {
+  if (!body) {
     return part;
   }
   TopExp_Explorer solid(part, TopAbs_SOLID);
-  for (int i = 1; i < body; ++i) {
+  for (int i = 1; i < *body; ++i) {
     solid.Next();
   }
   return solid.Current();
@@ -112,8 +113,8 @@ void place_shapes(const std::vector<NamedPlace>& shapes, Subject& subject) {
   subject.product_shapes.resize(model.products.size());
   std::size_t next = 0;  // of the shapes given
   for (const Occurrence& occurrence : model.occurrences) {
-    const int body = model.products[occurrence.product].body;
-    next += body <= 1 ? 1 : 0;
+    const std::optional<int> body = model.products[occurrence.product].body;
+    next += body.value_or(1) == 1 ? 1 : 0;
     const TopoDS_Shape& given = shapes[next - 1].shape;
     subject.placed.push_back(body_of(given, body));
     subject.product_shapes[occurrence.product] = body_of(given.Located(TopLoc_Location()), body);

@@ -129,7 +129,8 @@ class Bench {
   void measure(const std::string& feature, double value, double uncertainty) {
     job.measured.push_back({feature, Length::mm(value), Length::mm(uncertainty), 0});
   }
-  void want(const std::string& hole, const std::string& shaft, FitRule rule, int line = 0) {
+  void want(const std::string& hole, const std::string& shaft, FitRule rule,
+            std::optional<int> line = {}) {
     job.fits.push_back({hole, shaft, std::move(rule), line});
   }
 

@@ -1,3 +1,4 @@
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <string>
@@ -67,6 +68,13 @@ TEST_F(CutFindings, SectionAndCornerAgreeWithTheHandCalculation) {
   EXPECT_NEAR(number(found.found, "corner_bending_kt"), 1.7884, 5.1e-5);
   EXPECT_NEAR(number(found.found, "corner_torsion_kt"), 1.4520, 5.1e-5);
   EXPECT_NE(found.advice.find("93.6 %"), std::string::npos) << found.advice;
+}
+
+TEST_F(CutFindings, ACutMadeInCodeWithoutItsSizeBeforeIsRefused) {
+  cut().before.reset();
+  const Error problem = test::error_of([&] { return bench.findings(); });
+  EXPECT_EQ(problem.place(), "line 4, cuts");
+  EXPECT_THAT(problem.cure(), ::testing::HasSubstr("before"));
 }
 
 TEST_F(CutFindings, ALightLoadOnSteelConforms) {

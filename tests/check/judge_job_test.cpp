@@ -102,6 +102,20 @@ TEST(JudgeJob, RefusesTwoFitsForOnePairHoweverTheyAreSpelt) {
   EXPECT_THAT(problem.rule(), HasSubstr("line 10"));
 }
 
+TEST(JudgeJob, RefusesTwoEntriesForOnePartThoughTheyStandInOneLine) {
+  Bench bench = wheel_on_bush();
+  bench.declare("Bush", PartState::to_make, SizesMeant::basic).line = 10;
+  bench.declare("Bush", PartState::as_found, SizesMeant::actual).line = 10;
+  EXPECT_THAT(refusal(bench).rule(), HasSubstr("the entry in line 10"));
+}
+
+TEST(JudgeJob, RefusesTwoEntriesForOnePartOfAJobMadeInCode) {
+  Bench bench = wheel_on_bush();
+  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Bush", PartState::as_found, SizesMeant::actual);
+  EXPECT_THAT(refusal(bench).rule(), HasSubstr("an earlier entry"));
+}
+
 TEST(JudgeJob, RefusesAFeatureMeasuredTwiceHoweverItIsSpelt) {
   Bench bench = wheel_on_bush();
   bench.job.measured.push_back({"Wheel: bore 44", Length::mm(44), {}, 10});

@@ -113,7 +113,7 @@ TEST(JobCuts, MayOpenABoreOrFaceAnEnd) {
   const Job job = every_key();
   ASSERT_EQ(job.cuts.size(), 3U);
   EXPECT_EQ(job.cuts[1].before, Length::mm(43));
-  EXPECT_EQ(job.cuts[1].depth, Length());
+  EXPECT_EQ(job.cuts[1].depth, std::nullopt);
   EXPECT_EQ(job.cuts[2].depth, Length::mm(1.5));
 }
 

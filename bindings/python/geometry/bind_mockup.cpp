@@ -21,8 +21,8 @@ void bind_mockup_parts(py::module_& module) {
   choice<EndShape>(module, "EndShape", "How a keyseat or key ends.", {"round", "square"});
   choice<PartFace>(module, "PartFace", "A face of a block.",
                    {"first", "last", "left", "right", "front", "back"});
-  bind_records<EdgeBreak, Step, Groove, Keyseat, Keyway, Flats, CrossHole, BoreGroove, Bore, Boss>(
-      module);
+  bind_records<EdgeBreak, Step, Groove, Keyseat, Keyway, Flats, CrossHole, BoreGroove, Counterbore,
+               Bore, Boss>(module);
   bind_records<TurnedPart, AddedBlock, BlockPart, RingPart, KeyPart, MockupPart>(module);
 }
 

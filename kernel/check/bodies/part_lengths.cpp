@@ -64,10 +64,7 @@ void PartLengths::add(const PartLength& length, const NamedFeature& a, const Nam
     const auto [known, fresh] =
         entries_.try_emplace(key_of(first, *second), Entry{a.meant, &length});
     if (!fresh && known->second.meant == a.meant && known->second.length != &length) {
-      refuse(
-          job, length,
-          fmt::format("it speaks of the same as the entry in line {}", known->second.length->line),
-          "keep one of the two entries");
+      refuse_second(job, "lengths", known->second.length->line, length.line);
     }
     if (a.meant > known->second.meant) {
       known->second = {a.meant, &length};

@@ -15,7 +15,7 @@ struct Turn {
   Duty duty = Duty::intermittent;
   std::optional<double> load_n;
   std::optional<double> thrust_n;
-  int line = 0;
+  std::optional<int> line{};
 };
 
 struct Turns {

@@ -108,16 +108,17 @@ CutCase case_of(const DeclaredJob& declared, const Cut& cut, const FeatureRef& f
   const double modelled = product.cylinders[feature.index].diameter;
   const double after =
       size_range(declared, feature, Length::mm(modelled), std::nullopt).centre.in_mm();
-  if (after >= cut.before.in_mm()) {
+  const Length before = size_before(*declared.job, cut);
+  if (after >= before.in_mm()) {
     throw Error(ErrorCode::bad_input, entry_place(*declared.job, "cuts", cut.line),
                 fmt::format("before the cut {} is not more than the {} that is left",
-                            length_text(cut.before, declared.job->unit),
+                            length_text(before, declared.job->unit),
                             length_text(Length::mm(after), declared.job->unit)),
                 "the model shows the shaft after the cut; correct \"before\"");
   }
   CutCase found{&cut, feature, {}, {}, cut_surroundings(declared, feature), {}, {}};
   const double bore = std::min(found.round.bore_mm, 0.999 * after);
-  found.before = {cut.before.in_mm(), bore};
+  found.before = {before.in_mm(), bore};
   found.after = {after, bore};
   if (cut.fillet) {
     found.fillet_mm = cut.fillet->in_mm();
@@ -339,6 +340,16 @@ Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
 }
 
 }  // namespace
+
+Length size_before(const Job& job, const Cut& cut) {
+  if (!cut.before) {
+    throw Error(
+        ErrorCode::bad_input, entry_place(job, "cuts", cut.line),
+        fmt::format("{} is turned or bored, but its size before the cut is missing", cut.feature),
+        "give \"before\", the diameter as it is now");
+  }
+  return *cut.before;
+}
 
 std::vector<Finding> cut_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <set>
 #include <utility>
 
@@ -22,7 +23,7 @@ constexpr std::size_t kMostDrawn = 32;
 // What the job wants of one end play.
 struct Want {
   Limits limits;
-  int line = 0;
+  std::optional<int> line;
 };
 
 // The part that gives a group its name: the one with the greatest volume, the first of several.

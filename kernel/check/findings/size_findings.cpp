@@ -226,8 +226,7 @@ std::vector<Finding> doubtful_in_model(const DeclaredJob& declared) {
                                    : product.cylinders.at(feature.index).name));
     }
     finding.wanted = {{"size", semantic_size_text(size)}};
-    finding.basis = "stated in the model";
-    finding.basis += size.entity > 0 ? fmt::format(" (#{})", size.entity) : "";
+    finding.basis = "stated in the model" + entity_text(size);
     finding.advice = size.doubt + ": see the drawing, and say in a job file what it shall be";
     findings.push_back(std::move(finding));
   }

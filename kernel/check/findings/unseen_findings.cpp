@@ -130,7 +130,7 @@ Finding not_all_judged(const Look& look, std::size_t judged) {
 std::vector<Finding> lost_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const LostName& lost : declared.lost) {
-    const std::string line = lost.line > 0 ? fmt::format("line {}, ", lost.line) : std::string();
+    const std::string line = lost.line ? fmt::format("line {}, ", *lost.line) : std::string();
     Finding finding =
         unseen({lost.name},
                fmt::format("{}{}, {}: no \"{}\" is in what arrived of the model; {}", line,

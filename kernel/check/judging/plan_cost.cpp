@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "check/duty/cut_findings.hpp"
 #include "check/findings/unseen_findings.hpp"
 #include "check/match/declared.hpp"
 #include "check/sizes/fit_verdict.hpp"
@@ -22,13 +23,18 @@ double length_of(const Cylinder& cylinder) {
 }
 
 // Metal between the surface as it was and as it will be.
-double removed_mm3(const Model& model, const FeatureRef& feature, const Cut& cut) {
+double removed_mm3(const DeclaredJob& declared, const FeatureRef& feature, const Cut& cut) {
+  const Model& model = declared.look->model;
   const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
   if (feature.kind == FeatureKind::plane) {
-    return std::abs(area(product.planes.at(feature.index).outline)) * cut.depth.in_mm();
+    if (!cut.depth) {
+      throw Error(ErrorCode::bad_input, entry_place(*declared.job, "cuts", cut.line),
+                  cut.feature + " is faced, but how much comes off is missing", "give \"depth\"");
+    }
+    return std::abs(area(product.planes.at(feature.index).outline)) * cut.depth->in_mm();
   }
   const Cylinder& cylinder = product.cylinders.at(feature.index);
-  const double before = cut.before.in_mm();
+  const double before = size_before(*declared.job, cut).in_mm();
   const double ring =
       0.25 * std::numbers::pi * std::abs(before * before - cylinder.diameter * cylinder.diameter);
   return ring * length_of(cylinder) * cylinder.coverage / (2.0 * std::numbers::pi);
@@ -44,7 +50,7 @@ void add_cuts(const DeclaredJob& declared, PlanCost& cost) {
       }
       if (part->irreplaceable) {
         cost.cuts_in_irreplaceable.push_back(cut.feature);
-        cost.removed_mm3 += removed_mm3(declared.look->model, feature, cut);
+        cost.removed_mm3 += removed_mm3(declared, feature, cut);
       } else {
         cost.other_cuts.push_back(cut.feature);
       }

@@ -13,12 +13,6 @@
 namespace spotblue {
 namespace {
 
-[[noreturn]] void refuse_second(const Job& job, std::string_view list, int first, int second) {
-  throw Error(ErrorCode::bad_input, entry_place(job, list, second),
-              fmt::format("it speaks of the same as the entry in line {}", first),
-              "keep one of the two entries");
-}
-
 // One occurrence's entry wins over its product's; two of the same reach contradict each other.
 template <typename Want, typename Key>
 class Narrowest {
@@ -31,7 +25,7 @@ class Narrowest {
       return;
     }
     auto& [earlier_meant, earlier] = place->second;
-    if (earlier_meant == meant && earlier->line != want.line) {
+    if (earlier_meant == meant && earlier != &want) {
       refuse_second(job_, list_, earlier->line, want.line);
     }
     if (meant > earlier_meant) {
@@ -296,8 +290,16 @@ void declare_stated(DeclaredJob& declared) {
 
 }  // namespace
 
-Error::Where entry_place(const Job& job, std::string_view list, int line) {
-  return {job.file, line > 0 ? fmt::format("line {}, {}", line, list) : std::string(list)};
+void refuse_second(const Job& job, std::string_view list, std::optional<int> first,
+                   std::optional<int> second) {
+  throw Error(ErrorCode::bad_input, entry_place(job, list, second),
+              first ? fmt::format("it speaks of the same as the entry in line {}", *first)
+                    : "it speaks of the same as an earlier entry",
+              "keep one of the two entries");
+}
+
+Error::Where entry_place(const Job& job, std::string_view list, std::optional<int> line) {
+  return {job.file, line ? fmt::format("line {}, {}", *line, list) : std::string(list)};
 }
 
 DeclaredJob declare(const Job& written, const Look& look) {

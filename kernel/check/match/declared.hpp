@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <map>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "check/match/lost_names.hpp"
@@ -45,7 +46,12 @@ struct DeclaredJob {
 [[nodiscard]] DeclaredJob declare(const Job& job, const Look& look);
 
 /// The line of the job file as an error's place: "line 12, fits".
-[[nodiscard]] Error::Where entry_place(const Job& job, std::string_view list, int line);
+[[nodiscard]] Error::Where entry_place(const Job& job, std::string_view list,
+                                       std::optional<int> line);
+/// Two entries of a list that speak of the same, by where they stand.
+/// @throws Error bad_input at the later one.
+[[noreturn]] void refuse_second(const Job& job, std::string_view list, std::optional<int> first,
+                                std::optional<int> second);
 
 [[nodiscard]] PartState state_of(const DeclaredJob& declared, OccurrenceId occurrence);
 [[nodiscard]] SizesMeant sizes_of(const DeclaredJob& declared, OccurrenceId occurrence);

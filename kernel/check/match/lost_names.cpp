@@ -84,7 +84,7 @@ class Sieve {
     });
   }
 
-  bool is_lost(std::string_view list, int line, const std::vector<Spoken>& spoken) {
+  bool is_lost(std::string_view list, std::optional<int> line, const std::vector<Spoken>& spoken) {
     const Spoken* lost = nullptr;
     for (const Spoken& one : spoken) {
       if (one.why && one.why->empty()) {

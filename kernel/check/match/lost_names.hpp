@@ -1,6 +1,7 @@
 #pragma once
 // What a job says of parts and features that a partial model lacks.
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,7 +15,7 @@ namespace spotblue {
 struct LostName {
   std::string_view list;  ///< "fits"
   std::string_view key;   ///< "hole"
-  int line = 0;
+  std::optional<int> line{};
   std::string name;
   std::string why;  ///< what did not arrive
 };

@@ -86,7 +86,7 @@ void Names::add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of
   std::map<std::string, std::vector<ProductId>> own_names;
   for (ProductId i; i < model_->products.size(); ++i) {
     const Product& product = model_->products[i];
-    if (product.body > 0) {
+    if (product.body) {
       auto& whole = wholes[product.part];
       whole.insert(whole.end(), of_product[i].begin(), of_product[i].end());
       own_names[product.body_name].push_back(i);
@@ -104,7 +104,7 @@ void Names::add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of
 }
 
 Error Names::error(const Entry& entry, const std::string& rule, std::string cure) const {
-  std::string place = entry.line > 0 ? fmt::format("line {}, ", entry.line) : std::string();
+  std::string place = entry.line ? fmt::format("line {}, ", *entry.line) : std::string();
   place += fmt::format("{}, {}", entry.list, entry.key);
   return {ErrorCode::bad_input, {job_->file, std::move(place)}, rule, std::move(cure)};
 }

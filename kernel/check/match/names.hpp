@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -33,7 +34,7 @@ struct NamedFeature {
 struct Entry {
   std::string_view list;  ///< "fits"
   std::string_view key;   ///< "hole"
-  int line = 0;
+  std::optional<int> line{};
 };
 
 struct ProductFeature {

@@ -15,8 +15,7 @@ StatedWant stated_want(const SemanticSize& size, LengthUnit unit) {
   if (size.nominal_mm) {
     want.nominal = Length::mm(across * *size.nominal_mm);
   }
-  const std::string where = size.entity > 0 ? fmt::format("stated in the model (#{})", size.entity)
-                                            : "stated in the model";
+  const std::string where = "stated in the model" + entity_text(size);
   if (size.tolerance_class.empty()) {
     want.text = range_text(want.limits, unit);
     want.basis = "limits of the size, " + where;

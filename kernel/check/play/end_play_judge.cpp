@@ -233,7 +233,7 @@ Finding without_lengths(Finding finding) {
 
 }  // namespace
 
-Finding judge_end_play(const EndPlayCase& found, Limits wanted, int line) {
+Finding judge_end_play(const EndPlayCase& found, Limits wanted, std::optional<int> line) {
   Finding finding = describe(found);
   add_range(finding.wanted, "end_play", wanted);
   finding.basis = "end play wanted" + from_line(line);

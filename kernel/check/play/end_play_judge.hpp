@@ -1,4 +1,6 @@
 #pragma once
+
+#include <optional>
 // The finding on one end play: what it is, and whether it is what the job wants.
 
 #include "check/play/end_play_stack.hpp"
@@ -15,7 +17,8 @@ struct EndPlayCase {
 };
 
 /// Conforming only when every play there can be is within the limits; nonconforming when none is.
-[[nodiscard]] Finding judge_end_play(const EndPlayCase& found, Limits wanted, int line);
+[[nodiscard]] Finding judge_end_play(const EndPlayCase& found, Limits wanted,
+                                     std::optional<int> line);
 
 enum class Draw { no, yes };
 

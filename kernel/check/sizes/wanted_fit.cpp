@@ -15,7 +15,7 @@ namespace {
 
 // A standard's refusal, placed at the entry of the job file that asked for it.
 template <typename Work>
-auto at_entry(const Job& job, std::string_view list, int line, const Work& work) {
+auto at_entry(const Job& job, std::string_view list, std::optional<int> line, const Work& work) {
   try {
     return work();
   } catch (const Error& problem) {

@@ -23,8 +23,8 @@ std::string range_text(Limits range, LengthUnit unit) {
                      format_length(range.upper, unit, decimals(unit)), unit_name(unit));
 }
 
-std::string from_line(int line) {
-  return line > 0 ? fmt::format(" (job file, line {})", line) : std::string();
+std::string from_line(std::optional<int> line) {
+  return line ? fmt::format(" (job file, line {})", *line) : std::string();
 }
 
 void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits range) {

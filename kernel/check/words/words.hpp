@@ -1,6 +1,7 @@
 #pragma once
 // How findings say lengths and the usual cautions.
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -15,7 +16,7 @@ namespace spotblue {
 /// "44.043 to 44.059 mm".
 [[nodiscard]] std::string range_text(Limits range, LengthUnit unit);
 /// " (job file, line 12)"; empty for jobs made in code.
-[[nodiscard]] std::string from_line(int line);
+[[nodiscard]] std::string from_line(std::optional<int> line);
 /// "<key>_min_mm" and "<key>_max_mm" appended.
 void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits range);
 [[nodiscard]] Quantity millimetres(std::string key, Length length);

@@ -79,12 +79,16 @@ void need_positive(const MockupPlace& place, std::string_view what, double value
   }
 }
 
+double widest_radius(const Bore& bore) {
+  return std::max(bore.diameter, bore.counterbore ? bore.counterbore->diameter : 0.0) / 2;
+}
+
 std::vector<FacePoint> bore_centres(const Bore& bore) {
   std::vector<FacePoint> centres;
+  const double radius = bore.circle.value_or(0.0) / 2;
   for (int i = 0; i < bore.count; ++i) {
     const double angle = bore.angle + 2 * std::numbers::pi * i / bore.count;
-    centres.push_back(
-        {bore.u + bore.circle / 2 * std::cos(angle), bore.v + bore.circle / 2 * std::sin(angle)});
+    centres.push_back({bore.u + radius * std::cos(angle), bore.v + radius * std::sin(angle)});
   }
   return centres;
 }
@@ -94,11 +98,12 @@ void check_bore(const MockupPlace& place, const Bore& bore) {
   if (bore.depth) {
     need_positive(place, "depth", *bore.depth);
   }
-  if (bore.count < 1 || bore.count > 1000 || !(bore.circle >= 0.0)) {
-    throw place.error(fmt::format("{} bores on a circle of {}", bore.count, bore.circle),
+  const double circle = bore.circle.value_or(0.0);
+  if (bore.count < 1 || bore.count > 1000 || !(circle >= 0.0)) {
+    throw place.error(fmt::format("{} bores on a circle of {}", bore.count, circle),
                       "use a count from 1 to 1000 and a circle of 0 or more");
   }
-  if (bore.count > 1 && bore.circle <= 0.0) {
+  if (bore.count > 1 && circle <= 0.0) {
     throw place.error("several bores in one place", "give the diameter of their circle");
   }
   for (std::size_t i = 0; i < bore.grooves.size(); ++i) {
@@ -116,14 +121,14 @@ void check_bore(const MockupPlace& place, const Bore& bore) {
                        "move it, or make the bore deeper");
     }
   }
-  if (bore.counterbore_diameter != 0.0 || bore.counterbore_depth != 0.0) {
-    need_positive(place, "counterbore depth", bore.counterbore_depth);
-    if (bore.counterbore_diameter <= bore.diameter) {
+  if (bore.counterbore) {
+    need_positive(place, "counterbore depth", bore.counterbore->depth);
+    if (bore.counterbore->diameter <= bore.diameter) {
       throw place.error(fmt::format("the counterbore, {}, is not larger than the bore, {}",
-                                    bore.counterbore_diameter, bore.diameter),
+                                    bore.counterbore->diameter, bore.diameter),
                         "make it larger, or leave it out");
     }
-    if (bore.depth && bore.counterbore_depth >= *bore.depth) {
+    if (bore.depth && bore.counterbore->depth >= *bore.depth) {
       throw place.error("the counterbore is as deep as the bore", "make the bore deeper");
     }
   }
@@ -148,7 +153,7 @@ void check_block(const MockupPlace& place, const BlockPart& block) {
     const Bore& bore = block.bores[i];
     const MockupPlace here = place.in("bores", i);
     check_bore(here, bore);
-    const double radius = std::max(bore.diameter, bore.counterbore_diameter) / 2;
+    const double radius = widest_radius(bore);
     for (const FacePoint& centre : bore_centres(bore)) {
       if (!lies_within(block, bore.face, centre, radius)) {
         const FacePoint size = face_size(block, bore.face);

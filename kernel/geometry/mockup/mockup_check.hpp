@@ -37,6 +37,9 @@ void check_block(const MockupPlace& place, const BlockPart& part);
 /// What holds for a bore in any part.
 void check_bore(const MockupPlace& place, const Bore& bore);
 
+/// Radius that the bore takes where it is widest.
+[[nodiscard]] double widest_radius(const Bore& bore);
+
 /// Centres of a bore or circle of bores in its face's (u, v).
 struct FacePoint {
   double u = 0.0, v = 0.0;

@@ -97,9 +97,9 @@ void add_block(FaceList& faces, const BlockPart& block) {
       }
     }
     const std::string name = bore.name.empty() ? fmt::format("bore {}", i + 1) : bore.name;
-    if (bore.counterbore_depth > 0.0) {
-      faces.add(name + " counterbore", face_axis(bore.face), start - sense * bore.counterbore_depth,
-                sense);
+    if (bore.counterbore) {
+      faces.add(name + " counterbore", face_axis(bore.face),
+                start - sense * bore.counterbore->depth, sense);
     }
     if (bore.depth) {
       faces.add(name + " bottom", face_axis(bore.face), start - sense * *bore.depth, sense);

@@ -157,8 +157,8 @@ TopTools_ListOfShape bore_tools(const Bore& bore, FacePoint centre, const BoreRe
   const auto tool = [&](double diameter, double end) { return disc(diameter, reach.outer, end); };
   TopTools_ListOfShape tools;
   tools.Append(tool(bore.diameter, bore.depth ? reach.face - sense * *bore.depth : reach.through));
-  if (bore.counterbore_diameter > 0.0) {
-    tools.Append(tool(bore.counterbore_diameter, reach.face - sense * bore.counterbore_depth));
+  if (bore.counterbore) {
+    tools.Append(tool(bore.counterbore->diameter, reach.face - sense * bore.counterbore->depth));
   }
   for (const BoreGroove& groove : bore.grooves) {
     const double near = reach.face - sense * groove.depth;

@@ -283,7 +283,7 @@ void check_end_bore(const MockupPlace& place, const TurnedPart& part, const Bore
   for (const Step& step : part.outside) {
     greatest = std::max({greatest, step.diameter / 2, step.end_diameter / 2});
   }
-  const double widest = std::max(bore.diameter, bore.counterbore_diameter) / 2;
+  const double widest = widest_radius(bore);
   for (const FacePoint& centre : bore_centres(bore)) {
     if (std::hypot(centre.u, centre.v) + widest >= greatest) {
       throw place.error(fmt::format("a bore of {} at ({:.6g}, {:.6g}) breaks out of the outside, "

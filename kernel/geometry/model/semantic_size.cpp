@@ -54,6 +54,10 @@ bool is_usable(const SemanticSize& size) {
          size.characteristic != SizeCharacteristic::other;
 }
 
+std::string entity_text(const SemanticSize& size) {
+  return size.entity ? fmt::format(" (#{})", *size.entity) : std::string();
+}
+
 std::string semantic_size_text(const SemanticSize& size) {
   std::string text = size.nominal_mm ? figure(*size.nominal_mm) : "";
   const std::string tolerance = tolerance_figure(size);

@@ -111,9 +111,9 @@ class Sieve {
     std::erase_if(model_.semantic_sizes, [&](const SemanticSize& one) {
       const bool spoilt = !is_finite(one);
       if (spoilt) {
-        found_.push_back({one.entity > 0 ? fmt::format("size #{}", one.entity)
-                                         : fmt::format("size '{}'", one.name),
-                          "it states a number that is infinite or none"});
+        found_.push_back(
+            {one.entity ? fmt::format("size #{}", *one.entity) : fmt::format("size '{}'", one.name),
+             "it states a number that is infinite or none"});
       }
       return spoilt;
     });

@@ -246,7 +246,7 @@ SizeLimits across(const SemanticSize& size) {
 }
 
 std::string by_name(const SemanticSize& size) {
-  return size.entity > 0 ? fmt::format("#{}", size.entity) : "another size";
+  return size.entity ? fmt::format("#{}", *size.entity) : "another size";
 }
 
 // Two different sizes for one feature leave it open which is meant.
@@ -287,8 +287,7 @@ void compare_with_each_other(std::vector<SemanticSize>& sizes) {
 }
 
 std::string about(const Model& model, const SemanticSize& size) {
-  std::string text = "stated size " + semantic_size_text(size);
-  text += size.entity > 0 ? fmt::format(" (#{})", size.entity) : "";
+  const std::string text = "stated size " + semantic_size_text(size) + entity_text(size);
   return size.product ? model.products[*size.product].id + ", " + text : text;
 }
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -65,7 +66,7 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
   std::string new_part;
   for (const Product& product : other.products) {
     Product taken = product;
-    if (product.body == 0) {
+    if (!product.body) {
       taken.id = ids.take(product.id);
     } else {
       if (product.part != part || product.body == 1) {
@@ -73,7 +74,7 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
         new_part = ids.take(part);
       }
       taken.part = new_part;
-      taken.id = ids.take(fmt::format("{}#{}", new_part, product.body));
+      taken.id = ids.take(fmt::format("{}#{}", new_part, *product.body));
     }
     model.products.push_back(std::move(taken));
   }
@@ -90,9 +91,9 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
       placed.frame = compose(place.frame, one.frame);
       placed.mirrored = is_mirror(placed.frame);
       placed.path = path_below(place.path, one.path, one_root);
-      const int body = model.products[placed.product].body;
-      if (body != 0 && one_root && one.path.find('/') == std::string::npos) {
-        placed.path += fmt::format("#{}", body);
+      const std::optional<int> body = model.products[placed.product].body;
+      if (body && one_root && one.path.find('/') == std::string::npos) {
+        placed.path += fmt::format("#{}", *body);
       }
       placed.id = occurrence_ids.take(placed.path);
       placed.box = place_box(placed.frame, model.products[placed.product].box);

@@ -4,6 +4,7 @@
 
 #include <TopExp_Explorer.hxx>
 #include <chrono>
+#include <optional>
 #include <utility>
 
 #include "base/stage_time.hpp"
@@ -20,8 +21,8 @@ namespace spotblue {
 namespace {
 
 // "Pin#2"; the name itself for the only body of a part.
-std::string with_body(const std::string& name, int body) {
-  return body == 0 ? name : fmt::format("{}#{}", name, body);
+std::string with_body(const std::string& name, std::optional<int> body) {
+  return body ? fmt::format("{}#{}", name, *body) : name;
 }
 
 }  // namespace
@@ -40,10 +41,12 @@ Frame frame_of(const gp_Trsf& placement) {
 Bodies add_part(Tree& tree, int entity, const std::string& name,
                 const std::vector<NamedSolid>& solids) {
   const Bodies bodies{tree.parts.size(), solids.size()};
-  for (const NamedSolid& solid : solids) {
-    const int body =
-        solids.size() == 1 ? 0 : static_cast<int>(tree.parts.size() - bodies.first) + 1;
-    tree.parts.push_back({entity, name, body, body == 0 ? "" : solid.name, solid.shape});
+  if (solids.size() == 1) {
+    tree.parts.push_back({entity, name, std::nullopt, "", solids.front().shape});
+    return bodies;
+  }
+  for (int body = 1; const NamedSolid& solid : solids) {
+    tree.parts.push_back({entity, name, body++, solid.name, solid.shape});
   }
   return bodies;
 }
@@ -76,11 +79,11 @@ namespace {
 Product product_of(const TreePart& part, double uncertainty, UniqueNames& names, std::string& id) {
   Product product;
   product.name = part.name;
-  if (part.body <= 1) {
+  if (part.body.value_or(1) == 1) {
     id = names.take(part.name);
   }
-  product.id = part.body == 0 ? id : names.take(with_body(id, part.body));
-  product.part = part.body == 0 ? "" : id;
+  product.id = part.body ? names.take(with_body(id, part.body)) : id;
+  product.part = part.body ? id : "";
   product.body = part.body;
   product.body_name = part.body_name;
   product.drawn_at = drawn_at(part.shape);

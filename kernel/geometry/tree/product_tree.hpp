@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <filesystem>
 #include <gp_Trsf.hxx>
+#include <optional>
 #include <string>
 #include <unordered_set>
 #include <vector>
@@ -19,9 +20,9 @@ namespace spotblue {
 struct TreePart {
   int entity = 0;  // of the part's product definition in a file: 12 for #12
   std::string name;
-  int body = 0;           // which of the part's solids, from 1; 0 for the only one
-  std::string body_name;  // the solid's own, where the part has others
-  TopoDS_Shape shape;     // rigidly placed within
+  std::optional<int> body;  // which of the part's solids, from 1; none for the only one
+  std::string body_name;    // the solid's own, where the part has others
+  TopoDS_Shape shape;       // rigidly placed within
 };
 
 struct NamedSolid {

@@ -105,8 +105,8 @@ std::string first_difference(const Model& before, const Model& after,
     if (is_usable(size) &&
         std::none_of(after.semantic_sizes.begin(), after.semantic_sizes.end(),
                      [&](const SemanticSize& other) { return is_same_size(size, other); })) {
-      return fmt::format("the size {} (#{}) that it stated is lost", semantic_size_text(size),
-                         size.entity);
+      return fmt::format("the size {}{} that it stated is lost", semantic_size_text(size),
+                         entity_text(size));
     }
   }
   for (const PlacedSize& placed : added) {

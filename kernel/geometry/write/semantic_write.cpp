@@ -217,8 +217,8 @@ bool is_there(const Source& source, ProductId product, const ProductFeatureRef& 
       return true;
     }
     throw bad_size(file, size,
-                   fmt::format("the file states {} for it already (#{})", semantic_size_text(known),
-                               known.entity),
+                   fmt::format("the file states {} for it already{}", semantic_size_text(known),
+                               entity_text(known)),
                    "write onto a model without that size, or ask for the same");
   }
   return false;

@@ -101,6 +101,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "geometry.diagonal": ("Box.diagonal_mm", METHOD),
     "geometry.area": ("area_mm2", "the unit is in the name"),
     "geometry.is_usable": ("SemanticSize.usable", "a property of the value"),
+    "geometry.entity_text": (None, "words for messages; the number is SemanticSize.entity"),
     "geometry.semantic_size_text": ("SemanticSize.text", "a property of the value"),
     "geometry.read_model": ("read", "the issue's own name for it"),
     "geometry.read_step": (None, "read tells by the content; a STEP file is read as by this"),

@@ -162,7 +162,7 @@ class RecordTest(unittest.TestCase):
 
     def test_a_long_tuple_of_records_is_shown_by_its_length(self) -> None:
         few = spotblue.Job(joins=[spotblue.Join(a="Wheel", b="Pin", by="pin")])
-        self.assertIn("joins=(Join(a='Wheel', b='Pin', by='pin', line=0),)", repr(few))
+        self.assertIn("joins=(Join(a='Wheel', b='Pin', by='pin', line=None),)", repr(few))
         many = spotblue.Job(joins=[spotblue.Join()] * 4)
         self.assertIn("joins=<4 of them>", repr(many))
 

@@ -136,7 +136,12 @@ INSTANTIATE_TEST_SUITE_P(
                    ", keyways 1", "no bore"},
         Impossible{"BoreOutsideThePart",
                    [](TurnedPart& p) {
-                     p.bores = {{"", PartFace::first, 18, 0, 6, {}, 0, 0, 1, 0, 0, {}}};
+                     p.bores = {{.name = {},
+                                 .face = PartFace::first,
+                                 .u = 18,
+                                 .diameter = 6,
+                                 .depth = {},
+                                 .grooves = {}}};
                    },
                    ", bores 1", "breaks out"},
         Impossible{"CrossHoleTooWide",
@@ -151,7 +156,7 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(MockupCheck, ABoreOutsideThePlateIsRefused) {
   BlockPart plate{{80, 60, 10}, {}, {}, {}};
-  plate.bores = {{"", PartFace::last, 75, 30, 12, {}, 0, 0, 1, 0, 0, {}}};
+  plate.bores = {{.name = {}, .u = 75, .v = 30, .diameter = 12, .depth = {}, .grooves = {}}};
   const Error problem = test::error_of([&] { return check_parts(lone(plate)); });
   EXPECT_EQ(problem.place(), "part \"Part\", bores 1");
   EXPECT_THAT(problem.rule(), testing::HasSubstr("not within the face, 80 x 60"));

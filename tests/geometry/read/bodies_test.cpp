@@ -102,7 +102,7 @@ TEST_P(Bodies, OfOnePartAreCalledByTheirOrder) {
 TEST_P(Bodies, TheOnlySolidOfAPartIsCalledAsThePart) {
   const Look look = seen({ring(10.0, 15.0, 5.0, 35.0)});
   EXPECT_THAT(ids(look.model), ElementsAre("Pump"));
-  EXPECT_EQ(look.model.products.at(0).body, 0);
+  EXPECT_EQ(look.model.products.at(0).body, std::nullopt);
   EXPECT_EQ(look.model.products.at(0).part, "");
 }
 

@@ -71,9 +71,10 @@ int total(const Model& model, int Product::*figure) {
 
 // The bodies of one part are placed together.
 std::ptrdiff_t placed_parts(const Model& model) {
-  return std::count_if(
-      model.occurrences.begin(), model.occurrences.end(),
-      [&](const Occurrence& occurrence) { return model.products[occurrence.product].body <= 1; });
+  return std::count_if(model.occurrences.begin(), model.occurrences.end(),
+                       [&](const Occurrence& occurrence) {
+                         return model.products[occurrence.product].body.value_or(1) == 1;
+                       });
 }
 
 class OpenModels : public testing::TestWithParam<const char*> {

@@ -153,16 +153,25 @@ constexpr void describe(auto& fields, const BoreGroove*) {
       .member("diameter_mm", &BoreGroove::diameter, "of its floor");
 }
 
+struct Counterbore {
+  double diameter = 0.0;
+  double depth = 0.0;
+};
+constexpr void describe(auto& fields, const Counterbore*) {
+  fields.value("Counterbore", "A wider stretch at the start of a bore, for a screw's head.")
+      .member("diameter_mm", &Counterbore::diameter, "larger than the bore")
+      .member("depth_mm", &Counterbore::depth, "from where the bore starts; less than the bore's");
+}
+
 struct Bore {
   std::string name;
   PartFace face = PartFace::last;
   double u = 0.0, v = 0.0;
   double diameter = 0.0;
   std::optional<double> depth;
-  double counterbore_diameter = 0.0;
-  double counterbore_depth = 0.0;
+  std::optional<Counterbore> counterbore{};
   int count = 1;
-  double circle = 0.0;
+  std::optional<double> circle{};
   double angle = 0.0;
   std::vector<BoreGroove> grooves;
 };
@@ -177,10 +186,9 @@ constexpr void describe(auto& fields, const Bore*) {
       .member("v_mm", &Bore::v, "second coordinate on the face")
       .member("diameter_mm", &Bore::diameter, "mm")
       .member("depth_mm", &Bore::depth, "from the face, or the boss it is in; None: right through")
-      .member("counterbore_diameter_mm", &Bore::counterbore_diameter, "0: none")
-      .member("counterbore_depth_mm", &Bore::counterbore_depth, "mm")
+      .member("counterbore", &Bore::counterbore, "Counterbore, or None")
       .member("count", &Bore::count, "on a circle")
-      .member("circle_mm", &Bore::circle, "pitch circle diameter round (u, v); 0: at (u, v)")
+      .member("circle_mm", &Bore::circle, "pitch circle diameter round (u, v); None: at (u, v)")
       .degrees("angle_deg", &Bore::angle, "of the first one")
       .member("grooves", &Bore::grooves, "BoreGroove");
 }

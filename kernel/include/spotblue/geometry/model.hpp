@@ -211,7 +211,7 @@ struct Product {
   std::string id;
   std::string name;
   std::string part;
-  int body = 0;
+  std::optional<int> body;
   std::string body_name;
   int solids = 0;
   int faces = 0;
@@ -240,7 +240,7 @@ constexpr void describe(auto& fields, const Product*) {
       .member("part", &Product::part,
               "of a body the id of its part: \"Pin\" of \"Pin#2\"; else empty")
       .member("body", &Product::body,
-              "which of its part's solids, from 1; 0 when the part has no other")
+              "which of its part's solids, from 1; None when the part has no other")
       .member("body_name", &Product::body_name,
               "what the file calls the solid; empty when it says nothing")
       .member("solids", &Product::solids,

@@ -33,7 +33,7 @@ constexpr void describe(auto& fields, const SizeLimits*) {
 }
 
 struct SemanticSize {
-  int entity = 0;
+  std::optional<int> entity;
   std::string name;
   SizeCharacteristic characteristic = SizeCharacteristic::other;
   std::optional<ProductId> product;
@@ -50,6 +50,8 @@ struct SemanticSize {
 
 /// "44 H7", "6.35 +0.0762/-0.0254", "32 to 32.5 radius", as a person reads it, in mm.
 [[nodiscard]] SPOTBLUE_EXPORT std::string semantic_size_text(const SemanticSize& size);
+/// " (#120)", where the file states it; empty when no file does.
+[[nodiscard]] SPOTBLUE_EXPORT std::string entity_text(const SemanticSize& size);
 
 constexpr void describe(auto& fields, const SemanticSize*) {
   fields.value("SemanticSize", "A toleranced size that the file itself states.")

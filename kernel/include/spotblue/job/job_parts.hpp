@@ -46,7 +46,7 @@ struct JobPart {
   std::optional<Stock> stock;
   std::optional<double> running_c;
   bool springs = false;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const JobPart*) {
   fields.value("JobPart", "What is known of a part.")
@@ -60,14 +60,14 @@ constexpr void describe(auto& fields, const JobPart*) {
               "its temperature when running; the job's when absent")
       .member("springs", &JobPart::springs,
               "is sprung in by hand: a shoulder or bore smaller than it lets it pass")
-      .member("line", &JobPart::line, "of the job file, 1-based; 0 for jobs made in code");
+      .member("line", &JobPart::line, "of the job file, 1-based; None for jobs made in code");
 }
 
 struct MeasuredSize {
   std::string feature;
   Length value;
   std::optional<Length> uncertainty;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const MeasuredSize*) {
   fields.value("MeasuredSize", "A size taken with an instrument; it replaces the model's.")
@@ -75,14 +75,14 @@ constexpr void describe(auto& fields, const MeasuredSize*) {
       .member("value_mm", &MeasuredSize::value, "mm")
       .member("uncertainty_mm", &MeasuredSize::uncertainty,
               "expanded, k = 2; the default one when absent")
-      .member("line", &MeasuredSize::line, "of the job file; 0 in code");
+      .member("line", &MeasuredSize::line, "of the job file; None in code");
 }
 
 struct MeasuredGap {
   std::string a, b;
   Length value;
   std::optional<Length> uncertainty;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const MeasuredGap*) {
   fields
@@ -93,7 +93,7 @@ constexpr void describe(auto& fields, const MeasuredGap*) {
       .member("b", &MeasuredGap::b, "name of a face")
       .member("value_mm", &MeasuredGap::value, "mm")
       .member("uncertainty_mm", &MeasuredGap::uncertainty, "expanded, k = 2, or None")
-      .member("line", &MeasuredGap::line, "of the job file; 0 in code");
+      .member("line", &MeasuredGap::line, "of the job file; None in code");
 }
 
 struct OwnMaterial {
@@ -103,7 +103,7 @@ struct OwnMaterial {
   double expansion_um_per_m_k = 0.0;
   std::optional<double> yield_mpa;
   std::optional<double> tensile_mpa;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const OwnMaterial*) {
   fields
@@ -116,19 +116,19 @@ constexpr void describe(auto& fields, const OwnMaterial*) {
       .member("yield_mpa", &OwnMaterial::yield_mpa, "or None")
       .member("tensile_mpa", &OwnMaterial::tensile_mpa,
               "of a brittle material, in place of a yield")
-      .member("line", &OwnMaterial::line, "of the job file; 0 in code");
+      .member("line", &OwnMaterial::line, "of the job file; None in code");
 }
 
 struct Surface {
   std::string feature;
   double rz_um = 0.0;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const Surface*) {
   fields.value("Surface", "The roughness of one feature, as peak-to-valley height Rz.")
       .member("feature", &Surface::feature, "its name")
       .member("rz_um", &Surface::rz_um, "0 or more")
-      .member("line", &Surface::line, "of the job file; 0 in code");
+      .member("line", &Surface::line, "of the job file; None in code");
 }
 
 struct PartLength {
@@ -136,7 +136,7 @@ struct PartLength {
   std::optional<Length> measured;
   std::optional<Length> uncertainty;
   std::optional<Limits> limits;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const PartLength*) {
   fields
@@ -148,7 +148,7 @@ constexpr void describe(auto& fields, const PartLength*) {
       .member("measured_mm", &PartLength::measured, "replaces the model's")
       .member("uncertainty_mm", &PartLength::uncertainty, "expanded, k = 2, or None")
       .pair("limits_mm", &PartLength::limits, "limit sizes of a length still to be made")
-      .member("line", &PartLength::line, "of the job file; 0 in code");
+      .member("line", &PartLength::line, "of the job file; None in code");
 }
 
 }  // namespace spotblue

@@ -13,7 +13,7 @@ struct AllowedOverlap {
   std::string a, b;
   std::string reason;
   Length depth;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const AllowedOverlap*) {
   fields
@@ -23,7 +23,7 @@ constexpr void describe(auto& fields, const AllowedOverlap*) {
       .member("b", &AllowedOverlap::b, "product id or occurrence path")
       .member("reason", &AllowedOverlap::reason, "for the report")
       .member("depth_mm", &AllowedOverlap::depth, "greatest")
-      .member("line", &AllowedOverlap::line, "of the job file; 0 in code");
+      .member("line", &AllowedOverlap::line, "of the job file; None in code");
 }
 
 /// How hard a running pair works; it decides which limits apply.
@@ -35,7 +35,7 @@ struct Turning {
   Duty duty = Duty::intermittent;
   std::optional<double> load_n;
   std::optional<double> thrust_n;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const Turning*) {
   fields
@@ -46,13 +46,13 @@ constexpr void describe(auto& fields, const Turning*) {
       .member("duty", &Turning::duty, "\"no load, slow\", \"intermittent\" or \"continuous\"")
       .member("load_n", &Turning::load_n, "across the axis, shared by its bearings; >= 0")
       .member("thrust_n", &Turning::thrust_n, "along the axis, or None")
-      .member("line", &Turning::line, "of the job file; 0 in code");
+      .member("line", &Turning::line, "of the job file; None in code");
 }
 
 struct Join {
   std::string a, b;
   std::string by;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const Join*) {
   fields
@@ -62,14 +62,14 @@ constexpr void describe(auto& fields, const Join*) {
       .member("a", &Join::a, "product id or occurrence path")
       .member("b", &Join::b, "product id or occurrence path")
       .member("by", &Join::by, "\"set screw\", \"pin\", \"clamped by the nut\": for the report")
-      .member("line", &Join::line, "of the job file; 0 in code");
+      .member("line", &Join::line, "of the job file; None in code");
 }
 
 struct KeepOff {
   std::string a, b;
   Length least;
   std::string reason;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const KeepOff*) {
   fields.value("KeepOff", "Two parts that must stay off each other, by at least so much.")
@@ -77,7 +77,7 @@ constexpr void describe(auto& fields, const KeepOff*) {
       .member("b", &KeepOff::b, "product id or occurrence path")
       .member("least_mm", &KeepOff::least, "more than 0")
       .member("reason", &KeepOff::reason, "for the report")
-      .member("line", &KeepOff::line, "of the job file; 0 in code");
+      .member("line", &KeepOff::line, "of the job file; None in code");
 }
 
 struct ToothSpan {
@@ -125,7 +125,7 @@ struct Mesh {
   double pressure_angle_deg = 20.0;
   double helix_angle_deg = 0.0;
   std::optional<Limits> backlash;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const Mesh*) {
   fields.value("Mesh", "Two external involute gears that run together.")
@@ -135,32 +135,32 @@ constexpr void describe(auto& fields, const Mesh*) {
       .member("pressure_angle_deg", &Mesh::pressure_angle_deg, "degrees")
       .member("helix_angle_deg", &Mesh::helix_angle_deg, "degrees")
       .pair("backlash_mm", &Mesh::backlash, "(least, greatest) wanted, or None")
-      .member("line", &Mesh::line, "of the job file; 0 in code");
+      .member("line", &Mesh::line, "of the job file; None in code");
 }
 
 struct Cut {
   std::string feature;
-  Length before;
-  Length depth;
+  std::optional<Length> before;  // of a diameter
+  std::optional<Length> depth;   // of a face
   // Of a shaft turned down:
   std::optional<Length> fillet;
   std::optional<Length> mate_corner;
   std::optional<double> torque_nm, bending_nm;
-  int line = 0;
+  std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const Cut*) {
   fields
       .value("Cut", "Metal that comes off a part that exists; the named feature is as it will be.")
       .member("feature", &Cut::feature,
               "\"Stud: outside 28.97\", \"Wheel: bore 38.012\", \"Wheel: face 55 @ 0\"")
-      .member("before_mm", &Cut::before, "diameter before the cut; 0 for a face")
-      .member("depth_mm", &Cut::depth, "faced off; 0 for a diameter")
+      .member("before_mm", &Cut::before, "diameter before the cut; None for a face")
+      .member("depth_mm", &Cut::depth, "faced off; None for a diameter")
       .member("fillet_mm", &Cut::fillet, "radius left in the corner of the new shoulder")
       .member("mate_corner_mm", &Cut::mate_corner,
               "radius or chamfer of the part that comes against it")
       .member("torque_nm", &Cut::torque_nm, "N m, or None")
       .member("bending_nm", &Cut::bending_nm, "N m, or None")
-      .member("line", &Cut::line, "of the job file; 0 in code");
+      .member("line", &Cut::line, "of the job file; None in code");
 }
 
 }  // namespace spotblue
