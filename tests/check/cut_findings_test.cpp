@@ -3,8 +3,8 @@
 
 #include <string>
 
-#include "check/bench.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/bench.hpp"
 #include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 

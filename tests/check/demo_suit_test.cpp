@@ -6,11 +6,11 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "check/bench.hpp"
 #include "spotblue/check/judge_job.hpp"
 #include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::demo_suit_test {
 

@@ -3,9 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "check/bench.hpp"
 #include "job/job_text.hpp"
 #include "spotblue/check/judge_job.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::draft_test {
 

@@ -10,9 +10,9 @@
 #include <utility>
 #include <vector>
 
-#include "check/bench.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/check/judge_job.hpp"
+#include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::test {

@@ -5,9 +5,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "check/bench.hpp"
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/bench.hpp"
 #include "support/thrown.hpp"
 
 namespace spotblue::judge_job_test {

@@ -4,9 +4,9 @@
 #include <cmath>
 #include <numbers>
 
-#include "check/bench.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"
+#include "support/bench.hpp"
 #include "support/thrown.hpp"
 #include "support/value_parts.hpp"
 

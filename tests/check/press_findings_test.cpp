@@ -8,7 +8,7 @@
 #include <cstddef>
 #include <numbers>
 
-#include "check/bench.hpp"
+#include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::press_findings_test {

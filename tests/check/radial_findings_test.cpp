@@ -4,7 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "check/bench.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::radial_findings_test {
 

@@ -3,9 +3,9 @@
 
 #include <gmock/gmock.h>
 
-#include "check/bench.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::semantic_findings_test {
 

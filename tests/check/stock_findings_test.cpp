@@ -2,7 +2,7 @@
 
 #include <numbers>
 
-#include "check/bench.hpp"
+#include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::test::stock_findings_test {

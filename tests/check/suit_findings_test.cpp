@@ -4,9 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "check/bench.hpp"
 #include "check/press/close_in.hpp"
 #include "spotblue/base/error.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::suit_findings_test {
 

@@ -3,7 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "check/bench.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::thrust_findings_test {
 

@@ -9,8 +9,8 @@
 #include <variant>
 #include <vector>
 
-#include "check/bench.hpp"
 #include "spotblue/check/judge_job.hpp"
+#include "support/bench.hpp"
 
 namespace spotblue::unseen_findings_test {
 

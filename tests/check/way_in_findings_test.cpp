@@ -5,11 +5,11 @@
 #include <filesystem>
 #include <fstream>
 
-#include "check/bench.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
+#include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::way_in_findings_test {

@@ -3,7 +3,7 @@
 import re
 from pathlib import Path
 
-LAYERS = ["base", "standards", "mechanics", "geometry", "job", "check", "report"]
+LAYERS = ["base", "standards", "mechanics", "geometry", "job", "group", "check", "report"]
 INCLUDE = re.compile(r'^[ \t]*#[ \t]*include[ \t]*([<"])([^>"]+)[>"]', re.MULTILINE)
 PUBLIC = Path("kernel/include/spotblue")
 

@@ -85,7 +85,7 @@ spotblue_room(geometry faces OCCT USES plane LIBRARIES spdlog::spdlog
 spotblue_room(geometry seats USES plane faces
   SOURCES seats.cpp)
 """
-LAYERS_WITH_ROOMS = ("geometry", "check")
+LAYERS_WITH_ROOMS = ("geometry", "group", "check")
 FOLDERS = ("kernel", "bindings", "plugin", "tests")
 
 

@@ -8,15 +8,16 @@
 #include <optional>
 #include <set>
 
-#include "check/bodies/pair_limits.hpp"
-#include "check/bodies/part_material.hpp"
-#include "check/bodies/reasons.hpp"
-#include "check/bodies/rubbing.hpp"
-#include "check/bodies/running.hpp"
-#include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"
-#include "check/sizes/seat_sizes.hpp"
+#include "check/fits/reasons.hpp"
+#include "check/running/pair_limits.hpp"
+#include "check/running/running.hpp"
 #include "check/words/words.hpp"
+#include "group/joints/part_material.hpp"
+#include "group/sizes/seat_sizes.hpp"
+#include "group/turning/rubbing.hpp"
+#include "group/turning/turns.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/geometry/wall.hpp"
 
 namespace spotblue {

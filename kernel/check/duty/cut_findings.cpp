@@ -9,9 +9,9 @@
 #include <utility>
 
 #include "check/duty/cut_surroundings.hpp"
-#include "check/sizes/fit_verdict.hpp"
-#include "check/sizes/size_range.hpp"
-#include "check/words/words.hpp"
+#include "check/fits/fit_verdict.hpp"
+#include "group/sizes/size_range.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/mechanics/shaft_section.hpp"
 #include "spotblue/mechanics/stress_concentration.hpp"
 #include "spotblue/standards/materials.hpp"

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 
 namespace spotblue {
 

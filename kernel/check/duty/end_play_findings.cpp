@@ -8,10 +8,11 @@
 #include <set>
 #include <utility>
 
-#include "check/bodies/turns.hpp"
+#include "check/duty/end_play_judge.hpp"
 #include "check/findings/unsound.hpp"
-#include "check/play/end_play_judge.hpp"
 #include "check/words/words.hpp"
+#include "group/turning/turns.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {

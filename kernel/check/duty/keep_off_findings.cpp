@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

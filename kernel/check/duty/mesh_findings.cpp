@@ -7,9 +7,10 @@
 #include <string>
 #include <utility>
 
+#include "check/fits/fit_verdict.hpp"
 #include "check/gears/gear_pairs.hpp"
-#include "check/sizes/fit_verdict.hpp"
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"

@@ -6,11 +6,12 @@
 #include <algorithm>
 #include <optional>
 
-#include "check/bodies/part_material.hpp"
-#include "check/bodies/reasons.hpp"
+#include "check/fits/reasons.hpp"
 #include "check/press/press_case.hpp"
 #include "check/press/press_warm.hpp"
 #include "check/words/words.hpp"
+#include "group/joints/part_material.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/mechanics/shrink_in.hpp"
 
 namespace spotblue {

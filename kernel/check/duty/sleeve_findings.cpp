@@ -15,11 +15,12 @@
 #include <optional>
 #include <utility>
 
-#include "check/bodies/part_material.hpp"
-#include "check/bodies/reasons.hpp"
-#include "check/bodies/running.hpp"
+#include "check/fits/reasons.hpp"
 #include "check/press/press_case.hpp"
+#include "check/running/running.hpp"
 #include "check/words/words.hpp"
+#include "group/joints/part_material.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/mechanics/sleeve_chain.hpp"
 

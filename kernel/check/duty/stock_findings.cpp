@@ -11,8 +11,8 @@
 #include <utility>
 #include <vector>
 
-#include "check/sizes/fit_verdict.hpp"
-#include "check/words/words.hpp"
+#include "check/fits/fit_verdict.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/mechanics/stock.hpp"
 
 namespace spotblue {

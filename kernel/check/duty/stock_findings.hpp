@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {

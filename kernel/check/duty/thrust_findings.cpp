@@ -5,13 +5,14 @@
 #include <cstddef>
 #include <optional>
 
-#include "check/bodies/pair_limits.hpp"
-#include "check/bodies/reasons.hpp"
-#include "check/bodies/rubbing.hpp"
-#include "check/bodies/running.hpp"
-#include "check/bodies/turns.hpp"
 #include "check/findings/unsound.hpp"
+#include "check/fits/reasons.hpp"
+#include "check/running/pair_limits.hpp"
+#include "check/running/running.hpp"
 #include "check/words/words.hpp"
+#include "group/turning/rubbing.hpp"
+#include "group/turning/turns.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 
 namespace spotblue {

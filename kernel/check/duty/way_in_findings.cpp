@@ -11,8 +11,9 @@
 #include <vector>
 
 #include "check/findings/unsound.hpp"
-#include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
+#include "group/sizes/wanted_fit.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
 

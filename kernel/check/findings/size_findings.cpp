@@ -9,9 +9,10 @@
 #include <tuple>
 #include <utility>
 
-#include "check/sizes/size_range.hpp"
-#include "check/sizes/wanted_fit.hpp"
 #include "check/words/words.hpp"
+#include "group/sizes/size_range.hpp"
+#include "group/sizes/wanted_fit.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

@@ -8,9 +8,10 @@
 #include <tuple>
 #include <utility>
 
-#include "check/bodies/reasons.hpp"
+#include "check/fits/reasons.hpp"
 #include "check/press/suit_problem.hpp"
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

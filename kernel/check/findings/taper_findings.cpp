@@ -8,6 +8,7 @@
 
 #include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

@@ -6,8 +6,9 @@
 #include <cstddef>
 
 #include "check/findings/unseen_findings.hpp"
-#include "check/sizes/judge_fit.hpp"
+#include "check/fits/judge_fit.hpp"
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

@@ -7,8 +7,9 @@
 #include <optional>
 #include <utility>
 
-#include "check/bodies/why_apart.hpp"
+#include "check/fits/why_apart.hpp"
 #include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

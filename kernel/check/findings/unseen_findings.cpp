@@ -11,7 +11,7 @@
 #include <utility>
 
 #include "base/work_limit.hpp"
-#include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <vector>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {

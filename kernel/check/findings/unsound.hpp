@@ -4,7 +4,7 @@
 #include <span>
 #include <vector>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {

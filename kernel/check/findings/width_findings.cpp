@@ -4,7 +4,7 @@
 #include <cstddef>
 
 #include "check/findings/unseen_findings.hpp"
-#include "check/sizes/judge_fit.hpp"
+#include "check/fits/judge_fit.hpp"
 #include "check/words/words.hpp"
 
 namespace spotblue {

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "check/sizes/seat_sizes.hpp"
-#include "check/sizes/size_range.hpp"
+#include "group/sizes/seat_sizes.hpp"
+#include "group/sizes/size_range.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {

@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <optional>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/base/interval.hpp"
 
 namespace spotblue {

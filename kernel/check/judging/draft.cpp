@@ -11,9 +11,9 @@
 #include <vector>
 
 #include "base/utf8.hpp"
-#include "check/match/names.hpp"
 #include "check/words/common_fits.hpp"
-#include "check/words/words.hpp"
+#include "group/match/names.hpp"
+#include "group/words/size_text.hpp"
 #include "spotblue/base/shown_name.hpp"
 
 namespace spotblue {

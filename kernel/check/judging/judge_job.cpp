@@ -32,7 +32,7 @@
 #include "check/findings/unseen_findings.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/findings/width_findings.hpp"
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/check/check.hpp"
 

@@ -8,8 +8,8 @@
 
 #include "check/duty/cut_findings.hpp"
 #include "check/findings/unseen_findings.hpp"
-#include "check/match/declared.hpp"
-#include "check/sizes/fit_verdict.hpp"
+#include "check/fits/fit_verdict.hpp"
+#include "group/match/declared.hpp"
 
 namespace spotblue {
 namespace {

@@ -4,9 +4,9 @@
 
 #include <algorithm>
 
-#include "check/bodies/part_material.hpp"
 #include "check/press/press_case.hpp"
-#include "check/sizes/seat_sizes.hpp"
+#include "group/joints/part_material.hpp"
+#include "group/sizes/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 

@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "check/match/declared.hpp"
+#include "group/match/declared.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
 namespace spotblue {

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <numbers>
 
-#include "check/bodies/part_material.hpp"
+#include "group/joints/part_material.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {

@@ -1,8 +1,9 @@
 #pragma once
 // What becomes of a press fit when it runs warm.
 
-#include "check/bodies/reasons.hpp"
+#include "check/fits/reasons.hpp"
 #include "check/press/press_case.hpp"
+#include "spotblue/check/finding.hpp"
 
 namespace spotblue {
 

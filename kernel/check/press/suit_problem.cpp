@@ -5,8 +5,8 @@
 #include <map>
 #include <utility>
 
-#include "check/sizes/seat_sizes.hpp"
-#include "check/words/words.hpp"
+#include "group/sizes/seat_sizes.hpp"
+#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cstddef>
 
-#include "check/words/nominal.hpp"
+#include "group/sizes/nominal.hpp"
 
 namespace spotblue {
 namespace {

@@ -1,7 +1,6 @@
 #pragma once
-// How findings say lengths and the usual cautions.
+// The numbers of findings, and the usual cautions.
 
-#include <optional>
 #include <string>
 #include <string_view>
 
@@ -11,12 +10,6 @@
 
 namespace spotblue {
 
-/// "0.012 mm"; enough decimals for a micrometre.
-[[nodiscard]] std::string length_text(Length length, LengthUnit unit);
-/// "44.043 to 44.059 mm".
-[[nodiscard]] std::string range_text(Limits range, LengthUnit unit);
-/// " (job file, line 12)"; empty for jobs made in code.
-[[nodiscard]] std::string from_line(std::optional<int> line);
 /// "<key>_min_mm" and "<key>_max_mm" appended.
 void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits range);
 [[nodiscard]] Quantity millimetres(std::string key, Length length);

@@ -1,0 +1,131 @@
+#include "check/fits/judge_fit.hpp"
+
+#include <fmt/format.h>
+
+#include <optional>
+#include <utility>
+
+#include "check/fits/fit_verdict.hpp"
+#include "check/words/words.hpp"
+#include "group/words/size_text.hpp"
+
+namespace spotblue {
+namespace {
+
+std::optional<ClassLimits> class_limits(const std::optional<Limits>& limits,
+                                        const std::optional<Length>& nominal) {
+  return limits ? std::optional(ClassLimits{*limits, nominal}) : std::nullopt;
+}
+
+// From where it is tightest to where it is loosest.
+Limits clearance_of(const FitCase& fit_case, const FoundFit& found) {
+  return {found.clearance.lower + fit_case.worn_by.lower,
+          found.clearance.upper + fit_case.worn_by.upper};
+}
+
+// A worn pair is judged where it is tightest and where it is loosest.
+Verdict verdict_on_worn(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
+                        const WantedFit& wanted) {
+  const LengthUnit unit = declared.job->unit;
+  const auto at = [&](Length off) {
+    FoundFit there = found;
+    for (Limits* limits : {&there.clearance, &there.without_uncertainty}) {
+      *limits = {limits->lower + off, limits->upper + off};
+    }
+    return std::pair(there.clearance, verdict_on_clearance(declared, fit_case, there, wanted));
+  };
+  const auto [tight, at_tightest] = at(fit_case.worn_by.lower);
+  const auto [loose, at_loosest] = at(fit_case.worn_by.upper);
+  if (at_tightest.outcome == at_loosest.outcome) {
+    return at_tightest.advice == at_loosest.advice ? at_tightest : worse(at_tightest, at_loosest);
+  }
+  return {Outcome::undecided,
+          fmt::format("worn: the clearance is {} where it is tightest and {} where it is loosest, "
+                      "and only one of them is well; measure along and across, then true it up",
+                      length_text(tight.lower, unit), length_text(loose.upper, unit))};
+}
+
+std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& found) {
+  std::vector<Quantity> quantities;
+  add_range(quantities, "clearance", clearance_of(fit_case, found));
+  add_range(quantities, "hole", found.hole.limits);
+  quantities.push_back({"hole_size", std::string(source_text(found.hole.source))});
+  add_range(quantities, "shaft", found.shaft.limits);
+  quantities.push_back({"shaft_size", std::string(source_text(found.shaft.source))});
+  quantities.push_back(
+      millimetres("modelled_clearance_mm", fit_case.hole_size - fit_case.shaft_size));
+  quantities.insert(quantities.end(), fit_case.placing.begin(), fit_case.placing.end());
+  return quantities;
+}
+
+std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& wanted) {
+  std::vector<Quantity> quantities{{"fit", wanted.text}};
+  if (wanted.nominal) {
+    quantities.push_back(millimetres("nominal_mm", *wanted.nominal));
+  }
+  add_range(quantities, "clearance", wanted.clearance);
+  const auto add_window = [&quantities](const std::string& key, Limits window) {
+    if (window.lower <= window.upper) {
+      add_range(quantities, key, window);
+    }
+  };
+  if (found.hole.to_make && !found.shaft.to_make) {
+    add_window("make_hole", window_of_hole(found, wanted.clearance));
+  }
+  if (found.shaft.to_make && !found.hole.to_make) {
+    add_window("make_shaft", window_of_shaft(found, wanted.clearance));
+  }
+  return quantities;
+}
+
+Verdict verdict_on_sizes(const DeclaredJob& declared, const FitCase& fit_case,
+                         const FoundFit& found) {
+  return worse(verdict_on_basic_size(declared, fit_case.hole, fit_case.hole_size, found.hole),
+               verdict_on_basic_size(declared, fit_case.shaft, fit_case.shaft_size, found.shaft));
+}
+
+}  // namespace
+
+Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
+  const Job& job = *declared.job;
+  std::optional<WantedFit> wanted;
+  if (fit_case.want != nullptr) {
+    wanted = wanted_fit(
+        job, *fit_case.want,
+        {fit_case.hole_size, fit_case.shaft_size, sizes_of(declared, fit_case.hole.occurrence),
+         sizes_of(declared, fit_case.shaft.occurrence)});
+  }
+  const auto hole = wanted ? class_limits(wanted->hole, wanted->nominal) : std::nullopt;
+  const auto shaft = wanted ? class_limits(wanted->shaft, wanted->nominal) : std::nullopt;
+  const FoundFit found =
+      found_fit(size_range(declared, fit_case.hole, fit_case.hole_size, hole),
+                size_range(declared, fit_case.shaft, fit_case.shaft_size, shaft));
+  const bool worn = fit_case.worn_by.width() > Length();
+  Verdict verdict = !wanted ? verdict_without_want(declared, fit_case, found)
+                    : worn  ? verdict_on_worn(declared, fit_case, found, *wanted)
+                            : verdict_on_clearance(declared, fit_case, found, *wanted);
+  verdict = worse(verdict_on_sizes(declared, fit_case, found), verdict);
+  verdict = worse(verdict_on_line(declared, fit_case, found), verdict);
+
+  Finding finding;
+  finding.kind = fit_case.kind;
+  finding.about = {declared.names.id_of(fit_case.hole), declared.names.id_of(fit_case.shaft)};
+  finding.outcome = verdict.outcome;
+  finding.advice = verdict.advice;
+  finding.found = found_quantities(fit_case, found);
+  if (wanted) {
+    finding.wanted = wanted_quantities(found, *wanted);
+    finding.margin = {
+        millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
+    finding.basis = fmt::format("{}; {}", wanted->basis, kIso14253);
+  } else {
+    finding.basis = "no fit declared; sizes " + std::string(source_text(found.hole.source)) +
+                    " and " + std::string(source_text(found.shaft.source));
+  }
+  const bool presses =
+      wanted ? wanted->clearance.lower < Length() : found.clearance.lower < Length();
+  finding.caution = presses ? std::string(kPressCaution) : std::string();
+  return finding;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,31 @@
+#include "check/fits/reasons.hpp"
+
+#include <utility>
+
+#include "check/fits/fit_verdict.hpp"
+
+namespace spotblue {
+
+void Reasons::add(Outcome outcome, std::string advice) {
+  reasons_.push_back({outcome, std::move(advice)});
+}
+
+Outcome Reasons::outcome() const {
+  Outcome worst = Outcome::conforming;
+  for (const Reason& reason : reasons_) {
+    worst = worse(worst, reason.outcome);
+  }
+  return worst;
+}
+
+std::string Reasons::advice(const std::string& when_conforming) const {
+  std::string text;
+  for (const Reason& reason : reasons_) {
+    if (reason.outcome == outcome() && !reason.advice.empty()) {
+      text += (text.empty() ? "" : "; ") + reason.advice;
+    }
+  }
+  return text.empty() ? when_conforming : text;
+}
+
+}  // namespace spotblue

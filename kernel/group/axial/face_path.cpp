@@ -1,0 +1,177 @@
+#include "group/axial/face_path.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <utility>
+
+#include "spotblue/geometry/axial_stops.hpp"
+
+namespace spotblue {
+namespace {
+
+// Between ways that are known alike the one with fewer lengths; a place that was set at assembly
+// only where no chain of faces leads on.
+constexpr double kPerLength_mm = 1e-6;
+constexpr double kPerSetting_mm = 1e6;
+
+}  // namespace
+
+// Whether a search may step over a joint to a part that nothing touches.
+enum class Settings { none, any };
+
+// Dijkstra's shortest path over the faces of one group.
+class PathSearch {
+ public:
+  PathSearch(const FacePaths& paths, const FeatureRef& from, const Line& line, Settings settings)
+      : paths_(paths), line_(line), settings_(settings), model_(paths.declared_->look->model) {
+    reach(from, 0.0, std::nullopt);
+  }
+
+  std::optional<std::vector<PathLength>> to(const FeatureRef& target) {
+    while (!open_.empty()) {
+      const Subject nearest = open_.begin()->second;
+      open_.erase(open_.begin());
+      const Node node = nodes_.at(nearest);
+      if (node.face == target) {
+        return trace(nearest);
+      }
+      expand(node);
+    }
+    return std::nullopt;
+  }
+
+ private:
+  struct Way {
+    Subject before;
+    std::optional<PathLength> length;  // nothing for faces held against each other
+    bool given = false;
+    bool joint = false;
+  };
+  struct Node {
+    FeatureRef face;
+    double cost = 0.0;
+    std::optional<Way> way;
+  };
+
+  void reach(const FeatureRef& face, double cost, std::optional<Way> way) {
+    const Subject key = subject_of(face);
+    const auto [known, fresh] = nodes_.try_emplace(key, Node{face, cost, way});
+    if (!fresh) {
+      if (cost >= known->second.cost) {
+        return;
+      }
+      open_.erase({known->second.cost, key});
+      known->second = {face, cost, std::move(way)};
+    }
+    open_.emplace(cost, key);
+  }
+
+  void expand(const Node& node) {
+    const Subject key = subject_of(node.face);
+    // One length after another within a part only where the job gives them so: a drawing would
+    // dimension from face to face.
+    const bool inside = node.way && node.way->length && !node.way->joint;
+    if (!inside || paths_.lengths_->speaks_of(node.face.occurrence)) {
+      const bool by_given = !inside || node.way->given;
+      for (const FeatureRef& face : faces_of(node.face.occurrence)) {
+        const bool given = paths_.lengths_->gives(node.face, face);
+        if (!(face == node.face) && (by_given || given)) {
+          const double step = at(face) - at(node.face);
+          take(node, face, {step, given, false});
+        }
+      }
+    }
+    if (const auto touching = paths_.touching_.find(key); touching != paths_.touching_.end()) {
+      for (const FeatureRef& face : touching->second) {
+        reach(face, node.cost, Way{key, std::nullopt, false, false});
+      }
+    }
+    if (settings_ == Settings::none) {
+      return;
+    }
+    for (const OccurrenceId part : paths_.joined_[node.face.occurrence]) {
+      for (const FeatureRef& face : faces_of(part)) {
+        take(node, face, {at(face) - at(node.face), false, true});
+      }
+    }
+  }
+
+  struct Step {
+    double along = 0.0;
+    bool given = false;  // by the job's own [[lengths]]
+    bool joint = false;  // to another part, as set
+  };
+
+  void take(const Node& node, const FeatureRef& face, const Step& step) {
+    const Length modelled = Length::mm(std::abs(step.along));
+    const KnownLength known = step.joint ? paths_.lengths_->as_set(modelled)
+                                         : paths_.lengths_->between(node.face, face, modelled);
+    const double half = 0.5 * known.limits.width().in_mm();
+    reach(face, node.cost + half + (step.joint ? kPerSetting_mm : kPerLength_mm),
+          Way{subject_of(node.face), PathLength{node.face, face, step.along, known}, step.given,
+              step.joint});
+  }
+
+  std::vector<PathLength> trace(Subject key) const {
+    std::vector<PathLength> lengths;
+    while (const auto& way = nodes_.at(key).way) {
+      if (way->length) {
+        lengths.push_back(*way->length);
+      }
+      key = way->before;
+    }
+    std::reverse(lengths.begin(), lengths.end());
+    return lengths;
+  }
+
+  const std::vector<FeatureRef>& faces_of(OccurrenceId occurrence) {
+    const auto [known, fresh] = faces_.try_emplace(occurrence);
+    if (fresh) {
+      known->second =
+          faces_square_to(model_, occurrence, line_, paths_.declared_->look->settings.seats);
+    }
+    return known->second;
+  }
+
+  double at(const FeatureRef& face) const { return station_of_face(model_, face, line_); }
+
+  const FacePaths& paths_;
+  const Line& line_;
+  Settings settings_;
+  const Model& model_;
+  std::map<Subject, Node> nodes_;
+  std::set<std::pair<double, Subject>> open_;
+  std::map<OccurrenceId, std::vector<FeatureRef>> faces_;
+};
+
+FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths)
+    : declared_(&declared), lengths_(&lengths) {
+  const Look& look = *declared.look;
+  joined_.resize(look.model.occurrences.size());
+  for (std::size_t i = 0; i < look.seats.axial.size(); ++i) {
+    const AxialSeat& seat = look.seats.axial[i];
+    const auto group = [&groups](const FeatureRef& face) {
+      return groups.moves_with.at(face.occurrence);
+    };
+    if (group(seat.a) == group(seat.b) && touches(declared, i)) {
+      touching_[subject_of(seat.a)].push_back(seat.b);
+      touching_[subject_of(seat.b)].push_back(seat.a);
+    }
+  }
+  for (const Hold& hold : groups.holds) {
+    if (hold.along) {
+      joined_[hold.a].push_back(hold.b);
+      joined_[hold.b].push_back(hold.a);
+    }
+  }
+}
+
+std::optional<std::vector<PathLength>> FacePaths::path(const FeatureRef& from, const FeatureRef& to,
+                                                       const Line& line) const {
+  // A group may have very many joints: they are looked at only where faces alone do not lead there.
+  auto found = PathSearch(*this, from, line, Settings::none).to(to);
+  return found ? found : PathSearch(*this, from, line, Settings::any).to(to);
+}
+
+}  // namespace spotblue
