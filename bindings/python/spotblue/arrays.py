@@ -1,10 +1,15 @@
-"""Results as numpy structured arrays, units in the field names. Every call makes a new array."""
+"""Results as numpy structured arrays, units in the field names. Every call makes a new array.
+
+A seat or a clash has a column for each number, truth and text it is described by, and names for the
+features and occurrences it speaks of; `_columns` of its class says which of its members are what.
+"""
 
 from __future__ import annotations
 
 import math
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, NamedTuple, get_type_hints
 
+from spotblue import _kernel
 from spotblue.errors import missing_package
 
 try:
@@ -14,10 +19,19 @@ except Exception as error:  # noqa: BLE001: a torn package fails in many ways
     raise missing_package("numpy", "an array", error) from None
 
 if TYPE_CHECKING:
-    from spotblue._kernel import CheckResult, FeatureRef, Look
+    from collections.abc import Iterable, Sequence
 
-Rows = list[tuple[object, ...]]
+    from spotblue._kernel import CheckResult, Look
+
+Rows = list[tuple[Any, ...]]
 Fields = list[tuple[str, str]]
+# What takes other columns than one of its own name, which "{}" is.
+_SEVERAL = {
+    "feature": [("{}_occurrence", "U"), ("{}", "U")],
+    "occurrence": [("{}", "U")],
+    "point": [("x_mm", "f8"), ("y_mm", "f8"), ("z_mm", "f8")],
+}
+_WITHOUT = {"f8": (math.nan,), "U": ("",), "point": (math.nan,) * 3}
 
 
 def _made(rows: Rows, fields: Fields) -> npt.NDArray[Any]:
@@ -29,86 +43,109 @@ def _made(rows: Rows, fields: Fields) -> npt.NDArray[Any]:
     return np.array(rows, dtype=np.dtype(wide))
 
 
-def features(look: Look) -> npt.NDArray[Any]:
-    """A row a feature of a product; size_mm is a diameter or a width, nan for faces and tapers."""
+def _cells(look: Look, paths: Sequence[str], kind: str, value: Any) -> tuple[object, ...]:
+    if value is None:
+        return _WITHOUT[kind]
+    if kind == "feature":
+        return paths[value.occurrence], look.feature_id(value)
+    if kind == "occurrence":
+        return (paths[value],)
+    if kind == "point":
+        return value.x, value.y, value.z
+    return (value,)
+
+
+def _table(look: Look, results: Iterable[object], of: Any) -> npt.NDArray[Any]:
+    """A row for each of these results of one class."""
+    paths = [occurrence.id for occurrence in look.model.occurrences]
+    members: dict[str, str] = of._columns
     rows: Rows = []
-    for product in look.model.products:
-        nan = math.nan
-        for cylinder in product.cylinders:
-            rows.append((product.id, cylinder.name, "cylinder", cylinder.side,
-                         cylinder.diameter_mm, cylinder.coverage_deg, nan))  # fmt: skip
-        for cone in product.cones:
-            rows.append((product.id, cone.name, "cone", cone.side, nan, cone.coverage_deg, nan))
-        for plane in product.planes:
-            rows.append((product.id, plane.name, "plane", "", nan, nan, plane.area_mm2))
-        for width in product.widths:
-            rows.append((product.id, width.name, "width", width.side, width.width_mm, nan, nan))
-    return _made(rows, [("product", "U"), ("name", "U"), ("kind", "U"), ("side", "U"),
-                        ("size_mm", "f8"), ("coverage_deg", "f8"), ("area_mm2", "f8")])  # fmt: skip
-
-
-def _place(look: Look, ref: FeatureRef, paths: list[str]) -> tuple[str, str]:
-    return paths[ref.occurrence], look.feature_id(ref)
-
-
-def _paths(look: Look) -> list[str]:
-    return [occurrence.id for occurrence in look.model.occurrences]
+    for result in results:
+        cells = (_cells(look, paths, kind, getattr(result, name)) for name, kind in members.items())
+        rows.append(tuple(cell for several in cells for cell in several))
+    fields = [
+        (column.format(name), dtype)
+        for name, kind in members.items()
+        for column, dtype in _SEVERAL.get(kind, [("{}", kind)])
+    ]
+    return _made(rows, fields)
 
 
 def radial_seats(look: Look) -> npt.NDArray[Any]:
     """A row a radial seat, in the order of look.seats.radial."""
-    paths = _paths(look)
-    rows: Rows = [
-        (*_place(look, seat.hole, paths), *_place(look, seat.shaft, paths), seat.hole_mm,
-         seat.shaft_mm, seat.clearance_mm, seat.offset_mm, seat.tilt_deg, seat.least_gap_mm,
-         seat.engaged_mm, seat.coverage_deg)
-        for seat in look.seats.radial
-    ]  # fmt: skip
-    return _made(rows, [("hole_occurrence", "U"), ("hole", "U"), ("shaft_occurrence", "U"),
-                        ("shaft", "U"), ("hole_mm", "f8"), ("shaft_mm", "f8"),
-                        ("clearance_mm", "f8"), ("offset_mm", "f8"), ("tilt_deg", "f8"),
-                        ("least_gap_mm", "f8"), ("engaged_mm", "f8"),
-                        ("coverage_deg", "f8")])  # fmt: skip
+    return _table(look, look.seats.radial, _kernel.RadialSeat)
 
 
 def axial_seats(look: Look) -> npt.NDArray[Any]:
     """A row an axial seat; inner_mm and outer_mm are nan where no centre line runs through."""
-    paths = _paths(look)
-    rows: Rows = []
-    for seat in look.seats.axial:
-        on_line = seat.centre_line is not None
-        rows.append((*_place(look, seat.a, paths), *_place(look, seat.b, paths), seat.gap_mm,
-                     seat.inner_mm if on_line else math.nan,
-                     seat.outer_mm if on_line else math.nan, seat.area_mm2))  # fmt: skip
-    return _made(rows, [("a_occurrence", "U"), ("a", "U"), ("b_occurrence", "U"), ("b", "U"),
-                        ("gap_mm", "f8"), ("inner_mm", "f8"), ("outer_mm", "f8"),
-                        ("area_mm2", "f8")])  # fmt: skip
+    rows = _table(look, look.seats.axial, _kernel.AxialSeat)
+    on_no_line = np.array([seat.centre_line is None for seat in look.seats.axial], dtype=bool)
+    for diameter in ("inner_mm", "outer_mm"):
+        rows[diameter][on_no_line] = math.nan
+    return rows
 
 
 def clashes(look: Look) -> npt.NDArray[Any]:
     """A row a clash, in the order of look.clash.clashes; its place is nan where none is known."""
-    paths = _paths(look)
-    rows: Rows = [
-        (paths[clash.a], paths[clash.b], clash.volume_mm3, clash.depth_mm, clash.length_mm,
-         *((clash.at.x, clash.at.y, clash.at.z) if clash.at else (math.nan,) * 3), clash.exact,
-         clash.cause)
-        for clash in look.clash.clashes
-    ]  # fmt: skip
-    return _made(rows, [("a", "U"), ("b", "U"), ("volume_mm3", "f8"), ("depth_mm", "f8"),
-                        ("length_mm", "f8"), ("x_mm", "f8"), ("y_mm", "f8"), ("z_mm", "f8"),
-                        ("exact", "?"), ("cause", "U")])  # fmt: skip
+    return _table(look, look.clash.clashes, _kernel.Clash)
+
+
+class _Feature(NamedTuple):
+    product: str
+    name: str
+    kind: str
+    side: str = ""
+    size_mm: float = math.nan
+    coverage_deg: float = math.nan
+    area_mm2: float = math.nan
+
+
+class _Finding(NamedTuple):
+    id: str
+    kind: str
+    outcome: str
+    margin_mm: float
+    about: str
+    advice: str
+
+
+def _listed(rows: Sequence[tuple[Any, ...]], of: type[Any]) -> npt.NDArray[Any]:
+    dtypes = {str: "U", float: "f8"}
+    return _made(list(rows), [(name, dtypes[kind]) for name, kind in get_type_hints(of).items()])
+
+
+def features(look: Look) -> npt.NDArray[Any]:
+    """A row a feature of a product; size_mm is a diameter or a width, nan for faces and tapers."""
+    rows: list[_Feature] = []
+    for product in look.model.products:
+        of = product.id
+        rows += [
+            _Feature(of, one.name, "cylinder", one.side, one.diameter_mm, one.coverage_deg)
+            for one in product.cylinders
+        ]
+        rows += [
+            _Feature(of, one.name, "cone", one.side, coverage_deg=one.coverage_deg)
+            for one in product.cones
+        ]
+        rows += [
+            _Feature(of, one.name, "plane", area_mm2=one.area_mm2) for one in product.planes
+        ]
+        rows += [
+            _Feature(of, one.name, "width", one.side, one.width_mm) for one in product.widths
+        ]
+    return _listed(rows, _Feature)
 
 
 def findings(result: CheckResult) -> npt.NDArray[Any]:
     """A row a finding; margin_mm is its least margin given in mm, nan when it has none."""
-    rows: Rows = []
+    rows: list[_Finding] = []
     for finding in result.findings:
         margins = [
             value
             for key, value in finding.margin.items()
             if key.endswith("_mm") and isinstance(value, float)
         ]
-        rows.append((finding.id, finding.kind, finding.outcome, min(margins, default=math.nan),
-                     " | ".join(finding.about), finding.advice))  # fmt: skip
-    return _made(rows, [("id", "U"), ("kind", "U"), ("outcome", "U"), ("margin_mm", "f8"),
-                        ("about", "U"), ("advice", "U")])  # fmt: skip
+        least = min(margins, default=math.nan)
+        about = " | ".join(finding.about)
+        rows.append(_Finding(finding.id, finding.kind, finding.outcome, least, about, finding.advice))
+    return _listed(rows, _Finding)

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "python/values/columns.hpp"
 #include "python/values/record.hpp"
 #include "spotblue/base/angle.hpp"
 
@@ -33,6 +34,7 @@ class View {
   }
   template <class M>
   View& member(const char* name, M T::*member, const char* doc) {
+    column<M>(name);
     if constexpr (Crosses<M>) {
       return computed(
           name, [member](const T& value) { return Crossing<M>::out(value.*member); }, doc);
@@ -54,11 +56,13 @@ class View {
         name, [member](const T& value) { return PairCrossing<M>::out(value.*member); }, doc);
   }
   View& or_0(const char* name, std::optional<double> T::*member, const char* doc) {
+    column<double>(name);
     return computed(
         name, [member](const T& value) { return (value.*member).value_or(0.0); },
         (doc + std::string("; 0: none")).c_str());
   }
   View& degrees(const char* name, double T::*member, const char* doc) {
+    column<double>(name);
     return computed(
         name, [member](const T& value) { return spotblue::degrees(value.*member); }, doc);
   }
@@ -90,6 +94,7 @@ class View {
 
   py::class_<T, Holder>& done() {
     class_->attr("_fields") = py::tuple(fields_);
+    class_->attr("_columns") = columns_;
     if (!shown_) {
       class_->def("__repr__", [](const py::object& self) { return record_text(self); });
     }
@@ -101,9 +106,17 @@ class View {
   }
 
  private:
+  template <class M>
+  void column(const char* name) {
+    if constexpr (!kColumn<M>.empty()) {
+      columns_[name] = kColumn<M>;
+    }
+  }
+
   py::module_ module_;
   std::optional<py::class_<T, Holder>> class_;
   py::list fields_;
+  py::dict columns_;
   bool shown_ = false;
 };
 

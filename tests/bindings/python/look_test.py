@@ -90,6 +90,43 @@ class LookTest(unittest.TestCase):
         holes = features[(features["kind"] == "cylinder") & (features["side"] == "internal")]
         self.assertTrue(np.all(holes["size_mm"] > 0))
 
+    def test_each_number_of_a_radial_seat_is_a_column(self) -> None:
+        seats = self.look.seats.radial
+        rows = self.look.radial_seats_array()
+        numbers = [name for name in seats[0]._fields if isinstance(getattr(seats[0], name), float)]
+        self.assertIn("least_gap_mm", numbers)
+        for name in numbers:
+            self.assertEqual(rows[name].tolist(), [getattr(seat, name) for seat in seats], name)
+
+    def test_columns_keep_their_names_order_and_types(self) -> None:
+        promised = {
+            "radial_seats": "hole_occurrence:U hole:U shaft_occurrence:U shaft:U hole_mm:f shaft_mm:f "
+            "clearance_mm:f offset_mm:f tilt_deg:f least_gap_mm:f engaged_mm:f coverage_deg:f",
+            "axial_seats": "a_occurrence:U a:U b_occurrence:U b:U gap_mm:f inner_mm:f outer_mm:f "
+            "area_mm2:f",
+            "clashes": "a:U b:U volume_mm3:f depth_mm:f length_mm:f x_mm:f y_mm:f z_mm:f exact:b "
+            "cause:U",
+            "features": "product:U name:U kind:U side:U size_mm:f coverage_deg:f area_mm2:f",
+        }
+        for table, columns in promised.items():
+            array = getattr(self.look, f"{table}_array")()
+            said = [f"{name}:{array.dtype[name].kind}" for name in array.dtype.names]
+            self.assertEqual([one for one in said if one in columns.split()], columns.split())
+
+    def test_an_array_without_rows_has_its_columns(self) -> None:
+        nothing = spotblue.look_at(spotblue.read(demo.step(PLAN)), seconds=1e-6)
+        self.assertEqual(len(nothing.radial_seats_array()), 0)
+        self.assertEqual(
+            nothing.radial_seats_array().dtype.names, self.look.radial_seats_array().dtype.names
+        )
+
+    def test_a_face_on_no_centre_line_has_no_diameters_in_the_array(self) -> None:
+        rows = self.look.axial_seats_array()
+        on_no_line = [seat.centre_line is None for seat in self.look.seats.axial]
+        self.assertIn(True, on_no_line)
+        self.assertEqual(np.isnan(rows["inner_mm"]).tolist(), on_no_line)
+        self.assertEqual(np.isnan(rows["outer_mm"]).tolist(), on_no_line)
+
     def test_a_model_that_was_read_is_looked_at_without_its_file(self) -> None:
         model = spotblue.read(demo.step(PLAN))
         self.assertEqual(len(model.products), len(self.look.model.products))
