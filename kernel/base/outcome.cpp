@@ -18,17 +18,7 @@ void check(Limits limits, const char* name) {
 
 }  // namespace
 
-std::string_view outcome_name(Outcome outcome) {
-  switch (outcome) {
-    case Outcome::conforming:
-      return "conforming";
-    case Outcome::nonconforming:
-      return "nonconforming";
-    case Outcome::undecided:
-      break;
-  }
-  return "undecided";
-}
+std::string_view outcome_name(Outcome outcome) { return word_of(outcome); }
 
 Outcome judge(Length value, Length uncertainty, Limits limits) {
   if (!std::isfinite(value.in_mm()) || !(uncertainty.in_mm() >= 0.0) ||

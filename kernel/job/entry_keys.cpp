@@ -130,13 +130,14 @@ std::string_view only_one_of(const TomlTable& entry, std::span<const std::string
   return given.front();
 }
 
-std::size_t read_choice(const TomlTable& entry, std::string_view key, const std::string& text,
-                        std::span<const std::string> known) {
+std::size_t read_choice(const TomlTable& entry, std::string_view key, std::string_view text,
+                        std::span<const std::string_view> known) {
   const auto found = std::find(known.begin(), known.end(), text);
   if (found == known.end()) {
-    throw entry.error(key,
-                      fmt::format("\"{}\" is none of \"{}\"", text, fmt::join(known, "\", \"")),
-                      fmt::format("did you mean \"{}\"?", nearest_word(text, known)));
+    throw entry.error(
+        key, fmt::format("\"{}\" is none of \"{}\"", text, fmt::join(known, "\", \"")),
+        fmt::format("did you mean \"{}\"?",
+                    nearest_word(text, std::vector<std::string>(known.begin(), known.end()))));
   }
   return static_cast<std::size_t>(found - known.begin());
 }

@@ -48,6 +48,12 @@ inline constexpr Interval kTemperatures_c{-200.0, 600.0};
                                            std::span<const std::string_view> keys);
 /// The position of the text among `known`; the nearest is named when it is none of them.
 [[nodiscard]] std::size_t read_choice(const TomlTable& entry, std::string_view key,
-                                      const std::string& text, std::span<const std::string> known);
+                                      std::string_view text,
+                                      std::span<const std::string_view> known);
+/// The value of an enumeration whose word the text is.
+template <class E>
+[[nodiscard]] E read_word(const TomlTable& entry, std::string_view key, std::string_view text) {
+  return static_cast<E>(read_choice(entry, key, text, kWordsOf<E>.all));
+}
 
 }  // namespace spotblue

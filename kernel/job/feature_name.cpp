@@ -11,19 +11,19 @@ namespace spotblue {
 namespace {
 
 struct Word {
-  std::string_view text;
   FeatureWord word;
   std::string_view between;  // what stands between two sizes; empty for words with one size
+  std::string_view text = word_of(word);
 };
 
 // "taper bore" before "taper": the longer word is tried first.
-constexpr std::array<Word, 7> kWords{{{"bore", FeatureWord::bore, ""},
-                                      {"outside", FeatureWord::outside, ""},
-                                      {"taper bore", FeatureWord::taper_bore, "/"},
-                                      {"taper", FeatureWord::taper, "/"},
-                                      {"face", FeatureWord::face, "x"},
-                                      {"slot", FeatureWord::slot, ""},
-                                      {"width", FeatureWord::width, ""}}};
+constexpr std::array<Word, 7> kWords{{{FeatureWord::bore, ""},
+                                      {FeatureWord::outside, ""},
+                                      {FeatureWord::taper_bore, "/"},
+                                      {FeatureWord::taper, "/"},
+                                      {FeatureWord::face, "x"},
+                                      {FeatureWord::slot, ""},
+                                      {FeatureWord::width, ""}}};
 
 // Cuts `text` at the last `mark` and gives what stood behind it.
 std::optional<std::string_view> cut_tail(std::string_view& text, std::string_view mark) {
@@ -140,14 +140,7 @@ std::optional<SaidOfFeature> said_of_feature(std::string_view text) {
 
 }  // namespace
 
-std::string_view feature_word_name(FeatureWord word) {
-  for (const Word& known : kWords) {
-    if (known.word == word) {
-      return known.text;
-    }
-  }
-  return "";
-}
+std::string_view feature_word_name(FeatureWord word) { return word_of(word); }
 
 std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit unit) {
   FeatureName name;

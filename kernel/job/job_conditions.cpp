@@ -10,7 +10,7 @@
 namespace spotblue {
 namespace {
 
-const std::array<std::string, 4> kGeneralTolerances{"f", "m", "c", "v"};
+constexpr std::array<std::string_view, 4> kGeneralTolerances{"f", "m", "c", "v"};
 
 void read_friction(const TomlTable& entry, Conditions& conditions) {
   constexpr Interval friction{0.01, 1.0};

@@ -2,20 +2,14 @@
 
 #include <fmt/format.h>
 
-#include <array>
-
 #include "job/entry_keys.hpp"
 
 namespace spotblue {
 namespace {
 
-const std::array<std::string, 2> kStates{"as found", "to make"};
-const std::array<std::string, 2> kSizes{"basic", "actual"};
-const std::array<std::string, 4> kForms{"bar", "tube", "slug", "plate"};
-
 Stock read_stock(const TomlTable& entry, LengthUnit unit) {
   Stock stock;
-  stock.form = static_cast<StockForm>(read_choice(entry, "form", entry.text("form"), kForms));
+  stock.form = read_word<StockForm>(entry, "form", entry.text("form"));
   // Only the keys of the form are asked for, so that a diameter of a plate is an unknown key.
   if (stock.form == StockForm::plate) {
     stock.thickness = read_size(entry, "thickness", unit);
@@ -41,11 +35,11 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   part.part = entry.text("part");
   part.material = entry.find_text("material").value_or("");
   if (const auto state = entry.find_text("state")) {
-    part.state = static_cast<PartState>(read_choice(entry, "state", *state, kStates));
+    part.state = read_word<PartState>(entry, "state", *state);
   }
   part.sizes = part.state == PartState::to_make ? SizesMeant::basic : SizesMeant::actual;
   if (const auto sizes = entry.find_text("sizes")) {
-    part.sizes = static_cast<SizesMeant>(read_choice(entry, "sizes", *sizes, kSizes));
+    part.sizes = read_word<SizesMeant>(entry, "sizes", *sizes);
   }
   part.irreplaceable = entry.find_flag("irreplaceable").value_or(false);
   if (part.irreplaceable && part.state == PartState::to_make) {

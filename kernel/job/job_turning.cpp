@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <array>
 #include <string>
 #include <tuple>
 
@@ -11,7 +10,6 @@
 namespace spotblue {
 namespace {
 
-const std::array<std::string, 3> kDuties{"no load, slow", "intermittent", "continuous"};
 constexpr Interval kLoads_n{0.0, 1e7};
 
 Turning read_turning_entry(const TomlTable& entry) {
@@ -19,7 +17,7 @@ Turning read_turning_entry(const TomlTable& entry) {
   turning.line = entry.line();
   turning.part = entry.text("part");
   turning.rpm = read_number(entry, "rpm", {1e-3, 1e5});
-  turning.duty = static_cast<Duty>(read_choice(entry, "duty", entry.text("duty"), kDuties));
+  turning.duty = read_word<Duty>(entry, "duty", entry.text("duty"));
   turning.load_n = find_number(entry, "load_n", kLoads_n);
   turning.thrust_n = find_number(entry, "thrust_n", kLoads_n);
   entry.refuse_unknown();

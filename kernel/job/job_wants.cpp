@@ -11,13 +11,11 @@
 namespace spotblue {
 namespace {
 
-const std::array<std::string, 3> kKinds{"gap", "end play", "touch"};
-
 AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
   AxialWant want;
   want.line = entry.line();
   if (const auto kind = entry.find_text("kind")) {
-    want.kind = static_cast<AxialWantKind>(read_choice(entry, "kind", *kind, kKinds));
+    want.kind = read_word<AxialWantKind>(entry, "kind", *kind);
   }
   std::tie(want.a, want.b) = read_pair(entry, "between");
   if (want.a == want.b) {
@@ -56,7 +54,8 @@ EndPlayWant read_end_play_want(const TomlTable& entry, LengthUnit unit) {
   EndPlayWant want;
   want.line = entry.line();
   want.of = entry.text("of");
-  if (const auto kind = entry.find_text("kind"); kind && *kind != "end play") {
+  if (const auto kind = entry.find_text("kind");
+      kind && *kind != word_of(AxialWantKind::end_play)) {
     throw entry.error("kind", fmt::format("\"{}\" is between two faces or parts", *kind),
                       "write between = [\"one\", \"other\"], or kind = \"end play\" with of");
   }

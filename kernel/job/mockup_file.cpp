@@ -11,17 +11,17 @@ namespace spotblue {
 namespace {
 
 StepProtocol read_protocol(const TomlTable& table) {
-  const std::string name = table.find_text("protocol").value_or("AP214");
-  if (name == "AP203") {
-    return StepProtocol::ap203;
-  }
-  if (name == "AP214") {
+  const auto name = table.find_text("protocol");
+  if (!name) {
     return StepProtocol::ap214;
   }
-  if (name == "AP242") {
-    return StepProtocol::ap242;
+  for (const StepProtocol protocol :
+       {StepProtocol::ap203, StepProtocol::ap214, StepProtocol::ap242}) {
+    if (*name == word_of(protocol)) {
+      return protocol;
+    }
   }
-  throw table.error("protocol", fmt::format("there is no protocol \"{}\"", name),
+  throw table.error("protocol", fmt::format("there is no protocol \"{}\"", *name),
                     "use \"AP203\", \"AP214\" or \"AP242\"");
 }
 

@@ -15,11 +15,13 @@ std::optional<EndShape> find_ends(const TomlTable& table) {
   if (!ends) {
     return std::nullopt;
   }
-  if (*ends != "round" && *ends != "square") {
-    throw table.error("ends", fmt::format("\"{}\" is no shape of ends", *ends),
-                      "use \"round\" or \"square\"");
+  for (const EndShape shape : {EndShape::round, EndShape::square}) {
+    if (*ends == word_of(shape)) {
+      return shape;
+    }
   }
-  return *ends == "round" ? EndShape::round : EndShape::square;
+  throw table.error("ends", fmt::format("\"{}\" is no shape of ends", *ends),
+                    "use \"round\" or \"square\"");
 }
 
 PartFace read_face(const TomlTable& table, PartFace usual, bool block) {

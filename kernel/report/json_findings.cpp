@@ -8,8 +8,8 @@ void write_part(JsonWriter& out, const JobPart& part) {
   out.open_object();
   field(out, "part", part.part);
   field(out, "material", part.material);
-  field(out, "state", std::string_view(part.state == PartState::as_found ? "as found" : "to make"));
-  field(out, "sizes", std::string_view(part.sizes == SizesMeant::basic ? "basic" : "actual"));
+  field(out, "state", word_of(part.state));
+  field(out, "sizes", word_of(part.sizes));
   out.key("irreplaceable");
   out.truth(part.irreplaceable);
   out.close_object();

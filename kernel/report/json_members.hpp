@@ -9,13 +9,14 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
 #include "report/json_parts.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/members.hpp"
-#include "spotblue/base/outcome.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
@@ -126,7 +127,6 @@ class JsonMembers {
     out_.truth(truth);
   }
   void say(std::string_view key, const std::string& text) { field(out_, key, text); }
-  void say(std::string_view key, Outcome outcome) { field(out_, key, outcome_name(outcome)); }
   void say(std::string_view key, const Point& point) {
     if (point != Point{} || !is_said_above_0(key)) {
       point_field(out_, key, point);
@@ -134,7 +134,9 @@ class JsonMembers {
   }
   void say(std::string_view key, const Direction& direction) { say(key, Point(direction)); }
   void say(std::string_view key, const Line& axis) { axis_field(out_, key, axis); }
-  void say(std::string_view key, SurfaceSource source) { field(out_, key, source_name(source)); }
+  template <class E>
+  requires std::is_enum_v<E>
+  void say(std::string_view key, const E& value) { field(out_, key, word_of(value)); }
   void say(std::string_view key, const std::vector<Interval>& stretches) {
     out_.key(key);
     out_.open_array();

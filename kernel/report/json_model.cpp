@@ -46,7 +46,7 @@ void write_plane(JsonWriter& out, const Plane& plane, const std::string& id) {
   open_feature(out, id, "plane");
   field(out, "area_mm2", area(plane.outline));
   axis_field(out, "axis", {plane.at, plane.normal});
-  field(out, "recognised_from", source_name(plane.source));
+  field(out, "recognised_from", word_of(plane.source));
   deviation_field(out, plane.source, plane.deviation);
   out.close_object();
 }
@@ -80,24 +80,6 @@ void write_features(JsonWriter& out, const Model& model, ProductId index, const 
 }
 
 }  // namespace
-
-std::string_view source_name(SurfaceSource source) {
-  switch (source) {
-    case SurfaceSource::cylinder:
-      return "cylinder";
-    case SurfaceSource::cone:
-      return "cone";
-    case SurfaceSource::plane:
-      return "plane";
-    case SurfaceSource::bspline:
-      return "bspline";
-    case SurfaceSource::revolution:
-      return "revolution";
-    case SurfaceSource::extrusion:
-      break;
-  }
-  return "extrusion";
-}
 
 void angle_field(JsonWriter& out, std::string_view key, double rad) {
   field(out, key, degrees(rad));

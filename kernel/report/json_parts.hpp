@@ -23,7 +23,6 @@ inline void field(JsonWriter& out, std::string_view key, std::string_view text) 
     out.text(text);
   }
 }
-[[nodiscard]] std::string_view source_name(SurfaceSource source);
 /// rad in, degrees out.
 void angle_field(JsonWriter& out, std::string_view key, double rad);
 void point_field(JsonWriter& out, std::string_view key, const Point& point);

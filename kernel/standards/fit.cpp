@@ -2,17 +2,7 @@
 
 namespace spotblue {
 
-std::string_view fit_kind_name(FitKind kind) {
-  switch (kind) {
-    case FitKind::clearance:
-      return "clearance";
-    case FitKind::transition:
-      return "transition";
-    case FitKind::interference:
-      break;
-  }
-  return "interference";
-}
+std::string_view fit_kind_name(FitKind kind) { return word_of(kind); }
 
 FitKind fit_kind(Length least_clearance, Length greatest_clearance) {
   if (greatest_clearance <= Length()) {

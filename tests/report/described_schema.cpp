@@ -77,11 +77,10 @@ struct Form<std::vector<DiameterAt>> : Named {
   static constexpr bool kAlways = false;
   static Json json() { return {{"type", "array"}}; }
 };
-template <>
-struct Form<SurfaceSource> : Copied<true> {
-  static Json json() {
-    return {{"enum", {"cylinder", "cone", "plane", "bspline", "revolution", "extrusion"}}};
-  }
+template <class E>
+requires std::is_enum_v<E>
+struct Form<E> : Copied<true> {
+  static Json json() { return {{"enum", kWordsOf<E>.all}}; }
 };
 template <>
 struct Form<Frame> : Copied<true> {
@@ -90,10 +89,6 @@ struct Form<Frame> : Copied<true> {
 template <>
 struct Form<std::vector<std::string>> : Copied<true> {
   static Json json() { return {{"type", "array"}}; }
-};
-template <>
-struct Form<Outcome> : Copied<true> {
-  static Json json() { return {{"enum", {"conforming", "nonconforming", "undecided"}}}; }
 };
 template <>
 struct Form<std::string> : Copied<false> {
@@ -234,6 +229,17 @@ void describe_lists(Json& results) {
   describe_object<Finding>(each_of("findings"));
 }
 
+// Of values that are written by hand.
+void describe_words(Json& results) {
+  const auto say = [](Json& list, const char* key, const Json& form) {
+    list["items"]["properties"][key].update(form);
+  };
+  say(results["semantic_sizes"], "of", Form<SizeCharacteristic>::json());
+  Json& parts = results["job"]["properties"]["parts"];
+  say(parts, "state", Form<PartState>::json());
+  say(parts, "sizes", Form<SizesMeant>::json());
+}
+
 std::string on_one_line(const Json& json) {
   if (!json.is_structured()) {
     return json.dump();
@@ -275,6 +281,7 @@ std::string described_schema(const std::string& schema) {
   describe_object<LookSeconds>(results["seconds"]);
   describe_object<OutcomeCount>(results["outcomes"]);
   describe_lists(results);
+  describe_words(results);
   describe_object<Cylinder>(whole["$defs"]["cylinder"], {{"id", "kind"}, {"deviation_mm"}});
   describe_object<Cone>(
       whole["$defs"]["cone"],

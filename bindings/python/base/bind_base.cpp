@@ -10,8 +10,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_units(py::module_& module) {
-  choice<LengthUnit>(module, "LengthUnit", "The two units people measure with in a workshop.",
-                     {"mm", "inch"});
+  choice<LengthUnit>(module);
   choice_class<LengthUnit>->numbers["in"] = 1;  // as unit_name writes it
   module.def(
       "parse_length",
@@ -60,8 +59,7 @@ Args:
 }
 
 void bind_outcome(py::module_& module) {
-  choice<Outcome>(module, "Outcome", "Proof of conformity, of nonconformity, or neither.",
-                  {"conforming", "nonconforming", "undecided"});
+  choice<Outcome>(module);
   module.def(
       "outcome_name", [](Outcome outcome) { return std::string(outcome_name(outcome)); },
       py::arg("outcome"), "The outcome in one word, as findings write it.");

@@ -16,21 +16,17 @@ namespace spotblue::python {
 namespace {
 
 void bind_mockup_parts(py::module_& module) {
-  choice<BreakKind>(module, "BreakKind", "What was done to an edge.",
-                    {"sharp", "chamfer", "fillet"});
-  choice<EndShape>(module, "EndShape", "How a keyseat or key ends.", {"round", "square"});
-  choice<PartFace>(module, "PartFace", "A face of a block.",
-                   {"first", "last", "left", "right", "front", "back"});
+  choice<BreakKind>(module);
+  choice<EndShape>(module);
+  choice<PartFace>(module);
   bind_records<EdgeBreak, Step, Groove, Keyseat, Keyway, Flats, CrossHole, BoreGroove, Counterbore,
                Bore, Boss>(module);
   bind_records<TurnedPart, AddedBlock, BlockPart, RingPart, KeyPart, MockupPart>(module);
 }
 
 void bind_placing(py::module_& module) {
-  choice<Facing>(module, "Facing", "Which way round a part is placed.",
-                 {"as drawn", "turned round"});
-  choice<StepProtocol>(module, "StepProtocol", "The application protocol of a STEP file.",
-                       {"AP203", "AP214", "AP242"});
+  choice<Facing>(module);
+  choice<StepProtocol>(module);
   bind_records<PlacingLine, PlacingCircle, Placement, Mockup>(module);
   bind_views<PlacedPart, MockupFace>(module);
 }

@@ -25,11 +25,8 @@ std::string model_shown(const Model& model) {
 }  // namespace
 
 void bind_model(py::module_& module) {
-  choice<Side>(module, "Side", "Whether a feature is a hole or slot, or a shaft or key.",
-               {"internal", "external"});
-  choice<SurfaceSource>(module, "SurfaceSource",
-                        "The surface in the file that a feature was recognised from.",
-                        {"cylinder", "cone", "plane", "bspline", "revolution", "extrusion"});
+  choice<Side>(module);
+  choice<SurfaceSource>(module);
   bind_views<Arc, Patch, RingPiece, OtherFace, DiameterAt, Cylinder, Cone, Plane, Width>(module);
   bind_view<Product>(module, &product_shown);
   bind_views<Occurrence, FileInfo, Note>(module);

@@ -6,12 +6,8 @@
 
 namespace spotblue::python {
 void bind_settings(py::module_& module) {
-  choice<Completeness>(module, "Completeness", "What becomes of a file that reads only in part.",
-                       {"all or error", "accept partial"});
-  choice<ReadIn>(
-      module, "ReadIn",
-      "Where a file is read: in this process only when it can be lost, and from one thread.",
-      {"child process", "this process"});
+  choice<Completeness>(module);
+  choice<ReadIn>(module);
   bind_records<SeatSettings, ReadLimits>(module);
 }
 

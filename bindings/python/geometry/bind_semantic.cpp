@@ -23,10 +23,8 @@ struct PairCrossing<std::optional<SizeLimits>> {
 };
 
 void bind_semantic_size(py::module_& module) {
-  choice<FeatureKind>(module, "FeatureKind", "Which list of a product a feature is in.",
-                      {"cylinder", "cone", "plane", "width"});
-  choice<SizeCharacteristic>(module, "SizeCharacteristic", "What of a feature a stated size is.",
-                             {"diameter", "radius", "width", "other"});
+  choice<FeatureKind>(module);
+  choice<SizeCharacteristic>(module);
   bind_views<ProductFeatureRef, SizeLimits, SemanticSize>(module);
   bind_record<SizeToWrite>(module);
   module.def(

@@ -27,8 +27,7 @@ void bind_wall(py::module_& module) {
 }
 
 void bind_way_values(py::module_& module) {
-  choice<WayHow>(module, "WayHow", "How a part goes to its place.",
-                 {"slide", "press", "screw", "spring in", "drop in"});
+  choice<WayHow>(module);
   bind_records<GivenOverlap, WayInOptions>(module);
   bind_views<WayStep, Blockage, NotTold, WayIn>(module);
 }

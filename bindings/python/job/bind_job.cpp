@@ -12,25 +12,21 @@ namespace spotblue::python {
 namespace {
 
 void bind_parts(py::module_& module) {
-  choice<PartState>(module, "PartState", "Whether a part exists.", {"as found", "to make"});
-  choice<SizesMeant>(module, "SizesMeant", "Whether modelled sizes are nominal or as measured.",
-                     {"basic", "actual"});
-  choice<StockForm>(module, "StockForm", "The form of a piece of stock.",
-                    {"bar", "tube", "slug", "plate"});
+  choice<PartState>(module);
+  choice<SizesMeant>(module);
+  choice<StockForm>(module);
   bind_records<Stock, JobPart, OwnMaterial, MeasuredSize, MeasuredGap, PartLength, Surface>(module);
 }
 
 void bind_wants(py::module_& module) {
-  choice<FitSystem>(module, "FitSystem", "Whose classes of fit.", {"ISO 286", "ANSI B4.1"});
-  choice<AxialWantKind>(module, "AxialWantKind", "What is wanted between two faces.",
-                        {"gap", "end play", "touch"});
+  choice<FitSystem>(module);
+  choice<AxialWantKind>(module);
   bind_records<ClassFit, ClearanceLimits, PerDiameter, LimitsOfBoth, FitWant, SizeWant, AxialWant,
                TaperWant, EndPlayWant>(module);
 }
 
 void bind_running(py::module_& module) {
-  choice<Duty>(module, "Duty", "How hard a part is run.",
-               {"no load, slow", "intermittent", "continuous"});
+  choice<Duty>(module);
   bind_records<AllowedOverlap, Join, KeepOff, ToothSpan, OverPins, MeshGear, Mesh, Turning, Cut>(
       module);
 }
@@ -56,8 +52,7 @@ Raises: BadInputError when what stands for a size is no length.)");
 }
 
 void bind_feature_name(py::module_& module) {
-  choice<FeatureWord>(module, "FeatureWord", "What a feature's name begins with.",
-                      {"bore", "outside", "taper bore", "taper", "face", "slot", "width"});
+  choice<FeatureWord>(module);
   bind_view<FeatureName>(module);
   module.def(
       "feature_word_name", [](FeatureWord word) { return std::string(feature_word_name(word)); },

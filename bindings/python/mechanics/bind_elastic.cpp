@@ -38,7 +38,7 @@ Raises: BadInputError naming the ring and value out of range.)");
 }  // namespace
 
 void bind_elastic(py::module_& module) {
-  choice<GivesWay>(module, "GivesWay", "How a material gives way.", {"ductile", "brittle"});
+  choice<GivesWay>(module);
   bind_record<Elastic>(module);
   module.def("elastic_of", &elastic_of, py::arg("material"),
              "The values of a material of the table, in MPa and 1/K; brittle when it has a tensile "

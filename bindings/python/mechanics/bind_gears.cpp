@@ -45,7 +45,7 @@ Raises: BadInputError outside that range.)");
 }
 
 void bind_tooth_thickness(py::module_& module) {
-  choice<Pins>(module, "Pins", "How many pins lie in the spaces of a gear.", {"two", "three"});
+  choice<Pins>(module);
   module.def("standard_thickness_mm", &standard_thickness_mm, py::arg("form"),
              "pi m / 2, half the pitch, no backlash taken off.\n\nReturns: mm.");
   module.def("shift_of_thickness", &shift_of_thickness, py::arg("form"), py::arg("thickness_mm"),

@@ -6,8 +6,7 @@ namespace {
 
 void bind_suit_problem(py::module_& module) {
   bind_records<SuitKnown, SuitSize>(module);
-  choice<SuitOf>(module, "SuitOf", "Whether a term speaks of a size to make or a known one.",
-                 {"to make", "known"});
+  choice<SuitOf>(module);
   bind_records<SuitTerm, SuitDemand, SuitProblem>(module);
 }
 

@@ -7,10 +7,8 @@ namespace {
 
 void bind_bearing_values(py::module_& module) {
   bind_records<BearingSizes, BearingRatios, RunningLoad>(module);
-  choice<RunningDuty>(module, "RunningDuty", "How hard a bearing is run.",
-                      {"no load, slow", "intermittent", "continuous"});
-  choice<LimitCounts>(module, "LimitCounts", "What a limit does when it is passed.",
-                      {"no", "yes", "as average"});
+  choice<RunningDuty>(module);
+  choice<LimitCounts>(module);
   bind_records<CountingLimits, LimitShares>(module);
 }
 

@@ -7,8 +7,7 @@ namespace {
 
 void bind_press_values(py::module_& module) {
   bind_records<PressStretch, PressFit>(module);
-  choice<PressSurface>(module, "PressSurface", "The four surfaces that can give way.",
-                       {"hub bore", "hub outside", "inner outside", "inner bore"});
+  choice<PressSurface>(module);
   bind_records<StretchState, Governing, PressState>(module);
 }
 

@@ -42,10 +42,8 @@ Raises: BadInputError for a negative size.)");
 }
 
 void bind_stress_concentration(py::module_& module) {
-  choice<ShaftLoad>(module, "ShaftLoad", "How a shaft is loaded.",
-                    {"bending", "torsion", "tension"});
-  choice<ShaftNotch>(module, "ShaftNotch", "What cuts a keyseat or groove.",
-                     {"end-milled keyseat", "sled-runner keyseat", "ring groove"});
+  choice<ShaftLoad>(module);
+  choice<ShaftNotch>(module);
   bind_records<SteppedShaft, StressFactor>(module);
   module.def("shoulder_factor", &shoulder_factor, py::arg("step"), py::arg("load"),
              R"(Stress concentration of a shoulder, Peterson's curve fits, good to some 2 %.

@@ -8,10 +8,8 @@ namespace {
 using Loop = std::vector<StackDimension>;
 
 void bind_stack_values(py::module_& module) {
-  choice<StackSense>(module, "StackSense", "What a longer dimension does to the gap.",
-                     {"opens", "closes"});
-  choice<StackSpread>(module, "StackSpread", "How a dimension is spread over its limits.",
-                      {"uniform", "normal"});
+  choice<StackSense>(module);
+  choice<StackSpread>(module);
   bind_records<StackDimension, StackDraw, StackOutcome>(module);
 }
 

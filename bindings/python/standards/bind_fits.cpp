@@ -8,8 +8,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_fit(py::module_& module) {
-  choice<FitKind>(module, "FitKind", "What two sets of limits promise, ISO 286-1:2010, 3.3.",
-                  {"clearance", "transition", "interference"});
+  choice<FitKind>(module);
   bind_record<Fit>(module);
   module.def(
       "fit_kind_name", [](FitKind kind) { return std::string(fit_kind_name(kind)); },
@@ -28,8 +27,7 @@ Args:
 }
 
 void bind_iso286(py::module_& module) {
-  choice<SizeKind>(module, "SizeKind", "Whether a class is for holes (capitals) or shafts.",
-                   {"hole", "shaft"});
+  choice<SizeKind>(module);
   bind_record<Deviations>(module);
   module.def(
       "it_value",

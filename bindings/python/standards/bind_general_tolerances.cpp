@@ -6,8 +6,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_iso2768(py::module_& module) {
-  choice<GeneralTolerance>(module, "GeneralTolerance", "ISO 2768-1: f, m, c and v.",
-                           {"fine", "medium", "coarse", "very coarse"});
+  choice<GeneralTolerance>(module);
   bind_record<GeneralToleranceStep>(module);
   module.def(
       "general_tolerance_steps", [] { return listed(general_tolerance_steps()); },

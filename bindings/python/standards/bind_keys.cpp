@@ -5,8 +5,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_metric_keys(py::module_& module) {
-  choice<KeyFit>(module, "KeyFit", "How a metric key sits in its keyseats, ISO 773.",
-                 {"free", "normal", "tight"});
+  choice<KeyFit>(module);
   bind_records<ParallelKey, KeyWidths>(module);
   module.def(
       "parallel_keys", [] { return listed(parallel_keys()); },
@@ -30,8 +29,7 @@ Args:
 }
 
 void bind_inch_keys(py::module_& module) {
-  choice<InchKeyFit>(module, "InchKeyFit", "The two classes of ASME B17.1.",
-                     {"class 1", "class 2"});
+  choice<InchKeyFit>(module);
   bind_record<InchKey>(module);
   module.def(
       "inch_keys", [] { return listed(inch_keys()); },

@@ -27,22 +27,22 @@ std::string shared_name(const char* type) { return std::string("spotblue choice 
 
 }  // namespace
 
-ChoiceClass* make_choice(py::module_& module, const char* name, const char* doc,
-                         std::initializer_list<const char*> words, const char* type) {
+ChoiceClass* make_choice(py::module_& module, std::string_view name, const char* doc,
+                         std::span<const std::string_view> words, const char* type) {
   // Never freed: modules may outlive it no more than the interpreter does.
   auto* const made = new ChoiceClass;
   py::list members;
-  for (const char* word : words) {
+  for (const std::string_view word : words) {
     members.append(py::make_tuple(member_name(word), word));
-    made->numbers[word] = made->numbers.size();
+    made->numbers[py::str(word)] = made->numbers.size();
   }
   const py::object base = py::module_::import("spotblue.choice").attr("Choice");
   made->type = base(name, members, py::arg("module") = module.attr("__name__"));
   made->type.attr("__doc__") = doc;
-  for (const char* word : words) {
+  for (const std::string_view word : words) {
     made->members.push_back(made->type(word));
   }
-  module.attr(name) = made->type;
+  module.attr(py::str(name)) = made->type;
   py::set_shared_data(shared_name(type), made);
   return made;
 }

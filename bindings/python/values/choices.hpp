@@ -7,12 +7,14 @@
 
 #include <array>
 #include <cstddef>
-#include <initializer_list>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <type_traits>
 #include <typeinfo>
 #include <vector>
+
+#include "spotblue/base/words.hpp"
 
 namespace spotblue::python {
 
@@ -25,8 +27,8 @@ struct ChoiceClass {
 
 /// Makes the class in a module; "end play" becomes the member END_PLAY. It lives for ever, and
 /// every module of this package finds it by `type`, the C++ name of the enumeration.
-ChoiceClass* make_choice(pybind11::module_& module, const char* name, const char* doc,
-                         std::initializer_list<const char*> words, const char* type);
+ChoiceClass* make_choice(pybind11::module_& module, std::string_view name, const char* doc,
+                         std::span<const std::string_view> words, const char* type);
 /// The class that this or another module of the package made; nullptr when none did.
 [[nodiscard]] ChoiceClass* shared_choice(const char* type);
 /// Number of a member or a word; nothing when it is no text.
@@ -37,13 +39,6 @@ ChoiceClass* make_choice(pybind11::module_& module, const char* name, const char
 template <class E>
 inline ChoiceClass* choice_class = nullptr;
 
-/// Binds an enumeration: the words in the order of its values.
-template <class E>
-void choice(pybind11::module_& module, const char* name, const char* doc,
-            std::initializer_list<const char*> words) {
-  choice_class<E> = make_choice(module, name, doc, words, typeid(E).name());
-}
-
 /// The class of an enumeration, whichever module bound it.
 template <class E>
 [[nodiscard]] ChoiceClass* choices_of() {
@@ -53,17 +48,31 @@ template <class E>
   return choice_class<E>;
 }
 
-/// "Outcome" of Outcome, for the signatures that help() shows.
+/// "Outcome" of Outcome.
+template <class E>
+constexpr std::string_view bare_name() {
+  const std::string_view signature = __PRETTY_FUNCTION__;
+  const std::size_t end = signature.find_first_of(";]", signature.find("E = "));
+  const std::size_t start = signature.rfind(':', end) + 1;
+  return signature.substr(start, end - start);
+}
+
+/// The same for the signatures that help() shows.
 template <class E>
 constexpr auto choice_name() {
-  constexpr std::string_view signature = __PRETTY_FUNCTION__;
-  constexpr std::size_t start = signature.rfind(':') + 1;
-  constexpr std::size_t length = signature.size() - 1 - start;
+  constexpr std::size_t length = bare_name<E>().size();
   char name[length + 1]{};
   for (std::size_t i = 0; i < length; ++i) {
-    name[i] = signature[start + i];
+    name[i] = bare_name<E>()[i];
   }
   return pybind11::detail::descr<length>(name);
+}
+
+/// Binds an enumeration by its own name, as it is described.
+template <class E>
+void choice(pybind11::module_& module) {
+  choice_class<E> =
+      make_choice(module, bare_name<E>(), kWordsOf<E>.document, kWordsOf<E>.all, typeid(E).name());
 }
 
 }  // namespace spotblue::python

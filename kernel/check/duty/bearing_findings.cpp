@@ -207,7 +207,8 @@ std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const 
   }
   basis += fmt::format("; clearance per diameter: {}; length: {}; wall: {}", guide.source,
                        bearing_proportions().length_source, bearing_proportions().wall_source);
-  return basis + "; what counts for \"" + duty_text(duty) + "\": common practice, no source";
+  return basis + "; what counts for \"" + std::string(word_of(duty)) +
+         "\": common practice, no source";
 }
 
 Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int shared) {

@@ -184,20 +184,6 @@ BlockStock block_stock(const Stock& stock) {
   return {in_mm(stock.length), in_mm(stock.width), in_mm(stock.thickness)};
 }
 
-std::string form_name(StockForm form) {
-  switch (form) {
-    case StockForm::bar:
-      return "bar";
-    case StockForm::tube:
-      return "tube";
-    case StockForm::slug:
-      return "slug";
-    case StockForm::plate:
-      break;
-  }
-  return "plate";
-}
-
 FlatSidedPart as_block(const Product& product) {
   const Point size = product.box.high - product.box.low;
   return {size.x, size.y, size.z};
@@ -216,7 +202,7 @@ StockCheck checked(const Product& product, const std::optional<Turned>& turned, 
 Verdict verdict_on(const StockCheck& check, bool measured_whole, const Stock& stock,
                    LengthUnit unit) {
   if (!check.fits()) {
-    std::string advice = "the " + form_name(stock.form) + " is too small:";
+    std::string advice = "the " + std::string(word_of(stock.form)) + " is too small:";
     for (const StockMargin& margin : check.margins) {
       if (margin.margin_mm < 0.0) {
         advice +=
@@ -236,7 +222,7 @@ Verdict verdict_on(const StockCheck& check, bool measured_whole, const Stock& st
             "the part has free-form faces that were left out: measure its greatest size"};
   }
   return {Outcome::conforming,
-          fmt::format("comes out of the {} with {} to spare", form_name(stock.form),
+          fmt::format("comes out of the {} with {} to spare", word_of(stock.form),
                       length_text(Length::mm(check.least_margin_mm()), unit))};
 }
 
@@ -269,7 +255,7 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
     finding.found.push_back(
         {"removed_percent", 100.0 * (1.0 - product.volume / *check.volume_mm3)});
   }
-  finding.wanted = {{"stock", form_name(stock.form)}, {"cleaning_mm", cleaning}};
+  finding.wanted = {{"stock", std::string(word_of(stock.form))}, {"cleaning_mm", cleaning}};
   for (const StockMargin& margin : check.margins) {
     finding.margin.push_back({margin.size + "_mm", margin.margin_mm});
   }

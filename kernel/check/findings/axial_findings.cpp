@@ -12,18 +12,6 @@
 namespace spotblue {
 namespace {
 
-std::string_view kind_text(AxialWantKind kind) {
-  switch (kind) {
-    case AxialWantKind::gap:
-      return "gap";
-    case AxialWantKind::end_play:
-      return "end play";
-    case AxialWantKind::touch:
-      break;
-  }
-  return "touch";
-}
-
 struct FoundGap {
   Length value, uncertainty;
   bool measured = false;
@@ -65,12 +53,12 @@ Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const Fou
   const LengthUnit unit = declared.job->unit;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   const Limits limits{want.least, want.greatest};
-  finding.wanted = {{"want", std::string(kind_text(want.kind))}};
+  finding.wanted = {{"want", std::string(word_of(want.kind))}};
   add_range(finding.wanted, "gap", limits);
   finding.margin = {millimetres(
       "gap_mm", margin({gap.value - gap.uncertainty, gap.value + gap.uncertainty}, limits))};
   finding.basis =
-      fmt::format("{} wanted{}; {}", kind_text(want.kind), from_line(want.line), kIso14253);
+      fmt::format("{} wanted{}; {}", word_of(want.kind), from_line(want.line), kIso14253);
   // Faces that touch are apart by rounding: the same length is the same length.
   finding.outcome = judge(gap.value, gap.uncertainty, {want.least - same, want.greatest + same});
   switch (finding.outcome) {

@@ -66,22 +66,10 @@ RunningDuty running_duty(Duty duty) {
   return RunningDuty::continuous;
 }
 
-std::string duty_text(Duty duty) {
-  switch (duty) {
-    case Duty::no_load_slow:
-      return "no load, slow";
-    case Duty::intermittent:
-      return "intermittent";
-    case Duty::continuous:
-      break;
-  }
-  return "continuous";
-}
-
 void judge_running(Finding& finding, Reasons& reasons, const RunningLoad& load,
                    const PairLimits& pair, Duty duty, const std::string& missing_load) {
   const CountingLimits counts = counting_limits(running_duty(duty));
-  finding.wanted.push_back({"duty", duty_text(duty)});
+  finding.wanted.push_back({"duty", std::string(word_of(duty))});
   judge_one(finding, reasons, kPressure, load.pressure_mpa, pair.limits.pressure_mpa,
             counts.pressure);
   judge_one(finding, reasons, kSpeed, load.speed_m_s, pair.limits.speed_m_s, counts.speed);

@@ -12,8 +12,6 @@
 namespace spotblue {
 
 [[nodiscard]] RunningDuty running_duty(Duty duty);
-/// "no load, slow", "intermittent", "continuous".
-[[nodiscard]] std::string duty_text(Duty duty);
 
 /// Adds pressure, speed and product to found, the limits to wanted and the room to margin, and
 /// judges them; `missing_load` is the advice where a load that counts is not given.

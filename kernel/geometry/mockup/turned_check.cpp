@@ -23,7 +23,7 @@ void check_break(const MockupPlace& place, const TurnedPart& part, Side side, st
   if (edge.kind == BreakKind::sharp) {
     return;
   }
-  const std::string_view word = edge.kind == BreakKind::chamfer ? "chamfer" : "fillet";
+  const std::string_view word = word_of(edge.kind);
   need_positive(place, word, edge.size);
   const double sign = side == Side::external ? 1.0 : -1.0;
   const double own = (end == 0 ? step.diameter : step.end_diameter) / 2;

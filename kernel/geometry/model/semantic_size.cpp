@@ -36,17 +36,7 @@ std::string tolerance_figure(const SemanticSize& size) {
 }  // namespace
 
 std::string_view size_characteristic_name(SizeCharacteristic characteristic) {
-  switch (characteristic) {
-    case SizeCharacteristic::diameter:
-      return "diameter";
-    case SizeCharacteristic::radius:
-      return "radius";
-    case SizeCharacteristic::width:
-      return "width";
-    case SizeCharacteristic::other:
-      break;
-  }
-  return "other";
+  return word_of(characteristic);
 }
 
 bool is_usable(const SemanticSize& size) {

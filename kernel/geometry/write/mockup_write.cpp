@@ -137,8 +137,7 @@ void write_header(const Mockup& mockup, const Handle(StepData_StepModel) & model
 // By the text: protocol, unit, and each part by name, one solid, as often as it was placed.
 std::string difference_from(const Mockup& mockup, const std::vector<PlacedPart>& placed,
                             const Declared& declared) {
-  constexpr std::array<const char*, 3> kProtocols{"AP203", "AP214", "AP242"};
-  if (declared.protocol != kProtocols.at(static_cast<std::size_t>(mockup.protocol))) {
+  if (declared.protocol != word_of(mockup.protocol)) {
     return fmt::format("its header says {}", declared.protocol);
   }
   if (declared.unit != (mockup.unit == LengthUnit::mm ? "mm" : "inch")) {

@@ -125,7 +125,7 @@ class SizeText {
       const auto digit = size.tolerance_class.find_first_of("0123456789");
       return add(fmt::format("LIMITS_AND_FITS('{}','{}','{}','{}')",
                              size.tolerance_class.substr(0, digit),
-                             size_kind(size.tolerance_class) == SizeKind::hole ? "hole" : "shaft",
+                             word_of(size_kind(size.tolerance_class)),
                              size.tolerance_class.substr(digit), kClassSource));
     }
     const auto bound = [&](double value_mm) {

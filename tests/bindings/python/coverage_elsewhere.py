@@ -29,6 +29,8 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "base.member_count": (None, DESCRIBED),
     "base.times_described": (None, DESCRIBED),
     "base.wholly_described": (None, DESCRIBED),
+    "base.words": (None, DESCRIBED),
+    "base.word_of": (None, "a member of an enumeration is its word"),
     **{
         f"{layer}.describe": (None, DESCRIBED)
         for layer in ("base", "standards", "mechanics", "geometry", "job", "check")
@@ -127,6 +129,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
 TYPES: dict[str, tuple[str | None, str]] = {
     "base.Interval": (None, PAIR),
     "base.ErrorCode": ("Error", "the classes of spotblue.errors, one for each code"),
+    "base.Words": (None, DESCRIBED),
     "base.LogLevel": (None, "Python's own logging levels"),
     "geometry.LookSettings": ("look", "its fields are keywords of the function"),
     "geometry.LookBounds": ("look", "its fields are keywords of the function"),

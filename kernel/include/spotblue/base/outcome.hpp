@@ -6,11 +6,16 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// ISO 14253-1:2017, 5: proof of conformity, proof of nonconformity, or neither.
 enum class Outcome { conforming, nonconforming, undecided };
+constexpr auto describe(const Outcome*) {
+  return words("Proof of conformity, of nonconformity, or neither.", "conforming", "nonconforming",
+               "undecided");
+}
 
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view outcome_name(Outcome outcome);
 

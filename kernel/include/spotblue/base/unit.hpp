@@ -8,11 +8,15 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// The two units people measure with in a workshop.
 enum class LengthUnit { mm, inch };
+constexpr auto describe(const LengthUnit*) {
+  return words("The two units people measure with in a workshop.", "mm", "inch");
+}
 
 /// Reads a length written as a decimal ("33.34"), a fraction ("5/16"), or a whole and a fraction
 /// ("1 5/16", "1-5/16"), with an optional unit after it ("mm", "in", "\"").

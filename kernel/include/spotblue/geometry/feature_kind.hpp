@@ -4,9 +4,14 @@
 
 #include <cstddef>
 
+#include "spotblue/base/words.hpp"
+
 namespace spotblue {
 
 enum class FeatureKind { cylinder, cone, plane, width };
+constexpr auto describe(const FeatureKind*) {
+  return words("Which list of a product a feature is in.", "cylinder", "cone", "plane", "width");
+}
 
 struct ProductFeatureRef {
   FeatureKind kind = FeatureKind::cylinder;

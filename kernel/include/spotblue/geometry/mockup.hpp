@@ -9,6 +9,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/unit.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/geometry/mockup_part.hpp"
 
 namespace spotblue {
@@ -29,6 +30,9 @@ constexpr void describe(auto& fields, const PlacingLine*) {
 }
 
 enum class Facing { as_drawn, turned_round };
+constexpr auto describe(const Facing*) {
+  return words("Which way round a part is placed.", "as drawn", "turned round");
+}
 
 struct PlacingCircle {
   double diameter = 0.0;
@@ -83,6 +87,9 @@ constexpr void describe(auto& fields, const Placement*) {
 }
 
 enum class StepProtocol { ap203, ap214, ap242 };
+constexpr auto describe(const StepProtocol*) {
+  return words("The application protocol of a STEP file.", "AP203", "AP214", "AP242");
+}
 
 struct Mockup {
   std::string file;

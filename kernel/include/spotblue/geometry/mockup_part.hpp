@@ -11,12 +11,16 @@
 #include <variant>
 #include <vector>
 
+#include "spotblue/base/words.hpp"
 #include "spotblue/geometry/vector.hpp"
 
 namespace spotblue {
 
 /// What was done to an edge or left in a corner.
 enum class BreakKind { sharp, chamfer, fillet };
+constexpr auto describe(const BreakKind*) {
+  return words("What was done to an edge.", "sharp", "chamfer", "fillet");
+}
 
 struct EdgeBreak {
   BreakKind kind = BreakKind::sharp;
@@ -63,6 +67,9 @@ constexpr void describe(auto& fields, const Groove*) {
 
 /// Shape of the ends of a keyseat or key.
 enum class EndShape { round, square };
+constexpr auto describe(const EndShape*) {
+  return words("How a keyseat or key ends.", "round", "square");
+}
 
 struct Keyseat {
   double at = 0.0;
@@ -140,6 +147,9 @@ constexpr void describe(auto& fields, const CrossHole*) {
 /// Sides of a part. Turned parts have first (z = 0) and last; a block's bottom and top are its
 /// first and last; left and right bound x, front and back bound y.
 enum class PartFace { first, last, left, right, front, back };
+constexpr auto describe(const PartFace*) {
+  return words("A face of a block.", "first", "last", "left", "right", "front", "back");
+}
 
 struct BoreGroove {
   double depth = 0.0;

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "spotblue/base/interval.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/geometry/ids.hpp"
 #include "spotblue/geometry/region.hpp"
 #include "spotblue/geometry/semantic_size.hpp"
@@ -19,9 +20,16 @@ namespace spotblue {
 
 /// On which side of the surface the material is: internal = hole (air inside), external = shaft.
 enum class Side { internal, external };
+constexpr auto describe(const Side*) {
+  return words("Whether a feature is a hole or slot, or a shaft or key.", "internal", "external");
+}
 
 /// What kind of surface a feature was read from in the file.
 enum class SurfaceSource { cylinder, cone, plane, bspline, revolution, extrusion };
+constexpr auto describe(const SurfaceSource*) {
+  return words("The surface in the file that a feature was recognised from.", "cylinder", "cone",
+               "plane", "bspline", "revolution", "extrusion");
+}
 
 struct Arc {
   double from = 0.0;

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
 #include "spotblue/geometry/ids.hpp"
 
@@ -17,6 +18,9 @@ namespace spotblue {
 
 /// What of a feature the size is.
 enum class SizeCharacteristic { diameter, radius, width, other };
+constexpr auto describe(const SizeCharacteristic*) {
+  return words("What of a feature a stated size is.", "diameter", "radius", "width", "other");
+}
 
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view size_characteristic_name(
     SizeCharacteristic characteristic);

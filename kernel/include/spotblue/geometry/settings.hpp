@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
@@ -53,6 +54,11 @@ constexpr void describe(auto& fields, const SeatSettings*) {
 /// on time and memory: only for a process that its maker bounds, watches and can lose, and from one
 /// thread.
 enum class ReadIn { child_process, this_process };
+constexpr auto describe(const ReadIn*) {
+  return words(
+      "Where a file is read: in this process only when it can be lost, and from one thread.",
+      "child process", "this process");
+}
 
 struct ReadLimits {
   double seconds = 120.0;
@@ -78,6 +84,9 @@ constexpr void describe(auto& fields, const ReadLimits*) {
 }
 
 enum class Completeness { all_or_error, accept_partial };
+constexpr auto describe(const Completeness*) {
+  return words("What becomes of a file that reads only in part.", "all or error", "accept partial");
+}
 
 struct LookSettings {
   SeatSettings seats;

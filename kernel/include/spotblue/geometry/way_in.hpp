@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -46,6 +47,9 @@ constexpr void describe(auto& fields, const WayInOptions*) {
 
 /// How a step is done.
 enum class WayHow { slide, press, screw, spring_in, drop_in };
+constexpr auto describe(const WayHow*) {
+  return words("How a part goes to its place.", "slide", "press", "screw", "spring in", "drop in");
+}
 
 struct WayStep {
   std::vector<OccurrenceId> parts;

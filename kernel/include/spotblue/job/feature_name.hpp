@@ -10,11 +10,16 @@
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/unit.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// What a feature's name begins with.
 enum class FeatureWord { bore, outside, taper_bore, taper, face, slot, width };
+constexpr auto describe(const FeatureWord*) {
+  return words("What a feature's name begins with.", "bore", "outside", "taper bore", "taper",
+               "face", "slot", "width");
+}
 
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view feature_word_name(FeatureWord word);
 

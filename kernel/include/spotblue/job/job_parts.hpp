@@ -6,16 +6,26 @@
 #include <string>
 
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// Whether a part exists and is measured, or is still to be cut.
 enum class PartState { as_found, to_make };
+constexpr auto describe(const PartState*) {
+  return words("Whether a part exists.", "as found", "to make");
+}
 
 /// Whether 44 in the model means "44, and a class makes the limits" or "measured 44".
 enum class SizesMeant { basic, actual };
+constexpr auto describe(const SizesMeant*) {
+  return words("Whether modelled sizes are nominal or as measured.", "basic", "actual");
+}
 
 enum class StockForm { bar, tube, slug, plate };
+constexpr auto describe(const StockForm*) {
+  return words("The form of a piece of stock.", "bar", "tube", "slug", "plate");
+}
 
 struct Stock {
   StockForm form = StockForm::bar;

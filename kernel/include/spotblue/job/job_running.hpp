@@ -6,6 +6,7 @@
 #include <string>
 
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
@@ -28,6 +29,9 @@ constexpr void describe(auto& fields, const AllowedOverlap*) {
 
 /// How hard a running pair works; it decides which limits apply.
 enum class Duty { no_load_slow, intermittent, continuous };
+constexpr auto describe(const Duty*) {
+  return words("How hard a part is run.", "no load, slow", "intermittent", "continuous");
+}
 
 struct Turning {
   std::string part;

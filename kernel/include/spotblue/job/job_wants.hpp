@@ -7,10 +7,14 @@
 #include <variant>
 
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 enum class FitSystem { iso_286, ansi_b4_1 };
+constexpr auto describe(const FitSystem*) {
+  return words("Whose classes of fit.", "ISO 286", "ANSI B4.1");
+}
 
 struct ClassFit {
   FitSystem system = FitSystem::iso_286;
@@ -102,6 +106,9 @@ constexpr void describe(auto& fields, const SizeWant*) {
 }
 
 enum class AxialWantKind { gap, end_play, touch };
+constexpr auto describe(const AxialWantKind*) {
+  return words("What is wanted between two faces.", "gap", "end play", "touch");
+}
 
 struct AxialWant {
   AxialWantKind kind = AxialWantKind::gap;

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
@@ -13,6 +14,9 @@ namespace spotblue {
 /// How a material gives way: ductile ones by distortion energy against yield, brittle ones (grey
 /// iron) by the greatest tensile stress against the tensile strength.
 enum class GivesWay { ductile, brittle };
+constexpr auto describe(const GivesWay*) {
+  return words("How a material gives way.", "ductile", "brittle");
+}
 
 struct Elastic {
   std::string name;

@@ -14,6 +14,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
@@ -45,6 +46,9 @@ constexpr void describe(auto& fields, const SuitSize*) {
 }
 
 enum class SuitOf { to_make, known };
+constexpr auto describe(const SuitOf*) {
+  return words("Whether a term speaks of a size to make or a known one.", "to make", "known");
+}
 
 struct SuitTerm {
   SuitOf of = SuitOf::known;

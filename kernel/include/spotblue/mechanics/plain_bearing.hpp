@@ -7,6 +7,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/standards/bearing_materials.hpp"
 
 namespace spotblue {
@@ -67,9 +68,15 @@ constexpr void describe(auto& fields, const RunningLoad*) {
                                                        std::optional<double> load_n);
 
 enum class RunningDuty { no_load_slow, intermittent, continuous };
+constexpr auto describe(const RunningDuty*) {
+  return words("How hard a bearing is run.", "no load, slow", "intermittent", "continuous");
+}
 
 /// What a limit does when it is passed: never mind, stop, or run only a share of the time.
 enum class LimitCounts { no, yes, as_average };
+constexpr auto describe(const LimitCounts*) {
+  return words("What a limit does when it is passed.", "no", "yes", "as average");
+}
 
 /// Which limits count for a duty. Choice of this program, common practice, no source:
 /// - no load, slow: speed only; the weight of the part presses nothing that a table speaks of.

@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"
 
@@ -68,6 +69,10 @@ constexpr void describe(auto& fields, const PressFit*) {
 }
 
 enum class PressSurface { hub_bore, hub_outside, inner_outside, inner_bore };
+constexpr auto describe(const PressSurface*) {
+  return words("The four surfaces that can give way.", "hub bore", "hub outside", "inner outside",
+               "inner bore");
+}
 /// "the hub's bore".
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view press_surface_text(PressSurface surface);
 

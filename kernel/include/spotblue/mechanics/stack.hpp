@@ -15,17 +15,24 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// What a longer dimension does to the gap.
 enum class StackSense { opens, closes };
+constexpr auto describe(const StackSense*) {
+  return words("What a longer dimension does to the gap.", "opens", "closes");
+}
 
 /// How a dimension is spread over its limits when drawn by lot.
 enum class StackSpread {
   uniform,  ///< anywhere within, alike: a part made to limits, nothing known of the shop
   normal,   ///< limits are two standard deviations off: a measured value with k = 2
 };
+constexpr auto describe(const StackSpread*) {
+  return words("How a dimension is spread over its limits.", "uniform", "normal");
+}
 
 struct StackDimension {
   std::string name;

@@ -8,10 +8,14 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 enum class ShaftLoad { bending, torsion, tension };
+constexpr auto describe(const ShaftLoad*) {
+  return words("How a shaft is loaded.", "bending", "torsion", "tension");
+}
 
 struct SteppedShaft {
   double larger_mm = 0.0;
@@ -64,6 +68,10 @@ constexpr void describe(auto& fields, const StressFactor*) {
 
 /// What cuts a keyseat or groove, for first-pass factors.
 enum class ShaftNotch { end_milled_keyseat, sled_runner_keyseat, ring_groove };
+constexpr auto describe(const ShaftNotch*) {
+  return words("What cuts a keyseat or groove.", "end-milled keyseat", "sled-runner keyseat",
+               "ring groove");
+}
 
 /// Factors for a first pass, before the details are known: end-milled keyseat 2.14 bending, 3.0
 /// torsion (r/d = 0.02); sled-runner keyseat 1.7 bending; ring groove 5.0 bending, 3.0 torsion.

@@ -4,6 +4,7 @@
 /// workshop takes it: a span over several teeth, and a size over pins. Lengths in mm.
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/mechanics/tooth_form.hpp"
 
 namespace spotblue {
@@ -35,6 +36,9 @@ namespace spotblue {
 /// How many pins lie in the spaces of a gear with an odd number of teeth: one and one across, or
 /// one and two across under a flat anvil. With an even number the two give the same size.
 enum class Pins { two, three };
+constexpr auto describe(const Pins*) {
+  return words("How many pins lie in the spaces of a gear.", "two", "three");
+}
 
 /// Size over pins laid in opposite spaces.
 ///   inv(phi) = D / (z m cos(alpha)) + s / (z m) - pi / z + inv(alpha_t); centres on d_b /

@@ -6,6 +6,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
@@ -15,6 +16,10 @@ enum class FitKind {
   transition,    ///< Some pairs have a gap, some an overlap.
   interference,  ///< Every hole is at most as large as every shaft.
 };
+constexpr auto describe(const FitKind*) {
+  return words("What two sets of limits promise, ISO 286-1:2010, 3.3.", "clearance", "transition",
+               "interference");
+}
 
 /// "clearance", "transition" or "interference".
 [[nodiscard]] SPOTBLUE_EXPORT std::string_view fit_kind_name(FitKind kind);

@@ -13,11 +13,15 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
 /// ISO 2768-1: f, m, c and v.
 enum class GeneralTolerance { fine, medium, coarse, very_coarse };
+constexpr auto describe(const GeneralTolerance*) {
+  return words("ISO 2768-1: f, m, c and v.", "fine", "medium", "coarse", "very coarse");
+}
 
 struct GeneralToleranceStep {
   double over_mm = 0.0;

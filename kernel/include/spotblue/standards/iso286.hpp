@@ -15,12 +15,16 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 #include "spotblue/standards/fit.hpp"
 
 namespace spotblue {
 
 /// Whether a class belongs to holes (capital letters) or shafts (small letters).
 enum class SizeKind { hole, shaft };
+constexpr auto describe(const SizeKind*) {
+  return words("Whether a class is for holes (capitals) or shafts.", "hole", "shaft");
+}
 
 struct Deviations {
   Length lower;

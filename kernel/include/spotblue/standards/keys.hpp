@@ -13,6 +13,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
@@ -43,6 +44,9 @@ constexpr void describe(auto& fields, const ParallelKey*) {
 /// How a metric key sits in its keyseats, ISO 773: free for a sliding hub, tight for shock and
 /// reversing.
 enum class KeyFit { free, normal, tight };
+constexpr auto describe(const KeyFit*) {
+  return words("How a metric key sits in its keyseats, ISO 773.", "free", "normal", "tight");
+}
 
 struct KeyWidths {
   Limits key;
@@ -91,6 +95,9 @@ constexpr void describe(auto& fields, const InchKey*) {
 /// The two classes of ASME B17.1: 1 takes bar stock and is free at the sides, 2 takes key stock and
 /// may be tight there.
 enum class InchKeyFit { class_1, class_2 };
+constexpr auto describe(const InchKeyFit*) {
+  return words("The two classes of ASME B17.1.", "class 1", "class 2");
+}
 
 /// All inch rows, for shafts of 5/16 up to 7 1/2 in.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const InchKey> inch_keys();
