@@ -104,6 +104,7 @@ class JsonMembers {
   JsonMembers& held(M /*member*/) {
     return *this;
   }
+  JsonMembers& range(const NumberRange& /*numbers*/) { return *this; }
   template <class Get>
   JsonMembers& derived(const char* /*name*/, Get /*get*/, const char* /*document*/) {
     return *this;

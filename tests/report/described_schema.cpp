@@ -1,8 +1,11 @@
 #include "report/described_schema.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <concepts>
+#include <cstdint>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <stdexcept>
 #include <vector>
 
@@ -103,12 +106,19 @@ struct Form<std::optional<M>> : Form<M> {
   static constexpr bool kAlways = false;
 };
 
+template <class M>
+inline constexpr bool kIsNumber = std::is_same_v<M, double> || std::is_same_v<M, int>;
+template <class M>
+inline constexpr bool kIsNumber<std::optional<M>> = kIsNumber<M>;
+
 struct Key {
   std::string name;
   Json form;
   std::string meaning;  // none: as the schema has it
   bool always = true;
   bool text = false;
+  bool number = false;
+  std::optional<NumberRange> range{};
 };
 
 template <class T>
@@ -117,7 +127,8 @@ class SchemaMembers {
   SchemaMembers& value(const char* /*name*/, const char* /*document*/) { return *this; }
   template <class M>
   SchemaMembers& member(const char* name, M T::*member, const char* document) {
-    if (is_said<T>(name)) {
+    last_said_ = is_said<T>(name);
+    if (last_said_) {
       add(name, member, document);
     }
     return *this;
@@ -131,6 +142,12 @@ class SchemaMembers {
   }
   template <class M>
   SchemaMembers& held(M /*member*/) {
+    return *this;
+  }
+  SchemaMembers& range(const NumberRange& numbers) {
+    if (last_said_) {
+      keys_.back().range = numbers;
+    }
     return *this;
   }
   template <class Get>
@@ -147,7 +164,7 @@ class SchemaMembers {
       const char* const unit = std::same_as<M, std::vector<DiameterAt>> ? "_mm" : "";
       keys_.push_back({std::string(name) + unit, Form<M>::json(),
                        Form<M>::kNamed || above_0 ? "" : document, Form<M>::kAlways && !above_0,
-                       std::same_as<M, std::string>});
+                       std::same_as<M, std::string>, kIsNumber<M>});
     } else {
       throw std::logic_error(std::string(name) + " has no form in the schema");
     }
@@ -164,7 +181,35 @@ class SchemaMembers {
   }
 
   std::vector<Key> keys_;
+  bool last_said_ = false;
 };
+
+Json shown_number(double number) {
+  const auto whole = static_cast<std::int64_t>(number);
+  return static_cast<double>(whole) == number ? Json(whole) : Json(number);
+}
+
+void describe_range(Json& said, const Key& key) {
+  Json limits;
+  if (is_said_above_0(key.name)) {
+    limits[key.form["type"] == "integer" ? "minimum" : "exclusiveMinimum"] =
+        key.form["type"] == "integer" ? 1 : 0;
+  } else if (key.range) {
+    constexpr double kRounding = 1e-7;  // of an angle, which is held in rad
+    limits[key.range->least_too ? "minimum" : "exclusiveMinimum"] = shown_number(key.range->least);
+    if (std::isfinite(key.range->greatest)) {
+      limits["maximum"] =
+          shown_number(key.range->greatest + (key.name.ends_with("_deg") ? kRounding : 0.0));
+    }
+  }
+  for (const char* limit : {"minimum", "exclusiveMinimum", "maximum", "exclusiveMaximum"}) {
+    if (limits.contains(limit)) {
+      said[limit] = limits[limit];
+    } else {
+      said.erase(limit);
+    }
+  }
+}
 
 void describe_key(Json& said, const Key& key) {
   if (said.is_null() || !key.text) {
@@ -172,6 +217,9 @@ void describe_key(Json& said, const Key& key) {
   }
   if (!key.meaning.empty()) {
     said["description"] = key.meaning;
+  }
+  if (key.number) {
+    describe_range(said, key);
   }
 }
 

@@ -7,8 +7,8 @@
 
 namespace spotblue::test {
 
-/// The text of the schema with the members of each described value as they are described. Ranges,
-/// forms of texts and all that is not described stay as they are.
+/// The text of the schema with the members of each described value as they are described. Forms
+/// of texts and all that is not described stay as they are.
 [[nodiscard]] std::string described_schema(const std::string& schema);
 
 }  // namespace spotblue::test

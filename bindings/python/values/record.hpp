@@ -96,6 +96,7 @@ class Record {
   Record& pair(const char* name, M T::*member, const char* doc) {
     return crossing<PairCrossing<M>>(name, member, doc);
   }
+  Record& range(const NumberRange& /*numbers*/) { return *this; }
   /// Seen beside the fields, and none of them.
   template <class Get>
   Record& derived(const char* name, Get get, const char* doc) {

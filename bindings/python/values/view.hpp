@@ -70,6 +70,7 @@ class View {
   View& held(M /*member*/) {
     return *this;
   }
+  View& range(const NumberRange& /*numbers*/) { return *this; }
   template <class Get>
   View& derived(const char* name, Get get, const char* doc) {
     return computed(name, get, doc);

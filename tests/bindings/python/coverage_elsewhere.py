@@ -130,6 +130,7 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "base.Interval": (None, PAIR),
     "base.ErrorCode": ("Error", "the classes of spotblue.errors, one for each code"),
     "base.Words": (None, DESCRIBED),
+    "base.NumberRange": (None, DESCRIBED),
     "base.LogLevel": (None, "Python's own logging levels"),
     "geometry.LookSettings": ("look", "its fields are keywords of the function"),
     "geometry.LookBounds": ("look", "its fields are keywords of the function"),

@@ -41,6 +41,7 @@ class MemberFields {
     take_(member, std::true_type());
     return *this;
   }
+  constexpr MemberFields& range(const NumberRange& /*numbers*/) { return *this; }
   template <class Get>
   constexpr MemberFields& derived(const char* /*name*/, Get /*get*/, const char* /*document*/) {
     return *this;

@@ -6,6 +6,7 @@
 #include <variant>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/outcome.hpp"
 
@@ -54,8 +55,11 @@ struct OutcomeCount {
 constexpr void describe(auto& fields, const OutcomeCount*) {
   fields.value("OutcomeCount", "How many findings of each outcome.")
       .member("conforming", &OutcomeCount::conforming, "number")
+      .range(kFrom0)
       .member("nonconforming", &OutcomeCount::nonconforming, "number")
-      .member("undecided", &OutcomeCount::undecided, "number");
+      .range(kFrom0)
+      .member("undecided", &OutcomeCount::undecided, "number")
+      .range(kFrom0);
 }
 
 [[nodiscard]] SPOTBLUE_EXPORT OutcomeCount count_outcomes(const std::vector<Finding>& findings);

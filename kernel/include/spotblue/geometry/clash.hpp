@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
@@ -29,10 +30,13 @@ constexpr void describe(auto& fields, const Clash*) {
       .member("a", &Clash::a, "number of the occurrence, from 0")
       .member("b", &Clash::b, "number of the occurrence, from 0, over a's")
       .member("volume_mm3", &Clash::volume, "shared")
+      .range(kFrom0)
       .member("depth_mm", &Clash::depth,
               "how deep metal is in metal: of the longest straight way through the overlap, taken "
               "square to the parts' faces, along and across their axes, the least")
+      .range(kFrom0)
       .or_0("length_mm", &Clash::length, "how far it goes along the axis, or square to the depth")
+      .range(kOver0)
       .member("at", &Clash::at,
               "a point inside the overlap, assembly's frame; nothing where none is known")
       .member("exact", &Clash::exact,
@@ -78,6 +82,7 @@ constexpr void describe(auto& fields, const Contact*) {
       .member("a", &Contact::a, "number of the occurrence, from 0")
       .member("b", &Contact::b, "number of the occurrence, from 0, over a's")
       .member("gap_mm", &Contact::gap, "least distance; nothing where it could not be measured")
+      .range(kFrom0)
       .member("a_face", &Contact::a_face,
               "of a there: \"plane\", \"cylinder\", \"cone\", \"sphere\", \"torus\" or \"free "
               "form\"; empty without a gap")

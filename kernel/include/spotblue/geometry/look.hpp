@@ -6,6 +6,7 @@
 #include <functional>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/clash.hpp"
 #include "spotblue/geometry/model.hpp"
@@ -25,11 +26,16 @@ struct LookSeconds {
 constexpr void describe(auto& fields, const LookSeconds*) {
   fields.value("LookSeconds", "Wall time of each stage.")
       .member("read", &LookSeconds::read, "s; scan, child process, parse and transfer")
+      .range(kFrom0)
       .member("features", &LookSeconds::features,
               "s; feature extraction in the child and hand-over")
+      .range(kFrom0)
       .member("seats", &LookSeconds::seats, "s")
+      .range(kFrom0)
       .member("clash", &LookSeconds::clash, "s")
-      .member("total", &LookSeconds::total, "s");
+      .range(kFrom0)
+      .member("total", &LookSeconds::total, "s")
+      .range(kFrom0);
 }
 
 struct Look {

@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/base/words.hpp"
 #include "spotblue/geometry/ids.hpp"
@@ -91,6 +92,7 @@ constexpr void describe(auto& fields, const Cylinder*) {
       .member("side", &Cylinder::side, "internal: a hole; external: a shaft")
       .member("diameter_mm", &Cylinder::diameter,
               "of a worn one the mean of the least and the greatest")
+      .range(kOver0)
       .member("sizes", &Cylinder::sizes,
               "of a worn one by station, ascending, even between; else none")
       .member("axis", &Cylinder::axis,
@@ -101,9 +103,11 @@ constexpr void describe(auto& fields, const Cylinder*) {
               "stretches along the axis that have any surface, from axis.at, merged, ascending")
       .degrees("coverage_deg", &Cylinder::coverage,
                "angles covered by all patches together, up to 360")
+      .range({0.0, 360})
       .member("recognised_from", &Cylinder::source, "surface in the file")
       .member("deviation_mm", &Cylinder::deviation,
-              "how far the file's free-form faces lie off it at most");
+              "how far the file's free-form faces lie off it at most")
+      .range(kFrom0);
 }
 
 struct Cone {
@@ -131,9 +135,11 @@ constexpr void describe(auto& fields, const Cone*) {
       .member("intervals_mm", &Cone::intervals,
               "stretches along the axis that have any surface, from axis.at, merged, ascending")
       .degrees("coverage_deg", &Cone::coverage, "angles covered by all patches together, up to 360")
+      .range({0.0, 360})
       .member("recognised_from", &Cone::source, "surface in the file")
       .member("deviation_mm", &Cone::deviation,
-              "how far the file's free-form faces lie off it at most");
+              "how far the file's free-form faces lie off it at most")
+      .range(kFrom0);
 }
 
 struct Plane {
@@ -175,7 +181,8 @@ constexpr void describe(auto& fields, const Width*) {
       .member("side", &Width::side, "internal: a slot; external: a key")
       .member("first", &Width::first, "number of a plane of the product, from 0")
       .member("second", &Width::second, "number of the other one")
-      .member("width_mm", &Width::width, "mm");
+      .member("width_mm", &Width::width, "between its planes")
+      .range(kOver0);
 }
 
 struct RingPiece {
@@ -253,11 +260,13 @@ constexpr void describe(auto& fields, const Product*) {
               "what the file calls the solid; empty when it says nothing")
       .member("solids", &Product::solids,
               "number of solids: 1, unless the model is made of plain values")
+      .range(kFrom0)
       .member("faces", &Product::faces, "number of faces")
       .member("volume_mm3", &Product::volume, "of all its solids")
       .member("volume_error_mm3", &Product::volume_error,
               "how far off the volume may be, by the integration of free-form faces and by edges "
               "that lie off their surfaces; of plain faces only what adding them up loses")
+      .range(kFrom0)
       .member("uncertainty_mm", &Product::uncertainty,
               "surfaces that lie nearer to one another are one; what the file states, from 1e-6 to "
               "1e-5")

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/geometry/feature_kind.hpp"
 #include "spotblue/geometry/ids.hpp"
@@ -63,12 +64,16 @@ constexpr void describe(auto& fields, const RadialSeat*) {
       .member("hole", &RadialSeat::hole, "where the hole is")
       .member("shaft", &RadialSeat::shaft, "where the shaft is")
       .member("hole_mm", &RadialSeat::hole_diameter, "diameter; of a worn one the mean")
+      .range(kOver0)
       .member("shaft_mm", &RadialSeat::shaft_diameter, "diameter; of a worn one the mean")
+      .range(kOver0)
       .member("clearance_mm", &RadialSeat::clearance,
               "diametral, hole less shaft; negative is interference")
       .member("offset_mm", &RadialSeat::offset,
               "distance of the axes at the middle of the engaged length")
+      .range(kFrom0)
       .degrees("tilt_deg", &RadialSeat::tilt, "angle between the axes")
+      .range({0.0, 90})
       .member("worn", &RadialSeat::worn,
               "where hole or shaft is worn: the clearances over the engaged length, or None")
       .member("least_gap_mm", &RadialSeat::least_gap,
@@ -81,8 +86,10 @@ constexpr void describe(auto& fields, const RadialSeat*) {
               "none")
       .member("engaged_mm", &RadialSeat::engaged,
               "sum of shared, unblocked stretches along the hole's axis")
+      .range(kFrom0)
       .degrees("coverage_deg", &RadialSeat::coverage,
                "angles about the axis where hole and shaft both have surface")
+      .range({0.0, 360})
       .member("axis", &RadialSeat::axis,
               "of the hole, assembly's frame, at the middle of the engaged length")
       .member("start_mm", &RadialSeat::from, "of the engaged stretches on the axis")
@@ -105,8 +112,11 @@ constexpr void describe(auto& fields, const AxialSeat*) {
       .member("gap_mm", &AxialSeat::gap, "along a's normal; negative where the parts overlap")
       .or_0("inner_mm", &AxialSeat::inner,
             "diameter about the centre line of the seat's nearest point")
+      .range(kFrom0)
       .or_0("outer_mm", &AxialSeat::outer, "diameter of its farthest point")
+      .range(kFrom0)
       .member("area_mm2", &AxialSeat::area, "net of holes, grooves and whatever lies between")
+      .range(kFrom0)
       .member("axis", &AxialSeat::axis, "a's normal, assembly's frame, through a point of a's face")
       .member("centre_line", &AxialSeat::centre_line,
               "that it is square to; nothing where there is none");
@@ -133,14 +143,18 @@ constexpr void describe(auto& fields, const TaperSeat*) {
       .member("gap_mm", &TaperSeat::gap,
               "square to the hole's surface at the middle of the shared stretch")
       .member("offset_mm", &TaperSeat::offset, "of the axes")
+      .range(kFrom0)
       .degrees("tilt_deg", &TaperSeat::tilt, "angle between the axes")
+      .range({0.0, 90})
       .member("least_gap_mm", &TaperSeat::least_gap,
               "square to the hole's surface, least over the stretch and all round")
       .member("fouls_by_mm", &TaperSeat::fouls_by,
               "how much deeper than the settings' radial overlap one lies in the other")
       .member("engaged_mm", &TaperSeat::engaged, "along the axis")
+      .range(kFrom0)
       .member("diameter_mm", &TaperSeat::diameter,
               "of the hole at the middle of the shared stretch")
+      .range(kFrom0)
       .member("axis", &TaperSeat::axis, "assembly's frame")
       .member("centre_line", &TaperSeat::centre_line, "number, from 0");
 }
@@ -160,16 +174,21 @@ constexpr void describe(auto& fields, const WidthSeat*) {
       .member("slot", &WidthSeat::slot, "where the slot is")
       .member("key", &WidthSeat::key, "where the key is")
       .member("slot_mm", &WidthSeat::slot_width, "width")
+      .range(kOver0)
       .member("key_mm", &WidthSeat::key_width, "width")
+      .range(kOver0)
       .member("clearance_mm", &WidthSeat::clearance, "slot less key")
       .member("offset_mm", &WidthSeat::offset, "of the middle planes")
+      .range(kFrom0)
       .degrees("tilt_deg", &WidthSeat::tilt, "angle between the middle planes")
+      .range({0.0, 90})
       .member("least_gap_mm", &WidthSeat::least_gap,
               "of the tighter side, along the straight flanks")
       .member("ends_apart_mm", &WidthSeat::ends_apart,
               "how much longer the slot is than the key between their round ends; nothing where "
               "not both have two")
-      .member("area_mm2", &WidthSeat::area, "of the smaller of the two contacts");
+      .member("area_mm2", &WidthSeat::area, "of the smaller of the two contacts")
+      .range(kFrom0);
 }
 
 struct Thread {
@@ -188,8 +207,11 @@ constexpr void describe(auto& fields, const Thread*) {
       .member("screw", &Thread::screw, "where the screw is")
       .member("size", &Thread::size, "\"M10\", \"M10x1\", \"3/8-16 UNC\"")
       .member("hole_mm", &Thread::hole_diameter, "diameter")
+      .range(kOver0)
       .member("screw_mm", &Thread::screw_diameter, "diameter")
+      .range(kOver0)
       .member("engaged_mm", &Thread::engaged, "along the axis")
+      .range(kFrom0)
       .member("offset_mm", &Thread::offset, "of the axes")
       .degrees("tilt_deg", &Thread::tilt, "angle between the axes")
       .member("axis", &Thread::axis, "of the hole, assembly's frame")
