@@ -26,7 +26,7 @@ void write_look(JsonWriter& out, const Look& look) {
   write_products(out, look.model, names);
   const LookNames numbered{names, look.seats.centre_lines};
   write_values(out, "occurrences", look.model.occurrences, &numbered);
-  write_centre_lines(out, look.seats, names);
+  write_values(out, "centre_lines", look.seats.centre_lines, &numbered);
   write_values(out, "radial_seats", look.seats.radial, &numbered);
   write_values(out, "axial_seats", look.seats.axial, &numbered);
   write_values(out, "taper_seats", look.seats.taper, &numbered);

@@ -3,6 +3,7 @@
 /// Described values as JSON: a key for each member, by its name, in the order of the description.
 /// A new member is said without a line here, unless kUnsaid names it.
 
+#include <algorithm>
 #include <array>
 #include <concepts>
 #include <optional>
@@ -35,6 +36,12 @@ template <>
 inline constexpr auto kUnsaid<Cone> = std::to_array<std::string_view>(
     {"name", "side", "zero", "patches", "radius_mm", "half_angle_deg", "deviation_mm"});
 template <>
+inline constexpr auto kUnsaid<Plane> = std::to_array<std::string_view>({"name", "at", "normal", "u",
+                                                                        "outline", "deviation_mm"});
+template <>
+inline constexpr auto kUnsaid<Width> = std::to_array<std::string_view>({"name", "side", "first",
+                                                                        "second"});
+template <>
 inline constexpr auto kUnsaid<Product> = std::to_array<std::string_view>(
     {"faces", "uncertainty_mm", "box", "cylinders", "cones", "planes", "widths", "others"});
 template <>
@@ -55,13 +62,14 @@ inline constexpr auto kUnsaid<Clash> = std::to_array<std::string_view>({"cause"}
 
 template <class T>
 constexpr bool is_said(std::string_view name) {
-  for (const std::string_view unsaid : kUnsaid<T>) {
-    if (unsaid == name) {
-      return false;
-    }
-  }
-  return true;
+  return std::find(kUnsaid<T>.begin(), kUnsaid<T>.end(), name) == kUnsaid<T>.end();
 }
+
+/// A value whose member of type M is said by that member's own members, in its place.
+template <class T, class M>
+inline constexpr bool kSaidByItsOwn = false;
+template <>
+inline constexpr bool kSaidByItsOwn<CentreLine, Line> = true;
 
 /// Members that are left out where they are 0.
 constexpr bool is_said_above_0(std::string_view name) {
@@ -74,6 +82,9 @@ struct LookNames {
   const List<CentreLine>& centre_lines;
 };
 
+template <class T>
+void write_members(JsonWriter& out, const T& value, const LookNames* names = nullptr);
+
 /// Writes the members of one value into an open object.
 template <class T>
 class JsonMembers {
@@ -85,7 +96,9 @@ class JsonMembers {
   JsonMembers& value(const char* /*name*/, const char* /*document*/) { return *this; }
   template <class M>
   JsonMembers& member(const char* name, M T::*member, const char* /*document*/) {
-    if (is_said<T>(name)) {
+    if constexpr (kSaidByItsOwn<T, M>) {
+      write_members(out_, value_.*member, names_);
+    } else if (is_said<T>(name)) {
       say(name, value_.*member);
     }
     return *this;
@@ -192,6 +205,14 @@ class JsonMembers {
     field(out_, key, look_names().centre_lines[id].id);
   }
   void say(std::string_view key, OccurrenceId id) { place_field(out_, key, id, names()); }
+  void say(std::string_view key, const std::vector<OccurrenceId>& ids) {
+    out_.key(key);
+    out_.open_array();
+    for (const OccurrenceId id : ids) {
+      out_.quoted(names().occurrence(id));
+    }
+    out_.close_array();
+  }
   void say(std::string_view key, const FeatureRef& ref) { feature_field(out_, key, ref, names()); }
 
   template <class M>
@@ -213,7 +234,7 @@ class JsonMembers {
 };
 
 template <class T>
-void write_members(JsonWriter& out, const T& value, const LookNames* names = nullptr) {
+void write_members(JsonWriter& out, const T& value, const LookNames* names) {
   JsonMembers<T> members(out, value, names);
   describe_value<T>(members);
 }

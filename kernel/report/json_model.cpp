@@ -46,7 +46,7 @@ void write_plane(JsonWriter& out, const Plane& plane, const std::string& id) {
   open_feature(out, id, "plane");
   field(out, "area_mm2", area(plane.outline));
   axis_field(out, "axis", {plane.at, plane.normal});
-  field(out, "recognised_from", word_of(plane.source));
+  write_members(out, plane);
   deviation_field(out, plane.source, plane.deviation);
   out.close_object();
 }
@@ -54,7 +54,7 @@ void write_plane(JsonWriter& out, const Plane& plane, const std::string& id) {
 void write_width(JsonWriter& out, const Product& product, const Width& width,
                  const std::string& id) {
   open_feature(out, id, width.side == Side::internal ? "slot" : "key");
-  field(out, "width_mm", width.width);
+  write_members(out, width);
   const Plane& first = product.planes[width.first];
   axis_field(out, "axis", {first.at, first.normal});
   out.close_object();

@@ -42,7 +42,6 @@ void quantities_field(JsonWriter& out, std::string_view key,
 
 void write_settings(JsonWriter& out, const LookSettings& settings);
 void write_products(JsonWriter& out, const Model& model, const ModelNames& names);
-void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& names);
 /// Sizes that the file states on faces.
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names);
 void write_job(JsonWriter& out, const Job& job);

@@ -25,39 +25,11 @@ void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
   out.close_object();
 }
 
-namespace {
-
-// An array under `key` with one object a line; `fill` writes the fields of each item.
-template <typename Items, typename Fill>
-void write_list(JsonWriter& out, std::string_view key, const Items& items, const Fill& fill) {
-  out.key(key);
-  out.open_array(JsonWriter::Layout::line_each);
-  for (const auto& item : items) {
-    out.open_object();
-    fill(item);
-    out.close_object();
-  }
-  out.close_array();
-}
-
-}  // namespace
-
-void write_centre_lines(JsonWriter& out, const Seats& seats, const ModelNames& names) {
-  write_list(out, "centre_lines", seats.centre_lines, [&](const CentreLine& line) {
-    field(out, "id", line.id);
-    point_field(out, "at", line.line.at);
-    point_field(out, "along", line.line.along);
-    out.key("occurrences");
-    out.open_array();
-    for (const OccurrenceId occurrence : line.occurrences) {
-      out.quoted(names.occurrence(occurrence));
-    }
-    out.close_array();
-  });
-}
-
 void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& names) {
-  write_list(out, "semantic_sizes", model.semantic_sizes, [&](const SemanticSize& size) {
+  out.key("semantic_sizes");
+  out.open_array(JsonWriter::Layout::line_each);
+  for (const SemanticSize& size : model.semantic_sizes) {
+    out.open_object();
     if (size.entity) {
       out.key("entity");
       out.whole(*size.entity);
@@ -86,7 +58,9 @@ void write_stated_sizes(JsonWriter& out, const Model& model, const ModelNames& n
     }
     field(out, "tolerance_class", size.tolerance_class);
     field(out, "doubt", size.doubt);
-  });
+    out.close_object();
+  }
+  out.close_array();
 }
 
 }  // namespace spotblue

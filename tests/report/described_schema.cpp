@@ -76,6 +76,10 @@ struct Form<std::vector<Interval>> : Copied<true> {
   static Json json() { return reference_to("intervals"); }
 };
 template <>
+struct Form<std::vector<OccurrenceId>> : Named {
+  static Json json() { return {{"type", "array"}}; }
+};
+template <>
 struct Form<std::vector<DiameterAt>> : Named {
   static constexpr bool kAlways = false;
   static Json json() { return {{"type", "array"}}; }
@@ -159,7 +163,11 @@ class SchemaMembers {
  private:
   template <class M>
   void add(const char* name, M T::* /*member*/, const char* document) {
-    if constexpr (requires { Form<M>::json(); }) {
+    if constexpr (kSaidByItsOwn<T, M>) {
+      SchemaMembers<M> own;
+      describe_value<M>(own);
+      keys_.insert(keys_.end(), own.keys().begin(), own.keys().end());
+    } else if constexpr (requires { Form<M>::json(); }) {
       const bool above_0 = is_said_above_0(name);
       const char* const unit = std::same_as<M, std::vector<DiameterAt>> ? "_mm" : "";
       keys_.push_back({std::string(name) + unit, Form<M>::json(),
@@ -265,6 +273,7 @@ void describe_lists(Json& results) {
   const auto each_of = [&results](const char* list) -> Json& { return results[list]["items"]; };
   describe_object<Product>(each_of("products"), {{}, {"features"}});
   describe_object<Occurrence>(each_of("occurrences"));
+  describe_object<CentreLine>(each_of("centre_lines"));
   describe_object<RadialSeat>(each_of("radial_seats"));
   describe_object<AxialSeat>(each_of("axial_seats"));
   describe_object<TaperSeat>(each_of("taper_seats"));
@@ -334,6 +343,9 @@ std::string described_schema(const std::string& schema) {
   describe_object<Cone>(
       whole["$defs"]["cone"],
       {{"id", "kind", "small_mm", "large_mm", "half_angle_deg"}, {"deviation_mm"}});
+  describe_object<Plane>(whole["$defs"]["plane"],
+                         {{"id", "kind", "area_mm2", "axis"}, {"deviation_mm"}});
+  describe_object<Width>(whole["$defs"]["width"], {{"id", "kind"}, {"axis"}});
   return laid_out(whole, "", 0) + "\n";
 }
 
