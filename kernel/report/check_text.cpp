@@ -9,8 +9,8 @@
 #include <vector>
 
 #include "report/finding_text.hpp"
+#include "report/fitted_text.hpp"
 #include "report/look_notes.hpp"
-#include "report/text_width.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
 

@@ -5,7 +5,7 @@
 #include <string_view>
 #include <utility>
 
-#include "report/text_width.hpp"
+#include "report/fitted_text.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
 

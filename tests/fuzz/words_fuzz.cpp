@@ -12,7 +12,7 @@
 #include "spotblue/geometry/sizes.hpp"
 #include "spotblue/job/feature_name.hpp"
 #include "spotblue/standards/b4_1.hpp"
-#include "spotblue/standards/iso2768.hpp"
+#include "spotblue/standards/general_tolerances.hpp"
 #include "spotblue/standards/iso286.hpp"
 #include "spotblue/standards/threads.hpp"
 

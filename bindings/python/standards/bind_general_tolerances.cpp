@@ -1,11 +1,11 @@
 #include "python/values/numbers.hpp"
 #include "spotblue/standards/clearance_holes.hpp"
-#include "spotblue/standards/iso2768.hpp"
+#include "spotblue/standards/general_tolerances.hpp"
 
 namespace spotblue::python {
 namespace {
 
-void bind_iso2768(py::module_& module) {
+void bind_tolerance_classes(py::module_& module) {
   choice<GeneralTolerance>(module);
   bind_record<GeneralToleranceStep>(module);
   module.def(
@@ -28,7 +28,7 @@ Raises: BadInputError for anything else.)");
       py::arg("tolerance"), "The letter of a class: f, m, c or v.");
 }
 
-void bind_iso2768_deviations(py::module_& module) {
+void bind_general_deviations(py::module_& module) {
   module.def(
       "general_deviation",
       [](double nominal_mm, GeneralTolerance tolerance) {
@@ -60,8 +60,8 @@ Raises: BadInputError for no size; NotInStandardError under 0.5 mm.)");
 }  // namespace
 
 void bind_general_tolerances(py::module_& module) {
-  bind_iso2768(module);
-  bind_iso2768_deviations(module);
+  bind_tolerance_classes(module);
+  bind_general_deviations(module);
   bind_record<ClearanceHole>(module);
   module.def(
       "clearance_holes", [] { return listed(clearance_holes()); },

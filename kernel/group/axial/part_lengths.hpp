@@ -8,7 +8,7 @@
 
 #include "group/match/declared.hpp"
 #include "spotblue/mechanics/stack.hpp"
-#include "spotblue/standards/iso2768.hpp"
+#include "spotblue/standards/general_tolerances.hpp"
 
 namespace spotblue {
 

@@ -1,4 +1,4 @@
-#include "spotblue/standards/iso2768.hpp"
+#include "spotblue/standards/general_tolerances.hpp"
 
 #include <gtest/gtest.h>
 
@@ -9,7 +9,7 @@
 #include "support/csv.hpp"
 #include "support/thrown.hpp"
 
-namespace spotblue::iso2768_test {
+namespace spotblue::general_tolerances_test {
 
 using test::CsvRow;
 using test::number;
@@ -89,4 +89,4 @@ TEST(GeneralTolerance, LettersOutsideTheStandardAreRefused) {
   EXPECT_THROW((void)parse_general_tolerance(""), Error);
 }
 
-}  // namespace spotblue::iso2768_test
+}  // namespace spotblue::general_tolerances_test

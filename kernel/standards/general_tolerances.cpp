@@ -1,4 +1,4 @@
-#include "spotblue/standards/iso2768.hpp"
+#include "spotblue/standards/general_tolerances.hpp"
 
 #include <fmt/format.h>
 

@@ -4,7 +4,8 @@
 ///
 /// Source: ISO 2768-1:1989, clause 4, table 1 (linear dimensions) and table 2 (external radii and
 /// chamfer heights); seen in reprints of the tables only.
-/// Checked by: tests/standards/iso2768_test.cpp, every row of tests/reference/iso2768_1.csv.
+/// Checked by: tests/standards/general_tolerances_test.cpp, every row of
+/// tests/reference/iso2768_1.csv.
 
 #include <array>
 #include <optional>

@@ -1,4 +1,7 @@
 #pragma once
+/// @file
+/// Texts fitted to the columns of a terminal: how many one takes; spotblue/report/text.hpp has
+/// fitted_text itself.
 
 #include <cstddef>
 #include <string_view>

@@ -1,4 +1,4 @@
-#include "report/text_width.hpp"
+#include "report/fitted_text.hpp"
 
 #include <utf8proc.h>
 
