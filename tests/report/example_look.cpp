@@ -99,11 +99,7 @@ RadialSeat press(OccurrenceId hole, OccurrenceId shaft, CentreLineId centre_line
           .centre_line = centre_line};
 }
 
-Seats example_seats() {
-  Seats seats;
-  seats.centre_lines = {
-      {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), OccurrenceId(1)}}};
-  seats.radial = {press(OccurrenceId(0), OccurrenceId(1), CentreLineId(0))};
+std::vector<AxialSeat> shoulder_and_side() {
   AxialSeat shoulder;
   shoulder.a = {OccurrenceId(0), FeatureKind::plane, 0};
   shoulder.b = {OccurrenceId(1), FeatureKind::plane, 0};
@@ -117,7 +113,10 @@ Seats example_seats() {
   side.b = {OccurrenceId(1), FeatureKind::plane, 2};
   side.gap = -0.02;
   side.area = 100.0;
-  seats.axial = {shoulder, side};
+  return {shoulder, side};
+}
+
+TaperSeat taper_seat() {
   TaperSeat taper;
   taper.hole = {OccurrenceId(0), FeatureKind::cone, 0};
   taper.shaft = {OccurrenceId(1), FeatureKind::cone, 0};
@@ -126,7 +125,10 @@ Seats example_seats() {
   taper.gap = 0.01;
   taper.engaged = 2.0;
   taper.diameter = 22.0;
-  seats.taper = {taper};
+  return taper;
+}
+
+WidthSeat key_in_slot() {
   WidthSeat key;
   key.slot = {OccurrenceId(0), FeatureKind::width, 0};
   key.key = {OccurrenceId(1), FeatureKind::width, 0};
@@ -134,7 +136,10 @@ Seats example_seats() {
   key.key_width = 7.95;
   key.clearance = 8.0 - 7.95;
   key.area = 90.0;
-  seats.width = {key};
+  return key;
+}
+
+Thread tapped_screw() {
   Thread screw;
   screw.hole = {OccurrenceId(0), kCylinder, 1};
   screw.screw = {OccurrenceId(1), kCylinder, 1};
@@ -142,7 +147,18 @@ Seats example_seats() {
   screw.hole_diameter = 8.5;
   screw.screw_diameter = 10.0;
   screw.engaged = 15.0;
-  seats.threads = {screw};
+  return screw;
+}
+
+Seats example_seats() {
+  Seats seats;
+  seats.centre_lines = {
+      {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), OccurrenceId(1)}}};
+  seats.radial = {press(OccurrenceId(0), OccurrenceId(1), CentreLineId(0))};
+  seats.axial = shoulder_and_side();
+  seats.taper = {taper_seat()};
+  seats.width = {key_in_slot()};
+  seats.threads = {tapped_screw()};
   return seats;
 }
 

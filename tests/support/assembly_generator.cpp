@@ -60,6 +60,13 @@ void append(Truth& all, const Truth& some, std::size_t by) {
   append(all.clashes, some.clashes, by, &TrueClash::a, &TrueClash::b);
 }
 
+// Adds what holds the components; its place among the nodes.
+std::size_t add_holder(std::vector<Node>& nodes, const std::string& name,
+                       const std::vector<Node::Component>& components) {
+  nodes.push_back({name, {}, components});
+  return nodes.size() - 1;
+}
+
 class Tree {
  public:
   Tree(Assembly& assembly, const Wrapping& wrapping, const gp_Trsf& drawn_at)
@@ -160,13 +167,11 @@ class Tree {
   }
 
   std::size_t add_sub_assembly(const Station& station) {
-    Node node;
-    node.name = "Station " + std::to_string(out_.nodes.size());
+    std::vector<Node::Component> components;
     for (const Placed& placed : station.placed) {
-      node.components.push_back({first_node_ + placed.part, own_place(placed.at)});
+      components.push_back({first_node_ + placed.part, own_place(placed.at)});
     }
-    out_.nodes.push_back(node);
-    return out_.nodes.size() - 1;
+    return add_holder(out_.nodes, "Station " + std::to_string(out_.nodes.size()), components);
   }
 
   Assembly& out_;
@@ -177,6 +182,15 @@ class Tree {
   std::size_t first_open_ = 0;
   std::size_t sub_assembly_ = static_cast<std::size_t>(-1);
 };
+
+// How far apart stations stand so that none comes near another.
+double grid_pitch(const std::vector<Station>& stations) {
+  double pitch = 0.0;
+  for (const Station& station : stations) {
+    pitch = std::max(pitch, 2.0 * station.reach + 10.0);
+  }
+  return pitch;
+}
 
 }  // namespace
 
@@ -248,10 +262,7 @@ Assembly assemble(std::uint64_t seed, const std::vector<Station>& stations,
   gp_Trsf pose = wrapping.posed ? random_pose(chance, 100.0) : gp_Trsf();
   Chance far(wrapping.seed * 15'485'863 + 3);
   pose = wrapping.far == Far::placed ? far_shift(far) * pose : pose;
-  double pitch = 0.0;
-  for (const Station& station : stations) {
-    pitch = std::max(pitch, 2.0 * station.reach + 10.0);
-  }
+  const double pitch = grid_pitch(stations);
   const gp_Trsf group_frame = random_pose(chance, 50.0);
   std::vector<Node::Component> at_root;
   std::vector<Node::Component> in_group;
@@ -277,16 +288,9 @@ Assembly assemble(std::uint64_t seed, const std::vector<Station>& stations,
     }
   }
   if (!in_group.empty()) {
-    Node group;
-    group.name = "Group";
-    group.components = in_group;
-    assembly.nodes.push_back(group);
-    at_root.push_back({assembly.nodes.size() - 1, group_frame});
+    at_root.push_back({add_holder(assembly.nodes, "Group", in_group), group_frame});
   }
-  Node root;
-  root.name = "Assembly";
-  root.components = at_root;
-  assembly.nodes.push_back(root);
+  add_holder(assembly.nodes, "Assembly", at_root);
   return assembly;
 }
 

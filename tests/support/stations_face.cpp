@@ -18,6 +18,12 @@ struct FlangedSizes {
   double bush_low = 0, bush_fillet = 0, washer_in = 0, washer_out = 0, washer_thick = 0;
   double shoulder = 0, shaft_fillet = 0;
   double gap_flange = 0, gap_washer = 0, gap_shoulder = 0;
+
+  // Heights: under the flange, on top of it, under the washer, under the shaft's shoulder.
+  [[nodiscard]] double under() const { return length + gap_flange; }
+  [[nodiscard]] double top() const { return under() + thick; }
+  [[nodiscard]] double washer() const { return top() + gap_washer; }
+  [[nodiscard]] double step() const { return washer() + washer_thick + gap_shoulder; }
 };
 
 FlangedSizes flanged_sizes(Chance& chance) {
@@ -65,69 +71,112 @@ void add_past_washer(Station& station, const FlangedSizes& s, std::size_t bush, 
   }
 }
 
-}  // namespace
+struct FlangedParts {
+  std::size_t housing = 0, bush = 0, shaft = 0, disc = 0;
+};
 
-Station flanged(Shop& shop) {
-  Chance& chance = shop.sizes;
-  Station station{"flanged", {}, {}, {}};
-  const FlangedSizes s = flanged_sizes(chance);
+FlangedParts add_flanged_parts(Station& station, Shop& shop, const FlangedSizes& s) {
   const Finish a = shop.finish();
   const Finish b = shop.finish();
   const Finish c = shop.finish();
   const Finish d = shop.finish();
-  const double half = s.flange / 2 + chance.size(4.0, 8.0);
-  const auto housing = station.add(
+  FlangedParts parts;
+  const double half = s.flange / 2 + shop.sizes.size(4.0, 8.0);
+  parts.housing = station.add(
       "Housing",
       s.chamfer > 0.0 ? turned(chamfered_ring(s.hole, 2 * half, 0.0, s.length, s.chamfer), a)
                       : block({.x = {-half, half}, .y = {-half, half}, .z = {0.0, s.length}},
                               {{0, 0, s.hole}}, a),
       a);
-  const double under = s.length + s.gap_flange;
-  const double top = under + s.thick;
-  const double washer = top + s.gap_washer;
-  const double step = washer + s.washer_thick + s.gap_shoulder;
-  const auto bush = station.add("Flanged bush",
-                                turned({{s.bore / 2, s.bush_low},
-                                        {s.bush / 2, s.bush_low},
-                                        {s.bush / 2, under, s.bush_fillet},
-                                        {s.flange / 2, under},
-                                        {s.flange / 2, top},
-                                        {s.bore / 2, top}},
-                                       b),
-                                b);
-  const auto shaft = station.add("Stepped shaft",
-                                 turned({{0.0, -20.0},
-                                         {s.shaft / 2, -20.0},
-                                         {s.shaft / 2, step, s.shaft_fillet},
-                                         {s.shoulder / 2, step},
-                                         {s.shoulder / 2, step + 8.0},
-                                         {0.0, step + 8.0}},
-                                        c),
-                                 c);
-  const auto disc =
-      station.add("Washer", turned(bar(s.washer_in, s.washer_out, 0.0, s.washer_thick), d), d,
-                  shift(0, 0, washer));
+  parts.bush = station.add("Flanged bush",
+                           turned({{s.bore / 2, s.bush_low},
+                                   {s.bush / 2, s.bush_low},
+                                   {s.bush / 2, s.under(), s.bush_fillet},
+                                   {s.flange / 2, s.under()},
+                                   {s.flange / 2, s.top()},
+                                   {s.bore / 2, s.top()}},
+                                  b),
+                           b);
+  parts.shaft = station.add("Stepped shaft",
+                            turned({{0.0, -20.0},
+                                    {s.shaft / 2, -20.0},
+                                    {s.shaft / 2, s.step(), s.shaft_fillet},
+                                    {s.shoulder / 2, s.step()},
+                                    {s.shoulder / 2, s.step() + 8.0},
+                                    {0.0, s.step() + 8.0}},
+                                   c),
+                            c);
+  parts.disc = station.add("Washer", turned(bar(s.washer_in, s.washer_out, 0.0, s.washer_thick), d),
+                           d, shift(0, 0, s.washer()));
+  return parts;
+}
+
+void add_flanged_rounds(Station& station, const FlangedSizes& s, const FlangedParts& parts) {
   auto& radial = station.truth.radial;
   radial.push_back(
-      centred(housing, bush, s.hole, s.bush,
-              shared(s.chamfer, s.length - s.chamfer, s.bush_low, under - s.bush_fillet)));
-  const double plain_end = step - s.shaft_fillet;
-  radial.push_back(
-      centred(bush, shaft, s.bore, s.shaft, shared(s.bush_low, top, -20.0, plain_end)));
+      centred(parts.housing, parts.bush, s.hole, s.bush,
+              shared(s.chamfer, s.length - s.chamfer, s.bush_low, s.under() - s.bush_fillet)));
+  const double plain_end = s.step() - s.shaft_fillet;
+  radial.push_back(centred(parts.bush, parts.shaft, s.bore, s.shaft,
+                           shared(s.bush_low, s.top(), -20.0, plain_end)));
   if (s.washer_in - s.shaft < 2.0) {
     // A washer sunk into the flange has the bush between its bore and the shaft for that depth.
-    radial.push_back(
-        centred(disc, shaft, s.washer_in, s.shaft,
-                shared(std::max(washer, top), washer + s.washer_thick, -20.0, plain_end)));
+    radial.push_back(centred(
+        parts.disc, parts.shaft, s.washer_in, s.shaft,
+        shared(std::max(s.washer(), s.top()), s.washer() + s.washer_thick, -20.0, plain_end)));
   }
-  add_faces(station, housing, bush, s.gap_flange,
+}
+
+void add_flanged_faces(Station& station, const FlangedSizes& s, const FlangedParts& parts) {
+  add_faces(station, parts.housing, parts.bush, s.gap_flange,
             ring_area(std::max(s.hole + 2 * s.chamfer, s.bush + 2 * s.bush_fillet), s.flange));
-  add_faces(station, bush, disc, s.gap_washer,
+  add_faces(station, parts.bush, parts.disc, s.gap_washer,
             ring_area(std::max(s.washer_in, s.bore), std::min(s.washer_out, s.flange)));
-  add_faces(station, disc, shaft, s.gap_shoulder,
+  add_faces(station, parts.disc, parts.shaft, s.gap_shoulder,
             ring_area(std::max(s.washer_in, s.shaft + 2 * s.shaft_fillet),
                       std::min(s.washer_out, s.shoulder)));
-  add_past_washer(station, s, bush, shaft);
+  add_past_washer(station, s, parts.bush, parts.shaft);
+}
+
+TopoDS_Shape grooved_shaft(double shaft, double floor, double low, double high,
+                           const Finish& finish) {
+  return turned({{0.0, -10.0},
+                 {shaft / 2, -10.0},
+                 {shaft / 2, low},
+                 {floor / 2, low},
+                 {floor / 2, high},
+                 {shaft / 2, high},
+                 {shaft / 2, high + 6.0},
+                 {0.0, high + 6.0}},
+                finish);
+}
+
+// A ring with a gap of that angle, rad; 0 for a whole one.
+TopoDS_Shape retaining_ring(double inner, double outer, double thick, double gap,
+                            const Finish& finish) {
+  TopoDS_Shape band = turned(bar(inner, outer, 0.0, thick), before_cutting(finish));
+  if (gap > 0.0) {
+    // A wedge with its point on the centre line: the same angle is missing at every diameter.
+    const double reach = 4.0 * outer;
+    const TopoDS_Shape one =
+        moved(block({.x = {0.0, reach}, .y = {-reach, 0.0}, .z = {-1.0, thick + 1.0}}, {}, {}),
+              turn(0, 0, 1, gap / 2));
+    const TopoDS_Shape two =
+        moved(block({.x = {0.0, reach}, .y = {0.0, reach}, .z = {-1.0, thick + 1.0}}, {}, {}),
+              turn(0, 0, 1, -gap / 2));
+    band = cut(band, common(one, two));
+  }
+  return rewritten(band, finish);
+}
+
+}  // namespace
+
+Station flanged(Shop& shop) {
+  Station station{"flanged", {}, {}, {}};
+  const FlangedSizes s = flanged_sizes(shop.sizes);
+  const FlangedParts parts = add_flanged_parts(station, shop, s);
+  add_flanged_rounds(station, s, parts);
+  add_flanged_faces(station, s, parts);
   return station;
 }
 
@@ -197,31 +246,9 @@ Station ring_in_groove(Shop& shop) {
   const Finish b = shop.finish();
   const Finish c = shop.finish();
   const auto hub = station.add("Hub", turned(bar(bore, outer, 0.0, length), a), a);
-  const auto bar_ = station.add("Grooved shaft",
-                                turned({{0.0, -10.0},
-                                        {shaft / 2, -10.0},
-                                        {shaft / 2, low},
-                                        {floor / 2, low},
-                                        {floor / 2, high},
-                                        {shaft / 2, high},
-                                        {shaft / 2, high + 6.0},
-                                        {0.0, high + 6.0}},
-                                       b),
-                                b);
-  TopoDS_Shape band = turned(bar(ring_in, ring_out, 0.0, ring), before_cutting(c));
-  if (from > 0.0) {
-    // A wedge with its point on the centre line: the same angle is missing at every diameter.
-    const double reach = 4.0 * ring_out;
-    const TopoDS_Shape one =
-        moved(block({.x = {0.0, reach}, .y = {-reach, 0.0}, .z = {-1.0, ring + 1.0}}, {}, {}),
-              turn(0, 0, 1, from / 2));
-    const TopoDS_Shape two =
-        moved(block({.x = {0.0, reach}, .y = {0.0, reach}, .z = {-1.0, ring + 1.0}}, {}, {}),
-              turn(0, 0, 1, -from / 2));
-    band = cut(band, common(one, two));
-  }
-  const auto clip = station.add("Retaining ring", rewritten(band, c), c,
-                                shift(0, 0, low + play) * turn(0, 0, 1, 0.7));
+  const auto bar_ = station.add("Grooved shaft", grooved_shaft(shaft, floor, low, high, b), b);
+  const auto clip = station.add("Retaining ring", retaining_ring(ring_in, ring_out, ring, from, c),
+                                c, shift(0, 0, low + play) * turn(0, 0, 1, 0.7));
   const double part = (kFullTurn - from) / kFullTurn;
   station.truth.radial.push_back(centred(hub, bar_, bore, shaft, length));
   TrueRadial seat = centred(clip, bar_, ring_in, floor, ring);

@@ -87,76 +87,43 @@ TopoDS_Shape screw(const ScrewJoint& j, const Finish& finish) {
       fuse(turned(shank, before_cutting(finish)), hexagon(j.thread.flats, under, high)), finish);
 }
 
-}  // namespace
+struct KeyedSizes {
+  double shaft = 0.0, bore = 0.0, outer = 0.0, length = 0.0;
+  double width = 0.0, height = 0.0, in_shaft = 0.0, in_hub = 0.0, aside = 0.0;
+  double floor = 0.0, under = 0.0, over = 0.0, top = 0.0;
+  bool along = false;  // the keyseat is longer than the hub
+  double from = 0.0, to = 0.0, key_from = 0.0;
+};
 
-Station keyed(Shop& shop) {
-  Chance& chance = shop.sizes;
-  Station station{"keyed", {}, {}, {}};
-  const double shaft = chance.size(14.0, 50.0);
-  const double draw = some_clearance(chance, shaft);
-  const double bore = shaft + std::clamp(draw, -0.03, 0.3);
+KeyedSizes keyed_sizes(Chance& chance) {
+  KeyedSizes s;
+  s.shaft = chance.size(14.0, 50.0);
+  const double draw = some_clearance(chance, s.shaft);
+  s.bore = s.shaft + std::clamp(draw, -0.03, 0.3);
   const KeySection section = *std::find_if(kKeys.begin(), kKeys.end(),
-                                           [&](const KeySection& k) { return shaft <= k.up_to; });
-  const double width = section.width;
-  const double length = chance.size(2.5 * width + 14.0, 2.5 * width + 26.0);
-  const double outer = bore + chance.size(16.0, 30.0) + section.height;
+                                           [&](const KeySection& k) { return s.shaft <= k.up_to; });
+  s.width = section.width;
+  s.height = section.height;
+  s.length = chance.size(2.5 * s.width + 14.0, 2.5 * s.width + 26.0);
+  s.outer = s.bore + chance.size(16.0, 30.0) + section.height;
   const double tight = chance.between(0.0, 1.0);
-  const double in_shaft = width + (tight < 0.25  ? -0.008
-                                   : tight < 0.5 ? 0.0
-                                                 : chance.size(0.005, 0.06));
-  const double in_hub = width + chance.size(0.01, 0.1);
+  s.in_shaft = s.width + (tight < 0.25 ? -0.008 : tight < 0.5 ? 0.0 : chance.size(0.005, 0.06));
+  s.in_hub = s.width + chance.size(0.01, 0.1);
   // No farther aside than the tighter of the two slots lets the key go.
-  const double room = std::max(0.0, std::min(in_shaft, in_hub) - width) / 2;
-  const double aside = room * chance.between(0.0, 0.9);
-  const double floor = shaft / 2 - section.in_shaft;
-  const double under = chance.in(0.5) ? 0.0 : chance.size(0.02, 0.2);
-  const double over = chance.size(0.1, 0.5);
-  const double top = floor + under + section.height;
-  const bool along = chance.in(0.5);
-  const double from = along ? -3.0 : std::max(width / 2 + 2.0, 0.25 * length);
-  const double to = length - from;
-  const double key_from = along ? 2.0 : from + 0.5;
-  const double key_to = length - key_from;
-  const double key = key_to - key_from;
-
-  const Finish a = shop.finish();
-  const Finish b = shop.finish();
-  const Finish c = shop.finish();
-  const TopoDS_Shape broach = block(
-      {.x = {-in_hub / 2, in_hub / 2}, .y = {0.0, top + over}, .z = {-1.0, length + 1.0}}, {}, {});
-  const auto hub = station.add(
-      "Keyed hub",
-      rewritten(cut(turned(bar(bore, outer, 0.0, length), before_cutting(a)), broach), a), a);
-  const double past = std::max(10.0, width / 2 + 6.0);
-  const auto bar_ =
-      station.add("Keyed shaft",
-                  rewritten(cut(turned(bar(0.0, shaft, -past, length + past), before_cutting(b)),
-                                keyseat(in_shaft, floor, shaft, from, to)),
-                            b),
-                  b);
-  const auto feather = station.add(
-      "Key",
-      block({.x = {-width / 2, width / 2}, .y = {0.0, section.height}, .z = {0.0, key}}, {}, c), c,
-      shift(aside, floor + under, key_from));
-
-  TrueRadial seat = centred(hub, bar_, bore, shaft, length);
-  const double lost_hub = 2.0 * std::asin(in_hub / bore);
-  const double lost_shaft = 2.0 * std::asin(in_shaft / shaft);
-  seat.coverage = kFullTurn - (along ? std::max(lost_hub, lost_shaft) : lost_hub);
-  station.truth.radial.push_back(seat);
-  const double shaft_edge = std::sqrt(shaft * shaft - in_shaft * in_shaft) / 2;
-  const double hub_edge = std::sqrt(bore * bore - in_hub * in_hub) / 2;
-  station.truth.width.push_back(
-      {bar_, feather, in_shaft, width, aside, key * (shaft_edge - floor - under)});
-  station.truth.width.push_back({hub, feather, in_hub, width, aside, key * (top - hub_edge)});
-  station.truth.axial.push_back({bar_, feather, under, key * std::min(width, in_shaft), false});
-  station.truth.axial.push_back({feather, hub, over, key * width, false});
-  return station;
+  const double room = std::max(0.0, std::min(s.in_shaft, s.in_hub) - s.width) / 2;
+  s.aside = room * chance.between(0.0, 0.9);
+  s.floor = s.shaft / 2 - section.in_shaft;
+  s.under = chance.in(0.5) ? 0.0 : chance.size(0.02, 0.2);
+  s.over = chance.size(0.1, 0.5);
+  s.top = s.floor + s.under + section.height;
+  s.along = chance.in(0.5);
+  s.from = s.along ? -3.0 : std::max(s.width / 2 + 2.0, 0.25 * s.length);
+  s.to = s.length - s.from;
+  s.key_from = s.along ? 2.0 : s.from + 0.5;
+  return s;
 }
 
-Station screwed(Shop& shop) {
-  Chance& chance = shop.sizes;
-  Station station{"screwed", {}, {}, {}};
+ScrewJoint screw_joint(Chance& chance) {
   ScrewJoint j;
   j.thread = kTapped[chance.below(kTapped.size())];
   const double minor = j.thread.size - 1.0825 * j.thread.pitch;  // ISO 724, from memory
@@ -168,6 +135,57 @@ Station screwed(Shop& shop) {
   j.socket = chance.in(0.5);
   j.head = 1.5 * j.thread.size;
   j.tip = chance.in(0.5) ? 0.0 : 0.12 * j.thread.size;
+  return j;
+}
+
+}  // namespace
+
+Station keyed(Shop& shop) {
+  Station station{"keyed", {}, {}, {}};
+  const KeyedSizes s = keyed_sizes(shop.sizes);
+  const double key = s.length - s.key_from - s.key_from;
+  const Finish a = shop.finish();
+  const Finish b = shop.finish();
+  const Finish c = shop.finish();
+  const TopoDS_Shape broach = block(
+      {.x = {-s.in_hub / 2, s.in_hub / 2}, .y = {0.0, s.top + s.over}, .z = {-1.0, s.length + 1.0}},
+      {}, {});
+  const auto hub = station.add(
+      "Keyed hub",
+      rewritten(cut(turned(bar(s.bore, s.outer, 0.0, s.length), before_cutting(a)), broach), a), a);
+  const double past = std::max(10.0, s.width / 2 + 6.0);
+  const auto bar_ = station.add(
+      "Keyed shaft",
+      rewritten(cut(turned(bar(0.0, s.shaft, -past, s.length + past), before_cutting(b)),
+                    keyseat(s.in_shaft, s.floor, s.shaft, s.from, s.to)),
+                b),
+      b);
+  const auto feather = station.add(
+      "Key",
+      block({.x = {-s.width / 2, s.width / 2}, .y = {0.0, s.height}, .z = {0.0, key}}, {}, c), c,
+      shift(s.aside, s.floor + s.under, s.key_from));
+
+  TrueRadial seat = centred(hub, bar_, s.bore, s.shaft, s.length);
+  const double lost_hub = 2.0 * std::asin(s.in_hub / s.bore);
+  const double lost_shaft = 2.0 * std::asin(s.in_shaft / s.shaft);
+  seat.coverage = kFullTurn - (s.along ? std::max(lost_hub, lost_shaft) : lost_hub);
+  station.truth.radial.push_back(seat);
+  const double shaft_edge = std::sqrt(s.shaft * s.shaft - s.in_shaft * s.in_shaft) / 2;
+  const double hub_edge = std::sqrt(s.bore * s.bore - s.in_hub * s.in_hub) / 2;
+  station.truth.width.push_back(
+      {bar_, feather, s.in_shaft, s.width, s.aside, key * (shaft_edge - s.floor - s.under)});
+  station.truth.width.push_back(
+      {hub, feather, s.in_hub, s.width, s.aside, key * (s.top - hub_edge)});
+  station.truth.axial.push_back(
+      {bar_, feather, s.under, key * std::min(s.width, s.in_shaft), false});
+  station.truth.axial.push_back({feather, hub, s.over, key * s.width, false});
+  return station;
+}
+
+Station screwed(Shop& shop) {
+  Chance& chance = shop.sizes;
+  Station station{"screwed", {}, {}, {}};
+  const ScrewJoint j = screw_joint(chance);
   const double apart = j.thread.size * 1.8;
   const double half = apart + 1.8 * j.thread.size;
   std::vector<Drilled> spots{{apart, apart, j.hole}, {-apart, -apart, j.hole}};

@@ -32,6 +32,32 @@ Outline clipped(Outline outline, double half_x, double half_y) {
   return outline;
 }
 
+// A plate about its own middle, put aside and turned.
+Outline put_plate(double half_x, double half_y, const Spot& at, double angle) {
+  const double cos = std::cos(angle);
+  const double sin = std::sin(angle);
+  Outline corners;
+  for (const auto& [x, y] : {Spot{-half_x, -half_y}, Spot{half_x, -half_y}, Spot{half_x, half_y},
+                             Spot{-half_x, half_y}}) {
+    corners.push_back({at.x + cos * x - sin * y, at.y + sin * x + cos * y});
+  }
+  return corners;
+}
+
+struct Shim {
+  double thick = 0.0, below = 0.0, above = 0.0;
+};
+constexpr double kShimArea = 56.0;  // mm2
+
+void add_shim(Station& station, const Shim& shim, std::size_t lower, std::size_t upper,
+              const Finish& finish) {
+  const auto leaf = station.add(
+      "Shim", block({.x = {1.0, 8.0}, .y = {-4.0, 4.0}, .z = {0.0, shim.thick}}, {}, finish),
+      finish, shift(0, 0, shim.below));
+  add_faces(station, lower, leaf, shim.below, kShimArea, false);
+  add_faces(station, leaf, upper, shim.above, kShimArea, false);
+}
+
 }  // namespace
 
 Station plates(Shop& shop) {
@@ -49,10 +75,8 @@ Station plates(Shop& shop) {
   const double hole_a = chance.size(3.0, 5.0);
   const double hole_b = chance.size(3.0, 5.0);
   const bool shimmed = chance.in(0.35);
-  const double shim = chance.size(0.2, 0.7);
-  const double below = face_gap(chance) * 0.3;
-  const double above = face_gap(chance) * 0.3;
-  const double gap = shimmed          ? below + shim + above
+  const Shim shim{chance.size(0.2, 0.7), face_gap(chance) * 0.3, face_gap(chance) * 0.3};
+  const double gap = shimmed          ? shim.below + shim.thick + shim.above
                      : chance.in(0.3) ? -chance.size(0.005, 0.95)
                                       : face_gap(chance);
   const auto lower =
@@ -70,21 +94,12 @@ Station plates(Shop& shop) {
                   block({.x = {-over_x, over_x}, .y = {-over_y, over_y}, .z = {0.0, 7.0}},
                         {{cos * hx + sin * hy, -sin * hx + cos * hy, hole_b}}, b),
                   b, shift(dx, dy, gap) * turn(0, 0, 1, angle));
-  Outline corners;
-  for (const auto& [x, y] : {Spot{-over_x, -over_y}, Spot{over_x, -over_y}, Spot{over_x, over_y},
-                             Spot{-over_x, over_y}}) {
-    corners.push_back({dx + cos * x - sin * y, dy + sin * x + cos * y});
-  }
+  const Outline corners = put_plate(over_x, over_y, {dx, dy}, angle);
   double area = outline_area(clipped(corners, half_x, half_y)) - ring_area(0.0, hole_a) -
                 ring_area(0.0, hole_b);
   if (shimmed) {
-    const Finish c = shop.finish();
-    const auto leaf =
-        station.add("Shim", block({.x = {1.0, 8.0}, .y = {-4.0, 4.0}, .z = {0.0, shim}}, {}, c), c,
-                    shift(0, 0, below));
-    area -= 56.0;
-    add_faces(station, lower, leaf, below, 56.0, false);
-    add_faces(station, leaf, upper, above, 56.0, false);
+    add_shim(station, shim, lower, upper, shop.finish());
+    area -= kShimArea;
   }
   add_faces(station, lower, upper, gap, area, false);
   return station;

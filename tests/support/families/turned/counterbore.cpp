@@ -21,6 +21,17 @@ constexpr std::array<HeadScrew, 5> kScrews{
      {.size = 8, .drill = 6.8, .clear = 9.0, .head = 13.0},
      {.size = 10, .drill = 8.5, .clear = 11.0, .head = 16.0}}};
 
+TopoDS_Shape cap_screw(const HeadScrew& s, double depth, double under, const Finish& finish) {
+  const double size = s.size;
+  return turned({{0.0, -depth},
+                 {size / 2, -depth},
+                 {size / 2, under},
+                 {s.head / 2, under},
+                 {s.head / 2, under + size},
+                 {0.0, under + size}},
+                finish);
+}
+
 }  // namespace
 
 Station counterbore(Shop& shop) {
@@ -50,15 +61,7 @@ Station counterbore(Shop& shop) {
   const auto plate =
       station.add("Counterbored plate", rewritten(cut(slab, mill), b), b, shift(0, 0, gap));
   const double under = gap + floor + lift;
-  const auto screw = station.add("Cap screw",
-                                 turned({{0.0, -depth},
-                                         {size / 2, -depth},
-                                         {size / 2, under},
-                                         {s.head / 2, under},
-                                         {s.head / 2, under + size},
-                                         {0.0, under + size}},
-                                        c),
-                                 c);
+  const auto screw = station.add("Cap screw", cap_screw(s, depth, under, c), c);
   station.truth.threads.push_back(
       {base, screw, "M" + std::to_string(s.size), s.drill, size, depth});
   station.truth.radial.push_back(centred(plate, screw, s.clear, size, floor));
