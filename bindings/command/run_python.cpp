@@ -37,7 +37,7 @@ std::vector<std::string> words_for_python(const Given& given) {
     words.push_back("=" + operand);
   }
   for (const auto& [name, text] : given.options) {
-    words.push_back(name + "=" + text);
+    words.push_back(std::string(name).append("=").append(text));
   }
   return words;
 }

@@ -25,6 +25,7 @@ struct TypeText {
 template <TypeText kText>
 class Typed : public pybind11::object {
  public:
+  // NOLINTNEXTLINE(google-explicit-constructor): a result becomes what its return type says
   Typed(pybind11::object given) : pybind11::object(std::move(given)) {}
   Typed(pybind11::handle given, borrowed_t how) : pybind11::object(given, how) {}
   Typed(pybind11::handle given, stolen_t how) : pybind11::object(given, how) {}
