@@ -32,6 +32,7 @@ const char* class_name(ErrorCode code) {
 }  // namespace
 
 void translate_errors() {
+  // NOLINTNEXTLINE(performance-unnecessary-value-param): as pybind11 calls it
   py::register_exception_translator([](std::exception_ptr thrown) {
     try {
       if (thrown) {
