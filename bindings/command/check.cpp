@@ -16,6 +16,7 @@
 #include "spotblue/base/whole_file.hpp"
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/report/check_text.hpp"
+#include "spotblue/report/group_text.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::command {
@@ -62,6 +63,12 @@ std::string sizes_written(const CheckResult& result, const std::filesystem::path
   return text;
 }
 
+std::string shown(const CheckResult& result, const ViewOptions& options, bool with_group) {
+  const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
+  const TextStyle style = style_for(options, unit);
+  return (with_group ? group_text(result, style) : std::string()) + check_text(result, style);
+}
+
 }  // namespace
 
 ExitCode run_check(const Given& given) {
@@ -73,9 +80,8 @@ ExitCode run_check(const Given& given) {
   const CheckResult result = checked(options, with_sizes);
   refuse_overwriting(options.output, files_of(result.look.model));
   refuse_overwriting(with_sizes, files_of(result.look.model));
-  const LengthUnit unit = options.unit.empty() ? result.job.unit : parse_unit(options.unit);
   const ExitCode code =
-      write_result(options.json ? check_json(result) : check_text(result, style_for(options, unit)),
+      write_result(options.json ? check_json(result) : shown(result, options, given.has("--group")),
                    options.output, exit_code(result));
   if (!with_sizes.empty()) {
     fmt::print(stderr, "{}", sizes_written(result, with_sizes));

@@ -71,7 +71,7 @@ constexpr std::array<Use, 2> kCheckUses{{
     {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
-constexpr std::array<Option, 8> kCheckOptions{{
+constexpr std::array<Option, 9> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
@@ -81,6 +81,9 @@ constexpr std::array<Option, 8> kCheckOptions{{
     kMemory,
     kAllowOutsideJob,
     kOutput,
+    {"--group", Takes::nothing, "",
+     "show first what the parts do to each other: which are one body, which turn, and every fit's "
+     "sizes as made, assembled and running"},
     {"--with-sizes", Takes::path, "OUT.step",
      "write a copy of the model, as AP242, that states the classes and limits of the job on the "
      "faces they are for; what was written is said on stderr"},

@@ -24,6 +24,7 @@ void bind_seats(pybind11::module_& module);
 void bind_look(pybind11::module_& module);
 void bind_ways(pybind11::module_& module);
 void bind_job(pybind11::module_& module);
+void bind_group(pybind11::module_& module);
 void bind_check(pybind11::module_& module);
 void bind_compare(pybind11::module_& module);
 void bind_mockup(pybind11::module_& module);

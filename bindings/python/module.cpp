@@ -17,6 +17,7 @@ PYBIND11_MODULE(_kernel, module) {
   spotblue::python::bind_look(module);
   spotblue::python::bind_ways(module);
   spotblue::python::bind_job(module);
+  spotblue::python::bind_group(module);
   spotblue::python::bind_check(module);
   spotblue::python::bind_semantic(module);
   spotblue::python::bind_compare(module);

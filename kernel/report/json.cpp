@@ -55,6 +55,13 @@ std::string check_json(const CheckResult& result) {
   out.open_object(JsonWriter::Layout::line_each);
   write_look(out, result.look);
   write_job(out, result.job);
+  if (result.group) {
+    const ModelNames names(result.look.model,
+                           [&out](std::string_view text) { return out.quoting(text); });
+    const LookNames numbered{names, result.look.seats.centre_lines};
+    write_values(out, "bodies", result.group->bodies, &numbered);
+    write_values(out, "seat_states", result.group->seats, &numbered);
+  }
   write_values(out, "findings", result.findings);
   write_outcomes(out, result.findings);
   out.close_object();

@@ -19,6 +19,7 @@
 #include "spotblue/base/members.hpp"
 #include "spotblue/base/words.hpp"
 #include "spotblue/check/finding.hpp"
+#include "spotblue/group/group.hpp"
 
 namespace spotblue {
 
@@ -151,6 +152,19 @@ class JsonMembers {
   template <class E>
   requires std::is_enum_v<E>
   void say(std::string_view key, const E& value) { field(out_, key, word_of(value)); }
+  void say(std::string_view key, const Interval& range) {
+    out_.key(key);
+    out_.open_array();
+    out_.number(range.low);
+    out_.number(range.high);
+    out_.close_array();
+  }
+  void say(std::string_view key, const SizeStates& states) {
+    out_.key(key);
+    out_.open_object();
+    write_members(out_, states, names_);
+    out_.close_object();
+  }
   void say(std::string_view key, const std::vector<Interval>& stretches) {
     out_.key(key);
     out_.open_array();

@@ -61,9 +61,11 @@ TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
   EXPECT_GE(result.findings.size(),
             seats.radial.size() + seats.axial.size() + seats.width.size() + seats.threads.size());
   for (const Finding& finding : result.findings) {
-    // What the workshop has still to measure or to make stays open, and the press fit of a ball
-    // bearing's ring whose steel nobody declared; every seat is decided.
-    const bool may_stay_open = finding.kind == "end play" || finding.kind == "press fit";
+    // What the workshop has still to measure or to make stays open; so do what hangs on the rings
+    // of a ball bearing whose steel nobody declared, and the bearing in plan B's bush, which closes
+    // in to less than common practice. Every other seat is decided.
+    const bool may_stay_open = finding.kind == "end play" || finding.kind == "plain bearing" ||
+                               finding.advice.find("no material is given for") != std::string::npos;
     EXPECT_TRUE(finding.outcome != Outcome::undecided || may_stay_open) << finding.id;
   }
 }
@@ -76,15 +78,16 @@ INSTANTIATE_TEST_SUITE_P(Demo, DemoPlan,
 TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   const auto found = nonconforming(check_demo("ink-disc-plan-b"));
   ASSERT_EQ(found.size(), 7U);
-  EXPECT_THAT(found[0].about, ElementsAre("Bracket: bore 25.19", "Cross shaft: outside 24.93"));
-  EXPECT_NEAR(number(found[0].found, "modelled_clearance_mm"), 0.26, 1e-6);
-  EXPECT_THAT(found[1].about, ElementsAre("Cover: bore 16.5", "Cross shaft: outside 15.96"));
-  EXPECT_NEAR(number(found[1].found, "offset_mm"), 0.42, 1e-6);
-  EXPECT_NEAR(number(found[1].found, "least_gap_mm"), 0.27 - 0.42, 1e-6);
-  EXPECT_EQ(found[2].kind, "axial gap");
-  EXPECT_NEAR(number(found[2].found, "gap_mm"), -0.25, 1e-6);
   // Not planted: the bush's bore closes in under the press and leaves the stud too little.
-  EXPECT_EQ(found[5].kind, "running clearance");
+  EXPECT_THAT(found[0].about, ElementsAre("Flanged bush: bore 29.016", "Stud: outside 28.97"));
+  EXPECT_THAT(found[0].advice, HasSubstr("before pressing"));
+  EXPECT_THAT(found[1].about, ElementsAre("Bracket: bore 25.19", "Cross shaft: outside 24.93"));
+  EXPECT_NEAR(number(found[1].found, "modelled_clearance_mm"), 0.26, 1e-6);
+  EXPECT_THAT(found[2].about, ElementsAre("Cover: bore 16.5", "Cross shaft: outside 15.96"));
+  EXPECT_NEAR(number(found[2].found, "offset_mm"), 0.42, 1e-6);
+  EXPECT_NEAR(number(found[2].found, "least_gap_mm"), 0.27 - 0.42, 1e-6);
+  EXPECT_EQ(found[3].kind, "axial gap");
+  EXPECT_NEAR(number(found[3].found, "gap_mm"), -0.25, 1e-6);
   EXPECT_EQ(found[6].kind, "plain bearing");
 }
 
@@ -99,8 +102,8 @@ double lens_area(double r, double big, double d) {
 TEST(Demo, PlanBHasTheTwoRealClashesBesideTheMeshOfItsGearBlanks) {
   const CheckResult result = check_demo("ink-disc-plan-b");
   ASSERT_EQ(result.look.clash.clashes.size(), 3U);
-  EXPECT_EQ(nonconforming(result)[3].kind, "clash");
-  EXPECT_EQ(nonconforming(result)[3].id, "clash-2");
+  EXPECT_EQ(nonconforming(result)[4].kind, "clash");
+  EXPECT_EQ(nonconforming(result)[4].id, "clash-2");
   EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.15, 1e-6);
   EXPECT_EQ(result.look.clash.clashes[1].cause, "off axis");
   // The part of the shaft's disc outside the hole's, through the cover's 4 mm.
@@ -117,9 +120,17 @@ TEST(Demo, PlanBHasTheTwoRealClashesBesideTheMeshOfItsGearBlanks) {
               0.25 * (lens_area(24, 28, 6) - pi * bore * bore - (6 * 13.805 - in_bore)), 1e-3);
 }
 
+// But for the ball bearing's own play when it is warm, of which its maker knows and the job does
+// not.
 TEST(Demo, TheMendedPlanConformsThroughout) {
   const CheckResult result = check_demo("ink-disc-plan-b-mended");
-  EXPECT_EQ(count_outcomes(result.findings).conforming, static_cast<int>(result.findings.size()));
+  for (const Finding& finding : result.findings) {
+    if (finding.about !=
+        std::vector<std::string>{"Outer ring: bore 36", "Ball ring: outside 35.96"}) {
+      EXPECT_EQ(finding.outcome, Outcome::conforming) << finding.id;
+    }
+  }
+  EXPECT_EQ(count_outcomes(result.findings).nonconforming, 0);
   ASSERT_EQ(result.look.clash.clashes.size(), 1U);  // the gear blanks, meant by the mesh
 }
 
@@ -170,13 +181,27 @@ TEST(Demo, PlanBsPressIsThatOfTheHandCalculation) {
 
 TEST(Demo, PlanBsBushRunsAsTheHandCalculationSays) {
   const CheckResult result = check_demo("ink-disc-plan-b");
+  const Finding& fit = find(result, "radial-3");
+  EXPECT_EQ(fit.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(fit.found, "clearance_min_mm"), 0.0178, 5e-5);
+  EXPECT_NEAR(number(fit.found, "clearance_max_mm"), 0.0490, 5e-5);
+  EXPECT_NEAR(number(fit.wanted, "make_hole_min_mm"), 29.0182, 5e-5);
+  EXPECT_NEAR(number(fit.wanted, "make_hole_max_mm"), 29.0410, 5e-5);
   const Finding& running = find(result, "running-1");
-  EXPECT_EQ(running.outcome, Outcome::nonconforming);
-  EXPECT_NEAR(number(running.found, "clearance_min_mm"), 0.0178, 5e-5);
-  EXPECT_NEAR(number(running.found, "clearance_max_mm"), 0.0364, 5e-5);
-  EXPECT_NEAR(number(running.found, "bore_close_in_min_mm"), 0.0126, 5e-5);
+  EXPECT_EQ(running.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(running.found, "bore_close_in_min_mm"), 0.0, 1e-9);
+  EXPECT_NEAR(number(running.found, "bore_close_in_max_mm"), 0.0252, 5e-5);
   EXPECT_NEAR(number(running.found, "warm_clearance_min_mm"), 0.0177, 5e-5);
-  EXPECT_NEAR(number(running.found, "warm_clearance_max_mm"), 0.0374, 5e-5);
+  EXPECT_NEAR(number(running.found, "warm_clearance_max_mm"), 0.0536, 5e-5);
+}
+
+// tests/reference/hand-checks.md, "Plan C".
+TEST(Demo, PlanCsSleeveMeetsTheWheelAtItsGrownSize) {
+  const CheckResult result = check_demo("ink-disc-plan-c");
+  const Finding& fit = find(result, "radial-5");
+  EXPECT_EQ(fit.outcome, Outcome::conforming);
+  EXPECT_NEAR(number(fit.found, "shaft_assembled_min_mm"), 30.6763, 1e-4);
+  EXPECT_NEAR(number(fit.found, "shaft_assembled_max_mm"), 30.6854, 1e-4);
 }
 
 TEST(Demo, PlanBsKeeperTakesTheThrustOfTheHandCalculation) {

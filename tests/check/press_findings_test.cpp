@@ -150,44 +150,82 @@ TEST(PressFinding, ABushThatRunsTooHotComesBackLoose) {
   EXPECT_THAT(finding.advice, HasSubstr("comes back loose"));
 }
 
-TEST(RunningClearance, IsWhatPressingLeavesOfTheTurnedBore) {
-  Bench bench = bush_in_hub(44.03);
+Finding running_fit(const Bench& bench) { return of_kind(bench, "radial fit").at(1); }
+
+Bench running_bush(double least, double greatest, double shaft = 29.9) {
+  Bench bench = bush_in_hub(44.03, shaft);
   bench.want("Bush: bore 1", "Shaft: outside 1",
-             ClearanceLimits{Length::mm(0.05), Length::mm(0.1)});
-  const Finding finding = clearance(bench);
-  EXPECT_EQ(finding.outcome, Outcome::conforming);
-  const double close_in = number(finding.found, "bore_close_in_max_mm");
-  EXPECT_GT(close_in, 0.0);
-  EXPECT_NEAR(number(finding.found, "clearance_min_mm"), 0.1 - close_in, 1e-9);
-  EXPECT_NEAR(number(press(bench).found, "bore_close_in_max_mm"), close_in, 1e-4);
+             ClearanceLimits{Length::mm(least), Length::mm(greatest)});
+  return bench;
 }
 
-TEST(RunningClearance, SaysWhatToTurnTheBoreToBeforePressing) {
-  Bench bench = bush_in_hub(44.03);
-  bench.want("Bush: bore 1", "Shaft: outside 1",
-             ClearanceLimits{Length::mm(0.09), Length::mm(0.12)});
-  const Finding finding = clearance(bench);
+TEST(RunningFit, IsJudgedByWhatPressingLeavesOfTheTurnedBore) {
+  const Bench bench = running_bush(0.05, 0.1);
+  const Finding finding = running_fit(bench);
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  const double close_in = number(press(bench).found, "bore_close_in_max_mm");
+  EXPECT_GT(close_in, 0.0);
+  EXPECT_NEAR(number(finding.found, "clearance_min_mm"), 0.1 - close_in, 1e-4);
+  EXPECT_NEAR(number(finding.found, "hole_assembled_min_mm"), 30.0 - close_in, 1e-4);
+}
+
+TEST(RunningFit, SaysWhatToMakeTheBoreToBeforePressing) {
+  const Bench bench = running_bush(0.09, 0.12);
+  const Finding finding = running_fit(bench);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_NEAR(number(finding.wanted, "bore_before_pressing_min_mm"),
-              29.9 + 0.09 + number(finding.found, "bore_close_in_max_mm"), 1e-9);
+  EXPECT_NEAR(number(finding.wanted, "make_hole_min_mm"),
+              29.9 + 0.09 + 30.0 - number(finding.found, "hole_assembled_min_mm"), 1e-9);
   EXPECT_THAT(finding.advice, HasSubstr("before pressing"));
 }
 
-TEST(RunningClearance, ABushFoundInItsHubHasClosedInAlready) {
-  Bench bench = bush_in_hub(44.03);
+TEST(RunningFit, OfABushFoundInItsHubHasClosedInAlready) {
+  Bench bench = running_bush(0.05, 0.1);
   bench.job.parts[1].state = PartState::as_found;
-  EXPECT_NEAR(number(clearance(bench).found, "clearance_min_mm"), 0.1, 1e-6);
+  EXPECT_NEAR(number(running_fit(bench).found, "clearance_min_mm"), 0.1, 1e-6);
+}
+
+TEST(RunningFit, OfAPressedPartWithoutAMaterialIsUndecided) {
+  Bench bench = running_bush(0.05, 0.1);
+  bench.job.parts[1].material = "";
+  const Finding finding = running_fit(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("no material is given for Bush"));
 }
 
 TEST(RunningClearance, BindsWhenTheWarmBushClosesOnTheShaft) {
-  Bench bench = bush_in_hub(44.03, 29.97);
+  Bench bench = running_bush(0.01, 0.1, 29.97);
   bench.job.conditions.running_c = 120.0;
   bench.job.parts[2].running_c = 160.0;
   const Finding finding = clearance(bench);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_LT(number(finding.found, "warm_clearance_min_mm"), 0.0);
-  EXPECT_GT(number(finding.found, "warm_binding_pressure_max_mpa"), 0.0);
-  EXPECT_THAT(finding.advice, HasSubstr("binds when warm"));
+  EXPECT_THAT(finding.advice, HasSubstr("binds when it runs"));
+}
+
+TEST(RunningClearance, OfAPlainPairIsJudgedWarmToo) {
+  Bench bench = running_bush(0.01, 0.1, 29.97);
+  bench.job.parts[2].running_c = 160.0;
+  const Finding finding = clearance(bench);
+  // Bore 30 less close-in stays; the shaft, 1045 steel, grows by 29.97 x 140 K x 11.x um/m/K.
+  EXPECT_LT(number(finding.found, "warm_clearance_max_mm"),
+            number(finding.found, "clearance_max_mm") - 0.04);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+}
+
+TEST(RunningClearance, OfAWarmShaftOfNoMaterialIsUndecidedWhereSomeMaterialWouldBind) {
+  Bench bench = running_bush(0.01, 0.1, 29.95);
+  bench.job.parts[2].material = "";
+  bench.job.parts[2].running_c = 60.0;
+  const Finding finding = clearance(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(finding.advice, HasSubstr("no material is given for Shaft"));
+}
+
+TEST(RunningClearance, OfAWarmShaftOfNoMaterialConformsWhereNoMaterialWouldBind) {
+  Bench bench = running_bush(0.01, 1.0, 29.5);
+  bench.job.parts[2].material = "";
+  bench.job.parts[2].running_c = 60.0;
+  EXPECT_EQ(clearance(bench).outcome, Outcome::conforming);
 }
 
 }  // namespace spotblue::press_findings_test

@@ -178,6 +178,21 @@ TEST(RadialFit, DoesNotConformWhenBeingOffAxisUsesTheClearanceUp) {
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
 
+// Interference 0.050 bites 0.025 on a side; 0.030 off axis leaves one side standing off by 0.005.
+TEST(RadialFit, DoesNotConformWhenAPressFitIsOffItsAxisByMoreThanItsInterference) {
+  Bench bench = wheel_on_bush(44.0, 44.05, 0.03);
+  bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(finding.advice, HasSubstr("stands off on that side"));
+}
+
+TEST(RadialFit, ConformsWhenAPressFitIsOffItsAxisByLessThanItsInterference) {
+  Bench bench = wheel_on_bush(44.0, 44.05, 0.02);
+  bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
 // 44 H7/g6 wants 9 to 50 um. A bore worn 10 um to either side of its mean.
 Bench worn(double shaft, double least, double most) {
   Bench bench = wheel_on_bush(44.0, shaft);

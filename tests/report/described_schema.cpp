@@ -72,6 +72,14 @@ struct Form<Line> : Copied<true> {
   static Json json() { return reference_to("axis"); }
 };
 template <>
+struct Form<Interval> : Copied<true> {
+  static Json json() { return reference_to("range"); }
+};
+template <>
+struct Form<SizeStates> : Copied<true> {
+  static Json json() { return reference_to("size_states"); }
+};
+template <>
 struct Form<std::vector<Interval>> : Copied<true> {
   static Json json() { return reference_to("intervals"); }
 };
@@ -283,6 +291,8 @@ void describe_lists(Json& results) {
   describe_object<Contact>(each_of("contacts"));
   describe_object<Note>(each_of("notes"));
   describe_object<Note>(each_of("not_looked_at"));
+  describe_object<Body>(each_of("bodies"));
+  describe_object<SeatStates>(each_of("seat_states"));
   describe_object<Finding>(each_of("findings"));
 }
 
@@ -346,6 +356,7 @@ std::string described_schema(const std::string& schema) {
   describe_object<Plane>(whole["$defs"]["plane"],
                          {{"id", "kind", "area_mm2", "axis"}, {"deviation_mm"}});
   describe_object<Width>(whole["$defs"]["width"], {{"id", "kind"}, {"axis"}});
+  describe_object<SizeStates>(whole["$defs"]["size_states"]);
   return laid_out(whole, "", 0) + "\n";
 }
 

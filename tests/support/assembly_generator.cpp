@@ -140,7 +140,7 @@ class Tree {
                      const gp_Trsf& frame) {
     const gp_Trsf own = at * drawn_at_.Inverted();
     for (std::size_t i = 0; i < bodies_.size(); ++i) {
-      const int body = bodies_.size() > 1 ? static_cast<int>(i) + 1 : 0;
+      const auto body = bodies_.size() > 1 ? std::optional(static_cast<int>(i) + 1) : std::nullopt;
       out_.occurrences.push_back({out_.nodes[first_node_].name, body, own, bodies_[i],
                                   station.parts[station.placed[i].part].fitted});
     }
@@ -152,8 +152,8 @@ class Tree {
     for (const Placed& placed : station.placed) {
       const std::size_t node = first_node_ + placed.part;
       const gp_Trsf own = own_place(placed.at);
-      out_.occurrences.push_back({out_.nodes[node].name, 0, at * own, out_.nodes[node].shape,
-                                  station.parts[placed.part].fitted});
+      out_.occurrences.push_back({out_.nodes[node].name, std::nullopt, at * own,
+                                  out_.nodes[node].shape, station.parts[placed.part].fitted});
       if (!wrapping_.nested) {
         into.push_back({node, at * own});
       }

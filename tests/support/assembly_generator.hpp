@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -35,10 +36,10 @@ struct Wrapping {
 /// Where a part ended up.
 struct TrueOccurrence {
   std::string product;
-  int body = 0;         ///< which of its product's solids, from 1; 0: the only one
-  gp_Trsf at;           ///< in the assembly
-  TopoDS_Shape shape;   ///< of the product, in its own frame
-  bool fitted = false;  ///< B-spline surfaces: 1e-4 mm instead of 1e-6
+  std::optional<int> body;  ///< which of its product's solids, from 1; none: the only one
+  gp_Trsf at;               ///< in the assembly
+  TopoDS_Shape shape;       ///< of the product, in its own frame
+  bool fitted = false;      ///< B-spline surfaces: 1e-4 mm instead of 1e-6
 };
 
 struct Assembly {

@@ -13,10 +13,10 @@
 #include "spotblue/check/check.hpp"
 #include "spotblue/check/compare.hpp"
 #include "spotblue/check/draft.hpp"
-#include "spotblue/check/judge_job.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/check_text.hpp"
+#include "spotblue/report/group_text.hpp"
 #include "spotblue/report/json.hpp"
 
 namespace spotblue::python {
@@ -50,6 +50,9 @@ void bind_result(py::module_& module) {
       .computed(
           "job", [](const CheckResult& self) { return self.job; }, "a copy of the job")
       .member("findings", &CheckResult::findings, "in order of judging")
+      .member("group", &CheckResult::group,
+              "what the findings rest on; None where the model did not arrive, or was not judged, "
+              "whole")
       .computed(
           "whole", [](const CheckResult& self) { return is_whole(self); },
           "whether all was looked at and judged")
@@ -68,6 +71,15 @@ void bind_result(py::module_& module) {
           py::call_guard<py::gil_scoped_release>(),
           "The report of the check verb; unit \"mm\", \"in\" or the job's own; width as of a "
           "look's.")
+      .def(
+          "group_text",
+          [](const CheckResult& self, const std::optional<std::string>& unit, std::size_t width) {
+            return group_text(self,
+                              {unit ? parse_unit(*unit) : self.job.unit, Colour::never, width});
+          },
+          py::arg("unit") = py::none(), py::kw_only(), py::arg("width") = 0,
+          py::call_guard<py::gil_scoped_release>(),
+          "What check --group prints of bodies and sizes; unit and width as of to_text.")
       .def("to_json", &check_json, py::call_guard<py::gil_scoped_release>(),
            "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
       .def(
@@ -142,9 +154,7 @@ void bind_judge_functions(py::module_& module) {
   module.def(
       "judge",
       [](const Job& job, const std::shared_ptr<Look>& look) {
-        return std::make_shared<CheckResult>(long_call([=] {
-          return CheckResult{*look, job, judge_job(job, *look)};
-        }));
+        return std::make_shared<CheckResult>(long_call([=] { return judged(job, *look); }));
       },
       py::arg("job"), py::arg("look"), R"(Judges what was found on a model by a job.
 

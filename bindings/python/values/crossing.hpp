@@ -98,6 +98,18 @@ struct Crossing<std::vector<Length>> {
   }
 };
 
+/// (low, high).
+template <>
+struct Crossing<Interval> {
+  static std::pair<double, double> out(const Interval& held) { return {held.low, held.high}; }
+};
+template <>
+struct Crossing<std::optional<Interval>> {
+  static std::optional<std::pair<double, double>> out(const std::optional<Interval>& held) {
+    return held ? std::optional(Crossing<Interval>::out(*held)) : std::nullopt;
+  }
+};
+
 /// Each a (low, high).
 template <>
 struct Crossing<std::vector<Interval>> {

@@ -14,7 +14,6 @@
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
-#include "group/sizes/seat_sizes.hpp"
 #include "group/turning/rubbing.hpp"
 #include "group/turning/turns.hpp"
 #include "group/words/size_text.hpp"
@@ -30,8 +29,18 @@ constexpr double kPassingHole = 0.01;
 struct Bearing {
   std::size_t seat = 0;
   Rubbing rub;
-  SeatSizes sizes;
+  /// As the two meet once everything is pressed; as made where what pressing does is not known.
+  Limits clearance;
+  std::string unknown;
 };
+
+Limits clearance_of(const SurfaceSizes& surface) {
+  if (!surface.hole.assembled || !surface.shaft.assembled) {
+    return surface.sizes.found.clearance;
+  }
+  return {Length::mm(surface.hole.assembled->low - surface.shaft.assembled->high),
+          Length::mm(surface.hole.assembled->high - surface.shaft.assembled->low)};
+}
 
 bool is_bearing(const SeatSizes& sizes, Length diameter) {
   if (sizes.wanted) {
@@ -42,18 +51,22 @@ bool is_bearing(const SeatSizes& sizes, Length diameter) {
          sizes.found.clearance.lower < kPassingHole * diameter;
 }
 
-std::vector<Bearing> bearings(const DeclaredJob& declared, const Groups& groups,
-                              const Turns& turns) {
+std::vector<Bearing> bearings(const WorkedGroup& worked) {
   std::vector<Bearing> all;
-  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+  const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
   for (std::size_t i = 0; i < seats.size(); ++i) {
-    const auto rub = rubbing(groups, turns, seats[i].hole.occurrence, seats[i].shaft.occurrence);
+    const auto rub =
+        rubbing(worked.joints, worked.turns, seats[i].hole.occurrence, seats[i].shaft.occurrence);
     if (!rub || !(seats[i].engaged > 0.0)) {
       continue;
     }
-    SeatSizes sizes = seat_sizes(declared, i);
-    if (is_bearing(sizes, Length::mm(seats[i].shaft_diameter))) {
-      all.push_back({i, *rub, std::move(sizes)});
+    const SurfaceSizes& surface = worked.surfaces[i];
+    if (is_bearing(surface.sizes, Length::mm(seats[i].shaft_diameter))) {
+      const bool known = surface.hole.assembled && surface.shaft.assembled;
+      all.push_back({i, *rub, clearance_of(surface),
+                     known                    ? std::string()
+                     : surface.hole.assembled ? surface.shaft.unknown
+                                              : surface.hole.unknown});
     }
   }
   return all;
@@ -211,11 +224,12 @@ std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const 
          "\": common practice, no source";
 }
 
-Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int shared) {
+Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int shared) {
+  const DeclaredJob& declared = worked.declared;
   const RadialSeat& seat = declared.look->seats.radial[bearing.seat];
   const Rubbing& rub = bearing.rub;
-  const Limits clearance = bearing.sizes.found.clearance;
-  const Limits shaft = bearing.sizes.found.shaft.limits;
+  const Limits clearance = bearing.clearance;
+  const Limits shaft = worked.surfaces[bearing.seat].sizes.found.shaft.limits;
   BearingSizes sizes{Diameter(0.5 * (shaft.lower + shaft.upper)), Length::mm(seat.engaged),
                      clearance, least_wall(declared, seat)};
   const BearingRatios ratios = bearing_ratios(sizes);
@@ -231,6 +245,10 @@ Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int s
   add_range(finding.found, "clearance", clearance);
   Reasons reasons;
   judge_clearance(finding, reasons, ratios, guide);
+  if (!bearing.unknown.empty()) {
+    reasons.add(Outcome::undecided,
+                "pressing moves its sizes, by how much is not known: " + bearing.unknown);
+  }
   judge_proportions(finding, reasons, sizes, ratios, rub.duty);
   judge_running(finding, reasons, bearing_load(sizes.diameter, sizes.length, rub.rpm, load), pair,
                 rub.duty,
@@ -252,10 +270,10 @@ Finding judge_bearing(const DeclaredJob& declared, const Bearing& bearing, int s
 
 }  // namespace
 
-std::vector<Finding> bearing_findings(const DeclaredJob& declared) {
-  const Groups groups = find_groups(declared);
-  const Turns turns = find_turns(declared, groups);
-  const std::vector<Bearing> all = bearings(declared, groups, turns);
+std::vector<Finding> bearing_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
+  const Groups& groups = worked.joints;
+  const std::vector<Bearing> all = bearings(worked);
   const std::map<std::size_t, int> counts = count_by_group(groups, all);
   std::vector<Finding> findings;
   findings.reserve(all.size());
@@ -265,7 +283,7 @@ std::vector<Finding> bearing_findings(const DeclaredJob& declared) {
     // Rings without a material beside a bearing that has one stand for a rolling bearing: it takes
     // its share of the load, and nothing here can judge it.
     if (!nameless(declared, bearing) || !known.contains(group)) {
-      findings.push_back(judge_bearing(declared, bearing, counts.at(group)));
+      findings.push_back(judge_bearing(worked, bearing, counts.at(group)));
     }
   }
   return findings;

@@ -351,7 +351,8 @@ Length size_before(const Job& job, const Cut& cut) {
   return *cut.before;
 }
 
-std::vector<Finding> cut_findings(const DeclaredJob& declared) {
+std::vector<Finding> cut_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const Cut& cut : declared.job->cuts) {
     const NamedFeature named = declared.names.feature(cut.feature, {"cuts", "feature", cut.line});

@@ -145,10 +145,11 @@ std::vector<Finding> unmet_wants(const DeclaredJob& declared, const Groups& grou
 
 }  // namespace
 
-std::vector<Finding> end_play_findings(const DeclaredJob& declared) {
-  const Groups groups = find_groups(declared);
+std::vector<Finding> end_play_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
+  const Groups& groups = worked.joints;
   const PartLengths lengths(declared);
-  const Turns turns = find_turns(declared, groups);
+  const Turns& turns = worked.turns;
   const EndPlays plays = find_end_plays(declared, groups, turns, lengths);
   std::vector<Finding> findings;
   std::set<std::set<std::pair<Subject, Subject>>> told;

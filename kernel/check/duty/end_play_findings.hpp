@@ -2,12 +2,12 @@
 
 #include <vector>
 
-#include "group/match/declared.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
 
 /// One for each wanted end play, and one for each group of parts that can move between its stops.
-[[nodiscard]] std::vector<Finding> end_play_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> end_play_findings(const WorkedGroup& worked);
 
 }  // namespace spotblue

@@ -148,7 +148,8 @@ void judge_far(const DeclaredJob& declared, const KeepOff& entry, Length boxes, 
 
 }  // namespace
 
-std::vector<Finding> keep_off_findings(const DeclaredJob& declared) {
+std::vector<Finding> keep_off_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const KeepOff& entry : declared.job->keep_off) {
     const Entry place{"keep_off", "parts", entry.line};

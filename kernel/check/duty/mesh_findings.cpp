@@ -256,7 +256,8 @@ Finding without_gear(const Mesh& mesh) {
 
 }  // namespace
 
-std::vector<Finding> mesh_findings(const DeclaredJob& declared) {
+std::vector<Finding> mesh_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const Mesh& mesh : declared.job->meshes) {
     const std::vector<GearPair> pairs = gear_pairs(declared, mesh);

@@ -208,7 +208,8 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
 
 }  // namespace
 
-std::vector<Finding> press_findings(const DeclaredJob& declared) {
+std::vector<Finding> press_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const PressCase& pressed : press_cases(declared)) {
     findings.push_back(judge_press(declared, pressed));

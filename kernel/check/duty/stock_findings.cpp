@@ -273,7 +273,8 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
 
 }  // namespace
 
-std::vector<Finding> stock_findings(const DeclaredJob& declared) {
+std::vector<Finding> stock_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const JobPart& part : declared.job->parts) {
     if (part.stock && part.state == PartState::to_make) {

@@ -98,9 +98,10 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
 
 }  // namespace
 
-std::vector<Finding> thrust_findings(const DeclaredJob& declared) {
-  const Groups groups = find_groups(declared);
-  const Turns turns = find_turns(declared, groups);
+std::vector<Finding> thrust_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
+  const Groups& groups = worked.joints;
+  const Turns& turns = worked.turns;
   std::vector<Finding> findings;
   const std::vector<AxialSeat>& seats = declared.look->seats.axial;
   for (std::size_t i = 0; i < seats.size(); ++i) {

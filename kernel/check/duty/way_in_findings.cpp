@@ -12,7 +12,6 @@
 
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
-#include "group/sizes/wanted_fit.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
@@ -24,20 +23,16 @@ constexpr std::string_view kBasis =
     "parts moved along their centre line, past each other, as rings about it; own geometry; parts "
     "of other groups taken as not there";
 
-bool is_pressed(const DeclaredJob& declared, const RadialSeat& seat, const FitWant* want) {
-  if (seat.clearance < -declared.look->settings.seats.same_length_mm) {
-    return true;
-  }
-  if (want == nullptr) {
-    return false;
-  }
-  const PairSizes sizes{Length::mm(seat.hole_diameter), Length::mm(seat.shaft_diameter),
-                        sizes_of(declared, seat.hole.occurrence),
-                        sizes_of(declared, seat.shaft.occurrence)};
-  return wanted_fit(*declared.job, *want, sizes).clearance.upper < Length();
+// Also what the model shows with interference, whatever the job says: by its shapes it goes in by
+// force.
+bool is_pressed(const WorkedGroup& worked, std::size_t number) {
+  const Look& look = *worked.declared.look;
+  return look.seats.radial[number].clearance < -look.settings.seats.same_length_mm ||
+         worked.surfaces[number].pressing == Pressing::always;
 }
 
-WayInOptions options_of(const DeclaredJob& declared) {
+WayInOptions options_of(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   WayInOptions options;
   const Look& look = *declared.look;
   for (OccurrenceId i; i < declared.parts.size(); ++i) {
@@ -47,7 +42,7 @@ WayInOptions options_of(const DeclaredJob& declared) {
   }
   for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
     const RadialSeat& seat = look.seats.radial[i];
-    if (is_pressed(declared, seat, declared.radial_fits.at(i))) {
+    if (is_pressed(worked, i)) {
       options.pressed.emplace_back(seat.hole.occurrence, seat.shaft.occurrence);
     }
   }
@@ -271,10 +266,11 @@ Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
 
 }  // namespace
 
-std::vector<Finding> way_in_findings(const DeclaredJob& declared) {
+std::vector<Finding> way_in_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const Look& look = *declared.look;
-  for (const WayIn& way : ways_in(look.model, look.seats, options_of(declared))) {
+  for (const WayIn& way : ways_in(look.model, look.seats, options_of(worked))) {
     findings.push_back(judge_way(declared, way));
   }
   return findings;

@@ -113,7 +113,8 @@ Finding judge_alone(const DeclaredJob& declared, const AllowedOverlap* allowed, 
 
 }  // namespace
 
-std::vector<Finding> axial_findings(const DeclaredJob& declared) {
+std::vector<Finding> axial_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<AxialSeat>& seats = declared.look->seats.axial;
   findings.reserve(seats.size());

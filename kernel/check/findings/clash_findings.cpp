@@ -77,7 +77,8 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
 
 }  // namespace
 
-std::vector<Finding> clash_findings(const DeclaredJob& declared) {
+std::vector<Finding> clash_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<Clash>& clashes = declared.look->clash.clashes;
   findings.reserve(clashes.size());

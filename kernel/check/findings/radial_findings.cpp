@@ -1,6 +1,7 @@
 #include "check/findings/radial_findings.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 
 #include "check/findings/unseen_findings.hpp"
@@ -8,8 +9,35 @@
 #include "check/words/words.hpp"
 
 namespace spotblue {
+namespace {
 
-std::vector<Finding> radial_findings(const DeclaredJob& declared) {
+Limits move_of(const SizeStates& size) {
+  const auto moved = [](double by_mm) {
+    return std::abs(by_mm) < kSizeRounding.in_mm() ? Length() : Length::mm(by_mm);
+  };
+  return {moved(size.assembled->low - size.free.low), moved(size.assembled->high - size.free.high)};
+}
+
+// A pair that is pressed is judged by the sizes both are made to; one that runs, by those that
+// pressing leaves.
+void add_moves(const SurfaceSizes& surface, FitCase& fit_case) {
+  if (surface.pressing != Pressing::none) {
+    return;
+  }
+  for (const SizeStates* size : {&surface.hole, &surface.shaft}) {
+    if (!size->assembled) {
+      fit_case.moves_unknown += (fit_case.moves_unknown.empty() ? "" : "; ") + size->unknown;
+    }
+  }
+  if (fit_case.moves_unknown.empty()) {
+    fit_case.moves = {move_of(surface.hole), move_of(surface.shaft)};
+  }
+}
+
+}  // namespace
+
+std::vector<Finding> radial_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<RadialSeat>& seats = declared.look->seats.radial;
   findings.reserve(seats.size());
@@ -28,6 +56,7 @@ std::vector<Finding> radial_findings(const DeclaredJob& declared) {
                           Length::mm(seat.worn->most - seat.clearance)};
     }
     fit_case.want = declared.radial_fits.at(i);
+    add_moves(worked.surfaces[i], fit_case);
     fit_case.placing = {millimetres("offset_mm", Length::mm(seat.offset)),
                         degrees("tilt_deg", seat.tilt),
                         millimetres("least_gap_mm", Length::mm(seat.least_gap)),

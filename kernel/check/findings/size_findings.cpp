@@ -297,7 +297,8 @@ std::vector<Finding> unused_measurements(const DeclaredJob& declared) {
 
 }  // namespace
 
-std::vector<Finding> size_findings(const DeclaredJob& declared) {
+std::vector<Finding> size_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings = wanted_by_job(declared);
   for (std::vector<Finding> more :
        {stated_by_model(declared), doubtful_in_model(declared), unused_measurements(declared)}) {

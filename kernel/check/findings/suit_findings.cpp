@@ -241,7 +241,8 @@ class Suit {
 
 }  // namespace
 
-std::vector<Finding> suit_findings(const DeclaredJob& declared) {
+std::vector<Finding> suit_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   return Suit(declared).findings();
 }
 

@@ -68,7 +68,8 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
 
 }  // namespace
 
-std::vector<Finding> taper_findings(const DeclaredJob& declared) {
+std::vector<Finding> taper_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<TaperSeat>& seats = declared.look->seats.taper;
   findings.reserve(seats.size());

@@ -2,12 +2,12 @@
 
 #include <vector>
 
-#include "group/match/declared.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
 
 /// One for each taper seat.
-[[nodiscard]] std::vector<Finding> taper_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> taper_findings(const WorkedGroup& worked);
 
 }  // namespace spotblue

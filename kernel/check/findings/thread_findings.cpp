@@ -70,7 +70,8 @@ Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
 
 }  // namespace
 
-std::vector<Finding> thread_findings(const DeclaredJob& declared) {
+std::vector<Finding> thread_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<Thread>& threads = declared.look->seats.threads;
   findings.reserve(threads.size());

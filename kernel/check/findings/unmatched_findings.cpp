@@ -126,7 +126,8 @@ Finding unused_allowance(const AllowedOverlap& allowed) {
 
 }  // namespace
 
-std::vector<Finding> unmatched_findings(const DeclaredJob& declared) {
+std::vector<Finding> unmatched_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   const Job& job = *declared.job;
   std::vector<Finding> findings;
   for (const FitWant& want : job.fits) {

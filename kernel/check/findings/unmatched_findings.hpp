@@ -2,12 +2,12 @@
 
 #include <vector>
 
-#include "group/match/declared.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
 
 /// Fits, wants and allowances that matched nothing in the model.
-[[nodiscard]] std::vector<Finding> unmatched_findings(const DeclaredJob& declared);
+[[nodiscard]] std::vector<Finding> unmatched_findings(const WorkedGroup& worked);
 
 }  // namespace spotblue

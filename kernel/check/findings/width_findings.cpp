@@ -9,7 +9,8 @@
 
 namespace spotblue {
 
-std::vector<Finding> width_findings(const DeclaredJob& declared) {
+std::vector<Finding> width_findings(const WorkedGroup& worked) {
+  const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const std::vector<WidthSeat>& seats = declared.look->seats.width;
   findings.reserve(seats.size());

@@ -13,6 +13,7 @@ namespace {
 
 // Sums of limits in binary miss the limits of the same sums by rounding; a nanometre is no size.
 const Length kRounding = Length::mm(1e-7);
+constexpr Limits kNoMove{Length(), Length()};
 
 Limits widened(Limits limits) { return {limits.lower - kRounding, limits.upper + kRounding}; }
 
@@ -64,23 +65,28 @@ std::string too_much(const DeclaredJob& declared, const FitCase& fit_case, Limit
                      cure_for(declared, fit_case, is_tight));
 }
 
-std::string size_window(const DeclaredJob& declared, const FeatureRef& feature, Limits window) {
+std::string size_window(const DeclaredJob& declared, const FeatureRef& feature, Limits window,
+                        Limits move) {
   const std::string name = declared.names.id_of(feature);
   if (window.lower > window.upper) {
     return fmt::format(
         "no size of {} suits every size its mate may have: measure or hold the mate closer", name);
   }
-  return fmt::format("make {} {}", name, range_text(window, declared.job->unit));
+  return fmt::format("make {} {}{}", name, range_text(window, declared.job->unit),
+                     move == kNoMove ? "" : " before pressing");
 }
 
 // The limits that the part to make would have to hold now; empty when neither or both are to make.
 std::string make_to_suit(const DeclaredJob& declared, const FitCase& fit_case,
                          const FoundFit& found, Limits wanted) {
-  if (found.shaft.to_make && !found.hole.to_make) {
-    return size_window(declared, fit_case.shaft, window_of_shaft(found, wanted));
-  }
-  if (found.hole.to_make && !found.shaft.to_make) {
-    return size_window(declared, fit_case.hole, window_of_hole(found, wanted));
+  switch (made_to_suit(found)) {
+    case Suited::shaft:
+      return size_window(declared, fit_case.shaft, window_of_shaft(found, wanted),
+                         found.moves.shaft);
+    case Suited::hole:
+      return size_window(declared, fit_case.hole, window_of_hole(found, wanted), found.moves.hole);
+    case Suited::neither:
+      break;
   }
   return "";
 }
@@ -94,7 +100,7 @@ std::string make_both(const DeclaredJob& declared, const FitCase& fit_case, cons
 
 Verdict conforming(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                    Limits wanted) {
-  if (found.hole.to_make && found.shaft.to_make) {
+  if (found.hole.to_make && found.shaft.to_make && made_to_suit(found) == Suited::neither) {
     return {Outcome::conforming, make_both(declared, fit_case, found)};
   }
   const std::string make = make_to_suit(declared, fit_case, found, wanted);
@@ -118,6 +124,15 @@ Verdict measure_closer(const DeclaredJob& declared, const FitCase& fit_case, con
 
 }  // namespace
 
+Suited made_to_suit(const FoundFit& found) {
+  const bool hole = found.hole.to_make;
+  const bool shaft = found.shaft.to_make;
+  if (hole && (!shaft || found.moves.hole != kNoMove)) {
+    return Suited::hole;
+  }
+  return shaft && (!hole || found.moves.shaft != kNoMove) ? Suited::shaft : Suited::neither;
+}
+
 Outcome worse(Outcome a, Outcome b) { return rank(a) >= rank(b) ? a : b; }
 
 Verdict worse(const Verdict& a, const Verdict& b) {
@@ -137,9 +152,11 @@ Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_cas
   }
   const bool to_make = found.hole.to_make || found.shaft.to_make;
   if (outcome == Outcome::undecided) {
-    // A part still to make does not excuse itself with its tolerance; a measurement does.
+    // A part still to make does not excuse itself with its tolerance; a measurement does, unless
+    // the part is still to be made to suit what pressing leaves of it.
     const bool measurement_only =
-        !to_make || judge(found.without_uncertainty, widened(want)) == Outcome::conforming;
+        !to_make || (found.moves == FitMoves{} &&
+                     judge(found.without_uncertainty, widened(want)) == Outcome::conforming);
     if (measurement_only) {
       return measure_closer(declared, fit_case, found, want);
     }
@@ -163,14 +180,33 @@ Verdict verdict_on_basic_size(const DeclaredJob& declared, const FeatureRef& fea
                       nominal, nominal)};
 }
 
+namespace {
+
+// A press fit out of line by more than its interference stands off on one side.
+Verdict verdict_on_pressed_line(const DeclaredJob& declared, const FoundFit& found, Length lost) {
+  const Limits bites{-0.5 * found.clearance.upper, -0.5 * found.clearance.lower};
+  if (lost <= bites.lower) {
+    return {};
+  }
+  const bool to_make = found.hole.to_make || found.shaft.to_make;
+  return {
+      lost > bites.upper || to_make ? Outcome::nonconforming : Outcome::undecided,
+      fmt::format("out of line by {} on one side, and the interference there is {}: it stands "
+                  "off on that side; true up the bore or what it hangs on",
+                  length_text(lost, declared.job->unit), range_text(bites, declared.job->unit))};
+}
+
+}  // namespace
+
 Verdict verdict_on_line(const DeclaredJob& declared, const FitCase& fit_case,
                         const FoundFit& found) {
   const Length lost = fit_case.out_of_line;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
-  const bool pressed_in_model = fit_case.hole_size < fit_case.shaft_size;
-  const bool pressed = found.clearance.upper < Length() && pressed_in_model;
-  if (lost <= same || pressed) {
+  if (lost <= same) {
     return {};
+  }
+  if (found.clearance.upper < Length()) {
+    return verdict_on_pressed_line(declared, found, lost);
   }
   const Limits gap{0.5 * found.clearance.lower - lost, 0.5 * found.clearance.upper - lost};
   const LengthUnit unit = declared.job->unit;

@@ -18,6 +18,10 @@ struct Verdict {
 /// The worse of the two outcomes; advice of both where both are of that outcome.
 [[nodiscard]] Verdict worse(const Verdict& a, const Verdict& b);
 
+/// Which of the two is made to suit the other: the one still to make; of two, the one that pressing
+/// moves, since its class says nothing of the size it must be made to.
+enum class Suited { neither, hole, shaft };
+[[nodiscard]] Suited made_to_suit(const FoundFit& found);
 /// The found clearances against the wanted ones.
 [[nodiscard]] Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_case,
                                            const FoundFit& found, const WantedFit& wanted);

@@ -45,6 +45,14 @@ Verdict verdict_on_worn(const DeclaredJob& declared, const FitCase& fit_case, co
                       length_text(tight.lower, unit), length_text(loose.upper, unit))};
 }
 
+// A size that pressing moves, as its mate meets it.
+void add_moved(std::vector<Quantity>& quantities, const std::string& key, Limits size,
+               Limits move) {
+  if (move != Limits{Length(), Length()}) {
+    add_range(quantities, key, {size.lower + move.lower, size.upper + move.upper});
+  }
+}
+
 std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& found) {
   std::vector<Quantity> quantities;
   add_range(quantities, "clearance", clearance_of(fit_case, found));
@@ -52,6 +60,8 @@ std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& 
   quantities.push_back({"hole_size", std::string(source_text(found.hole.source))});
   add_range(quantities, "shaft", found.shaft.limits);
   quantities.push_back({"shaft_size", std::string(source_text(found.shaft.source))});
+  add_moved(quantities, "hole_assembled", found.hole.limits, found.moves.hole);
+  add_moved(quantities, "shaft_assembled", found.shaft.limits, found.moves.shaft);
   quantities.push_back(
       millimetres("modelled_clearance_mm", fit_case.hole_size - fit_case.shaft_size));
   quantities.insert(quantities.end(), fit_case.placing.begin(), fit_case.placing.end());
@@ -69,10 +79,10 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
       add_range(quantities, key, window);
     }
   };
-  if (found.hole.to_make && !found.shaft.to_make) {
+  if (made_to_suit(found) == Suited::hole) {
     add_window("make_hole", window_of_hole(found, wanted.clearance));
   }
-  if (found.shaft.to_make && !found.hole.to_make) {
+  if (made_to_suit(found) == Suited::shaft) {
     add_window("make_shaft", window_of_shaft(found, wanted.clearance));
   }
   return quantities;
@@ -99,13 +109,22 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   const auto shaft = wanted ? class_limits(wanted->shaft, wanted->nominal) : std::nullopt;
   const FoundFit found =
       found_fit(size_range(declared, fit_case.hole, fit_case.hole_size, hole),
-                size_range(declared, fit_case.shaft, fit_case.shaft_size, shaft));
+                size_range(declared, fit_case.shaft, fit_case.shaft_size, shaft), fit_case.moves);
   const bool worn = fit_case.worn_by.width() > Length();
   Verdict verdict = !wanted ? verdict_without_want(declared, fit_case, found)
                     : worn  ? verdict_on_worn(declared, fit_case, found, *wanted)
                             : verdict_on_clearance(declared, fit_case, found, *wanted);
   verdict = worse(verdict_on_sizes(declared, fit_case, found), verdict);
   verdict = worse(verdict_on_line(declared, fit_case, found), verdict);
+  if (!fit_case.moves_unknown.empty()) {
+    // What is made to suit would be made to suit a size that is not so once it is pressed.
+    verdict = worse(verdict.outcome, Outcome::undecided) == Outcome::undecided
+                  ? Verdict{Outcome::undecided,
+                            "pressing moves its sizes, by how much is not "
+                            "known: " +
+                                fit_case.moves_unknown}
+                  : verdict;
+  }
 
   Finding finding;
   finding.kind = fit_case.kind;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "group/match/declared.hpp"
+#include "group/sizes/found_fit.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
@@ -19,6 +20,9 @@ struct FitCase {
   Length out_of_line;
   /// Of a worn pair how far its clearance is off that of the two sizes, least and most; else none.
   Limits worn_by{Length(), Length()};
+  /// How far pressing moves the two sizes before they meet, and why that is not known.
+  FitMoves moves{};
+  std::string moves_unknown{};
   const FitWant* want = nullptr;
   std::vector<Quantity> placing;  ///< offset, tilt, engaged length: listed with what was found
 };

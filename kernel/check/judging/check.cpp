@@ -6,9 +6,9 @@
 #include <utility>
 
 #include "check/findings/unseen_findings.hpp"
+#include "check/judging/judgement.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
-#include "spotblue/check/judge_job.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -48,7 +48,14 @@ CheckResult check(Judging asked, const LookBounds& bounds) {
   if (asked.in_unit_of_file) {
     result.job.unit = unit_of(result.look.model.file);
   }
-  result.findings = judge_job(result.job, result.look);
+  return judged(std::move(result.job), std::move(result.look));
+}
+
+CheckResult judged(Job job, Look look) {
+  CheckResult result{std::move(look), std::move(job), {}, {}};
+  Judgement judgement = judgement_of(result.job, result.look);
+  result.findings = std::move(judgement.findings);
+  result.group = std::move(judgement.group);
   return result;
 }
 

@@ -17,7 +17,7 @@
 #include "check/duty/keep_off_findings.hpp"
 #include "check/duty/mesh_findings.hpp"
 #include "check/duty/press_findings.hpp"
-#include "check/duty/sleeve_findings.hpp"
+#include "check/duty/running_clearance_findings.hpp"
 #include "check/duty/stock_findings.hpp"
 #include "check/duty/thrust_findings.hpp"
 #include "check/duty/way_in_findings.hpp"
@@ -32,7 +32,8 @@
 #include "check/findings/unseen_findings.hpp"
 #include "check/findings/unsound.hpp"
 #include "check/findings/width_findings.hpp"
-#include "group/match/declared.hpp"
+#include "check/judging/judgement.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/check/check.hpp"
 
@@ -58,7 +59,7 @@ constexpr std::array kFindings{
     axial_findings,
     clash_findings,
     press_findings,
-    sleeve_findings,
+    running_clearance_findings,
     bearing_findings,
     thrust_findings,
     keep_off_findings,
@@ -87,16 +88,17 @@ double room_left(double given, double usual, double taken) {
 
 }  // namespace
 
-std::vector<Finding> judge_job(const Job& job, const Look& look) {
+Judgement judgement_of(const Job& job, const Look& look) {
   const TimeLimit time(
       room_left(look.settings.seconds, look.settings.limits.seconds, look.seconds.total));
   const MemoryLimit memory(
       room_left(look.settings.limits.memory_mb, look.settings.limits.memory_mb, look.memory_mb));
-  std::vector<Finding> findings;
+  Judgement judged;
+  std::vector<Finding>& findings = judged.findings;
   if (lacks_parts(look)) {
     findings = not_looked_at_findings(look);
     number(findings);
-    return findings;
+    return judged;
   }
   const DeclaredJob declared = declare(job, look);
   const auto add = [&](std::vector<Finding> more) {
@@ -105,11 +107,13 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
   const bool whole = look.not_looked_at.empty();
   const std::size_t kinds = whole ? kFindings.size() : kOfOnePair;
   const bool all = done_within_limits([&] {
+    const WorkedGroup group = work_out(declared);
     for (std::size_t i = 0; i < kinds; ++i) {
       stop_if_asked();
-      add(kFindings.at(i)(declared));
+      add(kFindings.at(i)(group));
     }
     stop_if_asked();
+    judged.group = group_of(group);
   });
   if (!all) {
     findings.push_back(not_all_judged(look, findings.size()));
@@ -124,7 +128,11 @@ std::vector<Finding> judge_job(const Job& job, const Look& look) {
   }
   leave_unsound_open(declared, findings);
   number(findings);
-  return findings;
+  return judged;
+}
+
+std::vector<Finding> judge_job(const Job& job, const Look& look) {
+  return judgement_of(job, look).findings;
 }
 
 }  // namespace spotblue

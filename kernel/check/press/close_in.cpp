@@ -6,6 +6,7 @@
 
 #include "check/press/press_case.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/joints/pressing.hpp"
 #include "group/sizes/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
@@ -28,9 +29,7 @@ std::optional<std::size_t> press_seat_of(const DeclaredJob& declared, std::size_
     if (!same_part || !overlap_along(bore, seats[i])) {
       continue;
     }
-    const SeatSizes sizes = seat_sizes(declared, i);
-    const Limits clearance = sizes.wanted ? sizes.wanted->clearance : sizes.found.clearance;
-    if (clearance.upper < Length()) {
+    if (pressing_of(seat_sizes(declared, i)) == Pressing::always) {
       return i;
     }
   }

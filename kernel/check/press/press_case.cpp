@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "group/joints/part_material.hpp"
+#include "group/joints/pressing.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {
@@ -15,19 +16,6 @@ constexpr double kNoLength_mm = 1e-6;  // shorter stretches come from rounding
 // Less of the circle than this is a clamp or a split bore, which a ring does not stand for.
 // Choice of this program, no source.
 constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
-
-bool is_pressed(const SeatSizes& sizes) {
-  if (sizes.wanted) {
-    return sizes.wanted->clearance.lower < Length();
-  }
-  const Limits exact = sizes.found.without_uncertainty;
-  return exact.lower < Length();
-}
-
-bool holds_at_every_limit(const SeatSizes& sizes) {
-  const Limits asked = sizes.wanted ? sizes.wanted->clearance : sizes.found.clearance;
-  return asked.upper <= Length();
-}
 
 // Stretches where one has a groove are left out: nothing is pressed on anything there.
 std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner,
@@ -54,7 +42,7 @@ PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes s
   const RadialSeat& seat = declared.look->seats.radial[index];
   PressCase pressed;
   pressed.seat = index;
-  pressed.must_hold = holds_at_every_limit(sizes);
+  pressed.must_hold = pressing_of(sizes) == Pressing::always;
   pressed.sizes = std::move(sizes);
   pressed.hub = part_material(declared, seat.hole.occurrence);
   pressed.inner = part_material(declared, seat.shaft.occurrence);
@@ -76,22 +64,11 @@ std::vector<PressCase> press_cases(const DeclaredJob& declared) {
   const std::vector<RadialSeat>& seats = declared.look->seats.radial;
   for (std::size_t i = 0; i < seats.size(); ++i) {
     SeatSizes sizes = seat_sizes(declared, i);
-    if (is_pressed(sizes)) {
+    if (pressing_of(sizes) != Pressing::none) {
       cases.push_back(press_case(declared, i, std::move(sizes)));
     }
   }
   return cases;
-}
-
-double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature) {
-  for (const Surface& surface : declared.job->surfaces) {
-    const NamedFeature named =
-        declared.names.feature(surface.feature, {"surfaces", "feature", surface.line});
-    if (std::find(named.refs.begin(), named.refs.end(), feature) != named.refs.end()) {
-      return surface.rz_um;
-    }
-  }
-  return declared.job->conditions.rz_um;
 }
 
 double interference_mm(const PressCase& pressed, FitEnd end) {

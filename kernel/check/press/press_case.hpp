@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "group/joints/part_material.hpp"
+#include "group/match/roughness.hpp"
 #include "group/sizes/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
@@ -35,9 +36,6 @@ struct PressCase {
 /// than by the uncertainty of measurement. A wanted clearance fit that the sizes miss is the radial
 /// fit's to say.
 [[nodiscard]] std::vector<PressCase> press_cases(const DeclaredJob& declared);
-
-/// Peak-to-valley height of a feature: its own [[surfaces]] entry's, or the job's.
-[[nodiscard]] double rz_um_of(const DeclaredJob& declared, const FeatureRef& feature);
 
 /// Which end of the possible sizes.
 enum class FitEnd { tightest, middle, loosest };

@@ -45,6 +45,9 @@ bool has_surface(const View& view, double at) {
   });
 }
 
+bool is_same(double a, double b) { return std::abs(a - b) < kSameRadius; }
+bool is_same(Interval a, Interval b) { return is_same(a.low, b.low) && is_same(a.high, b.high); }
+
 class WallBook {
  public:
   void blind(std::string clause) {
@@ -56,8 +59,9 @@ class WallBook {
   void add(const WallStretch& next) {
     if (!wall_.stretches.empty()) {
       WallStretch& last = wall_.stretches.back();
-      if (last.to == next.from && std::abs(last.inner - next.inner) < kSameRadius &&
-          std::abs(last.outer - next.outer) < kSameRadius) {
+      if (last.to == next.from && is_same(last.inner, next.inner) &&
+          is_same(last.outer, next.outer) && is_same(last.begins, next.begins) &&
+          is_same(last.ends, next.ends)) {
         last.to = next.to;
         return;
       }
@@ -69,6 +73,20 @@ class WallBook {
  private:
   Wall wall_;
 };
+
+/// Greatest distance from the axis to a corner of the part's box.
+double box_corner(const View& view) {
+  const Box& box = view.product->box;
+  double greatest = 0.0;
+  for (const double x : {box.low.x, box.high.x}) {
+    for (const double y : {box.low.y, box.high.y}) {
+      for (const double z : {box.low.z, box.high.z}) {
+        greatest = std::max(greatest, distance(view.axis, {x, y, z}));
+      }
+    }
+  }
+  return greatest;
+}
 
 /// Least distance from the axis to a side of the part's box.
 double box_reach(const View& view, double at) {
@@ -133,18 +151,35 @@ std::vector<FaceOver> joined(const std::vector<FaceOver>& over) {
   return whole;
 }
 
-void note_hub(WallBook& book, const std::vector<FaceOver>& over, double contact, double floor,
-              double outer) {
+/// How far out the metal may reach. A ring ends it all the way round; anything else lets it go on
+/// to what lies beyond.
+double farthest(const View& view, const std::vector<FaceOver>& over, const FaceOver* end) {
+  if (end == nullptr) {
+    return box_corner(view);
+  }
+  double reach = end->greatest;
+  for (const FaceOver& face : over) {
+    reach = end->ring || face.looks == Looks::inward ? reach : std::max(reach, face.greatest);
+  }
+  return reach;
+}
+
+/// Notes what is cut into the bore, and says how deep.
+double note_hub(WallBook& book, const std::vector<FaceOver>& over, double contact, double floor,
+                double outer) {
+  double deepest = floor;
   for (const FaceOver& face : joined(over)) {
     const bool at_bore = face.least < contact + kSameRadius || face.looks == Looks::inward;
     if (!at_bore || face.ring || face.greatest < floor + kSameRadius ||
         face.least > outer - kSameRadius || face.greatest < contact + kSameRadius) {
       continue;
     }
+    deepest = std::max(deepest, face.greatest);
     book.blind(face.greatest > outer - kSameRadius
                    ? fmt::format("{} opens through the wall", face.name)
                    : fmt::format("{} is cut into the bore: the wall is thinner there", face.name));
   }
+  return deepest;
 }
 
 double shaft_bore(const std::vector<FaceOver>& over, double contact) {
@@ -169,15 +204,35 @@ double shaft_floor(const std::vector<FaceOver>& over, double contact, double bor
   return floor;
 }
 
-void note_shaft(WallBook& book, const std::vector<FaceOver>& over, double bore, double floor) {
+/// Narrowest bore of a ring that holds all the metal; 0 where some of it reaches the axis.
+double least_bore(const std::vector<FaceOver>& over, double bore) {
+  double least = 0.0;
+  for (const FaceOver& face : over) {
+    if (face.looks == Looks::inward && face.ring && face.least < bore + kSameRadius) {
+      least = least > 0.0 ? std::min(least, face.least) : face.least;
+    }
+  }
+  return least;
+}
+
+/// Notes what is cut into the shaft: how far inward from its outside, and outward from its bore.
+Interval note_shaft(WallBook& book, const std::vector<FaceOver>& over, double bore, double floor) {
+  Interval left{bore, floor};
   for (const FaceOver& face : joined(over)) {
     if (face.ring || face.least > floor - kSameRadius || face.greatest < bore + kSameRadius) {
       continue;
+    }
+    // What reaches the outside is cut in from there, whichever way its sides look.
+    if (face.looks == Looks::inward && face.greatest < floor - kSameRadius) {
+      left.low = std::max(left.low, face.greatest);
+    } else {
+      left.high = std::min(left.high, face.least);
     }
     book.blind(face.looks == Looks::inward
                    ? fmt::format("{} is hollow beside or across the axis", face.name)
                    : fmt::format("{} is cut into the shaft: it is weaker there", face.name));
   }
+  return left;
 }
 
 /// Calls one(stretch, faces over it) for every stretch of the seat between two faces' ends.
@@ -208,8 +263,14 @@ Wall wall_of_hub(const Model& model, const RadialSeat& seat) {
     if (outer < floor + kSameRadius) {
       book.blind("the wall could not be told over part of the seat");
     } else if (has_surface(view, middle) || floor > view.contact) {
-      note_hub(book, over, view.contact, floor, outer);
-      book.add({z.low, z.high, 2.0 * floor, 2.0 * outer});
+      const double deepest = note_hub(book, over, view.contact, floor, outer);
+      const double reach = std::max(outer, farthest(view, over, end));
+      book.add({z.low,
+                z.high,
+                2.0 * floor,
+                2.0 * outer,
+                {2.0 * floor, 2.0 * deepest},
+                {2.0 * outer, 2.0 * reach}});
     }
   });
   return std::move(book).close();
@@ -229,8 +290,13 @@ Wall wall_of_shaft(const Model& model, const RadialSeat& seat) {
       }
     }
     if (has_surface(view, 0.5 * (z.low + z.high)) || floor < view.contact) {
-      note_shaft(book, over, bore, floor);
-      book.add({z.low, z.high, 2.0 * bore, 2.0 * floor});
+      const Interval left = note_shaft(book, over, bore, floor);
+      book.add({z.low,
+                z.high,
+                2.0 * bore,
+                2.0 * floor,
+                {2.0 * least_bore(over, bore), 2.0 * left.low},
+                {2.0 * left.high, 2.0 * floor}});
     }
   });
   return std::move(book).close();

@@ -11,32 +11,25 @@
 
 #include "base/disjoint_sets.hpp"
 #include "group/joints/clamps.hpp"
-#include "group/sizes/found_fit.hpp"
-#include "group/sizes/wanted_fit.hpp"
+#include "group/joints/pressing.hpp"
 #include "group/words/size_text.hpp"
-#include "spotblue/standards/fit.hpp"
 
 namespace spotblue {
 namespace {
 
 std::optional<Hold> press_hold(const DeclaredJob& declared, std::size_t number) {
   const RadialSeat& seat = declared.look->seats.radial[number];
-  const Length hole = Length::mm(seat.hole_diameter);
-  const Length shaft = Length::mm(seat.shaft_diameter);
-  Hold hold{seat.hole.occurrence, seat.shaft.occurrence, HeldBy::press, true, true, {}};
-  if (const FitWant* want = declared.radial_fits.at(number)) {
-    const WantedFit wanted =
-        wanted_fit(*declared.job, *want,
-                   {hole, shaft, sizes_of(declared, hold.a), sizes_of(declared, hold.b)});
-    hold.why = "pressed, " + wanted.text;
-    const bool held =
-        fit_kind(wanted.clearance.lower, wanted.clearance.upper) == FitKind::interference;
-    return held ? std::optional(hold) : std::nullopt;
+  const SeatSizes sizes = seat_sizes(declared, number);
+  if (pressing_of(sizes) != Pressing::always) {
+    return std::nullopt;
   }
-  const FoundFit found = found_fit(size_range(declared, seat.hole, hole, {}),
-                                   size_range(declared, seat.shaft, shaft, {}));
-  hold.why = "pressed by their sizes, no fit declared";
-  return found.clearance.upper < Length() ? std::optional(hold) : std::nullopt;
+  return Hold{
+      seat.hole.occurrence,
+      seat.shaft.occurrence,
+      HeldBy::press,
+      true,
+      true,
+      sizes.wanted ? "pressed, " + sizes.wanted->text : "pressed by their sizes, no fit declared"};
 }
 
 // The slots that one key or tongue lies in, tightest first.

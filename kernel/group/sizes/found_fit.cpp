@@ -2,23 +2,40 @@
 
 namespace spotblue {
 
-FoundFit found_fit(const SizeRange& hole, const SizeRange& shaft) {
-  const Limits exact_hole = without_uncertainty(hole);
-  const Limits exact_shaft = without_uncertainty(shaft);
-  FoundFit found{hole, shaft, {}, {}};
-  found.clearance = {found.hole.limits.lower - found.shaft.limits.upper,
-                     found.hole.limits.upper - found.shaft.limits.lower};
-  found.without_uncertainty = {exact_hole.lower - exact_shaft.upper,
-                               exact_hole.upper - exact_shaft.lower};
+namespace {
+
+Limits moved_by(Limits size, Limits move) {
+  return {size.lower + move.lower, size.upper + move.upper};
+}
+
+Limits clearance_of(Limits hole, Limits shaft) {
+  return {hole.lower - shaft.upper, hole.upper - shaft.lower};
+}
+
+// What lies within the limits however far it moves.
+Limits before(Limits after, Limits move) {
+  return {after.lower - move.lower, after.upper - move.upper};
+}
+
+}  // namespace
+
+FoundFit found_fit(const SizeRange& hole, const SizeRange& shaft, const FitMoves& moves) {
+  FoundFit found{hole, shaft, moves, {}, {}};
+  found.clearance =
+      clearance_of(moved_by(hole.limits, moves.hole), moved_by(shaft.limits, moves.shaft));
+  found.without_uncertainty = clearance_of(moved_by(without_uncertainty(hole), moves.hole),
+                                           moved_by(without_uncertainty(shaft), moves.shaft));
   return found;
 }
 
 Limits window_of_hole(const FoundFit& found, Limits wanted) {
-  return {found.shaft.limits.upper + wanted.lower, found.shaft.limits.lower + wanted.upper};
+  const Limits shaft = moved_by(found.shaft.limits, found.moves.shaft);
+  return before({shaft.upper + wanted.lower, shaft.lower + wanted.upper}, found.moves.hole);
 }
 
 Limits window_of_shaft(const FoundFit& found, Limits wanted) {
-  return {found.hole.limits.upper - wanted.upper, found.hole.limits.lower - wanted.lower};
+  const Limits hole = moved_by(found.hole.limits, found.moves.hole);
+  return before({hole.upper - wanted.upper, hole.lower - wanted.lower}, found.moves.shaft);
 }
 
 }  // namespace spotblue

@@ -28,6 +28,25 @@ class CheckTest(unittest.TestCase):
     def test_text_is_the_programs_own(self) -> None:
         self.assertEqual(self.result.to_text(), demo.said("check", demo.job(PLAN)))
 
+    def test_the_group_is_what_the_program_shows(self) -> None:
+        shown = demo.said("check", "--group", demo.job(PLAN))
+        self.assertTrue(shown.startswith(self.result.group_text()))
+        self.assertTrue(shown.endswith(self.result.to_text()))
+        listed = json.loads(self.result.to_json())
+        group = self.result.group
+        assert group is not None
+        self.assertEqual(len(group.bodies), len(listed["bodies"]))
+        for seat, row in zip(group.seats, listed["seat_states"], strict=True):
+            self.assertEqual(list(seat.hole_size.free_mm), row["hole_size"]["free_mm"])
+            self.assertEqual(seat.pressing, row["pressing"])
+
+    def test_a_group_is_worked_out_of_a_job_and_a_look(self) -> None:
+        group = spotblue.make_group(self.result.job, self.result.look)
+        self.assertEqual(group, self.result.group)
+        self.assertEqual(
+            sum(len(body.parts) for body in group.bodies), len(self.result.look.model.occurrences)
+        )
+
     def test_findings_carry_numbers_and_texts(self) -> None:
         listed = json.loads(self.result.to_json())["findings"]
         for finding, row in zip(self.result.findings, listed):

@@ -118,6 +118,8 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
     "check.count_outcomes": ("CheckResult.outcomes", "a property of the value"),
     "report.fitted_text": ("Look.to_text", "its width is an argument of the method"),
     "report.look_json": ("Look.to_json", METHOD),
+    "check.judged": ("judge", "by the word that judge_job has there"),
+    "report.group_text": ("CheckResult.group_text", METHOD),
     "report.check_json": ("CheckResult.to_json", METHOD),
     "report.look_values": ("Look.model", VALUES),
     "report.finding_values": ("CheckResult.findings", VALUES),

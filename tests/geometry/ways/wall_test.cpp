@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include <BRepAlgoAPI_Fuse.hxx>
+#include <cmath>
 #include <numbers>
 
 #include "support/shape_model.hpp"
@@ -155,7 +156,14 @@ TEST(WallOfHub, AKeywayIsABlindSpot) {
 TEST(WallOfHub, AHoleThroughTheWallIsABlindSpot) {
   const TopoDS_Shape hub = cut(tube(60, 24, 0, 30), across(5, 14, 0, 40));
   const Wall wall = hub_wall(hub, 24);
-  expect_one(wall, 24, 60);
+  ASSERT_THAT(wall.stretches, SizeIs(3));
+  for (const WallStretch& stretch : wall.stretches) {
+    EXPECT_NEAR(stretch.inner, 24.0, 1e-9);
+    EXPECT_NEAR(stretch.outer, 60.0, 1e-9);
+    EXPECT_NEAR(stretch.ends.high, 60.0, 1e-9);
+  }
+  EXPECT_NEAR(wall.stretches[1].to - wall.stretches[1].from, 5.0, 1e-9);
+  EXPECT_GT(wall.stretches[1].begins.high, wall.stretches[1].ends.low);
   EXPECT_THAT(wall.blind_spots, ::testing::ElementsAre("bore 5 opens through the wall"));
 }
 
@@ -229,6 +237,47 @@ TEST_P(WallInAnyPose, IsTheSame) {
 }
 
 INSTANTIATE_TEST_SUITE_P(Poses, WallInAnyPose, ::testing::Range(1, 7));
+
+void expect_bounds(const WallStretch& stretch, Interval begins, Interval ends) {
+  EXPECT_NEAR(stretch.begins.low, begins.low, 1e-9);
+  EXPECT_NEAR(stretch.begins.high, begins.high, 1e-9);
+  EXPECT_NEAR(stretch.ends.low, ends.low, 1e-9);
+  EXPECT_NEAR(stretch.ends.high, ends.high, 1e-9);
+}
+
+TEST(WallBounds, OfAPlainRingAreTheRing) {
+  const Wall wall = hub_wall(tube(60, 24, 0, 30), 24);
+  ASSERT_THAT(wall.stretches, SizeIs(1));
+  expect_bounds(wall.stretches[0], {24, 24}, {60, 60});
+}
+
+TEST(WallBounds, OfABlockReachFromItsNearestSideToItsFarthestCorner) {
+  const TopoDS_Shape hub = cut(block_at({-40, -50, 0}, {40, 11, 30}), rod(12, -1, 31));
+  const Wall wall = hub_wall(hub, 12);
+  ASSERT_THAT(wall.stretches, SizeIs(1));
+  expect_bounds(wall.stretches[0], {12, 12}, {22, 2 * std::hypot(40, 50)});
+}
+
+TEST(WallBounds, OfAHubWithAKeywayBeginAtItsCorner) {
+  // 3 deep beyond the bore's top at 12, 8 wide: its corners are at (4, 15).
+  const TopoDS_Shape hub = cut(tube(60, 24, 0, 30), block_at({-4, 0, -1}, {4, 15, 31}));
+  const Wall wall = hub_wall(hub, 24);
+  ASSERT_THAT(wall.stretches, SizeIs(1));
+  expect_bounds(wall.stretches[0], {24, 2 * std::hypot(4, 15)}, {60, 60});
+}
+
+TEST(WallBounds, OfAShaftWithAKeyseatEndAtItsFloor) {
+  const Wall wall = shaft_wall(cut(rod(24, 0, 30), block_at({8.5, -3, -1}, {15, 3, 31})), 24);
+  ASSERT_THAT(wall.stretches, SizeIs(1));
+  expect_bounds(wall.stretches[0], {0, 0}, {17, 24});
+}
+
+TEST(WallBounds, OfABushCutThroughLeaveNoRing) {
+  const Wall wall = shaft_wall(cut(tube(24, 18, 0, 30), block_at({0, -1, -1}, {15, 1, 31})), 24);
+  for (const WallStretch& stretch : wall.stretches) {
+    EXPECT_GE(stretch.begins.high, stretch.ends.low);
+  }
+}
 
 TEST(WallOfShaft, ASolidShaftHasNoBore) { expect_one(shaft_wall(rod(24, 0, 30), 24), 0, 24); }
 

@@ -11,6 +11,7 @@
 #include "spotblue/base/unit.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/geometry/look.hpp"
+#include "spotblue/group/group.hpp"
 #include "spotblue/job/job.hpp"
 #include "spotblue/job/outside.hpp"
 
@@ -20,6 +21,8 @@ struct CheckResult {
   Look look;
   Job job;
   std::vector<Finding> findings;
+  /// What the findings rest on; none where the model did not arrive, or was not judged, whole.
+  std::optional<Group> group{};
 };
 
 /// What is judged, and by what.
@@ -44,6 +47,10 @@ struct Judging {
 /// @throws Error as bounded, look and look_at (the model) and judge_job (the job against the
 ///         model).
 [[nodiscard]] SPOTBLUE_EXPORT CheckResult check(Judging asked, const LookBounds& bounds = {});
+
+/// Judges what was found on a model by a job.
+/// @throws Error as judge_job.
+[[nodiscard]] SPOTBLUE_EXPORT CheckResult judged(Job job, Look look);
 
 /// Whether all of the model arrived, was looked at and judged.
 [[nodiscard]] SPOTBLUE_EXPORT bool is_whole(const CheckResult& result);

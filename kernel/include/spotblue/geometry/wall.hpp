@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/seats.hpp"
 
@@ -15,13 +16,21 @@ struct WallStretch {
   double from = 0.0, to = 0.0;
   double inner = 0.0;
   double outer = 0.0;
+  Interval begins{}, ends{};
 };
 constexpr void describe(auto& fields, const WallStretch*) {
   fields.value("WallStretch", "A stretch of a seat over which the wall is taken as one plain ring.")
       .member("start_mm", &WallStretch::from, "station on the seat's axis")
       .member("end_mm", &WallStretch::to, "station on the seat's axis, past the start")
       .member("inner_mm", &WallStretch::inner, "diameter; 0 where the part is solid")
-      .member("outer_mm", &WallStretch::outer, "diameter, over the inner");
+      .member("outer_mm", &WallStretch::outer, "diameter, over the inner")
+      .member("begins_mm", &WallStretch::begins,
+              "diameters at which the metal begins: of the plain ring, and of the deepest that is "
+              "cut into it from inside")
+      .member("ends_mm", &WallStretch::ends,
+              "diameters at which it ends: the nearest place round the axis and the farthest. The "
+              "wall is no weaker than the ring from begins' high to ends' low and no stronger than "
+              "the one from begins' low to ends' high; where the first is none it is cut through");
 }
 
 struct Wall {

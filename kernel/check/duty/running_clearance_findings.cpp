@@ -1,0 +1,116 @@
+#include "check/duty/running_clearance_findings.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "check/fits/reasons.hpp"
+#include "check/running/running.hpp"
+#include "check/words/words.hpp"
+#include "group/joints/part_material.hpp"
+#include "group/words/size_text.hpp"
+
+namespace spotblue {
+namespace {
+
+Limits limits(Interval mm) { return {Length::mm(mm.low), Length::mm(mm.high)}; }
+
+// All clearances that a hole and a shaft of these sizes may have.
+Limits between(Interval hole, Interval shaft) {
+  return limits({hole.low - shaft.high, hole.high - shaft.low});
+}
+
+bool is_same(Interval a, Interval b) {
+  return std::abs(a.low - b.low) < kSizeRounding.in_mm() &&
+         std::abs(a.high - b.high) < kSizeRounding.in_mm();
+}
+
+// Free sizes at the bench are what the fit's own finding judges.
+bool says_more(const SizeStates& size) {
+  return !size.assembled || !size.running || !is_same(*size.assembled, size.free) ||
+         !is_same(*size.running, size.free);
+}
+
+std::string basis_of(const DeclaredJob& declared) {
+  const Conditions& conditions = declared.job->conditions;
+  return fmt::format(
+      "rings one in another, plane stress (Lame), free expansion of each, weakest and strongest "
+      "wall; bench {} C, running {} C where a part has none of its own; elastic",
+      conditions.bench_c, conditions.running_c);
+}
+
+void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates& shaft) {
+  if (hole.assembled && !is_same(*hole.assembled, hole.free)) {
+    add_range(finding.found, "bore_close_in",
+              limits({hole.free.high - hole.assembled->high, hole.free.low - hole.assembled->low}));
+    add_range(finding.found, "bore_after_pressing", limits(*hole.assembled));
+  }
+  if (shaft.assembled && !is_same(*shaft.assembled, shaft.free)) {
+    add_range(finding.found, "outside_after_pressing", limits(*shaft.assembled));
+  }
+  if (hole.assembled && shaft.assembled) {
+    add_range(finding.found, "clearance", between(*hole.assembled, *shaft.assembled));
+  }
+}
+
+// @param open  why the sizes are known no closer.
+void judge_warm(Finding& finding, Limits warm, const std::string& open, LengthUnit unit) {
+  add_range(finding.found, "warm_clearance", warm);
+  Reasons reasons;
+  if (warm.lower <= Length() && warm.upper > Length() && !open.empty()) {
+    reasons.add(Outcome::undecided,
+                fmt::format("from {} to {} may be left when it runs: {}",
+                            length_text(warm.lower, unit), length_text(warm.upper, unit), open));
+  } else if (warm.upper <= Length()) {
+    reasons.add(Outcome::nonconforming,
+                fmt::format("it binds when it runs, by up to {}: allow more clearance",
+                            length_text(-warm.lower, unit)));
+  } else if (warm.lower <= Length()) {
+    reasons.add(Outcome::nonconforming,
+                fmt::format("it may bind when it runs: {} clearance at the tightest; allow more",
+                            length_text(warm.lower, unit)));
+  }
+  finding.outcome = reasons.outcome();
+  finding.advice =
+      reasons.advice(fmt::format("leave it so: {} clearance when it runs", range_text(warm, unit)));
+}
+
+Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const SurfaceSizes& surface) {
+  Finding finding;
+  finding.kind = "running clearance";
+  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
+  finding.basis = basis_of(declared);
+  finding.caution = std::string(kTurningCaution);
+  add_both_states(finding, surface.hole, surface.shaft);
+  const std::string& hole = surface.hole.unknown;
+  const std::string& shaft = surface.shaft.unknown;
+  const bool both = !hole.empty() && !shaft.empty() && hole != shaft;
+  const std::string open = both ? hole + "; " + shaft : hole.empty() ? shaft : hole;
+  if (surface.hole.running && surface.shaft.running) {
+    judge_warm(finding, between(*surface.hole.running, *surface.shaft.running), open,
+               declared.job->unit);
+  } else {
+    finding.outcome = Outcome::undecided;
+    finding.advice = open;
+  }
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> running_clearance_findings(const WorkedGroup& worked) {
+  std::vector<Finding> findings;
+  const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
+  for (std::size_t i = 0; i < seats.size(); ++i) {
+    const SurfaceSizes& surface = worked.surfaces[i];
+    const bool held = worked.joints.turns_with.at(seats[i].hole.occurrence) ==
+                      worked.joints.turns_with.at(seats[i].shaft.occurrence);
+    if (surface.pressing == Pressing::none && surface.sizes.wanted && !held &&
+        (says_more(surface.hole) || says_more(surface.shaft))) {
+      findings.push_back(judge(worked.declared, seats[i], surface));
+    }
+  }
+  return findings;
+}
+
+}  // namespace spotblue

@@ -1,0 +1,63 @@
+#pragma once
+/// @file
+/// What the parts of a job do to each other, worked out once: what is one body, what turns, and
+/// every size in each state.
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "spotblue/base/export.hpp"
+#include "spotblue/geometry/look.hpp"
+#include "spotblue/group/pressing.hpp"
+#include "spotblue/group/size_states.hpp"
+#include "spotblue/job/job.hpp"
+
+namespace spotblue {
+
+/// Parts that turn together.
+struct Body {
+  std::vector<OccurrenceId> parts;
+  std::optional<double> rpm;
+  std::vector<std::string> held_by;
+};
+constexpr void describe(auto& fields, const Body*) {
+  fields.value("Body", "Parts that turn together.")
+      .member("parts", &Body::parts, "occurrences, ascending")
+      .member("rpm", &Body::rpm, "how fast it turns; None: it stands still as far as is declared")
+      .member("held_by", &Body::held_by,
+              "what holds its parts to each other: \"Wheel and Bush: pressed, H7/s6\"");
+}
+
+/// The two surfaces of a radial seat in each state.
+struct SeatStates {
+  FeatureRef hole, shaft;
+  Pressing pressing = Pressing::none;
+  SizeStates hole_size, shaft_size;
+};
+constexpr void describe(auto& fields, const SeatStates*) {
+  fields.value("SeatStates", "The two surfaces of a radial seat in each state.")
+      .member("hole", &SeatStates::hole, "feature of the hole")
+      .member("shaft", &SeatStates::shaft, "feature of the shaft")
+      .member("pressing", &SeatStates::pressing, "whether the two are pressed")
+      .member("hole_size", &SeatStates::hole_size,
+              "its diameter; of a pressed pair as the other part meets it")
+      .member("shaft_size", &SeatStates::shaft_size, "the same of the shaft");
+}
+
+struct Group {
+  std::vector<Body> bodies;
+  std::vector<SeatStates> seats;
+};
+constexpr void describe(auto& fields, const Group*) {
+  fields.value("Group", "What the parts of a job do to each other.")
+      .member("bodies", &Group::bodies, "each part in one, in the order of their first parts")
+      .member("seats", &Group::seats, "one a radial seat, in the order of the look");
+}
+
+/// Works out the group of a job and what was found in its model.
+/// @throws Error bad_input, naming job file and line, for names that mean nothing or too much, and
+///         for entries that contradict each other.
+[[nodiscard]] SPOTBLUE_EXPORT Group make_group(const Job& job, const Look& look);
+
+}  // namespace spotblue

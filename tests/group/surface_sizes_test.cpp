@@ -1,0 +1,116 @@
+// Sizes of seats in each state, on models of plain values.
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "spotblue/geometry/seats.hpp"
+#include "spotblue/group/group.hpp"
+#include "support/bench.hpp"
+#include "support/value_parts.hpp"
+
+namespace spotblue::surface_sizes_test {
+
+using test::iso;
+using test::placed_model;
+using test::turned_part;
+using ::testing::HasSubstr;
+
+// A shaft of 30 with a sleeve 30/40 from 10 to 50, on which a ring with a bore of 40.1 runs.
+struct Sleeved {
+  Sleeved() {
+    Product shaft = turned_part({{0, 0}, {15, 0}, {15, 60}, {0, 60}});
+    Product sleeve = turned_part({{15, 10}, {20, 10}, {20, 50}, {15, 50}});
+    Product ring = turned_part({{20.05, 20}, {30, 20}, {30, 40}, {20.05, 40}});
+    name(shaft, "Shaft");
+    name(sleeve, "Sleeve");
+    name(ring, "Ring");
+    bench.look.model = placed_model({{shaft, {}}, {sleeve, {}}, {ring, {}}});
+    const char* const ids[] = {"Shaft", "Sleeve", "Ring"};
+    for (std::size_t i = 0; i < 3; ++i) {
+      bench.look.model.products[i].id = bench.look.model.products[i].name = ids[i];
+      bench.look.model.occurrences[i].id = bench.look.model.occurrences[i].path = ids[i];
+    }
+    bench.look.seats = find_seats(bench.look.model, {});
+    bench.declare("Shaft", PartState::to_make, SizesMeant::basic).material = "steel";
+    bench.declare("Sleeve", PartState::to_make, SizesMeant::basic).material = "steel";
+    bench.want("Sleeve: inside", "Shaft: outside", iso("H7/s6"));
+    material("steel");
+  }
+  static void name(Product& product, const std::string&) {
+    for (Cylinder& cylinder : product.cylinders) {
+      cylinder.name = cylinder.side == Side::internal ? "inside" : "outside";
+    }
+  }
+  void material(const std::string& name) {
+    for (JobPart& part : bench.job.parts) {
+      part.material = name;
+    }
+  }
+  [[nodiscard]] SeatStates seat(const std::string& hole) const {
+    const Group group = make_group(bench.job, bench.look);
+    for (const SeatStates& seat : group.seats) {
+      if (bench.look.model.occurrences[seat.hole.occurrence].id == hole) {
+        return seat;
+      }
+    }
+    ADD_FAILURE() << "no seat in " << hole;
+    return {};
+  }
+  test::Bench bench;
+};
+
+// H7/s6 at 30: interference 0.014 to 0.048; roughness of 2 x 6.3 um takes 0.8 and 0.4 of it away;
+// the outside grows by 30/40 of what is left (Lame, by hand).
+TEST(SurfaceSizes, APressedSleeveMeetsItsMateAtItsGrownSize) {
+  const SeatStates seat = Sleeved().seat("Ring");
+  EXPECT_EQ(seat.pressing, Pressing::none);
+  EXPECT_EQ(seat.shaft_size.free, (Interval{40.0, 40.0}));
+  ASSERT_TRUE(seat.shaft_size.assembled);
+  EXPECT_NEAR(seat.shaft_size.assembled->low, 40.0 + 0.75 * (0.014 - 0.8 * 0.0126), 1e-4);
+  EXPECT_NEAR(seat.shaft_size.assembled->high, 40.0 + 0.75 * (0.048 - 0.4 * 0.0126), 1e-4);
+  EXPECT_EQ(seat.hole_size.assembled, seat.hole_size.free);
+}
+
+TEST(SurfaceSizes, WithoutAMaterialAPressedSleevesSizeIsNotKnown) {
+  Sleeved sleeved;
+  sleeved.material("");
+  const SeatStates seat = sleeved.seat("Ring");
+  EXPECT_FALSE(seat.shaft_size.assembled);
+  EXPECT_THAT(seat.shaft_size.unknown, HasSubstr("no material"));
+  EXPECT_TRUE(seat.hole_size.assembled);
+}
+
+TEST(SurfaceSizes, PartsFoundInPlaceKeepTheSizesTheyWereMeasuredAt) {
+  Sleeved sleeved;
+  for (JobPart& part : sleeved.bench.job.parts) {
+    part.state = PartState::as_found;
+    part.sizes = SizesMeant::actual;
+  }
+  const SeatStates seat = sleeved.seat("Ring");
+  ASSERT_TRUE(seat.shaft_size.assembled);
+  EXPECT_NEAR(seat.shaft_size.assembled->low, seat.shaft_size.free.low, 1e-9);
+  EXPECT_NEAR(seat.shaft_size.assembled->high, seat.shaft_size.free.high, 1e-9);
+}
+
+TEST(SurfaceSizes, OfAWarmPartWithoutAMaterialTheRunningSizeIsThatOfAnyMaterial) {
+  Sleeved sleeved;
+  sleeved.bench.job.conditions.running_c = 60.0;
+  const SeatStates seat = sleeved.seat("Ring");
+  // Of a material that expands by anything from nothing to 2e-4 1/K.
+  ASSERT_TRUE(seat.hole_size.running);
+  EXPECT_NEAR(seat.hole_size.running->low, 40.1, 1e-9);
+  EXPECT_NEAR(seat.hole_size.running->high, 40.1 * (1.0 + 40.0 * 2e-4), 1e-9);
+  EXPECT_EQ(seat.hole_size.assembled, seat.hole_size.free);
+  EXPECT_THAT(seat.hole_size.unknown, HasSubstr("Ring"));
+  EXPECT_TRUE(seat.shaft_size.running);
+}
+
+TEST(MakeGroup, CallsASleeveAndItsShaftOneBody) {
+  const Sleeved sleeved;
+  const Group group = make_group(sleeved.bench.job, sleeved.bench.look);
+  ASSERT_EQ(group.bodies.size(), 2U);
+  EXPECT_EQ(group.bodies[0].parts.size(), 2U);
+  EXPECT_THAT(group.bodies[0].held_by, ::testing::ElementsAre(HasSubstr("pressed, H7/s6")));
+}
+
+}  // namespace spotblue::surface_sizes_test
