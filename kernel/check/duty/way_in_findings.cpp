@@ -70,22 +70,6 @@ std::string direction_text(Direction d) {
   return fmt::format("({:.3f}, {:.3f}, {:.3f})", d.x(), d.y(), d.z());
 }
 
-std::string how_text(WayHow how) {
-  switch (how) {
-    case WayHow::slide:
-      return "slide";
-    case WayHow::press:
-      return "press";
-    case WayHow::screw:
-      return "screw";
-    case WayHow::spring_in:
-      return "spring in";
-    case WayHow::drop_in:
-      return "drop in";
-  }
-  return {};
-}
-
 std::string names_text(const DeclaredJob& declared, const std::vector<OccurrenceId>& parts) {
   std::string text;
   for (const OccurrenceId part : parts) {
@@ -126,7 +110,7 @@ std::string step_text(const DeclaredJob& declared, const WayStep& step) {
       step.holds.empty() ? "" : "; holds in " + names_text(declared, step.holds);
   return fmt::format("{} {} {}, {} towards {}{}", names_text(declared, step.parts),
                      preposition(declared.look->seats, step), declared.names.id_of(step.onto),
-                     how_text(step.how), direction_text(step.along), holds);
+                     word_of(step.how), direction_text(step.along), holds);
 }
 
 std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) {
