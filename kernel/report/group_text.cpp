@@ -29,7 +29,7 @@ class GroupText {
     for (const Body& body : group_.bodies) {
       std::string parts;
       for (const OccurrenceId part : body.parts) {
-        parts += (parts.empty() ? "" : ", ") + names_.occurrence(part);
+        parts += (parts.empty() ? "" : ", ") + names_.part(part);
       }
       std::string holds;
       for (const std::string& hold : body.held_by) {

@@ -28,9 +28,11 @@ ModelNames::ModelNames(const Model& model, const Spelling& spelling) {
   }
   occurrences_.reserve(model.occurrences.size());
   product_index_.reserve(model.occurrences.size());
+  count_.resize(products_.size());
   for (const Occurrence& occurrence : model.occurrences) {
     occurrences_.push_back(spelling(occurrence.id));
     product_index_.push_back(occurrence.product);
+    ++count_[occurrence.product];
   }
 }
 

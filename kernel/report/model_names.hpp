@@ -26,6 +26,11 @@ class ModelNames {
   [[nodiscard]] const std::string& product_of(OccurrenceId occurrence) const {
     return products_[product_index_[occurrence]];
   }
+  /// That product's id where it stands once, else the occurrence's.
+  [[nodiscard]] const std::string& part(OccurrenceId occurrence) const {
+    return count_[product_index_[occurrence]] == 1 ? product_of(occurrence)
+                                                   : occurrences_[occurrence];
+  }
   [[nodiscard]] const std::string& feature(ProductId product, FeatureKind kind,
                                            std::size_t index) const {
     return features_[product][static_cast<std::size_t>(kind)][index];
@@ -38,6 +43,7 @@ class ModelNames {
   std::vector<std::string> products_;
   std::vector<std::string> occurrences_;
   std::vector<ProductId> product_index_;
+  std::vector<std::size_t> count_;  // of a product's occurrences
   std::vector<std::array<std::vector<std::string>, 4>> features_;
 };
 

@@ -6,8 +6,10 @@
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <map>
 #include <numbers>
 
+#include "spotblue/base/interval.hpp"
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -67,6 +69,37 @@ TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
     const bool may_stay_open = finding.kind == "end play" || finding.kind == "plain bearing" ||
                                finding.advice.find("no material is given for") != std::string::npos;
     EXPECT_TRUE(finding.outcome != Outcome::undecided || may_stay_open) << finding.id;
+  }
+}
+
+// The sizes that a finding says a feature must be made to, by feature.
+std::map<std::string, std::vector<Interval>> windows(const CheckResult& result) {
+  std::map<std::string, std::vector<Interval>> all;
+  const auto add = [&all](const std::vector<Quantity>& wanted, const std::string& key,
+                          const std::string& feature) {
+    const auto has = [&](const std::string& end) {
+      return std::any_of(wanted.begin(), wanted.end(),
+                         [&](const Quantity& one) { return one.key == key + end; });
+    };
+    if (has("_min_mm")) {
+      all[feature].push_back({number(wanted, key + "_min_mm"), number(wanted, key + "_max_mm")});
+    }
+  };
+  for (const Finding& finding : result.findings) {
+    add(finding.wanted, "make_hole", finding.about.front());
+    add(finding.wanted, "make_shaft", finding.about.back());
+    if (finding.kind == "make to suit") {
+      add(finding.wanted, "size", finding.about.front());
+    }
+  }
+  return all;
+}
+
+TEST_P(DemoPlan, NoTwoFindingsGiveOneFeatureLimitsThatShareNoSize) {
+  for (const auto& [feature, all] : windows(check_demo(GetParam()))) {
+    for (std::size_t i = 1; i < all.size(); ++i) {
+      EXPECT_GT(shared_length(all[0], all[i]), 0.0) << feature;
+    }
   }
 }
 

@@ -162,6 +162,19 @@ Seats example_seats() {
   return seats;
 }
 
+Group example_group() {
+  Group group;
+  group.bodies = {{{OccurrenceId(0), OccurrenceId(1)}, 40.0, {"Wheel and Stud: pressed, H7/s6"}},
+                  {{OccurrenceId(2)}, {}, {}}};
+  const RadialSeat seat = press(OccurrenceId(0), OccurrenceId(1), CentreLineId(0));
+  group.seats = {{seat.hole,
+                  seat.shaft,
+                  Pressing::always,
+                  {{44.0, 44.025}, Interval{44.0, 44.025}, Interval{44.01, 44.035}, {}},
+                  {{44.04, 44.06}, {}, {}, "no material is given for Stud"}}};
+  return group;
+}
+
 }  // namespace
 
 Look example_look() {
@@ -213,6 +226,7 @@ Look repeated_look(std::size_t stations) {
 
 CheckResult example_check() {
   CheckResult result;
+  result.group = example_group();
   result.look = example_look();
   result.job.file = "wheel-job.toml";
   result.job.model = "wheel.step";

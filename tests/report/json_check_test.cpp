@@ -15,7 +15,22 @@ TEST(CheckJson, HoldsAllThatALookHolds) {
   check.erase("job");
   check.erase("findings");
   check.erase("outcomes");
+  check.erase("bodies");
+  check.erase("seat_states");
   EXPECT_EQ(check, json::parse(look_json(example_look())));
+}
+
+TEST(CheckJson, SaysWhatIsOneBodyAndEachSizeInEachState) {
+  const json check = json::parse(check_json(example_check()));
+  EXPECT_EQ(check["bodies"][0], (json{{"parts", {"Press/Wheel", "Press/Stud"}},
+                                      {"rpm", 40.0},
+                                      {"held_by", {"Wheel and Stud: pressed, H7/s6"}}}));
+  EXPECT_FALSE(check["bodies"][1].contains("rpm"));
+  const json& seat = check["seat_states"][0];
+  EXPECT_EQ(seat["pressing"], "pressed");
+  EXPECT_EQ(seat["hole_size"]["running_mm"], (json{44.01, 44.035}));
+  EXPECT_FALSE(seat["shaft_size"].contains("assembled_mm"));
+  EXPECT_EQ(seat["shaft_size"]["unknown"], "no material is given for Stud");
 }
 
 TEST(CheckJson, FindingKeepsItsNumbersAndWords) {

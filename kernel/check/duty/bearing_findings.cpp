@@ -34,14 +34,6 @@ struct Bearing {
   std::string unknown;
 };
 
-Limits clearance_of(const SurfaceSizes& surface) {
-  if (!surface.hole.assembled || !surface.shaft.assembled) {
-    return surface.sizes.found.clearance;
-  }
-  return {Length::mm(surface.hole.assembled->low - surface.shaft.assembled->high),
-          Length::mm(surface.hole.assembled->high - surface.shaft.assembled->low)};
-}
-
 bool is_bearing(const SeatSizes& sizes, Length diameter) {
   if (sizes.wanted) {
     return sizes.wanted->clearance.upper > Length() &&
@@ -63,7 +55,7 @@ std::vector<Bearing> bearings(const WorkedGroup& worked) {
     const SurfaceSizes& surface = worked.surfaces[i];
     if (is_bearing(surface.sizes, Length::mm(seats[i].shaft_diameter))) {
       const bool known = surface.hole.assembled && surface.shaft.assembled;
-      all.push_back({i, *rub, clearance_of(surface),
+      all.push_back({i, *rub, assembled_clearance(surface),
                      known                    ? std::string()
                      : surface.hole.assembled ? surface.shaft.unknown
                                               : surface.hole.unknown});

@@ -260,7 +260,7 @@ std::vector<Finding> mesh_findings(const WorkedGroup& worked) {
   const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   for (const Mesh& mesh : declared.job->meshes) {
-    const std::vector<GearPair> pairs = gear_pairs(declared, mesh);
+    const std::vector<GearPair> pairs = gear_pairs(worked, mesh);
     if (pairs.empty()) {
       findings.push_back(without_gear(mesh));
     }

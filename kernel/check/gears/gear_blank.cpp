@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "group/sizes/seat_sizes.hpp"
 #include "group/sizes/size_range.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
@@ -49,15 +48,15 @@ struct Link {
   double least_mm = 0.0, greatest_mm = 0.0;
 };
 
-std::vector<Link> links_of(const DeclaredJob& declared, CentreLineId line) {
-  const Seats& seats = declared.look->seats;
+std::vector<Link> links_of(const WorkedGroup& worked, CentreLineId line) {
+  const Seats& seats = worked.declared.look->seats;
   std::vector<Link> links;
   for (std::size_t i = 0; i < seats.radial.size(); ++i) {
     const RadialSeat& seat = seats.radial[i];
     if (seat.centre_line != line) {
       continue;
     }
-    const Limits clearance = seat_sizes(declared, i).found.clearance;
+    const Limits clearance = assembled_clearance(worked.surfaces[i]);
     links.push_back({seat.hole.occurrence, seat.shaft.occurrence,
                      0.5 * std::max(0.0, clearance.lower.in_mm()),
                      0.5 * std::max(0.0, clearance.upper.in_mm())});
@@ -152,13 +151,14 @@ std::optional<GearBlank> find_gear_blank(const DeclaredJob& declared, Occurrence
   return blank;
 }
 
-BearingPlay bearing_play(const DeclaredJob& declared, OccurrenceId occurrence,
-                         const GearBlank& blank, std::optional<CentreLineId> other_line) {
+BearingPlay bearing_play(const WorkedGroup& worked, OccurrenceId occurrence, const GearBlank& blank,
+                         std::optional<CentreLineId> other_line) {
   if (!blank.centre_line) {
     return {};
   }
+  const DeclaredJob& declared = worked.declared;
   const List<CentreLine>& lines = declared.look->seats.centre_lines;
-  const std::vector<Link> links = links_of(declared, *blank.centre_line);
+  const std::vector<Link> links = links_of(worked, *blank.centre_line);
   const std::vector<Reached> reached =
       reached_from(occurrence, declared.look->model.occurrences.size(), links);
   std::optional<BearingPlay> best;

@@ -4,7 +4,7 @@
 #include <cstddef>
 #include <optional>
 
-#include "group/match/declared.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/base/interval.hpp"
 
 namespace spotblue {
@@ -30,7 +30,7 @@ struct BearingPlay {
 
 /// Along the seats of its centre line to the part that is also on `other_line` (the housing of
 /// both gears); where no part is on both, the closest running seat of what is held to the gear.
-[[nodiscard]] BearingPlay bearing_play(const DeclaredJob& declared, OccurrenceId occurrence,
+[[nodiscard]] BearingPlay bearing_play(const WorkedGroup& worked, OccurrenceId occurrence,
                                        const GearBlank& blank,
                                        std::optional<CentreLineId> other_line);
 

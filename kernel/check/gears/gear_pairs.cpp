@@ -63,7 +63,7 @@ std::optional<PairedGear> gear_of(const DeclaredJob& declared, const Mesh& mesh,
   return gear;
 }
 
-GearPair pair_of(const DeclaredJob& declared, const Mesh& mesh, const PairedGear& a,
+GearPair pair_of(const WorkedGroup& worked, const Mesh& mesh, const PairedGear& a,
                  const PairedGear& b) {
   GearPair pair{&mesh, form_of(mesh), a, b, 0.0, 0.0, 0.0, {}, {}};
   pair.tilt = angle_between_lines(a.blank.line.along, b.blank.line.along);
@@ -78,14 +78,15 @@ GearPair pair_of(const DeclaredJob& declared, const Mesh& mesh, const PairedGear
     middle = at_station(a.blank.line, 0.5 * (from + to));
   }
   pair.centre_mm = distance(b.blank.line, middle);
-  pair.play_a = bearing_play(declared, a.occurrence, a.blank, b.blank.centre_line);
-  pair.play_b = bearing_play(declared, b.occurrence, b.blank, a.blank.centre_line);
+  pair.play_a = bearing_play(worked, a.occurrence, a.blank, b.blank.centre_line);
+  pair.play_b = bearing_play(worked, b.occurrence, b.blank, a.blank.centre_line);
   return pair;
 }
 
 }  // namespace
 
-std::vector<GearPair> gear_pairs(const DeclaredJob& declared, const Mesh& mesh) {
+std::vector<GearPair> gear_pairs(const WorkedGroup& worked, const Mesh& mesh) {
+  const DeclaredJob& declared = worked.declared;
   const auto gears = [&](const MeshGear& job) {
     std::vector<PairedGear> found;
     for (const OccurrenceId occurrence :
@@ -108,7 +109,7 @@ std::vector<GearPair> gear_pairs(const DeclaredJob& declared, const Mesh& mesh) 
       if (other.occurrence == one.occurrence) {
         continue;
       }
-      const GearPair pair = pair_of(declared, mesh, many_a ? one : other, many_a ? other : one);
+      const GearPair pair = pair_of(worked, mesh, many_a ? one : other, many_a ? other : one);
       if (!nearest ||
           std::abs(pair.centre_mm - reference) < std::abs(nearest->centre_mm - reference)) {
         nearest = pair;

@@ -39,7 +39,7 @@ struct GearPair {
 /// Each gear of the more numerous part with the one of the other that it stands nearest to meshing.
 /// @throws Error bad_input naming the job's file and line for a measured size that no such gear
 /// has.
-[[nodiscard]] std::vector<GearPair> gear_pairs(const DeclaredJob& declared, const Mesh& mesh);
+[[nodiscard]] std::vector<GearPair> gear_pairs(const WorkedGroup& worked, const Mesh& mesh);
 
 /// The mesh with the bearings' play taken up towards each other, not at all, and apart.
 struct MeshPositions {

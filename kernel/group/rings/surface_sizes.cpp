@@ -340,4 +340,12 @@ std::vector<SurfaceSizes> surface_sizes(const DeclaredJob& declared) {
   return all;
 }
 
+Limits assembled_clearance(const SurfaceSizes& surface) {
+  if (!surface.hole.assembled || !surface.shaft.assembled) {
+    return surface.sizes.found.clearance;
+  }
+  return {Length::mm(surface.hole.assembled->low - surface.shaft.assembled->high),
+          Length::mm(surface.hole.assembled->high - surface.shaft.assembled->low)};
+}
+
 }  // namespace spotblue

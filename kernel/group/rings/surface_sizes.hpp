@@ -21,4 +21,8 @@ struct SurfaceSizes {
 /// @throws Error of the standards or of the names, with the job's file and line.
 [[nodiscard]] std::vector<SurfaceSizes> surface_sizes(const DeclaredJob& declared);
 
+/// All clearances that the two may have once everything is pressed; of the sizes they are made to
+/// where what pressing does is not known.
+[[nodiscard]] Limits assembled_clearance(const SurfaceSizes& surface);
+
 }  // namespace spotblue

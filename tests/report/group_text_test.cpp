@@ -1,0 +1,42 @@
+#include "spotblue/report/group_text.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "report/example_look.hpp"
+#include "report/shown_cells.hpp"
+
+namespace spotblue::test::group_text_test {
+
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+
+TEST(GroupText, NamesThePartsOfABodyWhatHoldsThemAndHowTheyTurn) {
+  const std::string text = group_text(example_check(), {});
+  EXPECT_THAT(shown_cells(text, "40 rpm"), ElementsAre("40 rpm", "Press/Wheel, Stud \"worn\"",
+                                                       "Wheel and Stud: pressed, H7/s6"));
+  EXPECT_THAT(shown_cells(text, "stands"), ElementsAre("stands", "Press/Wheel (2)"));
+}
+
+TEST(GroupText, ShowsEachSurfaceInEachState) {
+  const std::string text = group_text(example_check(), {});
+  EXPECT_THAT(shown_cells(text, "Wheel: bore 44"),
+              ElementsAre("Wheel: bore 44", "pressed", "44.000 to 44.025", "44.000 to 44.025",
+                          "44.010 to 44.035"));
+}
+
+TEST(GroupText, SaysWhyAStateIsNotKnown) {
+  EXPECT_THAT(group_text(example_check(), {}), HasSubstr("no material is given for Stud"));
+}
+
+TEST(GroupText, IsInInchesWhereThatIsAsked) {
+  EXPECT_THAT(group_text(example_check(), {LengthUnit::inch}), HasSubstr("1.73228 to 1.73327"));
+}
+
+TEST(GroupText, OfAModelThatIsNotWholeSaysSo) {
+  CheckResult result = example_check();
+  result.group.reset();
+  EXPECT_THAT(group_text(result, {}), HasSubstr("not worked out"));
+}
+
+}  // namespace spotblue::test::group_text_test
