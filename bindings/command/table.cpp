@@ -209,7 +209,8 @@ spotblue check press-with-sizes.step
      R"(Every plan is checked. A row for each finding that differs or does not conform, with outcome and
 margin for each plan; then what each plan takes: new parts, stock, cuts in parts that have no
 second and the metal they take off ([[cuts]]), press fits, ways in. The last line says which plan
-has no nonconforming finding and the widest least margin, and what would change that.
+stands, and what would change that: one without nonconforming findings, of these one without
+undecided ones, of these the one with the widest least margin.
 )",
      kCompareOptions,
      R"(Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad input, 3

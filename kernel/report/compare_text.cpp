@@ -187,7 +187,7 @@ class CompareText {
       if (comparison_.best == plan) {
         continue;
       }
-      const std::string ids = nonconforming_ids(plan);
+      const std::string ids = ids_of(plan, Outcome::nonconforming);
       if (!ids.empty()) {
         reasons.push_back(fmt::format("{} would need {} put right", number(plan), ids));
       } else if (!comparison_.plans[plan].whole) {
@@ -196,6 +196,11 @@ class CompareText {
                         plans_[plan].look.model.not_compared.empty()
                             ? "was not looked at whole and would need more time or memory"
                             : "did not arrive whole and would need its whole model"));
+      } else if (comparison_.plans[plan].outcomes.undecided > 0 && comparison_.best &&
+                 comparison_.plans[*comparison_.best].outcomes.undecided == 0) {
+        reasons.push_back(fmt::format("{} has {} open: {}", number(plan),
+                                      comparison_.plans[plan].outcomes.undecided,
+                                      ids_of(plan, Outcome::undecided)));
       } else if (const auto& margin = comparison_.plans[plan].least_margin; margin) {
         reasons.push_back(fmt::format(
             "{} would come first with more margin than that in {}, now "
@@ -206,10 +211,10 @@ class CompareText {
     return fmt::format("{}", fmt::join(reasons, "; "));
   }
 
-  [[nodiscard]] std::string nonconforming_ids(std::size_t plan) const {
+  [[nodiscard]] std::string ids_of(std::size_t plan, Outcome outcome) const {
     std::vector<std::string> ids;
     for (const Finding& finding : plans_[plan].findings) {
-      if (finding.outcome == Outcome::nonconforming) {
+      if (finding.outcome == outcome) {
         ids.push_back(finding.id);
       }
     }

@@ -105,6 +105,13 @@ TEST(Compare, TheWidestLeastMarginWinsAmongPlansWithNothingNonconforming) {
   EXPECT_EQ(comparison.plans[0].least_margin->finding, 1U);
 }
 
+TEST(Compare, APlanWithOpenFindingsComesAfterOneWithout) {
+  const std::vector<CheckResult> plans{
+      plan_with({with_margin(0.0, 1.0, 0.4), finding("end play", {"A"}, Outcome::undecided)}),
+      plan_with({with_margin(0.0, 1.0, 0.1)})};
+  EXPECT_EQ(compare_plans(plans).best, 1U);
+}
+
 TEST(Compare, NoPlanStandsWhenEachHasSomethingNonconforming) {
   const Finding clash = finding("clash", {"A", "B"}, Outcome::nonconforming);
   const std::vector<CheckResult> plans{plan_with({clash}), plan_with({clash})};

@@ -178,6 +178,14 @@ TEST(RadialFit, DoesNotConformWhenBeingOffAxisUsesTheClearanceUp) {
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
 
+TEST(RadialFit, OfSizesWithoutAnUncertaintyIsNotSaidToBeJudgedByTheStandardThatNeedsOne) {
+  Bench bench = wheel_on_bush(44.0, 43.98);
+  bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
+  const std::string basis = bench.only().basis;
+  EXPECT_THAT(basis, HasSubstr("uncertainty of measurement is not known"));
+  EXPECT_THAT(basis, ::testing::Not(HasSubstr("14253")));
+}
+
 // Interference 0.050 bites 0.025 on a side; 0.030 off axis leaves one side standing off by 0.005.
 TEST(RadialFit, DoesNotConformWhenAPressFitIsOffItsAxisByMoreThanItsInterference) {
   Bench bench = wheel_on_bush(44.0, 44.05, 0.03);

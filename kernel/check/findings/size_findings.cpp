@@ -93,7 +93,7 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
   finding.found.push_back({"size", std::string(source_text(range.source))});
   finding.found.push_back(millimetres("modelled_mm", model.size));
   finding.margin = {millimetres("size_mm", margin(range.limits, wanted.limits))};
-  finding.basis = fmt::format("{}; {}", wanted.basis, kIso14253);
+  finding.basis = fmt::format("{}; {}", wanted.basis, judged_by(has_uncertainty(range)));
   finding.outcome = range.basic ? Outcome::nonconforming : judge(range.limits, wide);
   if (range.basic) {
     finding.advice = fmt::format("model is not at basic size: it is {}, its nominal is {}",

@@ -136,7 +136,9 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
     finding.wanted = wanted_quantities(found, *wanted);
     finding.margin = {
         millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
-    finding.basis = fmt::format("{}; {}", wanted->basis, kIso14253);
+    finding.basis =
+        fmt::format("{}; {}", wanted->basis,
+                    judged_by(has_uncertainty(found.hole) && has_uncertainty(found.shaft)));
   } else {
     finding.basis = "no fit declared; sizes " + std::string(source_text(found.hole.source)) +
                     " and " + std::string(source_text(found.shaft.source));

@@ -100,9 +100,14 @@ std::optional<std::size_t> best_of(const std::vector<PlanCost>& plans) {
   const auto least = [&plans](std::size_t plan) {
     return plans[plan].least_margin ? plans[plan].least_margin->share : 0.0;
   };
+  // What is still open may turn out either way: a plan that is decided goes first.
+  const auto is_open = [&plans](std::size_t plan) { return plans[plan].outcomes.undecided > 0; };
   for (std::size_t plan = 0; plan < plans.size(); ++plan) {
     const bool clean = plans[plan].whole && plans[plan].outcomes.nonconforming == 0;
-    if (clean && (!best || least(plan) > least(*best))) {
+    const auto before = [&](std::size_t other) {
+      return is_open(plan) != is_open(other) ? is_open(other) : least(plan) > least(other);
+    };
+    if (clean && (!best || before(*best))) {
       best = plan;
     }
   }

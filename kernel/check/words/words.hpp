@@ -23,5 +23,10 @@ inline constexpr std::string_view kPressCaution =
     "licensed practice; they come before this advice.";
 
 inline constexpr std::string_view kIso14253 = "ISO 14253-1";
+/// By what sizes are held against limits: the standard, which needs an uncertainty; where none is
+/// known that is said, and the standard is not.
+[[nodiscard]] constexpr std::string_view judged_by(bool uncertainty_known) {
+  return uncertainty_known ? kIso14253 : "the uncertainty of measurement is not known";
+}
 
 }  // namespace spotblue

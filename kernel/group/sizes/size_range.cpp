@@ -82,6 +82,10 @@ SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Len
   return range;
 }
 
+bool has_uncertainty(const SizeRange& range) {
+  return range.to_make || range.limits.width() > Length();
+}
+
 Limits without_uncertainty(const SizeRange& range) {
   const bool promised = range.to_make && range.source == SizeSource::class_limits;
   return promised ? range.limits : Limits{range.centre, range.centre};

@@ -30,6 +30,9 @@ struct ClassLimits {
 [[nodiscard]] SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature,
                                    Length modelled, const std::optional<ClassLimits>& from_fit);
 
+/// Whether it is known how far off the size may have been measured; limits still to be made are no
+/// measurement.
+[[nodiscard]] bool has_uncertainty(const SizeRange& range);
 /// The range without its measurement uncertainty; limits still to be made stay as wide.
 [[nodiscard]] Limits without_uncertainty(const SizeRange& range);
 

@@ -74,7 +74,8 @@ constexpr void describe(auto& fields, const PlanCost*) {
 struct Comparison {
   std::vector<ComparedRow> rows;  ///< in the order of the first plan that has them
   std::vector<PlanCost> plans;
-  /// Whole and without nonconforming finding, and of those the one with the widest least margin.
+  /// Whole and without nonconforming finding; of those one without open findings before one with
+  /// any, then the one with the widest least margin.
   std::optional<std::size_t> best;
 };
 
