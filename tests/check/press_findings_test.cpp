@@ -115,6 +115,27 @@ TEST(PressFinding, ForceAndHoldCountOnlyTheLengthThatTouches) {
               1e-3);
 }
 
+// A stranger's case: a bush yielded under the press of its hub into a third part.
+TEST(PressFinding, OfThreeRingsIsUndecidedSinceOnlyPairsAreReckonedWith) {
+  Bench bench = bush_in_hub(44.03);
+  const Product outer = test::ring_part(0.5 * kHubOutside - 0.02, kHubOutside, 0.0, 20.0);
+  bench.look.model.products.push_back(outer);
+  bench.look.model.products.back().id = bench.look.model.products.back().name = "Housing";
+  for (Cylinder& cylinder : bench.look.model.products.back().cylinders) {
+    cylinder.name = cylinder.side == Side::internal ? "bore 1" : "outside 1";
+  }
+  Occurrence placed = bench.look.model.occurrences[0];
+  placed.id = placed.path = "Housing";
+  placed.product = ProductId(3);
+  bench.look.model.occurrences.push_back(placed);
+  seat(bench, OccurrenceId(3), OccurrenceId(0));
+  bench.declare("Housing", PartState::as_found, SizesMeant::actual).material = "1045";
+  for (const Finding& finding : of_kind(bench, "press fit")) {
+    EXPECT_EQ(finding.outcome, Outcome::undecided);
+    EXPECT_THAT(finding.advice, HasSubstr("is pressed there too"));
+  }
+}
+
 TEST(PressFinding, IsUndecidedWithoutAMaterialAndNamesThePart) {
   Bench bench = bush_in_hub(44.03);
   bench.job.parts[0].material = "";
@@ -184,8 +205,8 @@ TEST(RunningFit, OfABushFoundInItsHubHasClosedInAlready) {
   EXPECT_NEAR(number(running_fit(bench).found, "clearance_min_mm"), 0.1, 1e-6);
 }
 
-TEST(RunningFit, OfAPressedPartWithoutAMaterialIsUndecided) {
-  Bench bench = running_bush(0.05, 0.1);
+TEST(RunningFit, OfAPressedPartWithoutAMaterialIsUndecidedWhateverItsSizesAsMade) {
+  Bench bench = running_bush(0.2, 0.3);
   bench.job.parts[1].material = "";
   const Finding finding = running_fit(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);

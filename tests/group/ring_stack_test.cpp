@@ -148,4 +148,18 @@ TEST(RingStack, AThirdRingClosesTheFirstOnesBoreFurther) {
   EXPECT_LT(moved(stack, 0, RingSurface::bore, 20.0).assembled.low, two.assembled.low - 1e-3);
 }
 
+// A stranger's case: the press of what is in place was counted again for the third part. Ring and
+// hub of one steel that sit in each other are as one ring to what is pressed into them.
+TEST(RingStack, WhatIsInPlaceIsAsOnePieceToAThirdRing) {
+  RingStack three = bush_in_hub();
+  three.rings[1] = wall(30.0, 45.0, {30, 30}, {45, 45}, steel());
+  three.rings.push_back(wall(45.0, {}, {45, 45}, {60, 60}, steel()));
+  three.joints.push_back({45.0, {0.05, 0.05}, true});
+  three.running_c.push_back(20.0);
+  const Moved in_two = moved(three, 0, RingSurface::bore, 20.0);
+  const Moved in_one = moved(bush_in_hub(), 0, RingSurface::bore, 20.0);
+  EXPECT_NEAR(in_two.assembled.low, in_one.assembled.low, 5e-5);
+  EXPECT_NEAR(in_two.assembled.high, in_one.assembled.high, 5e-5);
+}
+
 }  // namespace spotblue::ring_stack_test

@@ -10,6 +10,7 @@
 
 namespace spotblue::surface_sizes_test {
 
+using test::block_part;
 using test::iso;
 using test::placed_model;
 using test::turned_part;
@@ -78,6 +79,52 @@ TEST(SurfaceSizes, WithoutAMaterialAPressedSleevesSizeIsNotKnown) {
   EXPECT_FALSE(seat.shaft_size.assembled);
   EXPECT_THAT(seat.shaft_size.unknown, HasSubstr("no material"));
   EXPECT_TRUE(seat.hole_size.assembled);
+}
+
+TEST(SurfaceSizes, PartsFoundInPlaceNeedNoMaterial) {
+  Sleeved sleeved;
+  sleeved.material("");
+  for (JobPart& part : sleeved.bench.job.parts) {
+    part.state = PartState::as_found;
+    part.sizes = SizesMeant::actual;
+  }
+  const SeatStates seat = sleeved.seat("Ring");
+  EXPECT_EQ(seat.shaft_size.assembled, seat.shaft_size.free);
+}
+
+// A stranger's case: a block of 120 x 44 round a bush of 40 goes out of round, past both of its
+// rings.
+TEST(SurfaceSizes, OfABushInALongBlockAreNotKnown) {
+  Sleeved sleeved;
+  Product block = block_part({-60, -22, 20}, {60, 22, 40}, {{0, 0, 40.0}});
+  block.id = block.name = "Ring";
+  Sleeved::name(block, "Ring");
+  sleeved.bench.look.model.products[2] = block;
+  sleeved.bench.look.seats = find_seats(sleeved.bench.look.model, {});
+  sleeved.bench.job.fits.clear();
+  sleeved.bench.want("Ring: inside", "Sleeve: outside", iso("H7/s6"));
+  sleeved.bench.want("Sleeve: inside", "Shaft: outside",
+                     ClearanceLimits{Length::mm(0.01), Length::mm(0.2)});
+  sleeved.bench.declare("Ring", PartState::to_make, SizesMeant::basic).material = "steel";
+  sleeved.material("carbon steel 1045");
+  const SeatStates seat = sleeved.seat("Sleeve");
+  EXPECT_FALSE(seat.hole_size.assembled);
+  EXPECT_THAT(seat.hole_size.unknown, HasSubstr("out of round"));
+}
+
+// A stranger's case: make to suit forgot that the sleeve grows.
+TEST(SurfaceSizes, OfASleeveToMakeAreTakenOffByMakeToSuitToo) {
+  Sleeved sleeved;
+  sleeved.bench.want("Ring: inside", "Sleeve: outside",
+                     ClearanceLimits{Length::mm(0.04), Length::mm(0.12)});
+  for (const Finding& finding : sleeved.bench.findings()) {
+    if (finding.kind == "make to suit" && finding.about.front() == "Sleeve: outside") {
+      // Bore 40.1 less 0.04 less the greatest growth, 0.75 x 0.04296.
+      EXPECT_LT(test::number(finding.wanted, "size_max_mm"), 40.1 - 0.04 - 0.0322 + 1e-4);
+      return;
+    }
+  }
+  ADD_FAILURE() << "nothing is said of the sleeve's outside";
 }
 
 TEST(SurfaceSizes, PartsFoundInPlaceKeepTheSizesTheyWereMeasuredAt) {

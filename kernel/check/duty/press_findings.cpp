@@ -185,7 +185,10 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
     finding.found.push_back(
         {"blind_spots", fmt::format("{}", fmt::join(pressed.blind_spots, "; "))});
   }
-  const std::string unknown = not_computable(declared, pressed);
+  std::string unknown = not_computable(declared, pressed);
+  if (unknown.empty()) {
+    unknown = pressed.third;
+  }
   if (!unknown.empty()) {
     finding.outcome = Outcome::undecided;
     finding.advice = unknown;
@@ -211,7 +214,7 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
 std::vector<Finding> press_findings(const WorkedGroup& worked) {
   const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
-  for (const PressCase& pressed : press_cases(declared)) {
+  for (const PressCase& pressed : press_cases(worked)) {
     findings.push_back(judge_press(declared, pressed));
   }
   return findings;

@@ -18,8 +18,8 @@ namespace {
 
 class Suit {
  public:
-  explicit Suit(const DeclaredJob& declared)
-      : declared_(declared), job_(suit_job(declared)), plan_(make_to_suit(job_.problem)) {}
+  explicit Suit(const WorkedGroup& worked)
+      : declared_(worked.declared), job_(suit_job(worked)), plan_(make_to_suit(job_.problem)) {}
 
   [[nodiscard]] std::vector<Finding> findings() const {
     std::vector<Finding> all;
@@ -241,9 +241,6 @@ class Suit {
 
 }  // namespace
 
-std::vector<Finding> suit_findings(const WorkedGroup& worked) {
-  const DeclaredJob& declared = worked.declared;
-  return Suit(declared).findings();
-}
+std::vector<Finding> suit_findings(const WorkedGroup& worked) { return Suit(worked).findings(); }
 
 }  // namespace spotblue

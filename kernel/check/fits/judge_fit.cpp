@@ -117,13 +117,9 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   verdict = worse(verdict_on_sizes(declared, fit_case, found), verdict);
   verdict = worse(verdict_on_line(declared, fit_case, found), verdict);
   if (!fit_case.moves_unknown.empty()) {
-    // What is made to suit would be made to suit a size that is not so once it is pressed.
-    verdict = worse(verdict.outcome, Outcome::undecided) == Outcome::undecided
-                  ? Verdict{Outcome::undecided,
-                            "pressing moves its sizes, by how much is not "
-                            "known: " +
-                                fit_case.moves_unknown}
-                  : verdict;
+    // Judged by the sizes as made it would be cut to suit what it is not once it is pressed.
+    verdict = {Outcome::undecided,
+               "pressing moves its sizes, by how much is not known: " + fit_case.moves_unknown};
   }
 
   Finding finding;

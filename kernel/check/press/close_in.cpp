@@ -6,30 +6,22 @@
 
 #include "check/press/press_case.hpp"
 #include "group/joints/part_material.hpp"
-#include "group/joints/pressing.hpp"
-#include "group/sizes/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
 namespace spotblue {
 namespace {
 
-bool overlap_along(const RadialSeat& a, const RadialSeat& b) {
-  const double first = station(a.axis, at_station(b.axis, b.from));
-  const double second = station(a.axis, at_station(b.axis, b.to));
-  return std::max(a.from, std::min(first, second)) <= std::min(a.to, std::max(first, second));
-}
-
-std::optional<std::size_t> press_seat_of(const DeclaredJob& declared, std::size_t running) {
-  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+std::optional<std::size_t> press_seat_of(const WorkedGroup& worked, std::size_t running) {
+  const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
   const RadialSeat& bore = seats.at(running);
   for (std::size_t i = 0; i < seats.size(); ++i) {
     const bool same_part = seats[i].shaft.occurrence == bore.hole.occurrence &&
                            seats[i].centre_line == bore.centre_line;
-    if (!same_part || !overlap_along(bore, seats[i])) {
+    if (!same_part || shared_stretch(bore, seats[i]) < 0.0) {
       continue;
     }
-    if (pressing_of(seat_sizes(declared, i)) == Pressing::always) {
+    if (worked.surfaces[i].pressing == Pressing::always) {
       return i;
     }
   }
@@ -81,12 +73,13 @@ double close_in_ratio(const PressedRings& rings, const Elastic& bush, const Elas
   return press_fit(fit).bore_close_in_mm / fit.interference_mm;
 }
 
-std::optional<CloseIn> close_in_of(const DeclaredJob& declared, std::size_t radial_seat) {
+std::optional<CloseIn> close_in_of(const WorkedGroup& worked, std::size_t radial_seat) {
+  const DeclaredJob& declared = worked.declared;
   const RadialSeat& running = declared.look->seats.radial.at(radial_seat);
   if (state_of(declared, running.hole.occurrence) != PartState::to_make) {
     return std::nullopt;
   }
-  const auto number = press_seat_of(declared, radial_seat);
+  const auto number = press_seat_of(worked, radial_seat);
   if (!number) {
     return std::nullopt;
   }

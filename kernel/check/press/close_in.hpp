@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-#include "group/match/declared.hpp"
+#include "group/making/worked_group.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
 namespace spotblue {
@@ -30,7 +30,7 @@ struct CloseIn {
 
 /// The press fit that closes the hole of a radial seat; nothing where its part is not pressed into
 /// anything over that stretch, or is in place already.
-[[nodiscard]] std::optional<CloseIn> close_in_of(const DeclaredJob& declared,
+[[nodiscard]] std::optional<CloseIn> close_in_of(const WorkedGroup& worked,
                                                  std::size_t radial_seat);
 
 }  // namespace spotblue

@@ -6,7 +6,6 @@
 #include <numbers>
 
 #include "group/joints/part_material.hpp"
-#include "group/joints/pressing.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {
@@ -37,13 +36,13 @@ std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner,
   return shared;
 }
 
-PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes sizes) {
+PressCase press_case(const DeclaredJob& declared, std::size_t index, const SurfaceSizes& surface) {
   const Model& model = declared.look->model;
   const RadialSeat& seat = declared.look->seats.radial[index];
   PressCase pressed;
   pressed.seat = index;
-  pressed.must_hold = pressing_of(sizes) == Pressing::always;
-  pressed.sizes = std::move(sizes);
+  pressed.must_hold = surface.pressing == Pressing::always;
+  pressed.sizes = surface.sizes;
   pressed.hub = part_material(declared, seat.hole.occurrence);
   pressed.inner = part_material(declared, seat.shaft.occurrence);
   const Wall hub = wall_of_hub(model, seat);
@@ -59,13 +58,37 @@ PressCase press_case(const DeclaredJob& declared, std::size_t index, SeatSizes s
 
 }  // namespace
 
-std::vector<PressCase> press_cases(const DeclaredJob& declared) {
-  std::vector<PressCase> cases;
-  const std::vector<RadialSeat>& seats = declared.look->seats.radial;
+namespace {
+
+std::string third_of(const WorkedGroup& worked, std::size_t number) {
+  const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
+  const RadialSeat& own = seats[number];
   for (std::size_t i = 0; i < seats.size(); ++i) {
-    SeatSizes sizes = seat_sizes(declared, i);
-    if (pressing_of(sizes) != Pressing::none) {
-      cases.push_back(press_case(declared, i, std::move(sizes)));
+    const bool outside = seats[i].shaft.occurrence == own.hole.occurrence;
+    const bool inside = seats[i].hole.occurrence == own.shaft.occurrence;
+    if ((outside || inside) && worked.surfaces[i].pressing != Pressing::none &&
+        seats[i].centre_line == own.centre_line && shared_stretch(own, seats[i]) > kNoLength_mm) {
+      return fmt::format("{} is pressed there too, and the stresses of all together are not known",
+                         worked.declared.names.id_of(outside ? seats[i].hole.occurrence
+                                                             : seats[i].shaft.occurrence));
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+double shared_stretch(const RadialSeat& a, const RadialSeat& b) {
+  return shared_length({a.from, a.to}, ordered(station(a.axis, at_station(b.axis, b.from)),
+                                               station(a.axis, at_station(b.axis, b.to))));
+}
+
+std::vector<PressCase> press_cases(const WorkedGroup& worked) {
+  std::vector<PressCase> cases;
+  for (std::size_t i = 0; i < worked.surfaces.size(); ++i) {
+    if (worked.surfaces[i].pressing != Pressing::none) {
+      cases.push_back(press_case(worked.declared, i, worked.surfaces[i]));
+      cases.back().third = third_of(worked, i);
     }
   }
   return cases;

@@ -8,8 +8,8 @@
 #include <vector>
 
 #include "group/joints/part_material.hpp"
+#include "group/making/worked_group.hpp"
 #include "group/match/roughness.hpp"
-#include "group/sizes/seat_sizes.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
@@ -29,13 +29,19 @@ struct PressCase {
   PartMaterial hub, inner;
   std::vector<JointStretch> stretches;
   std::vector<std::string> blind_spots;
+  /// Why the two are not alone: another part is pressed on or into one of them there, and the
+  /// stresses of all together are not worked out; empty where they are.
+  std::string third;
   double rz_hub_um = 0.0, rz_inner_um = 0.0;
 };
 
 /// Pressed: a wanted fit with interference, or no fit wanted and interference in the sizes other
 /// than by the uncertainty of measurement. A wanted clearance fit that the sizes miss is the radial
 /// fit's to say.
-[[nodiscard]] std::vector<PressCase> press_cases(const DeclaredJob& declared);
+[[nodiscard]] std::vector<PressCase> press_cases(const WorkedGroup& worked);
+
+/// How long a stretch of one axis two seats share, mm; negative: how far they are apart.
+[[nodiscard]] double shared_stretch(const RadialSeat& a, const RadialSeat& b);
 
 /// Which end of the possible sizes.
 enum class FitEnd { tightest, middle, loosest };

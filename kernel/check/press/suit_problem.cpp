@@ -24,20 +24,21 @@ using Form = std::vector<SuitTerm>;
 
 class Builder {
  public:
-  explicit Builder(const DeclaredJob& declared) : declared_(declared) {}
+  explicit Builder(const WorkedGroup& worked) : worked_(worked), declared_(worked.declared) {}
 
   SuitJob build() {
     const Seats& seats = declared_.look->seats;
     for (std::size_t i = 0; i < seats.radial.size(); ++i) {
       if (declared_.radial_fits.at(i) != nullptr) {
-        add_fit({seats.radial[i].hole, {}}, {seats.radial[i].shaft, {}}, seat_sizes(declared_, i),
-                *declared_.radial_fits[i], close_in_of(declared_, i));
+        add_fit({seats.radial[i].hole, {}}, {seats.radial[i].shaft, {}}, worked_.surfaces[i].sizes,
+                *declared_.radial_fits[i], alone_in_its_hub(close_in_of(worked_, i)),
+                &worked_.surfaces[i]);
       }
     }
     for (std::size_t i = 0; i < seats.width.size(); ++i) {
       if (declared_.width_fits.at(i) != nullptr) {
         add_fit({seats.width[i].slot, {}}, {seats.width[i].key, {}}, width_seat_sizes(declared_, i),
-                *declared_.width_fits[i], std::nullopt);
+                *declared_.width_fits[i], std::nullopt, nullptr);
       }
     }
     return std::move(job_);
@@ -97,7 +98,7 @@ class Builder {
     Form form{term(hole, 1.0)};
     if (close_in && close_in->unknown.empty()) {
       const RadialSeat& press = declared_.look->seats.radial.at(close_in->press_seat);
-      const SeatSizes sizes = seat_sizes(declared_, close_in->press_seat);
+      const SeatSizes& sizes = worked_.surfaces[close_in->press_seat].sizes;
       form.push_back(term({press.shaft, sizes.found.shaft}, -ratio));
       form.push_back(term({press.hole, sizes.found.hole}, ratio));
       // How much roughness takes is known no closer than its two practices.
@@ -107,6 +108,30 @@ class Builder {
     return form;
   }
 
+  // A bush whose hub is itself pressed into something closes by more than its own press: the group
+  // says by how much.
+  [[nodiscard]] std::optional<CloseIn> alone_in_its_hub(std::optional<CloseIn> close_in) const {
+    const std::vector<RadialSeat>& seats = declared_.look->seats.radial;
+    for (std::size_t i = 0; close_in && i < seats.size(); ++i) {
+      if (worked_.surfaces[i].pressing != Pressing::none &&
+          seats[i].shaft.occurrence == seats[close_in->press_seat].hole.occurrence) {
+        return std::nullopt;
+      }
+    }
+    return close_in;
+  }
+
+  // What pressing moves of a size, in any way that it may.
+  void add_move(Form& form, const SizeStates& size, double factor) {
+    if (!size.assembled || size.assembled == size.free) {
+      return;
+    }
+    form.push_back({SuitOf::known, job_.problem.known.size(), factor});
+    job_.problem.known.push_back({"what pressing moves of it",
+                                  {Length::mm(size.assembled->low - size.free.low),
+                                   Length::mm(size.assembled->high - size.free.high)}});
+  }
+
   void add_demand(const Form& form, Limits wanted, const std::string& name,
                   const std::string& asked) {
     job_.problem.demands.push_back({name, form, {}, wanted});
@@ -114,7 +139,7 @@ class Builder {
   }
 
   void add_fit(Part hole, Part shaft, const SeatSizes& sizes, const FitWant& want,
-               const std::optional<CloseIn>& close_in) {
+               const std::optional<CloseIn>& close_in, const SurfaceSizes* surface) {
     hole.range = sizes.found.hole;
     shaft.range = sizes.found.shaft;
     const bool press_open =
@@ -131,15 +156,25 @@ class Builder {
         fmt::format("{}, clearance {}", name, range_text(wanted.clearance, declared_.job->unit));
     for (const double ratio : ratios(close_in)) {
       Form form = bore_form(hole, close_in, ratio);
+      if (!close_in && surface != nullptr) {
+        add_move(form, surface->hole, 1.0);
+      }
       if (by_class) {
         add_demand(form, *wanted.hole, name, name);
         continue;
       }
       form.push_back(term(shaft, -1.0));
+      if (surface != nullptr) {
+        add_move(form, surface->shaft, -1.0);
+      }
       add_demand(form, wanted.clearance, name, asked);
     }
     if (by_class) {
-      add_demand({term(shaft, 1.0)}, *wanted.shaft, name, name);
+      Form form{term(shaft, 1.0)};
+      if (surface != nullptr) {
+        add_move(form, surface->shaft, 1.0);
+      }
+      add_demand(form, *wanted.shaft, name, name);
     }
     if (close_in && open(hole.feature)) {
       job_.pressed[size_of(hole.feature)] = PressedBore{*close_in, after(shaft, wanted, by_class)};
@@ -173,6 +208,7 @@ class Builder {
                   shaft.range.limits.lower + wanted.clearance.upper};
   }
 
+  const WorkedGroup& worked_;
   const DeclaredJob& declared_;
   SuitJob job_;
   std::map<Subject, std::size_t> sizes_, known_;
@@ -180,6 +216,6 @@ class Builder {
 
 }  // namespace
 
-SuitJob suit_job(const DeclaredJob& declared) { return Builder(declared).build(); }
+SuitJob suit_job(const WorkedGroup& worked) { return Builder(worked).build(); }
 
 }  // namespace spotblue

@@ -29,6 +29,6 @@ struct SuitJob {
 };
 
 /// @throws Error of the standard, with the job's file and line.
-[[nodiscard]] SuitJob suit_job(const DeclaredJob& declared);
+[[nodiscard]] SuitJob suit_job(const WorkedGroup& worked);
 
 }  // namespace spotblue

@@ -21,6 +21,7 @@ class Corner {
       interference_.push_back(next(number) ? joint.interference_mm.low
                                            : joint.interference_mm.high);
     }
+    add_what_is_in_place();
   }
 
   // Change of the diameter with only these joints pressed, at these temperatures.
@@ -65,6 +66,22 @@ class Corner {
   }
 
  private:
+  // Sizes of parts that sit in each other already were taken there. Others meet these; free ones,
+  // which the stack is solved with, are other by what that press has moved.
+  void add_what_is_in_place() {
+    std::vector<double> more(interference_.size(), 0.0);
+    for (std::size_t i = 0; i < more.size(); ++i) {
+      if (!stack_.joints[i].in_place) {
+        const double diameter = stack_.joints[i].diameter_mm;
+        more[i] = change(i + 1, RingSurface::bore, diameter, false, false) -
+                  change(i, RingSurface::outside, diameter, false, false);
+      }
+    }
+    for (std::size_t i = 0; i < more.size(); ++i) {
+      interference_[i] += more[i];
+    }
+  }
+
   static bool next(std::size_t& number) {
     const bool bit = number % 2 == 1;
     number /= 2;

@@ -29,6 +29,10 @@ constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
 // A ring that is cut through over more of its length than this is no ring. Choice of this program,
 // no source.
 constexpr double kMostCut = 0.25;
+// A hub whose weakest ring gives more than so many times what its strongest does goes out of round.
+// Choice of this program, by sections of hubs in finite elements, plane stress: a square of 1.5
+// bores (1.55) lies within its two rings, one with two flats (2.0) and a long block (2.8) do not.
+constexpr double kMostUneven = 1.6;
 // Each one more doubles the corners twice.
 constexpr std::size_t kMostRings = 6;
 
@@ -68,6 +72,13 @@ Interval grown_by_any(Interval size, double warmer_k) {
   return {size.low * (1.0 + share.low), size.high * (1.0 + share.high)};
 }
 
+// How much a ring's bore gives under pressure, per diameter and modulus (Lame, Poisson's ratio
+// 0.3).
+double bore_give(double bore, double outside) {
+  const double squares = (outside / bore) * (outside / bore);
+  return (squares + 1.0) / (squares - 1.0) + 0.3;
+}
+
 double effective(double interference, double heights_um, double loss) {
   return interference > 0.0 ? effective_interference_mm(interference, heights_um, 0.0, loss)
                             : interference;
@@ -99,8 +110,10 @@ class Stacks {
       const Built built = stack_at(asked, middle);
       if (!built.unknown.empty()) {
         found.unknown = built.unknown;
-        if (built.alone) {
+        if (built.in_place) {
           found.assembled = found.free;
+        }
+        if (built.alone) {
           found.running = grown_by_any(found.free, running_temperature_c(declared_, asked.part) -
                                                        declared_.job->conditions.bench_c);
         }
@@ -128,7 +141,8 @@ class Stacks {
   struct Built {
     RingStack stack;
     std::size_t own = 0;
-    bool alone = false;  // nothing is pressed on or into it
+    bool alone = false;     // nothing is pressed on or into it
+    bool in_place = false;  // nor is anything still to be
     std::string unknown;
   };
 
@@ -149,12 +163,41 @@ class Stacks {
         effective(-clearance.lower.in_mm(), heights, kSmallRoughnessLoss)};
     link.joint.in_place = state_of(declared_, seat.hole.occurrence) == PartState::as_found &&
                           state_of(declared_, seat.shaft.occurrence) == PartState::as_found;
+    link.unknown = why_no_ring(link);
     if (seat.coverage < kWholeRing_rad) {
       link.unknown =
           fmt::format("{} is pressed {:.0f} degrees round only: no whole ring to press",
                       declared_.names.id_of(seat.shaft.occurrence), degrees(seat.coverage));
     }
     return link;
+  }
+
+  // What goes out of round when it is pressed lies at some places outside what any two rings say.
+  [[nodiscard]] std::string why_no_ring(const Link& link) const {
+    const RadialSeat& seat = seats_[link.seat];
+    const auto says = [&](OccurrenceId part, const char* why) {
+      return fmt::format("{} {}: it goes out of round when it is pressed, by more than rings tell",
+                         declared_.names.id_of(part), why);
+    };
+    const auto is_cut = [](Interval part) { return part.length() > kNoLength_mm; };
+    for (const WallStretch& stretch : link.hub.stretches) {
+      const double joint = link.joint.diameter_mm;
+      if (stretch.begins.high >= stretch.ends.low) {
+        continue;  // cut through, which counts by its length
+      }
+      if (is_cut(stretch.begins)) {
+        return says(seat.hole.occurrence, "is cut into at its bore");
+      }
+      if (bore_give(joint, stretch.ends.low) > kMostUneven * bore_give(joint, stretch.ends.high)) {
+        return says(seat.hole.occurrence, "has a wall of very different thickness round it");
+      }
+    }
+    for (const WallStretch& stretch : link.inner.stretches) {
+      if (stretch.begins.high < stretch.ends.low && is_cut(stretch.ends)) {
+        return says(seat.shaft.occurrence, "is cut into at its outside");
+      }
+    }
+    return {};
   }
 
   // The link by which the part is pressed outward into another, or inward on another, there.
@@ -236,6 +279,8 @@ class Stacks {
       }
     }
     built.alone = joints.empty();
+    built.in_place = std::all_of(joints.begin(), joints.end(),
+                                 [](const Link* link) { return link->joint.in_place; });
     built.own = outward ? 0 : parts.size() - 1;
     fill(built, parts, joints, asked, at);
     return built;
