@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <random>
+
 #include "spotblue/base/error.hpp"
 
 namespace spotblue::outcome_test {
@@ -28,6 +30,27 @@ TEST(Judge, DoesNotConformWhenTheWholeUncertaintyRangeIsOutside) {
 TEST(Judge, IsNeverUndecidedWithoutUncertainty) {
   EXPECT_EQ(judge(19.980_mm, 0_mm, kLimits), Outcome::conforming);
   EXPECT_EQ(judge(19.9801_mm, 0_mm, kLimits), Outcome::nonconforming);
+}
+
+// Decimals have no exact binary form: one in ten such readings was undecided.
+TEST(Judge, AReadingOnTheEdgeOfTheAcceptanceZoneIsInsideItWhateverItsDecimals) {
+  std::mt19937 random(13);
+  std::uniform_int_distribution<int> micrometres(1, 300'000);
+  std::uniform_int_distribution<int> uncertainties(1, 20);
+  for (int i = 0; i < 3000; ++i) {
+    const int lower = micrometres(random);
+    const int u = uncertainties(random);
+    const int upper = lower + 2 * u + uncertainties(random);
+    const Limits limits{Length::mm(lower / 1000.0), Length::mm(upper / 1000.0)};
+    const Length uncertainty = Length::mm(u / 1000.0);
+    for (const int reading : {lower + u, upper - u}) {
+      EXPECT_EQ(judge(Length::mm(reading / 1000.0), uncertainty, limits), Outcome::conforming)
+          << reading << " +- " << u << " in " << lower << " to " << upper;
+    }
+    EXPECT_EQ(judge(Length::mm((upper - u) / 1000.0 + 1e-9), uncertainty, limits),
+              Outcome::undecided);
+    EXPECT_EQ(judge(Length::mm((upper + u) / 1000.0), uncertainty, limits), Outcome::undecided);
+  }
 }
 
 TEST(Judge, RefusesReversedLimits) {

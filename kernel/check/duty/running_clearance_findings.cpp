@@ -35,7 +35,9 @@ std::string basis_of(const DeclaredJob& declared) {
   const Conditions& conditions = declared.job->conditions;
   return fmt::format(
       "rings one in another, plane stress (Lame), free expansion of each, weakest and strongest "
-      "wall; bench {} C, running {} C where a part has none of its own; elastic",
+      "wall, each stretch by itself: metal beyond a joint's ends, which moves its stretch too, is "
+      "not counted; bench {} C, running {} C where a part has none of its own; "
+      "elastic",
       conditions.bench_c, conditions.running_c);
 }
 

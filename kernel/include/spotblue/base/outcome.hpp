@@ -33,7 +33,9 @@ constexpr auto describe(const Outcome*) {
 [[nodiscard]] SPOTBLUE_EXPORT Outcome judge(Length value, Length uncertainty, Limits limits);
 
 /// Judges a whole range of possible values: conforming when all of them lie within the limits,
-/// nonconforming when none does, undecided when some do.
+/// nonconforming when none does, undecided when some do. A range that ends on a limit lies within
+/// it: ends that miss it by no more than binary numbers lose of decimals (8.9e-16 of the greatest
+/// of the four) are on it.
 [[nodiscard]] SPOTBLUE_EXPORT Outcome judge(Limits possible, Limits limits);
 
 /// Distance of the range's worst end from the limit it is nearest to, positive inside.
