@@ -66,7 +66,9 @@ TEST_P(DemoPlan, EverySeatHasAFindingThatIsDecided) {
     // What the workshop has still to measure or to make stays open; so do what hangs on the rings
     // of a ball bearing whose steel nobody declared, and the bearing in plan B's bush, which closes
     // in to less than common practice. Every other seat is decided.
-    const bool may_stay_open = finding.kind == "end play" || finding.kind == "plain bearing" ||
+    const bool in_bush =
+        finding.kind == "plain bearing" && finding.about.front().starts_with("Flanged bush: bore");
+    const bool may_stay_open = finding.kind == "end play" || in_bush ||
                                finding.advice.find("no material is given for") != std::string::npos;
     EXPECT_TRUE(finding.outcome != Outcome::undecided || may_stay_open) << finding.id;
   }
@@ -96,10 +98,14 @@ std::map<std::string, std::vector<Interval>> windows(const CheckResult& result) 
 }
 
 TEST_P(DemoPlan, NoTwoFindingsGiveOneFeatureLimitsThatShareNoSize) {
-  for (const auto& [feature, all] : windows(check_demo(GetParam()))) {
-    for (std::size_t i = 1; i < all.size(); ++i) {
-      EXPECT_GT(shared_length(all[0], all[i]), 0.0) << feature;
+  const auto told = windows(check_demo(GetParam()));
+  EXPECT_FALSE(told.empty());
+  for (const auto& [feature, all] : told) {
+    Interval shared = all.front();
+    for (const Interval window : all) {
+      shared = {std::max(shared.low, window.low), std::min(shared.high, window.high)};
     }
+    EXPECT_GT(shared.length(), 0.0) << feature;
   }
 }
 

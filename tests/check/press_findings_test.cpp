@@ -130,7 +130,9 @@ TEST(PressFinding, OfThreeRingsIsUndecidedSinceOnlyPairsAreReckonedWith) {
   bench.look.model.occurrences.push_back(placed);
   seat(bench, OccurrenceId(3), OccurrenceId(0));
   bench.declare("Housing", PartState::as_found, SizesMeant::actual).material = "1045";
-  for (const Finding& finding : of_kind(bench, "press fit")) {
+  const std::vector<Finding> presses = of_kind(bench, "press fit");
+  ASSERT_EQ(presses.size(), 2U);
+  for (const Finding& finding : presses) {
     EXPECT_EQ(finding.outcome, Outcome::undecided);
     EXPECT_THAT(finding.advice, HasSubstr("is pressed there too"));
   }
@@ -211,6 +213,23 @@ TEST(RunningFit, OfAPressedPartWithoutAMaterialIsUndecidedWhateverItsSizesAsMade
   const Finding finding = running_fit(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
   EXPECT_THAT(finding.advice, HasSubstr("no material is given for Bush"));
+}
+
+TEST(RunningFit, ThatFoulsOffItsAxisDoesNotConformThoughWhatPressingDoesIsNotKnown) {
+  Bench bench = running_bush(0.05, 0.1);
+  bench.job.parts[1].material = "";
+  bench.look.seats.radial[1].least_gap = -0.2;
+  EXPECT_EQ(running_fit(bench).outcome, Outcome::nonconforming);
+}
+
+TEST(RunningFit, OfAPressedPartWithoutAMaterialGivesNoLimitsToMake) {
+  Bench bench = running_bush(0.05, 0.1);
+  bench.job.parts[1].material = "";
+  const Finding finding = running_fit(bench);
+  for (const Quantity& quantity : finding.wanted) {
+    EXPECT_THAT(quantity.key, ::testing::Not(HasSubstr("make_")));
+  }
+  EXPECT_TRUE(finding.margin.empty());
 }
 
 TEST(RunningClearance, BindsWhenTheWarmBushClosesOnTheShaft) {

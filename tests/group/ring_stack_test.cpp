@@ -30,25 +30,17 @@ RingWall wall(std::optional<double> joint_inside, std::optional<double> joint_ou
   return {joint_inside, joint_outside, begins, ends, material};
 }
 
-// Bush 20/30 in a hub of 60, pressed with 0.02 to 0.04 mm.
-RingStack bush_in_hub() {
+// Two rings pressed at 30 with 0.02 to 0.04 mm, the outer one of steel.
+RingStack pressed_at_30(double bore, double outside, const Elastic& inner) {
   RingStack stack;
-  stack.rings = {wall({}, 30.0, {20, 20}, {30, 30}, bronze()),
-                 wall(30.0, {}, {30, 30}, {60, 60}, steel())};
+  stack.rings = {wall({}, 30.0, {bore, bore}, {30, 30}, inner),
+                 wall(30.0, {}, {30, 30}, {outside, outside}, steel())};
   stack.joints = {{30.0, {0.02, 0.04}, false}};
   stack.running_c = {20.0, 20.0};
   return stack;
 }
-
-// Shaft of 30 in a sleeve of 40, one steel.
-RingStack sleeve_on_shaft() {
-  RingStack stack;
-  stack.rings = {wall({}, 30.0, {0, 0}, {30, 30}, steel()),
-                 wall(30.0, {}, {30, 30}, {40, 40}, steel())};
-  stack.joints = {{30.0, {0.02, 0.04}, false}};
-  stack.running_c = {20.0, 20.0};
-  return stack;
-}
+RingStack bush_in_hub() { return pressed_at_30(20.0, 60.0, bronze()); }
+RingStack sleeve_on_shaft() { return pressed_at_30(0.0, 40.0, steel()); }
 
 double close_in(double interference_mm) {
   PressFit fit;

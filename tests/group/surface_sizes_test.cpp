@@ -81,6 +81,22 @@ TEST(SurfaceSizes, WithoutAMaterialAPressedSleevesSizeIsNotKnown) {
   EXPECT_TRUE(seat.hole_size.assembled);
 }
 
+TEST(SurfaceSizes, ThatAreNotKnownLeaveMakeToSuitOpen) {
+  Sleeved sleeved;
+  sleeved.material("");
+  sleeved.bench.want("Ring: inside", "Sleeve: outside",
+                     ClearanceLimits{Length::mm(0.04), Length::mm(0.12)});
+  bool told = false;
+  for (const Finding& finding : sleeved.bench.findings()) {
+    if (finding.kind == "make to suit" && finding.about.front() == "Sleeve: outside") {
+      EXPECT_EQ(finding.outcome, Outcome::undecided);
+      EXPECT_THAT(finding.advice, HasSubstr("no material"));
+      told = true;
+    }
+  }
+  EXPECT_TRUE(told);
+}
+
 TEST(SurfaceSizes, PartsFoundInPlaceNeedNoMaterial) {
   Sleeved sleeved;
   sleeved.material("");

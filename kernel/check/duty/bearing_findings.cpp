@@ -54,11 +54,7 @@ std::vector<Bearing> bearings(const WorkedGroup& worked) {
     }
     const SurfaceSizes& surface = worked.surfaces[i];
     if (is_bearing(surface.sizes, Length::mm(seats[i].shaft_diameter))) {
-      const bool known = surface.hole.assembled && surface.shaft.assembled;
-      all.push_back({i, *rub, assembled_clearance(surface),
-                     known                    ? std::string()
-                     : surface.hole.assembled ? surface.shaft.unknown
-                                              : surface.hole.unknown});
+      all.push_back({i, *rub, assembled_clearance(surface), why_not_assembled(surface)});
     }
   }
   return all;

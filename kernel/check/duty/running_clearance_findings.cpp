@@ -15,11 +15,6 @@ namespace {
 
 Limits limits(Interval mm) { return {Length::mm(mm.low), Length::mm(mm.high)}; }
 
-// All clearances that a hole and a shaft of these sizes may have.
-Limits between(Interval hole, Interval shaft) {
-  return limits({hole.low - shaft.high, hole.high - shaft.low});
-}
-
 bool is_same(Interval a, Interval b) {
   return std::abs(a.low - b.low) < kSizeRounding.in_mm() &&
          std::abs(a.high - b.high) < kSizeRounding.in_mm();
@@ -51,7 +46,7 @@ void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates&
     add_range(finding.found, "outside_after_pressing", limits(*shaft.assembled));
   }
   if (hole.assembled && shaft.assembled) {
-    add_range(finding.found, "clearance", between(*hole.assembled, *shaft.assembled));
+    add_range(finding.found, "clearance", clearance_between(*hole.assembled, *shaft.assembled));
   }
 }
 
@@ -89,7 +84,7 @@ Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const Surface
   const bool both = !hole.empty() && !shaft.empty() && hole != shaft;
   const std::string open = both ? hole + "; " + shaft : hole.empty() ? shaft : hole;
   if (surface.hole.running && surface.shaft.running) {
-    judge_warm(finding, between(*surface.hole.running, *surface.shaft.running), open,
+    judge_warm(finding, clearance_between(*surface.hole.running, *surface.shaft.running), open,
                declared.job->unit);
   } else {
     finding.outcome = Outcome::undecided;

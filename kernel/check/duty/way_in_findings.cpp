@@ -23,9 +23,9 @@ constexpr std::string_view kBasis =
     "parts moved along their centre line, past each other, as rings about it; own geometry; parts "
     "of other groups taken as not there";
 
-// Also what the model shows with interference, whatever the job says: by its shapes it goes in by
-// force.
-bool is_pressed(const WorkedGroup& worked, std::size_t number) {
+// What the job presses, and what the model shows with interference, whatever the job says: by these
+// shapes no part slides past the other.
+bool goes_in_by_force(const WorkedGroup& worked, std::size_t number) {
   const Look& look = *worked.declared.look;
   return look.seats.radial[number].clearance < -look.settings.seats.same_length_mm ||
          worked.surfaces[number].pressing == Pressing::always;
@@ -42,7 +42,7 @@ WayInOptions options_of(const WorkedGroup& worked) {
   }
   for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
     const RadialSeat& seat = look.seats.radial[i];
-    if (is_pressed(worked, i)) {
+    if (goes_in_by_force(worked, i)) {
       options.pressed.emplace_back(seat.hole.occurrence, seat.shaft.occurrence);
     }
   }

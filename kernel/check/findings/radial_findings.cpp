@@ -24,11 +24,7 @@ void add_moves(const SurfaceSizes& surface, FitCase& fit_case) {
   if (surface.pressing != Pressing::none) {
     return;
   }
-  for (const SizeStates* size : {&surface.hole, &surface.shaft}) {
-    if (!size->assembled) {
-      fit_case.moves_unknown += (fit_case.moves_unknown.empty() ? "" : "; ") + size->unknown;
-    }
-  }
+  fit_case.moves_unknown = why_not_assembled(surface);
   if (fit_case.moves_unknown.empty()) {
     fit_case.moves = {move_of(surface.hole), move_of(surface.shaft)};
   }

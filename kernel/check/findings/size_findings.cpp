@@ -17,9 +17,6 @@
 namespace spotblue {
 namespace {
 
-// Binary rounding of sums, far below any size.
-const Length kRounding = Length::mm(1e-7);
-
 FeatureRef ref_of(const Subject& subject) {
   return {subject.occurrence, *subject.kind, subject.index};
 }
@@ -80,7 +77,7 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
     range.limits = {range.limits.lower + model.worn_by.lower,
                     range.limits.upper + model.worn_by.upper};
   }
-  const Limits wide{wanted.limits.lower - kRounding, wanted.limits.upper + kRounding};
+  const Limits wide{wanted.limits.lower - kSizeRounding, wanted.limits.upper + kSizeRounding};
   Finding finding;
   finding.kind = "size";
   finding.about = {name_of(declared, subjects)};

@@ -182,6 +182,13 @@ class Suit {
     const SuitSize& size = job_.problem.sizes[window.size];
     const FeatureRef& feature = job_.features[window.size];
     const auto& pressed = job_.pressed[window.size];
+    const bool finished_in_place = pressed && !pressed->close_in.unknown.empty();
+    if (const std::string& open = job_.open[window.size]; !open.empty() && !finished_in_place) {
+      // Limits that forget what pressing does would spoil a part.
+      finding.outcome = Outcome::undecided;
+      finding.advice = "pressing moves it or its mate, by how much is not known: " + open;
+      return;
+    }
     const std::string make = make_text(window);
     Reasons reasons;
     if (!window.accept) {
@@ -189,7 +196,7 @@ class Suit {
                   fmt::format("{}; a measurement of +- {} cannot prove it: measure closer", make,
                               length_text(size.uncertainty, unit())));
     }
-    if (pressed && !pressed->close_in.unknown.empty()) {
+    if (finished_in_place) {
       reasons.add(Outcome::undecided,
                   fmt::format("{}, once pressed in: {}, so finish the bore in place", make,
                               pressed->close_in.unknown));

@@ -11,11 +11,11 @@
 namespace spotblue {
 namespace {
 
-// Sums of limits in binary miss the limits of the same sums by rounding; a nanometre is no size.
-const Length kRounding = Length::mm(1e-7);
 constexpr Limits kNoMove{Length(), Length()};
 
-Limits widened(Limits limits) { return {limits.lower - kRounding, limits.upper + kRounding}; }
+Limits widened(Limits limits) {
+  return {limits.lower - kSizeRounding, limits.upper + kSizeRounding};
+}
 
 int rank(Outcome outcome) {
   switch (outcome) {
@@ -110,7 +110,7 @@ Verdict conforming(const DeclaredJob& declared, const FitCase& fit_case, const F
 Verdict measure_closer(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                        Limits wanted) {
   const auto unknown = [&](const FeatureRef& feature, const SizeRange& range) {
-    const bool wide = !range.to_make && range.limits.width() > kRounding;
+    const bool wide = !range.to_make && range.limits.width() > kSizeRounding;
     return wide ? declared.names.id_of(feature) : std::string();
   };
   const std::string hole = unknown(fit_case.hole, found.hole);

@@ -68,7 +68,9 @@ std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& 
   return quantities;
 }
 
-std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& wanted) {
+// @param known  how far pressing moves the sizes: without it nothing can be made to suit.
+std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& wanted,
+                                        bool known) {
   std::vector<Quantity> quantities{{"fit", wanted.text}};
   if (wanted.nominal) {
     quantities.push_back(millimetres("nominal_mm", *wanted.nominal));
@@ -79,10 +81,10 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
       add_range(quantities, key, window);
     }
   };
-  if (made_to_suit(found) == Suited::hole) {
+  if (known && made_to_suit(found) == Suited::hole) {
     add_window("make_hole", window_of_hole(found, wanted.clearance));
   }
-  if (made_to_suit(found) == Suited::shaft) {
+  if (known && made_to_suit(found) == Suited::shaft) {
     add_window("make_shaft", window_of_shaft(found, wanted.clearance));
   }
   return quantities;
@@ -111,16 +113,16 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
       found_fit(size_range(declared, fit_case.hole, fit_case.hole_size, hole),
                 size_range(declared, fit_case.shaft, fit_case.shaft_size, shaft), fit_case.moves);
   const bool worn = fit_case.worn_by.width() > Length();
-  Verdict verdict = !wanted ? verdict_without_want(declared, fit_case, found)
-                    : worn  ? verdict_on_worn(declared, fit_case, found, *wanted)
-                            : verdict_on_clearance(declared, fit_case, found, *wanted);
+  // By the sizes as made a part would be cut to suit what it is not once it is pressed.
+  const bool known = fit_case.moves_unknown.empty();
+  Verdict verdict =
+      !known ? Verdict{Outcome::undecided, "pressing moves its sizes, by how much is not known: " +
+                                               fit_case.moves_unknown}
+      : !wanted ? verdict_without_want(declared, fit_case, found)
+      : worn    ? verdict_on_worn(declared, fit_case, found, *wanted)
+                : verdict_on_clearance(declared, fit_case, found, *wanted);
   verdict = worse(verdict_on_sizes(declared, fit_case, found), verdict);
   verdict = worse(verdict_on_line(declared, fit_case, found), verdict);
-  if (!fit_case.moves_unknown.empty()) {
-    // Judged by the sizes as made it would be cut to suit what it is not once it is pressed.
-    verdict = {Outcome::undecided,
-               "pressing moves its sizes, by how much is not known: " + fit_case.moves_unknown};
-  }
 
   Finding finding;
   finding.kind = fit_case.kind;
@@ -129,9 +131,11 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   finding.advice = verdict.advice;
   finding.found = found_quantities(fit_case, found);
   if (wanted) {
-    finding.wanted = wanted_quantities(found, *wanted);
-    finding.margin = {
-        millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
+    finding.wanted = wanted_quantities(found, *wanted, known);
+    if (known) {
+      finding.margin = {
+          millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
+    }
     finding.basis =
         fmt::format("{}; {}", wanted->basis,
                     judged_by(has_uncertainty(found.hole) && has_uncertainty(found.shaft)));

@@ -12,9 +12,6 @@ namespace spotblue {
 namespace {
 
 constexpr double kNoLength_mm = 1e-6;  // shorter stretches come from rounding
-// Less of the circle than this is a clamp or a split bore, which a ring does not stand for.
-// Choice of this program, no source.
-constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
 
 // Stretches where one has a groove are left out: nothing is pressed on anything there.
 std::vector<JointStretch> shared_stretches(const Wall& hub, const Wall& inner,
@@ -125,7 +122,7 @@ std::string not_computable(const DeclaredJob& declared, const PressCase& pressed
   if (pressed.stretches.empty()) {
     why += fmt::format("{}the walls round the joint could not be found", why.empty() ? "" : "; ");
   }
-  if (seat.coverage < kWholeRing_rad) {
+  if (!is_whole_ring(seat)) {
     why += fmt::format("{}the seat goes round {:.0f} degrees only: no whole ring to press",
                        why.empty() ? "" : "; ", degrees(seat.coverage));
   }

@@ -31,8 +31,7 @@ class Builder {
     for (std::size_t i = 0; i < seats.radial.size(); ++i) {
       if (declared_.radial_fits.at(i) != nullptr) {
         add_fit({seats.radial[i].hole, {}}, {seats.radial[i].shaft, {}}, worked_.surfaces[i].sizes,
-                *declared_.radial_fits[i], alone_in_its_hub(close_in_of(worked_, i)),
-                &worked_.surfaces[i]);
+                *declared_.radial_fits[i], alone_in_its_hub(close_in_of(worked_, i)), moving(i));
       }
     }
     for (std::size_t i = 0; i < seats.width.size(); ++i) {
@@ -88,6 +87,7 @@ class Builder {
       job_.problem.sizes.push_back(std::move(size));
       job_.features.push_back(feature);
       job_.pressed.emplace_back();
+      job_.open.emplace_back();
     }
     return known->second;
   }
@@ -106,6 +106,12 @@ class Builder {
       job_.problem.known.push_back({"interference lost to roughness", close_in->flattened});
     }
     return form;
+  }
+
+  // The sizes that a pair which runs meets with; a pair that is pressed is made to its own.
+  [[nodiscard]] const SurfaceSizes* moving(std::size_t seat) const {
+    const SurfaceSizes& surface = worked_.surfaces[seat];
+    return surface.pressing == Pressing::none ? &surface : nullptr;
   }
 
   // A bush whose hub is itself pressed into something closes by more than its own press: the group
@@ -175,6 +181,12 @@ class Builder {
         add_move(form, surface->shaft, 1.0);
       }
       add_demand(form, *wanted.shaft, name, name);
+    }
+    for (const Part* part : {&hole, &shaft}) {
+      if (surface != nullptr && open(part->feature)) {
+        std::string& why = job_.open[size_of(part->feature)];
+        why = why.empty() ? why_not_assembled(*surface) : why;
+      }
     }
     if (close_in && open(hole.feature)) {
       job_.pressed[size_of(hole.feature)] = PressedBore{*close_in, after(shaft, wanted, by_class)};

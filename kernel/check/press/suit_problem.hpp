@@ -25,6 +25,7 @@ struct SuitJob {
   SuitProblem problem;
   std::vector<FeatureRef> features;                 ///< by size
   std::vector<std::optional<PressedBore>> pressed;  ///< by size
+  std::vector<std::string> open;   ///< by size: why what pressing does to its fit is not known
   std::vector<std::string> asked;  ///< by demand: the fit and what it asks, in words
 };
 

@@ -6,9 +6,6 @@
 
 namespace spotblue {
 
-/// Sums of limits in binary miss the limits of the same sums by rounding; a nanometre is no size.
-inline const Length kSizeRounding = Length::mm(1e-7);
-
 /// By the fit that is wanted; where none is, by the sizes: certain at all of them, possible where
 /// the sizes themselves and not only the uncertainty of measurement have interference. A wanted
 /// clearance fit that the sizes miss is no press fit: the fit's finding says so.

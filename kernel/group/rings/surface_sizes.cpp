@@ -22,10 +22,8 @@
 namespace spotblue {
 namespace {
 
-constexpr double kNoLength_mm = 1e-6;  // shorter stretches come from rounding
-// Less of the circle than this is a clamp or a split bore, which no ring stands for. Choice of this
-// program, no source.
-constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;
+constexpr double kNoLength_mm = 1e-6;                       // shorter stretches come from rounding
+constexpr double kWholeRing_rad = 1.75 * std::numbers::pi;  // choice of this program, no source
 // A ring that is cut through over more of its length than this is no ring. Choice of this program,
 // no source.
 constexpr double kMostCut = 0.25;
@@ -164,7 +162,7 @@ class Stacks {
     link.joint.in_place = state_of(declared_, seat.hole.occurrence) == PartState::as_found &&
                           state_of(declared_, seat.shaft.occurrence) == PartState::as_found;
     link.unknown = why_no_ring(link);
-    if (seat.coverage < kWholeRing_rad) {
+    if (!is_whole_ring(seat)) {
       link.unknown =
           fmt::format("{} is pressed {:.0f} degrees round only: no whole ring to press",
                       declared_.names.id_of(seat.shaft.occurrence), degrees(seat.coverage));
@@ -385,12 +383,27 @@ std::vector<SurfaceSizes> surface_sizes(const DeclaredJob& declared) {
   return all;
 }
 
+bool is_whole_ring(const RadialSeat& seat) { return seat.coverage >= kWholeRing_rad; }
+
+Limits clearance_between(Interval hole, Interval shaft) {
+  return {Length::mm(hole.low - shaft.high), Length::mm(hole.high - shaft.low)};
+}
+
 Limits assembled_clearance(const SurfaceSizes& surface) {
   if (!surface.hole.assembled || !surface.shaft.assembled) {
     return surface.sizes.found.clearance;
   }
-  return {Length::mm(surface.hole.assembled->low - surface.shaft.assembled->high),
-          Length::mm(surface.hole.assembled->high - surface.shaft.assembled->low)};
+  return clearance_between(*surface.hole.assembled, *surface.shaft.assembled);
+}
+
+std::string why_not_assembled(const SurfaceSizes& surface) {
+  std::string why;
+  for (const SizeStates* size : {&surface.hole, &surface.shaft}) {
+    if (!size->assembled && why.find(size->unknown) == std::string::npos) {
+      why += (why.empty() ? "" : "; ") + size->unknown;
+    }
+  }
+  return why;
 }
 
 }  // namespace spotblue

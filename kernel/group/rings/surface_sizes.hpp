@@ -1,6 +1,7 @@
 #pragma once
 // The sizes of every radial seat in each state.
 
+#include <string>
 #include <vector>
 
 #include "group/joints/pressing.hpp"
@@ -21,8 +22,16 @@ struct SurfaceSizes {
 /// @throws Error of the standards or of the names, with the job's file and line.
 [[nodiscard]] std::vector<SurfaceSizes> surface_sizes(const DeclaredJob& declared);
 
+/// Whether a seat goes far enough round to be pressed as a ring; else it is a clamp or a split
+/// bore.
+[[nodiscard]] bool is_whole_ring(const RadialSeat& seat);
+
+/// All clearances of a hole and a shaft of these sizes, mm.
+[[nodiscard]] Limits clearance_between(Interval hole, Interval shaft);
 /// All clearances that the two may have once everything is pressed; of the sizes they are made to
 /// where what pressing does is not known.
 [[nodiscard]] Limits assembled_clearance(const SurfaceSizes& surface);
+/// Why that is not known: "no material is given for Bush"; empty where it is.
+[[nodiscard]] std::string why_not_assembled(const SurfaceSizes& surface);
 
 }  // namespace spotblue

@@ -7,6 +7,9 @@
 
 namespace spotblue {
 
+/// Sums of limits in binary miss the limits of the same sums by rounding; a nanometre is no size.
+inline constexpr Length kSizeRounding = Length::mm(1e-7);
+
 enum class SizeSource { measured, modelled, class_limits };
 
 struct SizeRange {
