@@ -7,7 +7,7 @@ else()
 endif()
 # Each where it stands in the tree, so that what one says of another leads there.
 foreach(document README.md CHANGELOG.md plugin/README.md bindings/python/README.md
-    bindings/python/spotblue/shelf/README.md tests/reference/SOURCES.md tests/reference/schema-1.json)
+    bindings/python/spotblue/shelf/README.md tests/reference/SOURCES.md tests/reference/schema-2.json)
   get_filename_component(place ${document} DIRECTORY)
   install(FILES ${document} DESTINATION ${folder}/${place} COMPONENT doc)
 endforeach()

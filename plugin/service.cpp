@@ -124,9 +124,9 @@ class Records {
     return std::move(seats_);
   }
 
-  [[nodiscard]] std::vector<host::Clash> clashes() const {
-    std::vector<host::Clash> all;
-    for (const Clash& one : look_.clash.clashes) {
+  [[nodiscard]] std::vector<host::Foul> fouls() const {
+    std::vector<host::Foul> all;
+    for (const Foul& one : look_.fouls.found) {
       all.push_back({place(one.a), place(one.b), one.volume, one.depth});
     }
     return all;
@@ -134,7 +134,7 @@ class Records {
 
   [[nodiscard]] std::vector<std::string> notes() const {
     std::vector<std::string> all = lines_of(look_.model.notes);
-    std::ranges::move(lines_of(look_.clash.notes), std::back_inserter(all));
+    std::ranges::move(lines_of(look_.fouls.notes), std::back_inserter(all));
     return all;
   }
 
@@ -162,7 +162,7 @@ void fill(host::LookResult& result, const Subject& subject) {
   result.parts = subject.result.look.model.products.size();
   result.occurrences = subject.result.look.model.occurrences.size();
   result.seats = records.seats();
-  result.clashes = records.clashes();
+  result.fouls = records.fouls();
   result.notes = records.notes();
   result.not_looked_at = lines_of(subject.result.look.not_looked_at);
   result.json = look_json(subject.result.look);

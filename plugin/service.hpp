@@ -12,7 +12,7 @@
 ///
 /// What stays: the GUID, load_service(), and that interface_version() comes first. Everything else
 /// here may change with kInterface, so build the host against the header of the version it loads.
-/// JSON is of schema 1, as the program's. Compiler and Open CASCADE are those of the host.
+/// JSON is of schema 2, as the program's. Compiler and Open CASCADE are those of the host.
 ///
 /// Lengths are mm. No function throws; `trouble` says in one line what went wrong and the cure, and
 /// then nothing else is filled. Shapes are trusted and never changed: what crashes Open CASCADE
@@ -55,7 +55,7 @@ struct Seat {
   double clearance_mm = 0.0;  ///< negative is interference; of faces and cones the gap
 };
 
-struct Clash {
+struct Foul {
   std::string a, b;  ///< occurrences
   double volume_mm3 = 0.0;
   double depth_mm = 0.0;
@@ -80,9 +80,9 @@ struct LookResult {
   std::string trouble;  ///< empty when it was done
   std::size_t parts = 0, occurrences = 0;
   std::vector<Seat> seats;
-  std::vector<Clash> clashes;
+  std::vector<Foul> fouls;
   std::vector<std::string> notes;          ///< what could not be seen, and why
-  std::vector<std::string> not_looked_at;  ///< for want of time or memory: it may seat or clash
+  std::vector<std::string> not_looked_at;  ///< for want of time or memory: it may seat or foul
   std::string json;                        ///< all of it, as `spotblue look --json` writes it
 };
 

@@ -45,7 +45,7 @@ constexpr std::array<Option, 6> kLookOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the file is written"},
     {"--json", Takes::nothing, "",
-     "everything found, as JSON by tests/reference/schema-1.json, always in mm"},
+     "everything found, as JSON by tests/reference/schema-2.json, always in mm"},
     {"--accept-partial", Takes::nothing, "",
      "show what arrived even when the file declares more; the notes say what is missing"},
     kSeconds,
@@ -68,14 +68,14 @@ constexpr std::array<Option, 5> kDraftOptions{{
 }};
 
 constexpr std::array<Use, 2> kCheckUses{{
-    {"JOB.toml", "judge every seat, screw and clash by what the job file wants"},
+    {"JOB.toml", "judge every seat, screw and foul by what the job file wants"},
     {"FILE.step", "the same by the sizes that the file, AP242 or .xbf, states on its faces"},
 }};
 constexpr std::array<Option, 9> kCheckOptions{{
     {"--unit", Takes::unit, kUnitShown,
      "show lengths in mm or inches; without it, as the job file is written"},
     {"--json", Takes::nothing, "",
-     "findings and all that was found, as JSON by tests/reference/schema-1.json, always in mm"},
+     "findings and all that was found, as JSON by tests/reference/schema-2.json, always in mm"},
     kAcceptPartial,
     kSeconds,
     kMemory,
@@ -158,9 +158,9 @@ includes lie in its folder or below it.
      R"(spotblue model press.toml press.step
 spotblue look press.step
 )"},
-    {"look", DoneBy::kernel, "list parts, centre lines, seats, screws and clashes", kLookUses, 1, 1,
+    {"look", DoneBy::kernel, "list parts, centre lines, seats, screws and fouls", kLookUses, 1, 1,
      R"(Lists the parts, then each centre line with the seats on it (hole and shaft, clearance positive,
-interference negative, how far out of line), screws in tapped holes, keys, and clashes. Nothing is
+interference negative, how far out of line), screws in tapped holes, keys, and fouls. Nothing is
 judged; that takes a job file (spotblue draft, spotblue check).
 
 FILE may also be Open CASCADE's own .brep or .xbf; its content tells. A .brep names neither unit nor
@@ -227,7 +227,7 @@ names are relative to it. One row is one claim:
   pulley.step,bore 44,44,H7,,,,grey iron,from the left rack
   stud.step,outside 30,30,f7
   stud.step,length 120,120,,,,+0/-0.2
-  press.step,,,,,,,,only the file: does it read, is it closed, does anything clash
+  press.step,,,,,,,,only the file: does it read, is it closed, does anything foul
 
   feature       a name as spotblue look shows it, or shorter: "bore 44", "Wheel: bore 44 @ 12",
                 "outside", "slot 8", "length 120" (between faces that look away from each other)

@@ -67,7 +67,7 @@ class SPOTBLUE_EXPORT MemoryLimit {
   MemoryBound before_;
 };
 
-/// About what a seat or a clash takes in a report, and again while that is put together. Choice of
+/// About what a seat or a foul takes in a report, and again while that is put together. Choice of
 /// this program, no source.
 inline constexpr double kBytesPerRow = 1000.0;
 

@@ -57,8 +57,8 @@ class Family {
     }
     const std::vector<Interval> open(problem_.sizes.size(), Interval{-kEndless, kEndless});
     bounds_ = suit_bounds(rows_, open);
-    if (bounds_.clash) {
-      plan.conflicts.push_back(conflict(*bounds_.clash));
+    if (bounds_.contradiction) {
+      plan.conflicts.push_back(conflict(*bounds_.contradiction));
       return;
     }
     choose_order();
@@ -89,15 +89,15 @@ class Family {
     return any;
   }
 
-  [[nodiscard]] SuitConflict conflict(const SuitClash& clash) const {
+  [[nodiscard]] SuitConflict conflict(const SuitContradiction& contradiction) const {
     SuitConflict found;
-    found.size = clash.size;
-    found.first = suit_source(problem_, clash.lower_by);
-    found.second = suit_source(problem_, clash.upper_by);
-    for (const std::size_t source : clash.through) {
+    found.size = contradiction.size;
+    found.first = suit_source(problem_, contradiction.lower_by);
+    found.second = suit_source(problem_, contradiction.upper_by);
+    for (const std::size_t source : contradiction.through) {
       found.through.push_back(suit_source(problem_, source));
     }
-    found.short_by = Length::mm(clash.short_by);
+    found.short_by = Length::mm(contradiction.short_by);
     return found;
   }
 
@@ -133,8 +133,8 @@ class Family {
     }
     const bool room = std::all_of(inner_.begin(), inner_.end(),
                                   [](const SuitRow& row) { return row.least <= row.greatest; });
-    readings_ = room ? suit_bounds(inner_, open) : SuitBounds{{}, SuitClash{}};
-    if (readings_.clash) {
+    readings_ = room ? suit_bounds(inner_, open) : SuitBounds{{}, SuitContradiction{}};
+    if (readings_.contradiction) {
       readings_ = bounds_;
       inner_ = rows_;
       return;
@@ -161,7 +161,7 @@ class Family {
       start[size] = {middle_[size], middle_[size]};
       SuitBounds next = suit_bounds(inner_, start);
       // Demands in a ring can promise more than there is; the windows are proved at the end.
-      if (next.clash) {
+      if (next.contradiction) {
         next = left;
       }
       left = std::move(next);

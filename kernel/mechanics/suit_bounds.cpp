@@ -115,7 +115,7 @@ class Inward {
       moved = sink(size, std::max(a, b), row) || moved;
       Interval& span = bounds_.spans[size];
       if (span.low > span.high + kSuitRounding) {
-        clash(size);
+        contradict(size);
         return false;
       }
       span.high = std::max(span.high, span.low);
@@ -123,7 +123,7 @@ class Inward {
     return moved;
   }
 
-  [[nodiscard]] bool stands() const { return !bounds_.clash.has_value(); }
+  [[nodiscard]] bool stands() const { return !bounds_.contradiction.has_value(); }
   [[nodiscard]] SuitBounds result() const { return bounds_; }
 
  private:
@@ -156,18 +156,18 @@ class Inward {
     return made;
   }
 
-  void clash(std::size_t size) {
+  void contradict(std::size_t size) {
     const End& lower = ends_.lower[size];
     const End& upper = ends_.upper[size];
     std::set<std::size_t> through = lower.behind;
     through.insert(upper.behind.begin(), upper.behind.end());
     through.erase(lower.by);
     through.erase(upper.by);
-    bounds_.clash = SuitClash{size,
-                              lower.by,
-                              upper.by,
-                              {through.begin(), through.end()},
-                              bounds_.spans[size].low - bounds_.spans[size].high};
+    bounds_.contradiction = SuitContradiction{size,
+                                              lower.by,
+                                              upper.by,
+                                              {through.begin(), through.end()},
+                                              bounds_.spans[size].low - bounds_.spans[size].high};
   }
 
   SuitBounds bounds_;

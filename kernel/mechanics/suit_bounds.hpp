@@ -32,7 +32,7 @@ struct SuitRow {
 [[nodiscard]] Interval sum_of_others(const SuitRow& row, const std::vector<Interval>& sizes,
                                      std::size_t without);
 
-struct SuitClash {
+struct SuitContradiction {
   std::size_t size = 0;
   std::size_t lower_by = 0, upper_by = 0;  // sources
   std::vector<std::size_t> through;        // sources behind those, ascending
@@ -41,7 +41,7 @@ struct SuitClash {
 
 struct SuitBounds {
   std::vector<Interval> spans;  // by size; infinite where nothing bounds it
-  std::optional<SuitClash> clash;
+  std::optional<SuitContradiction> contradiction;
 };
 
 // Of each size what leaves the others a value; from `start` inwards.

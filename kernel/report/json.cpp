@@ -13,7 +13,7 @@
 namespace spotblue {
 namespace {
 
-constexpr int kSchema = 1;
+constexpr int kSchema = 2;
 
 void write_look(JsonWriter& out, const Look& look) {
   const ModelNames names(look.model, [&out](std::string_view text) { return out.quoting(text); });
@@ -32,8 +32,8 @@ void write_look(JsonWriter& out, const Look& look) {
   write_values(out, "taper_seats", look.seats.taper, &numbered);
   write_values(out, "width_seats", look.seats.width, &numbered);
   write_values(out, "threads", look.seats.threads, &numbered);
-  write_values(out, "clashes", look.clash.clashes, &numbered);
-  write_values(out, "contacts", look.clash.contacts, &numbered);
+  write_values(out, "fouls", look.fouls.found, &numbered);
+  write_values(out, "contacts", look.fouls.contacts, &numbered);
   write_stated_sizes(out, look.model, names);
   write_values(out, "notes", look_notes(look, LengthUnit::mm));
   write_values(out, "not_looked_at", look.not_looked_at);

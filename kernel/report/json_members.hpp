@@ -59,7 +59,7 @@ inline constexpr auto kUnsaid<Thread> = std::to_array<std::string_view>({"offset
                                                                          "axis", "start_mm",
                                                                          "end_mm", "centre_line"});
 template <>
-inline constexpr auto kUnsaid<Clash> = std::to_array<std::string_view>({"cause"});
+inline constexpr auto kUnsaid<Foul> = std::to_array<std::string_view>({"cause"});
 
 template <class T>
 constexpr bool is_said(std::string_view name) {

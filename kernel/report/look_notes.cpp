@@ -31,8 +31,8 @@ Note note_of(const Model& model, const UnnamedScrew& one, LengthUnit unit) {
 
 std::vector<Note> look_notes(const Look& look, LengthUnit unit) {
   std::vector<Note> notes = look.model.notes;
-  notes.insert(notes.end(), look.clash.notes.begin(), look.clash.notes.end());
-  for (const UnnamedScrew& one : look.clash.unnamed_screws) {
+  notes.insert(notes.end(), look.fouls.notes.begin(), look.fouls.notes.end());
+  for (const UnnamedScrew& one : look.fouls.unnamed_screws) {
     notes.push_back(note_of(look.model, one, unit));
   }
   return notes;

@@ -12,7 +12,7 @@
 
 namespace spotblue {
 
-/// Notes of the reading, of the clash search, and of what is no thread of the tables.
+/// Notes of the reading, of the foul search, and of what is no thread of the tables.
 [[nodiscard]] std::vector<Note> look_notes(const Look& look, LengthUnit unit);
 /// The same as a table, with its heading; empty without notes.
 [[nodiscard]] std::string notes_text(const Look& look, LengthUnit unit, const Paint& paint,

@@ -43,7 +43,7 @@ std::string parts_text(const TextContext& c) {
   return c.paint.heading("Parts") + '\n' + table.text(kTableIndent, c.width) + '\n';
 }
 
-std::string clashes_text(const TextContext& c) {
+std::string fouls_text(const TextContext& c) {
   TextTable table({{"part"},
                    {"part"},
                    {fmt::format("volume {}3", unit_name(c.unit)), Align::right},
@@ -51,23 +51,23 @@ std::string clashes_text(const TextContext& c) {
                    {"length", Align::right},
                    {"at"},
                    {"cause"}});
-  for (const Clash& clash : c.look.clash.clashes) {
-    const std::string volume = volume_cell(clash.volume, c.unit);
-    const std::string depth = length_cell(clash.depth, c.unit);
-    const std::string cause = shown_text(clash.cause) + (clash.exact ? "" : " (volume not exact)");
-    const std::string length = clash.length ? place_cell(*clash.length, c.unit) : "";
+  for (const Foul& foul : c.look.fouls.found) {
+    const std::string volume = volume_cell(foul.volume, c.unit);
+    const std::string depth = length_cell(foul.depth, c.unit);
+    const std::string cause = shown_text(foul.cause) + (foul.exact ? "" : " (volume not exact)");
+    const std::string length = foul.length ? place_cell(*foul.length, c.unit) : "";
     table.add(
-        {c.names.occurrence(clash.a), c.names.occurrence(clash.b), volume, depth, length,
-         clash.at ? point_text(*clash.at, c.unit) : "", cause},
-        {c.names.product_of(clash.a), c.names.product_of(clash.b), volume, depth, length, cause});
+        {c.names.occurrence(foul.a), c.names.occurrence(foul.b), volume, depth, length,
+         foul.at ? point_text(*foul.at, c.unit) : "", cause},
+        {c.names.product_of(foul.a), c.names.product_of(foul.b), volume, depth, length, cause});
   }
   const std::string body = table.text(kTableIndent, c.width);
-  return body.empty() ? "" : c.paint.heading("Clashes") + '\n' + body + '\n';
+  return body.empty() ? "" : c.paint.heading("Fouls") + '\n' + body + '\n';
 }
 
 std::string contacts_text(const TextContext& c) {
   TextTable table({{"part"}, {"part"}, {"gap", Align::right}, {"face"}, {"face"}, {"at"}, {""}});
-  for (const Contact& contact : c.look.clash.contacts) {
+  for (const Contact& contact : c.look.fouls.contacts) {
     const std::string gap = contact.gap ? length_cell(*contact.gap, c.unit) : "";
     const std::string why = shown_text(contact.why);
     table.add({c.names.occurrence(contact.a), c.names.occurrence(contact.b), gap, contact.a_face,
@@ -121,8 +121,8 @@ std::string unseen_text(const Look& look) {
     text += count == 0 ? std::string() : ", " + counted(count, one, many);
   };
   add(look.not_looked_at.size(), "thing not looked at", "things not looked at");
-  add(look.model.not_compared.size(), "thing left out, which may seat or clash",
-      "things left out, which may seat or clash");
+  add(look.model.not_compared.size(), "thing left out, which may seat or foul",
+      "things left out, which may seat or foul");
   return text;
 }
 
@@ -143,15 +143,15 @@ std::string summary_text(const TextContext& c) {
   text += ", " + counted(seats.taper.size(), "taper", "tapers");
   text += ", " + counted(seats.width.size(), "key or slot", "keys and slots");
   text += ", " + counted(seats.threads.size(), "screw in a tapped hole", "screws in tapped holes");
-  const std::vector<Clash>& clashes = c.look.clash.clashes;
-  const auto open = static_cast<std::size_t>(std::ranges::count_if(clashes, &Clash::undecided));
-  text += ", " + counted(clashes.size() - open, "clash", "clashes");
+  const std::vector<Foul>& fouls = c.look.fouls.found;
+  const auto open = static_cast<std::size_t>(std::ranges::count_if(fouls, &Foul::undecided));
+  text += ", " + counted(fouls.size() - open, "foul", "fouls");
   if (open > 0) {
     text += fmt::format(", {} undecided", counted(open, "pair", "pairs"));
   }
-  if (!c.look.clash.contacts.empty()) {
+  if (!c.look.fouls.contacts.empty()) {
     text +=
-        ", " + counted(c.look.clash.contacts.size(), "contact at no seat", "contacts at no seat");
+        ", " + counted(c.look.fouls.contacts.size(), "contact at no seat", "contacts at no seat");
   }
   return c.paint.heading("Found") + ": " + text + unseen_text(c.look) + '\n';
 }
@@ -178,8 +178,7 @@ std::string look_text(const Look& look, const TextStyle& style) {
   const TextContext context{look, names, style.unit, Paint(style.colour), style.width};
   return fitted_text(heading_text(context) + parts_text(context) + centre_lines_text(context) +
                          other_faces_text(context) + width_seats_text(context) +
-                         clashes_text(context) + contacts_text(context) +
-                         stated_sizes_text(context) +
+                         fouls_text(context) + contacts_text(context) + stated_sizes_text(context) +
                          notes_text(context.look, context.unit, context.paint, context.width) +
                          not_looked_at_text(context) + summary_text(context),
                      style.width);

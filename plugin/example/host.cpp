@@ -36,8 +36,8 @@ int main(int argc, char** argv) {
     std::cerr << look.trouble << check.trouble << "\n";
     return 2;
   }
-  std::cout << service->version() << ": " << look.seats.size() << " seats, " << look.clashes.size()
-            << " clashes; " << check.nonconforming << " nonconforming, " << check.undecided
+  std::cout << service->version() << ": " << look.seats.size() << " seats, " << look.fouls.size()
+            << " fouls; " << check.nonconforming << " nonconforming, " << check.undecided
             << " undecided, " << check.conforming << " conforming\n";
   return application->SaveAs(document, argv[3]) == PCDM_SS_OK ? 0 : 2;
 }

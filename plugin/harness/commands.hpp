@@ -10,7 +10,7 @@ namespace spotblue::plugin {
 nlohmann::ordered_json look_command(Session& session, const Arguments& arguments);
 nlohmann::ordered_json features_command(Session& session, const Arguments& arguments);
 nlohmann::ordered_json seats_command(Session& session, const Arguments& arguments);
-nlohmann::ordered_json clashes_command(Session& session, const Arguments& arguments);
+nlohmann::ordered_json fouls_command(Session& session, const Arguments& arguments);
 nlohmann::ordered_json check_command(Session& session, const Arguments& arguments);
 nlohmann::ordered_json findings_command(Session& session, const Arguments& arguments);
 nlohmann::ordered_json class_command(Session& session, const Arguments& arguments);

@@ -34,7 +34,7 @@ Json counts_of(const Look& look) {
     }
   };
   add(notes, look.model.notes);
-  add(notes, look.clash.notes);
+  add(notes, look.fouls.notes);
   Json not_looked_at = Json::array();
   add(not_looked_at, look.not_looked_at);
   return {{"parts", look.model.products.size()},
@@ -44,7 +44,7 @@ Json counts_of(const Look& look) {
           {"taper", look.seats.taper.size()},
           {"width", look.seats.width.size()},
           {"threads", look.seats.threads.size()},
-          {"clashes", look.clash.clashes.size()},
+          {"fouls", look.fouls.found.size()},
           {"centre_lines", look.seats.centre_lines.size()},
           {"notes", notes},
           {"not_looked_at", not_looked_at}};
@@ -103,10 +103,10 @@ Json seats_command(Session& session, const Arguments& arguments) {
   return seats;
 }
 
-Json clashes_command(Session& session, const Arguments& arguments) {
+Json fouls_command(Session& session, const Arguments& arguments) {
   arguments.expect(1, 1);
   return json_of(look_values(session.subject(arguments.words()[0]).result.look))
-      .value("clashes", Json::array());
+      .value("fouls", Json::array());
 }
 
 }  // namespace spotblue::plugin

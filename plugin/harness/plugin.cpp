@@ -19,8 +19,8 @@ namespace {
 constexpr std::array kCommands{
     Command{"sblook", "TARGET ?-text? ?-json? ?-unit UNIT? ?-seconds N? ?-memory MB?",
             "Looks anew at TARGET, the name of an XDE document, or names of shapes, each a part.\n"
-            "\t\t: Result: a dict of how many parts, seats of each kind, threads and clashes there are;\n"
-            "\t\t: with -text the report in words, with -json the one that programs read (schema 1).\n"
+            "\t\t: Result: a dict of how many parts, seats of each kind, threads and fouls there are;\n"
+            "\t\t: with -text the report in words, with -json the one that programs read (schema 2).\n"
             "\t\t: It ends within so many seconds and 10^6 bytes of memory, with what was found by then.",
             look_command},
     Command{"sbfeatures", "TARGET ?PART?",
@@ -29,9 +29,9 @@ constexpr std::array kCommands{
     Command{"sbseats", "TARGET",
             "Where parts bear on each other: a list of dicts. Clearance is positive, in mm.",
             seats_command},
-    Command{"sbclashes", "TARGET",
+    Command{"sbfouls", "TARGET",
             "Overlaps that no press fit, thread or seat accounts for: a list of dicts.",
-            clashes_command},
+            fouls_command},
     Command{"sbcheck", "TARGET ?JOB.toml? ?-text? ?-json? ?-unit UNIT? ?-seconds N? ?-memory MB?",
             "Judges TARGET by a job file (its model is TARGET, whatever file it names), or without\n"
             "\t\t: one by the sizes in the document. Result: how many of each outcome. What was not looked\n"
@@ -53,12 +53,12 @@ constexpr std::array kCommands{
             "\t\t: reader loses signs and units of deviations. Result: how many, and what was left.",
             take_command},
     Command{"sbmark", "DOC ?-off?",
-            "Colours faces of seats and parts that clash in the document: by outcome after sbcheck.\n"
+            "Colours faces of seats and parts that foul in the document: by outcome after sbcheck.\n"
             "\t\t: seat light blue, conforming blue, undecided orange, nonconforming red-orange.\n"
             "\t\t: -off gives the faces back the colours they had. Result: what was marked.",
             mark_command},
     Command{"sbshow", "TARGET ?-off?",
-            "Shows the parts in the viewer, seats and clashes coloured as by sbmark and labelled.",
+            "Shows the parts in the viewer, seats and fouls coloured as by sbmark and labelled.",
             show_command},
     Command{"sbkeep", "DOC",
             "Keeps the findings of the last sbcheck in the document: named data, and notes on the\n"

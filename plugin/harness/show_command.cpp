@@ -1,4 +1,4 @@
-// Seats and clashes in the harness's viewer: by colour and by label.
+// Seats and fouls in the harness's viewer: by colour and by label.
 
 #include <fmt/format.h>
 

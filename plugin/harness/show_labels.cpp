@@ -90,9 +90,9 @@ class Labels {
     for (const Thread& thread : seats.threads) {
       add(thread.hole, at_station(thread.axis, 0.5 * (thread.from + thread.to)), thread.size);
     }
-    for (const Clash& clash : subject_.result.look.clash.clashes) {
-      if (clash.at) {
-        labels_.push_back({fmt::format("clash: {}", clash.cause), *clash.at, Mark::nonconforming});
+    for (const Foul& foul : subject_.result.look.fouls.found) {
+      if (foul.at) {
+        labels_.push_back({fmt::format("foul: {}", foul.cause), *foul.at, Mark::nonconforming});
       }
     }
     return std::move(labels_);

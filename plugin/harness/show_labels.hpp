@@ -1,5 +1,5 @@
 #pragma once
-// What stands at each seat and clash in the viewer, and where.
+// What stands at each seat and foul in the viewer, and where.
 
 #include <string>
 #include <vector>
@@ -15,7 +15,7 @@ struct SeatLabel {
   Mark mark = Mark::seat;
 };
 
-/// One for each seat of every kind, each thread and each clash.
+/// One for each seat of every kind, each thread and each foul.
 [[nodiscard]] std::vector<SeatLabel> labels_of(const Subject& subject, const Marks& marks);
 
 }  // namespace spotblue::plugin

@@ -100,7 +100,7 @@ void put_back(Json& finding, const std::string& key, const Json& value) {
 }
 
 Json kept(const Handle(TDataStd_NamedData) & data) {
-  // In the order of schema 1; what is not there goes again.
+  // In the order of schema 2; what is not there goes again.
   Json finding{{"id", ""},
                {"kind", ""},
                {"about", Json::array()},

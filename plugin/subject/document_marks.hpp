@@ -1,5 +1,5 @@
 #pragma once
-// Colours in a document: of the faces of seats, and of parts that clash.
+// Colours in a document: of the faces of seats, and of parts that foul.
 
 #include <TDocStd_Document.hxx>
 #include <cstddef>

@@ -33,7 +33,7 @@ void mark_findings(const Subject& subject, Marks& marks) {
       if (const auto feature = find_feature(model, about)) {
         worsen(marks.features, {feature->product, feature->kind, feature->index},
                mark_of(finding.outcome));
-      } else if (const auto part = find_product(model, about); part && finding.kind == "clash") {
+      } else if (const auto part = find_product(model, about); part && finding.kind == "foul") {
         worsen(marks.parts, *part, mark_of(finding.outcome));
       }
     }
@@ -58,9 +58,9 @@ void mark_seats(const Subject& subject, Marks& marks) {
   mark_both(look.seats.taper, &TaperSeat::hole, &TaperSeat::shaft);
   mark_both(look.seats.width, &WidthSeat::slot, &WidthSeat::key);
   mark_both(look.seats.threads, &Thread::hole, &Thread::screw);
-  for (const Clash& clash : look.clash.clashes) {
-    worsen(marks.parts, look.model.occurrences[clash.a].product, Mark::nonconforming);
-    worsen(marks.parts, look.model.occurrences[clash.b].product, Mark::nonconforming);
+  for (const Foul& foul : look.fouls.found) {
+    worsen(marks.parts, look.model.occurrences[foul.a].product, Mark::nonconforming);
+    worsen(marks.parts, look.model.occurrences[foul.b].product, Mark::nonconforming);
   }
 }
 

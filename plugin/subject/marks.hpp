@@ -28,10 +28,10 @@ struct FeatureKey {
 
 struct Marks {
   std::map<FeatureKey, Mark> features;
-  std::map<ProductId, Mark> parts;  ///< products in a clash
+  std::map<ProductId, Mark> parts;  ///< products in a foul
 };
 
-/// By outcome when the subject was checked, else seats as seats and clashes as nonconforming.
+/// By outcome when the subject was checked, else seats as seats and fouls as nonconforming.
 [[nodiscard]] Marks marks_of(const Subject& subject);
 
 }  // namespace spotblue::plugin

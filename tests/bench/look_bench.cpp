@@ -104,9 +104,9 @@ void our_look(const std::string& file, Cost& cost) {
   const Look seen = look(file, {});
   cost.stages = seen.seconds;
   cost.radial = static_cast<double>(seen.seats.radial.size());
-  cost.near_pairs = static_cast<double>(seen.clash.effort.pairs);
-  cost.distinct = static_cast<double>(seen.clash.effort.distinct_pairs);
-  cost.exact = static_cast<double>(seen.clash.effort.exact_pairs);
+  cost.near_pairs = static_cast<double>(seen.fouls.effort.pairs);
+  cost.distinct = static_cast<double>(seen.fouls.effort.distinct_pairs);
+  cost.exact = static_cast<double>(seen.fouls.effort.exact_pairs);
 }
 
 double median(const std::vector<Cost>& all, const std::function<double(const Cost&)>& of) {
@@ -152,7 +152,7 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   const double own = median(looks, [](const Cost& c) { return c.stages.read; });
   const double features = median(looks, [](const Cost& c) { return c.stages.features; });
   const double seats = median(looks, [](const Cost& c) { return c.stages.seats; });
-  const double clash = median(looks, [](const Cost& c) { return c.stages.clash; });
+  const double foul = median(looks, [](const Cost& c) { return c.stages.fouls; });
   fmt::print("\n{}: {:.0f} radial seats, {:.0f} near pairs, {:.0f} distinct, {:.0f} by boolean\n",
              name, looks[0].radial, looks[0].near_pairs, looks[0].distinct, looks[0].exact);
   table.row("  Open CASCADE's reader as it comes", read, "s");
@@ -160,7 +160,7 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
   table.row("    read", own, "s");
   table.row("    features", features, "s");
   table.row("    seats", seats, "s");
-  table.row("    clash", clash, "s");
+  table.row("    foul", foul, "s");
   const auto cpu = [](const Cost& c) { return c.cpu_seconds; };
   const double busy = median(looks, cpu) / median(reads, cpu);
   table.row("  look / Open CASCADE's read", all / read, "");
@@ -169,7 +169,7 @@ void on_file(const char* name, const std::string& file, Table& table, bool uniqu
     table.bounded("  processor time, look / Open CASCADE's read", busy, 0.6, "");
   } else {
     table.row("  processor time, look / Open CASCADE's read", busy, "");
-    table.bounded("  after our read / our read", (features + seats + clash) / own, 0.15, "");
+    table.bounded("  after our read / our read", (features + seats + foul) / own, 0.15, "");
   }
   table.row("  Open CASCADE's read, peak memory", median(reads, memory), "MB");
   table.row("  look, peak memory", median(looks, [](const Cost& c) { return c.memory_mb; }), "MB");

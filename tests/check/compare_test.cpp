@@ -98,8 +98,7 @@ TEST(Compare, TheWidestLeastMarginWinsAmongPlansWithNothingNonconforming) {
   const std::vector<CheckResult> plans{
       plan_with({with_margin(0.0, 1.0, 0.4), with_margin(0.0, 1.0, 0.1)}),
       plan_with({with_margin(0.0, 1.0, 0.2)}),
-      plan_with(
-          {with_margin(0.0, 1.0, 0.5), finding("clash", {"A", "B"}, Outcome::nonconforming)})};
+      plan_with({with_margin(0.0, 1.0, 0.5), finding("foul", {"A", "B"}, Outcome::nonconforming)})};
   const Comparison comparison = compare_plans(plans);
   EXPECT_EQ(comparison.best, 1U);
   EXPECT_EQ(comparison.plans[0].least_margin->finding, 1U);
@@ -113,8 +112,8 @@ TEST(Compare, APlanWithOpenFindingsComesAfterOneWithout) {
 }
 
 TEST(Compare, NoPlanStandsWhenEachHasSomethingNonconforming) {
-  const Finding clash = finding("clash", {"A", "B"}, Outcome::nonconforming);
-  const std::vector<CheckResult> plans{plan_with({clash}), plan_with({clash})};
+  const Finding foul = finding("foul", {"A", "B"}, Outcome::nonconforming);
+  const std::vector<CheckResult> plans{plan_with({foul}), plan_with({foul})};
   EXPECT_FALSE(compare_plans(plans).best.has_value());
 }
 

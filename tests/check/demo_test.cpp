@@ -138,24 +138,24 @@ double lens_area(double r, double big, double d) {
          big * big * std::acos(far / big) - far * std::sqrt(big * big - far * far);
 }
 
-TEST(Demo, PlanBHasTheTwoRealClashesBesideTheMeshOfItsGearBlanks) {
+TEST(Demo, PlanBHasTheTwoRealFoulsBesideTheMeshOfItsGearBlanks) {
   const CheckResult result = check_demo("ink-disc-plan-b");
-  ASSERT_EQ(result.look.clash.clashes.size(), 3U);
-  EXPECT_EQ(nonconforming(result)[4].kind, "clash");
-  EXPECT_EQ(nonconforming(result)[4].id, "clash-2");
-  EXPECT_NEAR(result.look.clash.clashes[1].depth, 0.15, 1e-6);
-  EXPECT_EQ(result.look.clash.clashes[1].cause, "off axis");
+  ASSERT_EQ(result.look.fouls.found.size(), 3U);
+  EXPECT_EQ(nonconforming(result)[4].kind, "foul");
+  EXPECT_EQ(nonconforming(result)[4].id, "foul-2");
+  EXPECT_NEAR(result.look.fouls.found[1].depth, 0.15, 1e-6);
+  EXPECT_EQ(result.look.fouls.found[1].cause, "off axis");
   // The part of the shaft's disc outside the hole's, through the cover's 4 mm.
   const double pi = std::numbers::pi;
-  EXPECT_NEAR(result.look.clash.clashes[1].volume,
+  EXPECT_NEAR(result.look.fouls.found[1].volume,
               4 * (pi * 7.98 * 7.98 - lens_area(7.98, 8.25, 0.42)), 1e-4);
-  EXPECT_NEAR(result.look.clash.clashes[2].depth, 0.25, 1e-6);
-  EXPECT_EQ(result.look.clash.clashes[2].cause, "faces overlap");
+  EXPECT_NEAR(result.look.fouls.found[2].depth, 0.25, 1e-6);
+  EXPECT_EQ(result.look.fouls.found[2].cause, "faces overlap");
   // Boss and eccentric, less the worn bore and what the keyway, 13.805 from the axis, leaves open
   // beyond it.
   const double bore = 25.19 / 2;
   const double in_bore = 3 * std::sqrt(bore * bore - 9) + bore * bore * std::asin(3 / bore);
-  EXPECT_NEAR(result.look.clash.clashes[2].volume,
+  EXPECT_NEAR(result.look.fouls.found[2].volume,
               0.25 * (lens_area(24, 28, 6) - pi * bore * bore - (6 * 13.805 - in_bore)), 1e-3);
 }
 
@@ -170,7 +170,7 @@ TEST(Demo, TheMendedPlanConformsThroughout) {
     }
   }
   EXPECT_EQ(count_outcomes(result.findings).nonconforming, 0);
-  ASSERT_EQ(result.look.clash.clashes.size(), 1U);  // the gear blanks, meant by the mesh
+  ASSERT_EQ(result.look.fouls.found.size(), 1U);  // the gear blanks, meant by the mesh
 }
 
 TEST(Demo, PlanCAlsoHasTooMuchEndPlay) {

@@ -138,12 +138,12 @@ TEST(JudgeJob, NumbersFindingsByKindInTheOrderOfTheLook) {
   bench.seat(bench.look.seats.radial[0].hole, bench.look.seats.radial[0].shaft);
   const FeatureRef a = bench.face(OccurrenceId(0), "face 60", 0.0, 1.0);
   bench.gap(a, bench.face(OccurrenceId(1), "face 60", 0.0, -1.0), 0.0);
-  bench.clash(OccurrenceId(0), OccurrenceId(1), 0.1, "solids overlap");
+  bench.foul(OccurrenceId(0), OccurrenceId(1), 0.1, "solids overlap");
   std::vector<std::string> ids;
   for (const Finding& finding : bench.findings()) {
     ids.push_back(finding.id);
   }
-  EXPECT_THAT(ids, ElementsAre("radial-1", "radial-2", "axial-1", "clash-1"));
+  EXPECT_THAT(ids, ElementsAre("radial-1", "radial-2", "axial-1", "foul-1"));
 }
 
 // The same job in both units: 44.012 +-0.004 mm, and the want as limits -0.059 to -0.018 mm.

@@ -205,17 +205,17 @@ TEST_F(MeshFindings, PlayIsCountedUpToThePartThatCarriesBothGears) {
 
 TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
   declare(standard - 0.05);
-  bench.clash(OccurrenceId(0), OccurrenceId(1), 4.9, "solids overlap");
+  bench.foul(OccurrenceId(0), OccurrenceId(1), 4.9, "solids overlap");
   const std::vector<Finding> all = bench.findings();
-  EXPECT_EQ(all.front().kind, "clash");
+  EXPECT_EQ(all.front().kind, "foul");
   EXPECT_EQ(all.front().outcome, Outcome::conforming);
   EXPECT_NE(all.front().basis.find("hides 12.5 mm3"), std::string::npos) << all.front().basis;
   EXPECT_NEAR(number(all.front().wanted, "overlap_most_mm"), 5.0, 1e-9);
 }
 
-TEST_F(MeshFindings, ADeeperOverlapIsStillAClash) {
+TEST_F(MeshFindings, ADeeperOverlapIsStillAFoul) {
   declare(standard - 0.05);
-  bench.clash(OccurrenceId(0), OccurrenceId(1), 5.2, "solids overlap");
+  bench.foul(OccurrenceId(0), OccurrenceId(1), 5.2, "solids overlap");
   EXPECT_EQ(bench.findings().front().outcome, Outcome::nonconforming);
 }
 

@@ -1,4 +1,4 @@
-// Threads, widths, tapers, axial gaps, clashes and sizes. Numbers worked by hand.
+// Threads, widths, tapers, axial gaps, fouls and sizes. Numbers worked by hand.
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -171,26 +171,26 @@ Bench two_parts(double depth, const std::string& cause) {
   Bench bench;
   const OccurrenceId a = bench.part("Seal");
   const OccurrenceId b = bench.part("Bracket");
-  bench.clash(a, b, depth, cause);
+  bench.foul(a, b, depth, cause);
   return bench;
 }
 
-TEST(ClashFinding, DoesNotConformAndGivesVolumeAndDepth) {
+TEST(FoulFinding, DoesNotConformAndGivesVolumeAndDepth) {
   const Finding finding = two_parts(0.4, "solids overlap").only();
-  EXPECT_EQ(finding.id, "clash-1");
+  EXPECT_EQ(finding.id, "foul-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "volume_mm3"), 12.5, kNear);
   EXPECT_THAT(finding.advice, HasSubstr("12.5 mm3, 0.400 mm deep"));
 }
 
-TEST(ClashFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
+TEST(FoulFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
   const Finding finding = two_parts(0.4, "press fit off axis").only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(finding.advice,
               HasSubstr("0.400 mm deep, beyond what such a seat may overlap: true"));
 }
 
-TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
+TEST(FoulFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   Bench bench = two_parts(0.4, "solids overlap");
   bench.job.allowed.push_back({"Bracket", "Seal", "squeezed on purpose", Length::mm(0.5), 0});
   const Finding finding = bench.only();
@@ -200,7 +200,7 @@ TEST(ClashFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
 
-TEST(ClashFinding, IsUndecidedWhenOpenCascadeCouldNotDecide) {
+TEST(FoulFinding, IsUndecidedWhenOpenCascadeCouldNotDecide) {
   EXPECT_EQ(two_parts(0.0, "undecided: boolean failed").only().outcome, Outcome::undecided);
 }
 

@@ -140,9 +140,9 @@ TEST(KeepOffFinding, AMeasuredGapCountsWithItsUncertainty) {
   EXPECT_EQ(keep_off(bench, 0.5).outcome, Outcome::undecided);
 }
 
-TEST(KeepOffFinding, AClashIsNearestOfAll) {
+TEST(KeepOffFinding, AFoulIsNearestOfAll) {
   Bench bench = wheel_on_face(30.0, 50.0, 1200.0, 0.8);
-  bench.clash(OccurrenceId(0), OccurrenceId(1), 0.4, "overlap");
+  bench.foul(OccurrenceId(0), OccurrenceId(1), 0.4, "overlap");
   const Finding finding = keep_off(bench, 0.5);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "gap_mm"), -0.4, kNear);

@@ -116,7 +116,7 @@ TEST(UnseenFinding, NamesWhatTheTimeDidNotReachAndJudgesNoGroup) {
   for (Product& product : bench.look.model.products) {
     extend(product.box, Point{1.0, 1.0, 1.0});
   }
-  bench.look.not_looked_at.push_back({"Wheel and Bush", "whether they clash"});
+  bench.look.not_looked_at.push_back({"Wheel and Bush", "whether they foul"});
   const std::vector<Finding> findings = bench.findings();
   std::set<std::string> kinds;
   for (const Finding& finding : findings) {
@@ -157,7 +157,7 @@ TEST(UnseenFinding, JudgesNothingOfAModelThatWasNotRead) {
 
 TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back({.a = OccurrenceId(0),
+  bench.look.fouls.contacts.push_back({.a = OccurrenceId(0),
                                        .b = OccurrenceId(1),
                                        .gap = 0.02,
                                        .a_face = "sphere",
@@ -176,7 +176,7 @@ TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
                      .gap = 0.02,
                      .a_face = "sphere",
                      .b_face = "torus"};
-  bench.look.clash.contacts = {ball, ball, ball};
+  bench.look.fouls.contacts = {ball, ball, ball};
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value), HasSubstr("3 such pairs"));
@@ -184,7 +184,7 @@ TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
 
 TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back(
+  bench.look.fouls.contacts.push_back(
       {.a = OccurrenceId(0), .b = OccurrenceId(1), .why = "Open CASCADE crashed on it"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
@@ -194,7 +194,7 @@ TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
 
 TEST(UnseenFinding, LeavesOutContactsThatAMeshOrAnAllowanceSpeaksOf) {
   Bench bench = wheel_on_bush();
-  bench.look.clash.contacts.push_back({.a = OccurrenceId(0),
+  bench.look.fouls.contacts.push_back({.a = OccurrenceId(0),
                                        .b = OccurrenceId(1),
                                        .gap = 0.0,
                                        .a_face = "torus",

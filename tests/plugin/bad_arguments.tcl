@@ -1,9 +1,9 @@
 # Every command says what is wrong, and the harness lives.
-foreach command {sblook sbfeatures sbseats sbclashes sbcheck sbfindings sbclass sbclasses sbmark sbshow sbkeep sbkept sbsave} {
+foreach command {sblook sbfeatures sbseats sbfouls sbcheck sbfindings sbclass sbclasses sbmark sbshow sbkeep sbkept sbsave} {
   expect_words {$command} "$command: too few arguments" "write: $command"
   expect_words {$command nothing_there -wrong} "there is no option -wrong"
 }
-foreach command {sblook sbfeatures sbseats sbclashes sbshow} {
+foreach command {sblook sbfeatures sbseats sbfouls sbshow} {
   expect_words {$command nothing_there} "'nothing_there'" "neither an XDE document nor a shape"
 }
 foreach command {sbclasses sbmark sbkeep sbkept} {

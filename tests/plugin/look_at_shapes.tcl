@@ -1,4 +1,4 @@
-# A hub on a shaft, by hand: bore 40, shaft 39.98; a pin of 10 driven through both is a clash.
+# A hub on a shaft, by hand: bore 40, shaft 39.98; a pin of 10 driven through both is a foul.
 pcylinder outside 30 25
 pcylinder hole 20 27
 ttranslate hole 0 0 -1
@@ -7,7 +7,7 @@ pcylinder shaft 19.99 80
 ttranslate shaft 0 0 -30
 set found [sblook hub shaft]
 expect_equal [dict get $found parts] 2
-expect_equal [dict get $found clashes] 0
+expect_equal [dict get $found fouls] 0
 expect_equal [dict get $found not_looked_at] {}
 set seats [those [sbseats {hub shaft}] kind radial]
 expect_equal [llength $seats] 1
@@ -30,11 +30,11 @@ expect_near [dict get $seat engaged_mm] 25
 ttranslate shaft 0.015 0 0
 sblook hub shaft
 expect_near [dict get [lindex [those [sbseats {hub shaft}] kind radial] 0] least_gap_mm] -0.005
-expect_equal [llength [sbclashes {hub shaft}]] 1
+expect_equal [llength [sbfouls {hub shaft}]] 1
 
 # A box pushed into the hub: 5 x 10 x 10 of it are inside, less nothing.
 box block 25 -5 5 10 10 10
-expect_equal [dict get [sblook hub block] clashes] 1
+expect_equal [dict get [sblook hub block] fouls] 1
 
 # One shape in two places is one part.
 tcopy hub other

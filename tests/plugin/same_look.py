@@ -49,10 +49,10 @@ def main() -> int:
                     print(kind, pair, key, mine.get(key), value)
                     return 0
         compared += len(ours)
-    clashes = [sorted((c["a"]["occurrence"], c["b"]["occurrence"]) for c in look["clashes"])
+    fouls = [sorted((c["a"]["occurrence"], c["b"]["occurrence"]) for c in look["fouls"])
                for look in (document, file)]
-    if clashes[0] != clashes[1]:
-        print("clashes differ:", *clashes)
+    if fouls[0] != fouls[1]:
+        print("fouls differ:", *fouls)
         return 0
     print("same:", compared, "places, features and seats")
     return 0

@@ -88,7 +88,7 @@ TEST_F(HostService, ShapesBecomeSeatsByTheNamesOfTheirHost) {
   EXPECT_EQ(look.seats[0].hole, "Block: bore 20.02");
   EXPECT_EQ(look.seats[0].shaft, "Pin: outside 20");
   EXPECT_NEAR(look.seats[0].clearance_mm, 0.02, 1e-9);
-  EXPECT_TRUE(look.clashes.empty());
+  EXPECT_TRUE(look.fouls.empty());
 }
 
 TEST_F(HostService, WhatTimeOrMemoryDidNotReachIsTold) {
@@ -102,14 +102,13 @@ TEST_F(HostService, WhatTimeOrMemoryDidNotReachIsTold) {
   expect_words(service_->look_at_shapes(pin_in_block(), {-1.0, 0.0}).trouble, "more than 0");
 }
 
-TEST_F(HostService, PartsThatFoulAreClashes) {
+TEST_F(HostService, PartsThatFoulAreFouls) {
   std::vector<Part> parts = pin_in_block();
   parts[0].shape = BRepPrimAPI_MakeBox(gp_Pnt(-25.0, -25.0, 5.0), 50.0, 50.0, 5.0).Shape();
   const LookResult look = service_->look_at_shapes(parts);
-  ASSERT_EQ(look.clashes.size(), 1U);
-  EXPECT_EQ((std::set{look.clashes[0].a, look.clashes[0].b}),
-            (std::set<std::string>{"Block", "Pin"}));
-  EXPECT_GT(look.clashes[0].volume_mm3, 1000.0);
+  ASSERT_EQ(look.fouls.size(), 1U);
+  EXPECT_EQ((std::set{look.fouls[0].a, look.fouls[0].b}), (std::set<std::string>{"Block", "Pin"}));
+  EXPECT_GT(look.fouls[0].volume_mm3, 1000.0);
 }
 
 TEST_F(HostService, ShapesAreJudgedByAJobFile) {

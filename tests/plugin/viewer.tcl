@@ -34,11 +34,11 @@ expect {[colours_seen] == 0}
 expect_equal [sbshow shaft] {parts 1 faces 0 labels 0}
 expect {[colours_seen] == 0}
 
-# Every seat, thread and clash has its label: those along the axis and of widths as well.
+# Every seat, thread and foul has its label: those along the axis and of widths as well.
 ReadStep D $stage/models/out/ink-disc-plan-b.step
 set found [sblook D]
 set wanted 0
-foreach kind {radial axial taper width threads clashes} { incr wanted [dict get $found $kind] }
+foreach kind {radial axial taper width threads fouls} { incr wanted [dict get $found $kind] }
 expect {[dict get $found axial] > 0 && [dict get $found width] > 0}
 expect_equal [dict get [sbshow D] labels] $wanted
 set labels [regexp -all {spotblue label \d+} [vdir]]

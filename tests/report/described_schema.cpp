@@ -287,7 +287,7 @@ void describe_lists(Json& results) {
   describe_object<TaperSeat>(each_of("taper_seats"));
   describe_object<WidthSeat>(each_of("width_seats"));
   describe_object<Thread>(each_of("threads"));
-  describe_object<Clash>(each_of("clashes"));
+  describe_object<Foul>(each_of("fouls"));
   describe_object<Contact>(each_of("contacts"));
   describe_object<Note>(each_of("notes"));
   describe_object<Note>(each_of("not_looked_at"));

@@ -188,16 +188,16 @@ Look example_look() {
                             {"Press/Wheel (2)", "Press/Wheel", ProductId(0), mirrored, true, {}}};
   look.model.notes = {{"wheel.step", "invented for a test"}};
   look.seats = example_seats();
-  look.clash.clashes = {{.a = OccurrenceId(1),
-                         .b = OccurrenceId(2),
-                         .volume = 12.25,
-                         .depth = 0.5,
-                         .length = 7.25,
-                         .at = Point{1, 2, 3},
-                         .exact = false,
-                         .cause = "solids overlap"}};
-  look.clash.notes = {{"Press/Stud", "a note of the clash search"}};
-  look.seconds = {.read = 0.5, .features = 0.25, .seats = 0.125, .clash = 0.0625, .total = 1.0};
+  look.fouls.found = {{.a = OccurrenceId(1),
+                       .b = OccurrenceId(2),
+                       .volume = 12.25,
+                       .depth = 0.5,
+                       .length = 7.25,
+                       .at = Point{1, 2, 3},
+                       .exact = false,
+                       .cause = "solids overlap"}};
+  look.fouls.notes = {{"Press/Stud", "a note of the foul search"}};
+  look.seconds = {.read = 0.5, .features = 0.25, .seats = 0.125, .fouls = 0.0625, .total = 1.0};
   return look;
 }
 
@@ -205,7 +205,7 @@ Look repeated_look(std::size_t stations) {
   Look look = example_look();
   look.model.occurrences.clear();
   look.seats = {};
-  look.clash = {};
+  look.fouls = {};
   for (std::size_t i = 0; i < stations; ++i) {
     const double shift = 100.0 * static_cast<double>(i) / 3.0;
     Frame frame;

@@ -1,7 +1,7 @@
 #pragma once
 /// @file
 /// Hand-made values for the report tests: a stud pressed in a wheel, with a key, a taper, a screw
-/// and a clash. The sizes are invented; nothing here was measured by the code under test.
+/// and a foul. The sizes are invented; nothing here was measured by the code under test.
 
 #include "spotblue/check/check.hpp"
 #include "spotblue/geometry/look.hpp"

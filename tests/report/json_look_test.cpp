@@ -31,13 +31,13 @@ TEST(LookJson, HasTheKeysOfTheContractInItsOrder) {
   EXPECT_THAT(keys(look_json(example_look())),
               ElementsAre("schema", "spotblue", "kernel", "file", "settings", "products",
                           "occurrences", "centre_lines", "radial_seats", "axial_seats",
-                          "taper_seats", "width_seats", "threads", "clashes", "contacts",
+                          "taper_seats", "width_seats", "threads", "fouls", "contacts",
                           "semantic_sizes", "notes", "not_looked_at", "seconds"));
 }
 
 TEST(LookJson, SaysWhichVersionsAndFileItComesFrom) {
   const json look = written(example_look());
-  EXPECT_EQ(look["schema"], 1);
+  EXPECT_EQ(look["schema"], 2);
   EXPECT_EQ(look["spotblue"], kVersion);
   EXPECT_EQ(look["kernel"], open_cascade_version());
   EXPECT_EQ(look["file"], (json{{"name", "wheel.step"},
@@ -119,10 +119,10 @@ TEST(LookJson, ASeatThatFoulsSaysByHowMuch) {
   EXPECT_EQ(written(look)["radial_seats"][0]["fouls_by_mm"], 0.15);
 }
 
-TEST(LookJson, AClashWithoutAPlaceLeavesItOut) {
+TEST(LookJson, AFoulWithoutAPlaceLeavesItOut) {
   Look look = example_look();
-  look.clash.clashes[0].at.reset();
-  EXPECT_FALSE(written(look)["clashes"][0].contains("at"));
+  look.fouls.found[0].at.reset();
+  EXPECT_FALSE(written(look)["fouls"][0].contains("at"));
 }
 
 TEST(LookJson, AxialSeatOnACentreLineNamesItAndGivesDiameters) {
@@ -140,7 +140,7 @@ TEST(LookJson, AxialSeatWithoutCentreLineLeavesItsKeysOut) {
   EXPECT_EQ(seat["gap_mm"], -0.02);
 }
 
-TEST(LookJson, TaperWidthThreadAndClashKeepTheirValues) {
+TEST(LookJson, TaperWidthThreadAndFoulKeepTheirValues) {
   const json look = written(example_look());
   EXPECT_DOUBLE_EQ(look["taper_seats"][0]["shaft_half_angle_deg"].get<double>(), 44.5);
   EXPECT_EQ(look["taper_seats"][0]["diameter_mm"], 22.0);
@@ -148,14 +148,14 @@ TEST(LookJson, TaperWidthThreadAndClashKeepTheirValues) {
   EXPECT_EQ(look["width_seats"][0]["key"]["feature"], "Stud \"worn\": width 7.95");
   EXPECT_EQ(look["threads"][0]["size"], "M10");
   EXPECT_EQ(look["threads"][0]["engaged_mm"], 15.0);
-  const json clash = look["clashes"][0];
-  EXPECT_EQ(clash["a"], (json{{"occurrence", "Press/Stud"}, {"product", "Stud \"worn\""}}));
-  EXPECT_EQ(clash["b"], (json{{"occurrence", "Press/Wheel (2)"}, {"product", "Wheel"}}));
-  EXPECT_EQ(clash["volume_mm3"], 12.25);
-  EXPECT_EQ(clash["depth_mm"], 0.5);
-  EXPECT_EQ(clash["length_mm"], 7.25);
-  EXPECT_EQ(clash["at"], (json{1, 2, 3}));
-  EXPECT_EQ(clash["exact"], false);
+  const json foul = look["fouls"][0];
+  EXPECT_EQ(foul["a"], (json{{"occurrence", "Press/Stud"}, {"product", "Stud \"worn\""}}));
+  EXPECT_EQ(foul["b"], (json{{"occurrence", "Press/Wheel (2)"}, {"product", "Wheel"}}));
+  EXPECT_EQ(foul["volume_mm3"], 12.25);
+  EXPECT_EQ(foul["depth_mm"], 0.5);
+  EXPECT_EQ(foul["length_mm"], 7.25);
+  EXPECT_EQ(foul["at"], (json{1, 2, 3}));
+  EXPECT_EQ(foul["exact"], false);
 }
 
 TEST(LookJson, MirroredOccurrenceKeepsItsFrame) {
@@ -173,7 +173,7 @@ TEST(LookJson, APartDrawnFarOffSaysWhereItsFrameLies) {
   EXPECT_FALSE(products[0].contains("drawn_at"));
 }
 
-TEST(LookJson, NotesOfReadingAndOfTheClashSearchAreBothThere) {
+TEST(LookJson, NotesOfReadingAndOfTheFoulSearchAreBothThere) {
   const json notes = written(example_look())["notes"];
   ASSERT_EQ(notes.size(), 2U);
   EXPECT_EQ(notes[0]["text"], "invented for a test");

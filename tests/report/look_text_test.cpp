@@ -52,7 +52,7 @@ TEST(LookText, KeyScrewAndTaperAreShown) {
                           "44.500", "0.0100", "0.0000", "0.000", "22.000", "2.000"));
 }
 
-TEST(LookText, ClashNamesPlacesDepthAndCause) {
+TEST(LookText, FoulNamesPlacesDepthAndCause) {
   EXPECT_THAT(shown_cells(look_text(example_look(), {}), "solids overlap"),
               ElementsAre("Press/Stud", "Press/Wheel (2)", "12.25", "0.5000", "7.250",
                           "1.000, 2.000, 3.000", "solids overlap (volume not exact)"));
@@ -73,14 +73,13 @@ TEST(LookText, SeatThatFoulsSaysSo) {
 TEST(LookText, SummaryCountsEverything) {
   EXPECT_THAT(look_text(example_look(), {}),
               HasSubstr("Found: 1 radial seat (1 with interference), 2 axial seats, 1 taper, 1 key "
-                        "or slot, 1 screw in a tapped hole, 1 clash\n"));
+                        "or slot, 1 screw in a tapped hole, 1 foul\n"));
 }
 
 TEST(LookText, SummaryTellsWhatIsLeftOut) {
   Look look = example_look();
   look.model.not_compared = {{"product 'Pin'", "did not arrive"}};
-  EXPECT_THAT(look_text(look, {}),
-              HasSubstr("1 clash, 1 thing left out, which may seat or clash\n"));
+  EXPECT_THAT(look_text(look, {}), HasSubstr("1 foul, 1 thing left out, which may seat or foul\n"));
 }
 
 TEST(LookText, AlikeCentreLinesStandThereOnce) {
@@ -112,10 +111,10 @@ TEST(LookText, NameInTheFileCannotDriveTheTerminal) {
 
 TEST(LookText, SaysInTheReadersUnitWhatOverlapsAsAScrewAndIsNone) {
   Look look = example_look();
-  look.clash.unnamed_screws.push_back({look.seats.radial[0].hole, look.seats.radial[0].shaft, ""});
+  look.fouls.unnamed_screws.push_back({look.seats.radial[0].hole, look.seats.radial[0].shaft, ""});
   EXPECT_THAT(look_text(look, {}), HasSubstr(" mm in a hole of 44 mm: overlaps as a screw does"));
   EXPECT_THAT(look_text(look, {.unit = LengthUnit::inch}), HasSubstr(" in in a hole of 1.732"));
-  look.clash.unnamed_screws[0].thread = "M10";
+  look.fouls.unnamed_screws[0].thread = "M10";
   EXPECT_THAT(look_text(look, {}), HasSubstr("less than a turn of M10 is engaged"));
 }
 

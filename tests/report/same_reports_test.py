@@ -12,7 +12,7 @@ same_reports = module_from_spec(spec_from_loader("same_reports", LOADER))
 LOADER.exec_module(same_reports)
 
 REPORT = """{
- "schema": 1,
+ "schema": 2,
  "spotblue": "4.1.0",
  "kernel": "7.6.3",
  "settings": {"limits": {"seconds": 120}},

@@ -57,7 +57,7 @@ void append(Truth& all, const Truth& some, std::size_t by) {
   append(all.taper, some.taper, by, &TrueTaper::hole, &TrueTaper::shaft);
   append(all.width, some.width, by, &TrueWidth::slot, &TrueWidth::key);
   append(all.threads, some.threads, by, &TrueThread::hole, &TrueThread::screw);
-  append(all.clashes, some.clashes, by, &TrueClash::a, &TrueClash::b);
+  append(all.fouls, some.fouls, by, &TrueFoul::a, &TrueFoul::b);
 }
 
 // Adds what holds the components; its place among the nodes.
@@ -243,7 +243,7 @@ std::vector<Station> generate_stations(std::uint64_t seed, FaceStyle faces) {
   using Make = Station (*)(Shop&);
   constexpr std::array<Make, 17> kMakes{running, running, sleeve,   sleeve, cross_pin,      taper,
                                         flanged, flanged, shoulder, plates, ring_in_groove, keyed,
-                                        screwed, fork,    tongue,   decoy,  block_clash};
+                                        screwed, fork,    tongue,   decoy,  block_foul};
   Shop shop{Chance(seed), Chance(seed + 1'000'003), faces};
   std::vector<Station> stations;
   const std::size_t count = 4 + shop.sizes.below(3);

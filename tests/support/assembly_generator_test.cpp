@@ -1,5 +1,5 @@
 // The generator's truth against Open CASCADE's generic algorithms: every pair of parts shares
-// exactly the volume that the listed press fits, threads, tapers, keys and clashes account for.
+// exactly the volume that the listed press fits, threads, tapers, keys and fouls account for.
 
 #include "support/assembly_generator.hpp"
 
@@ -77,12 +77,12 @@ std::optional<Overlap> expected_overlap(const Truth& truth, std::size_t a, std::
       return std::nullopt;
     }
   }
-  for (const TrueClash& clash : truth.clashes) {
-    if (is(clash.a, clash.b)) {
-      if (!clash.volume) {
+  for (const TrueFoul& foul : truth.fouls) {
+    if (is(foul.a, foul.b)) {
+      if (!foul.volume) {
         return std::nullopt;
       }
-      sum.volume += *clash.volume;
+      sum.volume += *foul.volume;
     }
   }
   return sum;

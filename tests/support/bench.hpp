@@ -108,14 +108,14 @@ class Bench {
     seat.area = 100.0;
     look.seats.axial.push_back(seat);
   }
-  void clash(OccurrenceId a, OccurrenceId b, double depth, const std::string& cause) {
-    Clash clash;
-    clash.a = std::min(a, b);
-    clash.b = std::max(a, b);
-    clash.depth = depth;
-    clash.volume = 12.5;
-    clash.cause = cause;
-    look.clash.clashes.push_back(clash);
+  void foul(OccurrenceId a, OccurrenceId b, double depth, const std::string& cause) {
+    Foul foul;
+    foul.a = std::min(a, b);
+    foul.b = std::max(a, b);
+    foul.depth = depth;
+    foul.volume = 12.5;
+    foul.cause = cause;
+    look.fouls.found.push_back(foul);
   }
 
   JobPart& declare(const std::string& part, PartState state, SizesMeant sizes) {

@@ -44,7 +44,7 @@ void add_faces(Station& station, std::size_t a, std::size_t b, double gap, doubl
                bool on_centre_line) {
   station.truth.axial.push_back({a, b, gap, area, on_centre_line});
   if (gap < 0.0) {
-    station.truth.clashes.push_back({a, b, area * -gap, -gap});
+    station.truth.fouls.push_back({a, b, area * -gap, -gap});
   }
 }
 

@@ -63,7 +63,7 @@ double press_limit(double diameter);  ///< greatest radial overlap of a seat
 
 /// Distance of two faces: none, small, or up to the greatest of a seat.
 double face_gap(Chance& chance);
-/// Adds an axial seat and, where the faces have sunk into one another, the clash it is.
+/// Adds an axial seat and, where the faces have sunk into one another, the foul it is.
 void add_faces(Station& station, std::size_t a, std::size_t b, double gap, double area,
                bool on_centre_line = true);
 /// A radial seat of two parts on one axis.
@@ -84,8 +84,8 @@ Station keyed(Shop& shop);
 Station screwed(Shop& shop);
 Station fork(Shop& shop);
 Station tongue(Shop& shop);
-// What must not be taken for a seat, and what must be found as a clash.
+// What must not be taken for a seat, and what must be found as a foul.
 Station decoy(Shop& shop);
-Station block_clash(Shop& shop);
+Station block_foul(Shop& shop);
 
 }  // namespace spotblue::test

@@ -102,15 +102,15 @@ void add_foul(Station& station, const TrueRadial& seat, bool plain) {
   if (seat.hole_diameter < seat.shaft_diameter || seat.least_gap > -1e-9) {
     return;
   }
-  TrueClash clash{seat.hole, seat.shaft, {}, -seat.least_gap};
+  TrueFoul foul{seat.hole, seat.shaft, {}, -seat.least_gap};
   if (plain && seat.tilt == 0.0) {
-    clash.volume =
+    foul.volume =
         beyond(seat.hole_diameter / 2, seat.shaft_diameter / 2, seat.offset) * seat.engaged;
   }
   // Askew, and clear in the middle: at each end by itself.
-  clash.in_pieces =
+  foul.in_pieces =
       seat.tilt > 0.0 && seat.offset + 0.5 * seat.shaft_diameter < 0.5 * seat.hole_diameter;
-  station.truth.clashes.push_back(clash);
+  station.truth.fouls.push_back(foul);
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-// Stations that must not be taken for seats, and plain clashes.
+// Stations that must not be taken for seats, and plain fouls.
 
 #include <algorithm>
 #include <array>
@@ -108,7 +108,7 @@ void faces_too_deep(Station& station, Shop& shop) {
   const double depth = shop.sizes.size(1.05, 1.9);
   const auto [low, high] =
       two_blocks(station, shop, {.x = {-12, 12}, .y = {-9, 9}, .z = {0, 8}}, shift(3, -2, -depth));
-  station.truth.clashes.push_back({low, high, 24.0 * 18.0 * depth, depth});
+  station.truth.fouls.push_back({low, high, 24.0 * 18.0 * depth, depth});
 }
 
 void press_too_tight(Station& station, Shop& shop) {
@@ -117,7 +117,7 @@ void press_too_tight(Station& station, Shop& shop) {
   const double shaft = kShafts[shop.sizes.below(kShafts.size())];
   const double hole = shaft - 2.0 * shop.sizes.size(0.3, 0.8);
   const auto [hub, rod] = hub_and_bar(station, shop, hole, shaft, 15.0, -10.0);
-  station.truth.clashes.push_back(
+  station.truth.fouls.push_back(
       {hub, rod, ring_area(hole, shaft) * 15.0, 0.0});  // which way is out?
 }
 
@@ -138,9 +138,9 @@ Station decoy(Shop& shop) {
   return station;
 }
 
-Station block_clash(Shop& shop) {
+Station block_foul(Shop& shop) {
   Chance& chance = shop.sizes;
-  Station station{"block clash", {}, {}, {}};
+  Station station{"block foul", {}, {}, {}};
   const double x = chance.size(1.2, 8.0);
   const double y = chance.size(1.2, 8.0);
   const double z = chance.size(1.2, 8.0);
@@ -148,7 +148,7 @@ Station block_clash(Shop& shop) {
   if (draw < 0.4) {  // corner in corner
     const auto [low, high] = two_blocks(
         station, shop, {.x = {30.0 - x, 50}, .y = {25.0 - y, 45}, .z = {0, 20}}, shift(0, 0, -z));
-    station.truth.clashes.push_back({low, high, x * y * z, std::min({x, y, z})});
+    station.truth.fouls.push_back({low, high, x * y * z, std::min({x, y, z})});
   } else if (draw < 0.7) {  // a post driven into a block
     const Finish a = shop.finish();
     const Finish b = shop.finish();
@@ -156,12 +156,12 @@ Station block_clash(Shop& shop) {
         station.add("Bed", block({.x = {-30, 30}, .y = {-25, 25}, .z = {-20, 0}}, {}, a), a);
     const double post = 4.0 + x;
     const auto high = station.add("Post", turned(bar(0.0, post, 0.0, 30.0), b), b, shift(2, 3, -z));
-    station.truth.clashes.push_back({low, high, ring_area(0.0, post) * z, std::min(z, post)});
+    station.truth.fouls.push_back({low, high, ring_area(0.0, post) * z, std::min(z, post)});
   } else {  // a block wholly inside another
     const auto [low, high] =
         two_blocks(station, shop, {.x = {-x / 2, x / 2}, .y = {-y / 2, y / 2}, .z = {-3.2, 0.8}},
                    shift(5, 4, -4.0));
-    station.truth.clashes.push_back({low, high, x * y * 4.0, 0.0});
+    station.truth.fouls.push_back({low, high, x * y * 4.0, 0.0});
   }
   return station;
 }

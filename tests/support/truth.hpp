@@ -47,7 +47,7 @@ struct TrueThread {
   double hole_diameter = 0.0, screw_diameter = 0.0, engaged = 0.0;
 };
 
-struct TrueClash {
+struct TrueFoul {
   std::size_t a = 0, b = 0;
   std::optional<double> volume;  ///< mm3, where there is a closed form
   double depth = 0.0;            ///< 0 where "how far to come clear" has no plain answer
@@ -60,7 +60,7 @@ struct Truth {
   std::vector<TrueTaper> taper;
   std::vector<TrueWidth> width;
   std::vector<TrueThread> threads;
-  std::vector<TrueClash> clashes;
+  std::vector<TrueFoul> fouls;
 };
 
 }  // namespace spotblue::test

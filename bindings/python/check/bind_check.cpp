@@ -81,7 +81,7 @@ void bind_result(py::module_& module) {
           py::call_guard<py::gil_scoped_release>(),
           "What check --group prints of bodies and sizes; unit and width as of to_text.")
       .def("to_json", &check_json, py::call_guard<py::gil_scoped_release>(),
-           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
+           "The whole result as JSON text, schema 2: lengths in mm, angles in degrees.")
       .def(
           "findings_array",
           [](const py::object& self) -> Typed<"numpy.typing.NDArray[typing.Any]"> {

@@ -21,7 +21,7 @@ inline constexpr bool kShared<Model> = true;
 template <>
 inline constexpr bool kShared<Seats> = true;
 template <>
-inline constexpr bool kShared<ClashReport> = true;
+inline constexpr bool kShared<FoulReport> = true;
 
 namespace {
 
@@ -35,7 +35,7 @@ std::string look_shown(const Look& look) {
          " products" + count(look.model.occurrences.size(), "occurrences") +
          count(look.seats.radial.size(), "radial seats") +
          count(look.seats.axial.size(), "axial seats") +
-         count(look.seats.threads.size(), "threads") + count(look.clash.clashes.size(), "clashes") +
+         count(look.seats.threads.size(), "threads") + count(look.fouls.found.size(), "fouls") +
          ">";
 }
 
@@ -96,7 +96,7 @@ void bind_look_methods(py::class_<Look, SharedLook>& look) {
            "The report of the look verb; unit \"mm\", \"in\" or the file's own; no line "
            "of it beyond width columns, 0 for a line for each row of a table.")
       .def("to_json", &look_json, py::call_guard<py::gil_scoped_release>(),
-           "The whole result as JSON text, schema 1: lengths in mm, angles in degrees.")
+           "The whole result as JSON text, schema 2: lengths in mm, angles in degrees.")
       .def(
           "feature_id",
           [](const Look& self, const FeatureRef& ref) {
@@ -106,7 +106,7 @@ void bind_look_methods(py::class_<Look, SharedLook>& look) {
       .def("_repr_html_", [](const py::object& self) -> py::str {
         return by_python("spotblue.shown", "look_html", self);
       });
-  for (const char* table : {"features", "radial_seats", "axial_seats", "clashes"}) {
+  for (const char* table : {"features", "radial_seats", "axial_seats", "fouls"}) {
     look.def((std::string(table) + "_array").c_str(),
              [table](const py::object& self) -> Typed<"numpy.typing.NDArray[typing.Any]"> {
                return by_python("spotblue.arrays", table, self);
@@ -130,7 +130,7 @@ void bind_look_functions(py::module_& module) {
       py::arg("seats") = py::none(), py::arg("limits") = py::none(),
       py::arg("seconds") = py::none(), py::arg("memory_mb") = py::none(),
       py::arg("allow_outside") = false,
-      R"(Finds parts, features, centre lines, seats, threads and clashes.
+      R"(Finds parts, features, centre lines, seats, threads and fouls.
 
 Args:
     file: a STEP file, or a job file (.toml), whose model and settings are taken.
@@ -139,7 +139,7 @@ Args:
     seconds: ends within these and one more; what was not looked at by then is in not_looked_at.
         Without them reading may take limits.seconds, and what comes after as long again.
     memory_mb: ends likewise once this process has grown by so much, a thousand bytes for each seat
-        and clash counted in for reports, or by what the machine has left; the process that reads
+        and foul counted in for reports, or by what the machine has left; the process that reads
         the file may take as much again. Both stand in place of what limits says.
     allow_outside: as for read_job, of a job file.
 Returns: the same as the program's look verb.

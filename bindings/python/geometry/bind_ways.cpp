@@ -7,7 +7,7 @@
 #include "python/values/view.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/axial_stops.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/geometry/way_in.hpp"
@@ -111,14 +111,14 @@ void bind_searches(py::module_& module) {
       },
       py::arg("model"), py::arg("settings") = SeatSettings{}, "Every seat of the model.");
   module.def(
-      "find_clashes",
+      "find_fouls",
       [](const SharedModel& model, const SharedSeats& seats, const SeatSettings& settings,
          const ReadLimits& limits) {
-        return std::make_shared<ClashReport>(
-            long_call([=] { return find_clashes(*model, *seats, settings, limits); }));
+        return std::make_shared<FoulReport>(
+            long_call([=] { return find_fouls(*model, *seats, settings, limits); }));
       },
       py::arg("model"), py::arg("seats"), py::arg("settings") = SeatSettings{},
-      py::arg("limits") = ReadLimits{}, "Every clash of the model.");
+      py::arg("limits") = ReadLimits{}, "Every foul of the model.");
   module.def(
       "ways_in",
       [](const SharedModel& model, const SharedSeats& seats, const WayInOptions& options) {

@@ -1,6 +1,6 @@
 """Results as numpy structured arrays, units in the field names. Every call makes a new array.
 
-A seat or a clash has a column for each number, truth and text it is described by, and names for the
+A seat or a foul has a column for each number, truth and text it is described by, and names for the
 features and occurrences it speaks of; `_columns` of its class says which of its members are what.
 """
 
@@ -85,9 +85,9 @@ def axial_seats(look: Look) -> npt.NDArray[Any]:
     return rows
 
 
-def clashes(look: Look) -> npt.NDArray[Any]:
-    """A row a clash, in the order of look.clash.clashes; its place is nan where none is known."""
-    return _table(look, look.clash.clashes, _kernel.Clash)
+def fouls(look: Look) -> npt.NDArray[Any]:
+    """A row a foul, in the order of look.fouls.found; its place is nan where none is known."""
+    return _table(look, look.fouls.found, _kernel.Foul)
 
 
 class _Feature(NamedTuple):

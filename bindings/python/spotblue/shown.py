@@ -34,7 +34,7 @@ def _table(caption: str, heads: Sequence[str], rows: Sequence[Iterable[object]])
 
 
 def look_html(look: Look) -> str:
-    """The radial seats and the clashes of a look; lengths in mm."""
+    """The radial seats and the fouls of a look; lengths in mm."""
     paths = [occurrence.id for occurrence in look.model.occurrences]
     seats = [
         (
@@ -45,15 +45,15 @@ def look_html(look: Look) -> str:
         )
         for seat in look.seats.radial
     ]
-    clashes = [
-        (paths[clash.a], paths[clash.b], f"{clash.depth_mm:.4f}", clash.cause)
-        for clash in look.clash.clashes
+    fouls = [
+        (paths[foul.a], paths[foul.b], f"{foul.depth_mm:.4f}", foul.cause)
+        for foul in look.fouls.found
     ]
     return _table(
         f"{look.model.file.name}: radial seats, mm",
         ("hole", "shaft", "clearance", "fit"),
         seats,
-    ) + _table("clashes, mm", ("one", "other", "depth", "cause"), clashes)
+    ) + _table("fouls, mm", ("one", "other", "depth", "cause"), fouls)
 
 
 def _quantities(values: Mapping[str, float | str]) -> str:

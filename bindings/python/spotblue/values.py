@@ -1,6 +1,6 @@
 """Values and results as JSON text and back.
 
-A Look and a CheckResult become schema 1 (tests/reference/schema-1.json), as the program writes it;
+A Look and a CheckResult become schema 2 (tests/reference/schema-2.json), as the program writes it;
 every other value becomes an object whose "is" names its class, with its fields.
 """
 

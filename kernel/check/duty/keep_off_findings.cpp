@@ -46,10 +46,10 @@ class Search {
     for (const TaperSeat& seat : seats.taper) {
       take(seat.hole, seat.shaft, Length::mm(seat.gap), std::nullopt);
     }
-    for (const Clash& clash : declared_.look->clash.clashes) {
-      if (between(clash.a, clash.b)) {
-        take(Length::mm(-clash.depth), Length(),
-             declared_.names.id_of(clash.a) + " in " + declared_.names.id_of(clash.b));
+    for (const Foul& foul : declared_.look->fouls.found) {
+      if (between(foul.a, foul.b)) {
+        take(Length::mm(-foul.depth), Length(),
+             declared_.names.id_of(foul.a) + " in " + declared_.names.id_of(foul.b));
       }
     }
     return nearest_;
@@ -166,7 +166,7 @@ std::vector<Finding> keep_off_findings(const WorkedGroup& worked) {
     }
     finding.basis = fmt::format(
         "must stay clear{}{}{}; least gap of the faces that look at each "
-        "other, and of clashes; {}",
+        "other, and of fouls; {}",
         entry.reason.empty() ? "" : ", ", entry.reason, from_line(entry.line), kIso14253);
     findings.push_back(std::move(finding));
   }

@@ -51,10 +51,10 @@ WayInOptions options_of(const WorkedGroup& worked) {
       options.given.push_back({seat.a.occurrence, seat.b.occurrence, -seat.gap});
     }
   }
-  for (std::size_t i = 0; i < look.clash.clashes.size(); ++i) {
-    const Clash& clash = look.clash.clashes[i];
-    (declared.clash_allowed.at(i) != nullptr ? options.squeezed : options.given)
-        .push_back({clash.a, clash.b, clash.depth});
+  for (std::size_t i = 0; i < look.fouls.found.size(); ++i) {
+    const Foul& foul = look.fouls.found[i];
+    (declared.foul_allowed.at(i) != nullptr ? options.squeezed : options.given)
+        .push_back({foul.a, foul.b, foul.depth});
   }
   return options;
 }

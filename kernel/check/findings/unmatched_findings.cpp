@@ -115,7 +115,7 @@ Finding unmatched_gap(const MeasuredGap& measured) {
 }
 
 Finding unused_allowance(const AllowedOverlap& allowed) {
-  Finding finding = not_found("clash", {allowed.a, allowed.b}, Outcome::conforming);
+  Finding finding = not_found("foul", {allowed.a, allowed.b}, Outcome::conforming);
   finding.found = {millimetres("depth_mm", Length())};
   finding.wanted = {millimetres("overlap_most_mm", allowed.depth)};
   finding.basis =
@@ -152,7 +152,7 @@ std::vector<Finding> unmatched_findings(const WorkedGroup& worked) {
     }
   }
   for (const AllowedOverlap& allowed : job.allowed) {
-    if (!has_any(declared.clash_allowed, allowed) && !has_any(declared.axial_allowed, allowed)) {
+    if (!has_any(declared.foul_allowed, allowed) && !has_any(declared.axial_allowed, allowed)) {
       findings.push_back(unused_allowance(allowed));
     }
   }

@@ -44,7 +44,7 @@ struct AlikeContacts {
 
 std::vector<AlikeContacts> alike_contacts(const DeclaredJob& declared) {
   const auto& occurrences = declared.look->model.occurrences;
-  const std::vector<Contact>& contacts = declared.look->clash.contacts;
+  const std::vector<Contact>& contacts = declared.look->fouls.contacts;
   const double same = declared.look->settings.seats.same_length_mm;
   std::map<std::tuple<std::size_t, std::size_t, std::string, std::string, long long>, std::size_t>
       known;
@@ -164,7 +164,7 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
 
 Finding nothing_to_judge(const DeclaredJob& declared) {
   return unseen({declared.look->model.file.name},
-                "nothing to judge: no two parts seat, screw or clash, and nothing is wanted",
+                "nothing to judge: no two parts seat, screw or foul, and nothing is wanted",
                 "see what the file holds: spotblue look FILE");
 }
 

@@ -97,7 +97,7 @@ std::string not_looked_at(const Look& look) {
   if (all.empty()) {
     return {};
   }
-  std::string text = "\n# Not whole: what follows was not looked at, and may seat or clash.\n";
+  std::string text = "\n# Not whole: what follows was not looked at, and may seat or foul.\n";
   for (std::size_t i = 0; i < std::min(kShown, all.size()); ++i) {
     text += fmt::format("#   {}: {}\n", toml_text(all[i].about), shown_text(all[i].text));
   }
@@ -200,14 +200,14 @@ std::string wants(const Look& look, LengthUnit unit) {
   return text.empty() ? text : "\n# Faces that look at each other.\n" + text;
 }
 
-std::string clashes(const Look& look, LengthUnit unit) {
+std::string fouls(const Look& look, LengthUnit unit) {
   std::string text;
   const Model& model = look.model;
-  for (const Clash& clash : look.clash.clashes) {
+  for (const Foul& foul : look.fouls.found) {
     text += fmt::format(
         "\n# [[allow]]\n# parts = [{}, {}]\n# reason = \"why it is meant\"\n# depth = {}\n",
-        toml_text(model.occurrences.at(clash.a).id), toml_text(model.occurrences.at(clash.b).id),
-        format_length(Length::mm(clash.depth), unit, unit == LengthUnit::mm ? 3 : 5));
+        toml_text(model.occurrences.at(foul.a).id), toml_text(model.occurrences.at(foul.b).id),
+        format_length(Length::mm(foul.depth), unit, unit == LengthUnit::mm ? 3 : 5));
   }
   return text.empty() ? text
                       : "\n# Parts that overlap. Only what is meant to belongs here.\n" + text;
@@ -222,7 +222,7 @@ std::string draft_job(const Look& look, const std::string& model_path, LengthUni
     text += measured(product_feature(look.model, seat.hole), seat.hole_diameter, unit);
   }
   return text + fits(look, unit) + tapers(look) + threads(look) + wants(look, unit) +
-         clashes(look, unit);
+         fouls(look, unit);
 }
 
 }  // namespace spotblue

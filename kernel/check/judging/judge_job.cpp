@@ -22,7 +22,7 @@
 #include "check/duty/thrust_findings.hpp"
 #include "check/duty/way_in_findings.hpp"
 #include "check/findings/axial_findings.hpp"
-#include "check/findings/clash_findings.hpp"
+#include "check/findings/foul_findings.hpp"
 #include "check/findings/radial_findings.hpp"
 #include "check/findings/size_findings.hpp"
 #include "check/findings/suit_findings.hpp"
@@ -57,7 +57,7 @@ constexpr std::array kFindings{
     width_findings,
     taper_findings,
     axial_findings,
-    clash_findings,
+    foul_findings,
     press_findings,
     running_clearance_findings,
     bearing_findings,

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// What bounds each face of a product, in the form the clash proofs use: stretches of cylinders and
+/// What bounds each face of a product, in the form the foul proofs use: stretches of cylinders and
 /// cones, flats and boxes. Conservative: a face never leaves its bound. Product frame, mm, rad.
 
 #include <span>

@@ -40,7 +40,7 @@ class SharedSlots {
   explicit SharedSlots(std::size_t count) : bytes_(std::max<std::size_t>(1, count) * sizeof(Slot)) {
     memory_ = mmap(nullptr, bytes_, PROT_READ | PROT_WRITE, MAP_SHARED | MAP_ANONYMOUS, -1, 0);
     if (memory_ == MAP_FAILED) {
-      throw Error(ErrorCode::system, {}, "no memory for the clash search", "close other programs");
+      throw Error(ErrorCode::system, {}, "no memory for the foul search", "close other programs");
     }
     std::uninitialized_value_construct_n(static_cast<Slot*>(memory_), count);
   }

@@ -35,8 +35,8 @@ struct OpenPair {
 /// One connected piece of an overlap.
 struct OverlapRegion {
   double volume = 0.0;  ///< mm3
-  double depth = 0.0;   ///< mm, as of a Clash
-  double length = 0.0;  ///< mm, as of a Clash
+  double depth = 0.0;   ///< mm, as of a Foul
+  double length = 0.0;  ///< mm, as of a Foul
   bool exact = true;  ///< no face of it is free-form: where those meet, the boolean only comes near
   std::optional<Point> at;
   std::uint32_t holds =

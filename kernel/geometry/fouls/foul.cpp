@@ -1,321 +1,379 @@
-#include "geometry/fouls/foul.hpp"
+#include "spotblue/geometry/foul.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <numbers>
+#include <functional>
+#include <optional>
+#include <ranges>
+#include <span>
+#include <tuple>
+#include <unordered_map>
 
+#include "base/work_limit.hpp"
+#include "geometry/fouls/contact_question.hpp"
+#include "geometry/fouls/exact_overlap.hpp"
+#include "geometry/fouls/foul_region.hpp"
+#include "geometry/fouls/round_ring.hpp"
+#include "geometry/fouls/seat_foul.hpp"
 #include "geometry/model/tolerances.hpp"
-#include "spotblue/geometry/seat_limits.hpp"
+#include "geometry/outline/clear_pair.hpp"
+#include "geometry/seats/occurrence_pairs.hpp"
+#include "geometry/seats/pair_seats.hpp"
+#include "geometry/seats/unnamed_screw.hpp"
+#include "spotblue/base/stop.hpp"
 
-namespace spotblue::proof {
+namespace spotblue {
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-/// Pieces of the engaged stretch that the crescent of a tilted shaft is summed over.
-constexpr int kPieces = 64;
+using proof::Accounted;
+using proof::measured;
+using proof::OpenPair;
+using proof::Overlap;
+using proof::OverlapRegion;
+using proof::PairSeats;
+using proof::shown_by;
+using proof::Told;
+using proof::ToldFoul;
 
-/// Three-point Gauss rule on 0..1: exact to the fifth power (Abramowitz & Stegun 25.4.30, from
-/// memory).
-struct Knot {
-  double at, weight;
+/// What is known of all pairs that are alike; in the first product's frame.
+struct Verdict {
+  std::vector<ToldFoul> told;
+  bool clear_else = false;  ///< beside what is told nothing is shared
+  /// Index of the pair whose solids are asked, if only about contact.
+  std::optional<std::size_t> open;
 };
-constexpr std::array<Knot, 3> kGauss{
-    {{0.1127016653792583, 5.0 / 18.0}, {0.5, 8.0 / 18.0}, {0.8872983346207417, 5.0 / 18.0}}};
 
-/// From the hole's axis to the shaft's at a station, square to the hole's axis.
-Point offset_at(const Line& hole, const Line& shaft, double s) {
-  const Point p = at_station(hole, s);
-  const double along = dot(shaft.along, hole.along);
-  const double t = dot(p - shaft.at, hole.along) / along;
-  const Point across = at_station(shaft, t) - p;
-  return across - dot(across, hole.along) * hole.along;
+std::span<const Line> first_few(const std::vector<Line>& lines, std::size_t most) {
+  return std::span(lines).first(std::min(lines.size(), most));
 }
 
-Line placed(const Model& model, const FeatureRef& feature, const Line& line) {
-  return place_line(model.occurrences[feature.occurrence].frame, line);
-}
-
-const Plane& plane_of(const Model& model, const FeatureRef& feature) {
-  return model.products[model.occurrences[feature.occurrence].product].planes[feature.index];
-}
-
-/// What of a shaft lies outside a hole, where their axes part; radii change evenly over a stretch
-/// of the hole's axis.
-struct Crescent {
-  Line axis, shaft;
-  double from, to;
-  double tilt;
-  std::array<double, 2> hole_radius, shaft_radius;
-
-  [[nodiscard]] double share(double s) const { return to > from ? (s - from) / (to - from) : 0.0; }
-  [[nodiscard]] double hole_at(double s) const {
-    return std::lerp(hole_radius[0], hole_radius[1], share(s));
-  }
-  [[nodiscard]] double shaft_at(double s) const {
-    return std::lerp(shaft_radius[0], shaft_radius[1], share(s));
-  }
-  [[nodiscard]] double past(double s) const {
-    return norm(offset_at(axis, shaft, s)) + shaft_at(s) - hole_at(s);
+class Search {
+ public:
+  Search(const Model& model, const Seats& seats, const SeatSettings& settings)
+      : model_(model), seats_(seats), settings_(settings), index_(seats) {
+    bounds_.resize(model.products.size());
   }
 
-  /// Whether the shaft is out of the hole at both ends and not between: askew, it fouls twice.
-  [[nodiscard]] bool in_two() const {
-    if (past(from) <= 0.0 || past(to) <= 0.0) {
-      return false;
-    }
-    for (int i = 1; i < kPieces; ++i) {
-      if (past(from + (to - from) * i / kPieces) <= 0.0) {
-        return true;
+  /// Sorts the pairs into kinds and looks at one of each.
+  void look() {
+    verdict_of_.assign(seats_.near_pairs.size(), kNotLookedAt);
+    const PairKinds kinds = pair_kinds(model_, seats_.near_pairs);
+    std::unordered_map<std::uint64_t, std::size_t> known;
+    auto unknown = seats_.not_looked_at.begin();
+    bool over = false;
+    for (std::size_t p = 0; p < seats_.near_pairs.size() && !over; ++p) {
+      if (unknown != seats_.not_looked_at.end() && *unknown == seats_.near_pairs[p]) {
+        // What its seats account for is not known: a press fit would be told as a foul.
+        ++unknown;
+      } else if (kinds.kind_of[p] != kNoKind) {
+        over = !done_within_limits([&] { look_at(p, kinds.kind_of[p], known); });
       }
     }
-    return false;
   }
 
-  /// mm2, over the stretch.
-  [[nodiscard]] double mean_area() const {
-    const Point slope = shaft.along - dot(shaft.along, axis.along) * axis.along;
-    const bool leans = tilt > 0.0 && norm(slope) > kRounding;
-    const Direction lean = leans ? unit(slope) : any_square(axis.along);
-    const Direction across = third(axis.along, lean);
-    double mean = 0.0;
-    for (int i = 0; i < kPieces; ++i) {
-      for (const Knot& knot : kGauss) {
-        const double s = from + (to - from) * (i + knot.at) / kPieces;
-        const Point off = offset_at(axis, shaft, s);
-        mean +=
-            knot.weight / kPieces *
-            (leans ? leaning_area(hole_at(s), shaft_at(s), tilt, {dot(off, lean), dot(off, across)})
-                   : crescent_area(hole_at(s), shaft_at(s), norm(off)));
+  [[nodiscard]] const std::vector<OpenPair>& open() const { return open_; }
+
+  [[nodiscard]] FoulReport report(const std::vector<Overlap>& overlaps) const {
+    FoulReport report;
+    const auto overlaps_asked = std::ranges::count(open_, false, &OpenPair::proved_clear);
+    report.effort = {seats_.near_pairs.size(), verdicts_.size(),
+                     static_cast<std::size_t>(overlaps_asked)};
+    for (std::size_t p = 0; p < verdict_of_.size(); ++p) {
+      const auto [a, b] = seats_.near_pairs[p];
+      if (verdict_of_[p] == kNotLookedAt || memory_is_up()) {
+        report.not_looked_at.emplace_back(a, b);
+        continue;
+      }
+      const Verdict& verdict = verdicts_[verdict_of_[p]];
+      if (verdict.open && !open_[*verdict.open].proved_clear) {
+        add_open(report, a, b, verdict, overlaps[*verdict.open]);
+      } else {
+        add_told(report, a, b, verdict, nullptr);
+      }
+      if (verdict.open && open_[*verdict.open].contact != proof::ContactQuestion::none) {
+        add_contact(report, a, b, open_[*verdict.open], overlaps[*verdict.open]);
       }
     }
-    return mean;
+    std::ranges::stable_sort(report.found, {}, [](const Foul& c) {
+      return std::tuple(c.a, c.b, std::string_view(c.cause));
+    });
+    return report;
   }
 
-  [[nodiscard]] double deepest() const {
-    const double middle = 0.5 * (from + to);
-    double best = middle;
-    for (const double s : {from, to}) {
-      best = past(s) > past(best) + kNoLength ? s : best;
+ private:
+  static constexpr std::size_t kNotLookedAt = static_cast<std::size_t>(-1);
+
+  void look_at(std::size_t p, std::size_t kind,
+               std::unordered_map<std::uint64_t, std::size_t>& known) {
+    stop_if_asked();
+    const auto [a, b] = seats_.near_pairs[p];
+    const PairSeats& pair = index_.of(a, b);
+    const std::uint64_t key = proof::signature(seats_, pair, a) * 0x9E3779B97F4A7C15ULL + kind;
+    const auto entry = known.find(key);
+    if (entry != known.end()) {
+      verdict_of_[p] = entry->second;
+      return;
     }
-    // A little inside the stretch, so that the point is not on an end face.
-    const double inward = 0.01 * (to - from);
-    return std::clamp(best, from + inward, to - inward);
+    verdicts_.push_back(verdict(a, b, pair));
+    verdict_of_[p] = verdicts_.size() - 1;
+    known.emplace(key, verdict_of_[p]);
   }
 
-  [[nodiscard]] Point inside() const {
-    const double s = deepest();
-    const Point off = offset_at(axis, shaft, s);
-    const double out = 0.5 * (hole_at(s) + std::max(hole_at(s), norm(off) + shaft_at(s)));
-    return at_station(axis, s) + out * (norm(off) > 0.0 ? unit(off) : any_square(axis.along));
+  const proof::FaceBounds& bounds(ProductId product) {
+    if (!bounds_[product]) {
+      bounds_[product] = proof::bounds_of(model_.products[product]);
+    }
+    return *bounds_[product];
   }
+
+  Verdict verdict(OccurrenceId a, OccurrenceId b, const PairSeats& pair) {
+    const Occurrence& first = model_.occurrences[a];
+    const Occurrence& second = model_.occurrences[b];
+    const Frame to_a = inverse(first.frame);
+    const Product& product_a = model_.products[first.product];
+    const Product& product_b = model_.products[second.product];
+    const double same =
+        std::max({settings_.same_length_mm, product_a.uncertainty, product_b.uncertainty});
+    const Frame b_to_a = relative_frame(first, second);
+    const Accounted explained =
+        proof::account_for(model_, seats_, pair, settings_, to_a, Told::too);
+    const proof::Pair placed{
+        bounds(first.product), bounds(second.product), b_to_a, inverse(b_to_a), explained, same};
+    Verdict verdict{.told = told_fouls(pair, to_a, same),
+                    .clear_else = proof::proved_clear(placed),
+                    .open = {}};
+    if (!verdict.clear_else && verdict.told.empty()) {
+      if (auto ring = proof::round_ring_fouls(placed)) {
+        verdict.told = std::move(*ring);
+        verdict.clear_else = true;
+      }
+    }
+    const bool all_certain = std::ranges::all_of(verdict.told, &ToldFoul::certain);
+    const bool overlap_open = !verdict.clear_else || (!all_certain && model_.shapes != nullptr);
+    // Solids that no shape is there for can not be measured: only free forms are told then.
+    const auto contact = verdict.told.empty()
+                             ? proof::contact_question(
+                                   placed.a, placed.b, b_to_a,
+                                   bear_on_each_other(pair) || model_.shapes == nullptr, settings_)
+                             : proof::ContactQuestion::none;
+    if (overlap_open || contact != proof::ContactQuestion::none) {
+      verdict.open = open_.size();
+      OpenPair open = open_pair(first.product, second.product, placed);
+      open.accounted = proof::account_for(model_, seats_, pair, settings_, to_a, Told::apart);
+      open.proved_clear = !overlap_open;
+      open.contact = contact;
+      for (const ToldFoul& told : verdict.told) {
+        if (told.foul.at) {
+          open.inside.push_back(*told.foul.at);
+        }
+      }
+      open_.push_back(std::move(open));
+    }
+    return verdict;
+  }
+
+  [[nodiscard]] OpenPair open_pair(ProductId product_a, ProductId product_b,
+                                   const proof::Pair& placed) const {
+    OpenPair open;
+    open.product_a = product_a;
+    open.product_b = product_b;
+    open.b_to_a = placed.b_to_a;
+    open.directions = directions(placed);
+    open.axes = axes(placed);
+    open.most_shared = std::min(most_volume(product_a), most_volume(product_b));
+    open.same_length = placed.same_length;
+    open.reach = settings_.radial_gap_mm;
+    return open;
+  }
+
+  [[nodiscard]] double most_volume(ProductId product) const {
+    return model_.products[product].volume + model_.products[product].volume_error;
+  }
+
+  /// Whether a seat or thread says how the two bear on each other: faces that stand apart do not.
+  [[nodiscard]] bool bear_on_each_other(const PairSeats& pair) const {
+    return !pair.radial.empty() || !pair.taper.empty() || !pair.width.empty() ||
+           !pair.threads.empty() || std::ranges::any_of(pair.axial, [&](std::size_t i) {
+             return seats_.axial[i].gap <= proof::kTouching;
+           });
+  }
+
+  [[nodiscard]] std::vector<ToldFoul> told_fouls(const PairSeats& pair, const Frame& to_a,
+                                                 double same) const {
+    const proof::FoulScene scene{model_, seats_, settings_, to_a};
+    std::vector<ToldFoul> found;
+    for (const std::size_t i : pair.radial) {
+      if (seats_.radial[i].fouls_by > same) {
+        found.push_back(proof::radial_foul(scene, seats_.radial[i]));
+      }
+    }
+    for (const std::size_t i : pair.taper) {
+      if (seats_.taper[i].fouls_by > same) {
+        found.push_back(proof::taper_foul(scene, seats_.taper[i]));
+      }
+    }
+    for (const std::size_t i : pair.axial) {
+      if (-seats_.axial[i].gap > same) {
+        found.push_back(proof::axial_foul(scene, seats_.axial[i]));
+      }
+    }
+    return found;
+  }
+
+  /// Lines away from which a part might be moved clear.
+  static std::vector<Line> axes(const proof::Pair& pair) {
+    constexpr std::size_t kOfEach = 6;
+    std::vector<Line> found;
+    const auto add = [&](const Line& line) {
+      const bool known = std::ranges::any_of(found, [&](const Line& k) {
+        return distance(k, line.at) < kOnePlace &&
+               norm(cross(k.along, line.along)) < kSameDirection;
+      });
+      if (!known) {
+        found.push_back(line);
+      }
+    };
+    std::ranges::for_each(pair.accounted.axes, add);
+    for (const Line& line : first_few(pair.a.axes, kOfEach)) {
+      add(line);
+    }
+    for (const Line& line : first_few(pair.b.axes, kOfEach)) {
+      add(place_line(pair.b_to_a, line));
+    }
+    return found;
+  }
+
+  /// Ways a part might be moved clear: square to either's planes, along axes, along coordinates.
+  static std::vector<Direction> directions(const proof::Pair& pair) {
+    std::vector<Direction> found{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+    const auto add = [&](Direction d) {
+      const bool known = std::ranges::any_of(
+          found, [&](Direction k) { return angle_between_lines(k, d) < kNoTurn; });
+      if (!known) {
+        found.push_back(d);
+      }
+    };
+    for (const Direction n : pair.a.normals) {
+      add(n);
+    }
+    for (const Direction n : pair.b.normals) {
+      add(place_direction(pair.b_to_a, n));
+    }
+    for (const Line& line : pair.accounted.axes) {
+      add(line.along);
+    }
+    return found;
+  }
+
+  void add(FoulReport& report, OccurrenceId a, OccurrenceId b, Foul foul) const {
+    promise_memory(kBytesPerRow);
+    foul.a = a;
+    foul.b = b;
+    if (foul.length && !(*foul.length > 0.0)) {
+      foul.length.reset();
+    }
+    if (foul.at) {
+      foul.at = place_point(model_.occurrences[a].frame, *foul.at);
+    }
+    report.found.push_back(std::move(foul));
+  }
+
+  /// Whether what is told by numbers is the row: certain, and no piece of the overlap is it and
+  /// something else too. A shaft askew overlaps at both ends of one seat that fouls.
+  static bool stands_alone(const ToldFoul& told, const Verdict& verdict, const Overlap& overlap) {
+    return told.certain && std::ranges::none_of(overlap.regions, [&](const OverlapRegion& region) {
+             const auto shown = shown_by(region, verdict.told);
+             return shown.size() > 1 && std::ranges::count(shown, &told) > 0;
+           });
+  }
+
+  /// What is told by numbers. Where the solids answered, only what is certain without them.
+  void add_told(FoulReport& report, OccurrenceId a, OccurrenceId b, const Verdict& verdict,
+                const Overlap* overlap) const {
+    const bool answered = overlap != nullptr && (overlap->state == Overlap::State::clear ||
+                                                 overlap->state == Overlap::State::shared);
+    for (const ToldFoul& told : verdict.told) {
+      if (answered && !stands_alone(told, verdict, *overlap)) {
+        continue;
+      }
+      Foul foul = told.foul;
+      foul.exact = foul.exact && (overlap == nullptr || told.certain);
+      add(report, a, b, foul);
+    }
+  }
+
+  void add_contact(FoulReport& report, OccurrenceId a, OccurrenceId b, const OpenPair& pair,
+                   const Overlap& overlap) const {
+    promise_memory(kBytesPerRow);
+    Contact contact{.a = a, .b = b};
+    if (overlap.state == Overlap::State::clear && overlap.contact) {
+      contact.gap = overlap.contact->gap;
+      contact.at = place_point(model_.occurrences[a].frame, overlap.contact->at);
+      contact.a_face = proof::form_name(overlap.contact->a);
+      contact.b_face = proof::form_name(overlap.contact->b);
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::clear && !overlap.no_contact_why.empty()) {
+      contact.why = overlap.no_contact_why;
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::undecided && pair.proved_clear) {
+      contact.why = overlap.why;
+      report.contacts.push_back(std::move(contact));
+    } else if (overlap.state == Overlap::State::not_looked_at && pair.proved_clear) {
+      report.not_looked_at.emplace_back(a, b);
+    }
+  }
+
+  void add_open(FoulReport& report, OccurrenceId a, OccurrenceId b, const Verdict& verdict,
+                const Overlap& overlap) const {
+    add_told(report, a, b, verdict, &overlap);
+    for (const OverlapRegion& region : overlap.regions) {
+      const auto shown = shown_by(region, verdict.told);
+      if (shown.size() != 1 || !stands_alone(*shown.front(), verdict, overlap)) {
+        add(report, a, b, measured(region, shown));
+      }
+    }
+    if (overlap.state == Overlap::State::shared) {
+      const Occurrence& first = model_.occurrences[a];
+      const Occurrence& second = model_.occurrences[b];
+      if (auto screw =
+              unnamed_thread(model_.products[first.product], model_.products[second.product],
+                             relative_frame(first, second), settings_)) {
+        report.unnamed_screws.push_back(
+            {{screw->hole_first ? a : b, FeatureKind::cylinder, screw->hole},
+             {screw->hole_first ? b : a, FeatureKind::cylinder, screw->screw},
+             std::move(screw->thread)});
+      }
+    } else if (overlap.state == Overlap::State::not_looked_at) {
+      report.not_looked_at.emplace_back(a, b);
+    } else if (overlap.state == Overlap::State::undecided && !verdict.clear_else) {
+      report.notes.push_back(
+          {fmt::format("{} and {}", model_.occurrences[a].id, model_.occurrences[b].id),
+           "whether they share material is undecided: " + overlap.why});
+      if (verdict.told.empty()) {  // that they foul is decided otherwise
+        add(report, a, b, {.at = {}, .exact = false, .cause = "undecided: " + overlap.why});
+      }
+    }
+  }
+
+  const Model& model_;
+  const Seats& seats_;
+  const SeatSettings& settings_;
+  proof::PairSeatsIndex index_;
+  std::vector<std::optional<proof::FaceBounds>> bounds_;
+  std::vector<Verdict> verdicts_;
+  std::vector<std::size_t> verdict_of_;  ///< for each near pair; kNotLookedAt past a limit
+  std::vector<OpenPair> open_;
 };
-
-/// A placed plane face that can be asked whether it covers the point below `p`.
-struct PlacedPlane {
-  Line normal;
-  Direction u, v;
-  const Region* outline;
-
-  [[nodiscard]] bool covers(Point p) const {
-    return contains(*outline, {dot(p - normal.at, u), dot(p - normal.at, v)});
-  }
-  [[nodiscard]] Point at(Point2 p) const { return normal.at + p.u * u + p.v * v; }
-};
-
-PlacedPlane placed_plane(const Model& model, const FeatureRef& feature) {
-  const Plane& plane = plane_of(model, feature);
-  const Frame& frame = model.occurrences[feature.occurrence].frame;
-  return {placed(model, feature, {plane.at, plane.normal}), place_direction(frame, plane.u),
-          place_direction(frame, third(plane.normal, plane.u)), &plane.outline};
-}
-
-/// Points that may lie in what both outlines cover, likeliest first.
-std::vector<Point> seat_points(const Seats& seats, const AxialSeat& seat, const PlacedPlane& a,
-                               const PlacedPlane& b) {
-  constexpr int kAngles = 32;
-  constexpr std::size_t kCorners = 24;
-  std::vector<Point> points;
-  if (seat.centre_line && seat.inner && seat.outer) {
-    const Line& line = seats.centre_lines[*seat.centre_line].line;
-    const Point foot = line.at + dot(a.normal.at - line.at, line.along) * line.along;
-    const Direction x = any_square(line.along);
-    const Direction y = third(line.along, x);
-    for (int i = 0; i < kAngles; ++i) {
-      const double angle = 2.0 * kPi * i / kAngles;
-      const double radius = 0.25 * (*seat.inner + *seat.outer);
-      points.push_back(foot + radius * std::cos(angle) * x + radius * std::sin(angle) * y);
-    }
-  }
-  points.push_back(seat.axis.at);
-  std::vector<Point> corners;
-  for (const PlacedPlane* plane : {&a, &b}) {
-    for (const Edge2& edge : plane->outline->edges) {
-      corners.push_back(plane->at(edge.from));
-      corners.push_back(plane->at(edge.sweep == 0.0 ? edge.to : edge.centre));
-    }
-  }
-  corners.resize(std::min(corners.size(), kCorners));
-  for (std::size_t i = 0; i < corners.size(); ++i) {
-    for (std::size_t j = i + 1; j < corners.size(); ++j) {
-      points.push_back(0.5 * (corners[i] + corners[j]));
-    }
-  }
-  return points;
-}
 
 }  // namespace
 
-double crescent_area(double hole, double shaft, double offset) {
-  if (offset + shaft <= hole) {
-    return 0.0;
-  }
-  const double disc = kPi * shaft * shaft;
-  if (offset >= hole + shaft) {
-    return disc;
-  }
-  if (offset + hole <= shaft) {
-    return disc - kPi * hole * hole;
-  }
-  // Half angles of the two arcs that bound what the circles share, seen from either centre.
-  const double d = offset;
-  const double of_hole =
-      std::acos(std::clamp((d * d + hole * hole - shaft * shaft) / (2.0 * d * hole), -1.0, 1.0));
-  const double of_shaft =
-      std::acos(std::clamp((d * d + shaft * shaft - hole * hole) / (2.0 * d * shaft), -1.0, 1.0));
-  const double shared = hole * hole * (of_hole - 0.5 * std::sin(2.0 * of_hole)) +
-                        shaft * shaft * (of_shaft - 0.5 * std::sin(2.0 * of_shaft));
-  return std::max(0.0, disc - shared);
+FoulReport find_fouls(const Model& model, const Seats& seats, const SeatSettings& settings,
+                      const ReadLimits& limits) {
+  Search search(model, seats, settings);
+  search.look();
+  return search.report(proof::exact_overlaps(model.shapes.get(), search.open(), limits));
 }
 
-double leaning_area(double hole, double shaft, double tilt, Point2 offset) {
-  // Rays from the hole's axis, u along the lean: what of each lies between hole and ellipse.
-  constexpr int kRays = 1024;
-  const double a2 = std::pow(shaft / std::cos(tilt), 2);
-  const double b2 = shaft * shaft;
-  double sum = 0.0;
-  for (int i = 0; i < kRays; ++i) {
-    const double c = std::cos(2.0 * kPi * i / kRays);
-    const double s = std::sin(2.0 * kPi * i / kRays);
-    const double qa = c * c / a2 + s * s / b2;
-    const double qb = offset.u * c / a2 + offset.v * s / b2;
-    const double qc = offset.u * offset.u / a2 + offset.v * offset.v / b2 - 1.0;
-    const double reach = (qb + std::sqrt(std::max(0.0, qb * qb - qa * qc))) / qa;
-    sum += std::max(0.0, reach * reach - hole * hole);
-  }
-  return kPi * sum / kRays;
-}
-
-bool ToldClash::holds(Point p) const {
-  constexpr double kNear = 1e-3;
-  if (band) {
-    const double height = dot(p - band->at, band->normal);
-    return height > band->low - kNear && height < band->high + kNear;
-  }
-  if (!ring) {
-    return false;
-  }
-  const double s = station(ring->axis, p);
-  const double length = ring->to - ring->from;
-  const double share = length > 0.0 ? std::clamp((s - ring->from) / length, 0.0, 1.0) : 0.0;
-  const auto at = [&](double from, double to) { return from + share * (to - from); };
-  const double r = distance(ring->axis, p);
-  return s > ring->from - kNear && s < ring->to + kNear &&
-         r > at(ring->inner_from, ring->inner_to) - kNear &&
-         r < at(ring->outer_from, ring->outer_to) + kNear;
-}
-
-ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat) {
-  const Product& product =
-      scene.model.products[scene.model.occurrences[seat.shaft.occurrence].product];
-  const Cylinder& journal = product.cylinders[seat.shaft.index];
-  const Line axis = place_line(scene.to_a, seat.axis);
-  const Line shaft = place_line(scene.to_a, placed(scene.model, seat.shaft, journal.axis));
-  const double tightest = seat.worn ? seat.worn->least : seat.clearance;
-  const bool pressed = tightest < -scene.settings.same_length_mm;
-  const double bore =
-      0.5 * seat.hole_diameter + (pressed ? most_overlap(scene.settings, seat.hole_diameter) : 0.0);
-  const double radius = 0.5 * seat.shaft_diameter;
-  Crescent crescent{axis, shaft, seat.from, seat.to, seat.tilt, {bore, bore}, {radius, radius}};
-  ToldClash told;
-  // Of a worn pair the mean sizes tell no volume.
-  told.certain = seat.coverage > 2.0 * kPi - kTurnSlack && !seat.worn && !crescent.in_two();
-  const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
-  told.ring = Ring{axis,
-                   seat.from,
-                   seat.to,
-                   0.5 * seat.hole_diameter - spread,
-                   0.5 * seat.hole_diameter - spread,
-                   bore + seat.fouls_by,
-                   bore + seat.fouls_by};
-  told.clash = {.volume = crescent.mean_area() * seat.engaged,
-                .depth = seat.fouls_by,
-                .length = seat.to - seat.from,
-                .at = told.certain ? std::optional(crescent.inside()) : std::nullopt,
-                .exact = told.certain,
-                .cause = pressed ? "press fit off axis" : "off axis"};
-  return told;
-}
-
-ToldClash taper_foul(const FoulScene& scene, const TaperSeat& seat) {
-  const auto cone = [&](const FeatureRef& f) -> const Cone& {
-    return scene.model.products[scene.model.occurrences[f.occurrence].product].cones[f.index];
-  };
-  const Line axis = place_line(scene.to_a, seat.axis);
-  const Line shaft = place_line(scene.to_a, placed(scene.model, seat.shaft, cone(seat.shaft).axis));
-  const double half = 0.5 * seat.engaged;
-  const double deep = most_overlap(scene.settings, seat.diameter) / std::cos(seat.hole_half_angle);
-  const auto bore = [&](double s) {
-    return 0.5 * seat.diameter + s * std::tan(seat.hole_half_angle) + deep;
-  };
-  const auto radius = [&](double s) {
-    return cone(seat.shaft).radius +
-           station(shaft, at_station(axis, s)) * std::tan(seat.shaft_half_angle);
-  };
-  Crescent crescent{
-      axis, shaft, -half, half, 0.0, {bore(-half), bore(half)}, {radius(-half), radius(half)}};
-  ToldClash told;
-  told.ring = Ring{axis,
-                   -half,
-                   half,
-                   bore(-half) - deep,
-                   bore(half) - deep,
-                   bore(-half) + 2.0 * seat.fouls_by,
-                   bore(half) + 2.0 * seat.fouls_by};
-  told.clash = {.volume = crescent.mean_area() * seat.engaged,
-                .depth = seat.fouls_by,
-                .length = seat.engaged,
-                .at = crescent.inside(),
-                .exact = false,
-                .cause = "taper off axis"};
-  return told;
-}
-
-ToldClash axial_foul(const FoulScene& scene, const AxialSeat& seat) {
-  const PlacedPlane a = placed_plane(scene.model, seat.a);
-  const PlacedPlane b = placed_plane(scene.model, seat.b);
-  const auto points = seat_points(scene.seats, seat, a, b);
-  const auto shared =
-      std::ranges::find_if(points, [&](Point p) { return a.covers(p) && b.covers(p); });
-  std::optional<Point> at;
-  if (shared != points.end()) {
-    const double height = dot(*shared - a.normal.at, a.normal.along);
-    at = place_point(scene.to_a, *shared + (0.5 * seat.gap - height) * a.normal.along);
-  }
-  const auto widest = [](const Region& outline) {
-    const Extent2 e = extent(outline);
-    return std::max(e.high.u - e.low.u, e.high.v - e.low.v);
-  };
-  const Line axis = place_line(scene.to_a, seat.axis);
-  ToldClash told;
-  told.band = Band{axis.at, axis.along, seat.gap, 0.0};
-  told.clash = {.volume = seat.area * -seat.gap,
-                .depth = -seat.gap,
-                .length = std::min(widest(*a.outline), widest(*b.outline)),
-                .at = at,
-                .exact = true,
-                .cause = "faces overlap"};
-  return told;
-}
-
-}  // namespace spotblue::proof
+}  // namespace spotblue

@@ -83,19 +83,19 @@ std::optional<std::vector<Wall>> walls_round(const Torus& torus, const FaceBound
   return plain && nested ? std::optional(walls) : std::nullopt;
 }
 
-ToldClash clash_at(const Torus& torus, const Wall& wall, const Frame& to_a) {
+ToldFoul foul_at(const Torus& torus, const Wall& wall, const Frame& to_a) {
   const double side = wall.hole ? 1.0 : -1.0;
   const double edge = torus.major + side * torus.minor;
   const double off = wall.radius - torus.major;
   const Line axis = place_line(to_a, torus.axis);
-  ToldClash told;
+  ToldFoul told;
   told.certain = true;
-  told.clash = {.volume = torus_beyond(torus.major, torus.minor, wall.radius, side),
-                .depth = side * (edge - wall.radius),
-                .length = 2.0 * std::sqrt(torus.minor * torus.minor - off * off),
-                .at = axis.at + 0.5 * (edge + wall.radius) * any_square(axis.along),
-                .exact = true,
-                .cause = "solids overlap"};
+  told.foul = {.volume = torus_beyond(torus.major, torus.minor, wall.radius, side),
+               .depth = side * (edge - wall.radius),
+               .length = 2.0 * std::sqrt(torus.minor * torus.minor - off * off),
+               .at = axis.at + 0.5 * (edge + wall.radius) * any_square(axis.along),
+               .exact = true,
+               .cause = "solids overlap"};
   return told;
 }
 
@@ -111,9 +111,9 @@ double torus_beyond(double major, double minor, double wall, double side) {
   return 2.0 * std::numbers::pi * (major * area + side * moment);
 }
 
-std::optional<std::vector<ToldClash>> round_ring_clashes(const Pair& pair) {
+std::optional<std::vector<ToldFoul>> round_ring_fouls(const Pair& pair) {
   const auto found = [&](const FaceBounds& ring, const FaceBounds& other, const Frame& to_other,
-                         const Frame& to_a) -> std::optional<std::vector<ToldClash>> {
+                         const Frame& to_a) -> std::optional<std::vector<ToldFoul>> {
     const std::optional<Torus> torus = torus_of(ring);
     if (!torus || !other.closed) {
       return {};
@@ -122,17 +122,17 @@ std::optional<std::vector<ToldClash>> round_ring_clashes(const Pair& pair) {
     if (!walls || walls->empty()) {
       return {};
     }
-    std::vector<ToldClash> clashes;
+    std::vector<ToldFoul> fouls;
     for (const Wall& wall : *walls) {
-      ToldClash told = clash_at(*torus, wall, to_a);
-      if (told.clash.depth > pair.same_length) {
-        clashes.push_back(told);
+      ToldFoul told = foul_at(*torus, wall, to_a);
+      if (told.foul.depth > pair.same_length) {
+        fouls.push_back(told);
       }
     }
-    return clashes;
+    return fouls;
   };
-  auto clashes = found(pair.a, pair.b, pair.a_to_b, Frame{});
-  return clashes ? clashes : found(pair.b, pair.a, pair.b_to_a, pair.b_to_a);
+  auto fouls = found(pair.a, pair.b, pair.a_to_b, Frame{});
+  return fouls ? fouls : found(pair.b, pair.a, pair.b_to_a, pair.b_to_a);
 }
 
 }  // namespace spotblue::proof

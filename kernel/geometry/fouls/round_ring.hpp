@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "geometry/fouls/foul.hpp"
+#include "geometry/fouls/seat_foul.hpp"
 #include "geometry/outline/clear_pair.hpp"
 
 namespace spotblue::proof {
@@ -14,7 +14,7 @@ namespace spotblue::proof {
 /// What either part, being one whole torus, shares with the other's cylinders about its axis, one a
 /// cylinder; nothing when neither is one, or any other face of the other comes near it. In the
 /// first part's frame.
-[[nodiscard]] std::optional<std::vector<ToldClash>> round_ring_clashes(const Pair& pair);
+[[nodiscard]] std::optional<std::vector<ToldFoul>> round_ring_fouls(const Pair& pair);
 
 /// mm3 of a torus beyond a cylinder about its axis, of that radius: of `major` and `minor` radius,
 /// what is farther out than `wall`, or for a negative `side` farther in. Pappus: area of the

@@ -76,25 +76,25 @@ void tell_pairs(Look& look) {
   Untold untold(look, reason(what_lacked(look)));
   for (const OccurrenceId part : look.seats.crowded) {
     untold.add([&] { return look.model.occurrences[part].id; },
-               "what it seats on, screws into or clashes with, of all that come near it");
+               "what it seats on, screws into or fouls with, of all that come near it");
   }
   const auto& seats = look.seats.not_looked_at;
   for (const auto& pair : seats) {
-    untold.add([&] { return pair_name(look.model, pair); }, "whether they seat, screw or clash");
+    untold.add([&] { return pair_name(look.model, pair); }, "whether they seat, screw or foul");
   }
   auto known = seats.begin();
-  for (const auto& pair : look.clash.not_looked_at) {
+  for (const auto& pair : look.fouls.not_looked_at) {
     while (known != seats.end() && *known < pair) {
       ++known;
     }
     if (known == seats.end() || *known != pair) {
-      untold.add([&] { return pair_name(look.model, pair); }, "whether they clash");
+      untold.add([&] { return pair_name(look.model, pair); }, "whether they foul");
     }
   }
   untold.end();
 }
 
-// Clashes are looked for only where the seats are known: some of the time is kept for them. Choice
+// Fouls are looked for only where the seats are known: some of the time is kept for them. Choice
 // of this program, no source.
 constexpr double kSeatsShare = 0.6;
 
@@ -107,13 +107,13 @@ void look_for_all(Look& look) {
     look.seats = find_seats(look.model, settings.seats);
   });
   look.seconds.seats = seat_time.seconds();
-  const Stopwatch clash_time;
+  const Stopwatch foul_time;
   if (!done_within_limits([&] {
-        look.clash = find_clashes(look.model, look.seats, settings.seats, settings.limits);
+        look.fouls = find_fouls(look.model, look.seats, settings.seats, settings.limits);
       })) {
-    look.clash.not_looked_at = look.seats.near_pairs;
+    look.fouls.not_looked_at = look.seats.near_pairs;
   }
-  look.seconds.clash = clash_time.seconds();
+  look.seconds.fouls = foul_time.seconds();
   if (!paired) {
     look.not_looked_at.push_back(
         {look.model.file.name, "which parts come near each other: " + why_not_done()});
@@ -185,9 +185,9 @@ Look look(const std::filesystem::path& file, const LookSettings& settings) {
                      settings.seconds)});
   }
   result.seconds.total = all.seconds();
-  logger().info("looked at {} in {:.2f} s: {} occurrences, {} radial seats, {} clashes",
+  logger().info("looked at {} in {:.2f} s: {} occurrences, {} radial seats, {} fouls",
                 file.string(), result.seconds.total, result.model.occurrences.size(),
-                result.seats.radial.size(), result.clash.clashes.size());
+                result.seats.radial.size(), result.fouls.found.size());
   return result;
 }
 

@@ -138,7 +138,7 @@ class BoxTree {
   std::vector<Node> nodes_;
 };
 
-// What seats and clashes keep of a near pair, whatever is found of it; half of the memory may go
+// What seats and fouls keep of a near pair, whatever is found of it; half of the memory may go
 // on that. Choices of this program, no source.
 constexpr double kBytesPerPair = 150.0;
 constexpr double kShareOfPairs = 0.5;

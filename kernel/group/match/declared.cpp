@@ -181,7 +181,7 @@ std::vector<AllowedOverlap> overlaps_of_meshes(const Job& job) {
 }
 
 void tell_contacts(DeclaredJob& declared, const PairBook& book) {
-  const std::vector<Contact>& contacts = declared.look->clash.contacts;
+  const std::vector<Contact>& contacts = declared.look->fouls.contacts;
   declared.contact_told.resize(contacts.size(), false);
   for (std::size_t i = 0; i < contacts.size(); ++i) {
     if (!book.find(contacts[i].a, contacts[i].b).empty()) {
@@ -194,11 +194,11 @@ void declare_meshes(DeclaredJob& declared) {
   declared.mesh_overlaps =
       std::make_shared<const std::vector<AllowedOverlap>>(overlaps_of_meshes(*declared.job));
   const PairBook book = part_book(declared.names, {"meshes", "part", 0}, *declared.mesh_overlaps);
-  const std::vector<Clash>& clashes = declared.look->clash.clashes;
+  const std::vector<Foul>& fouls = declared.look->fouls.found;
   const auto found =
-      each(*declared.job, "meshes", book, *declared.mesh_overlaps, clashes, &Clash::a, &Clash::b);
-  for (std::size_t i = 0; i < clashes.size(); ++i) {
-    const AllowedOverlap*& allowed = declared.clash_allowed[i];
+      each(*declared.job, "meshes", book, *declared.mesh_overlaps, fouls, &Foul::a, &Foul::b);
+  for (std::size_t i = 0; i < fouls.size(); ++i) {
+    const AllowedOverlap*& allowed = declared.foul_allowed[i];
     allowed = allowed == nullptr ? found[i] : allowed;
   }
   tell_contacts(declared, book);
@@ -207,8 +207,8 @@ void declare_meshes(DeclaredJob& declared) {
 void declare_allowed(DeclaredJob& declared) {
   const Job& job = *declared.job;
   const PairBook book = part_book(declared.names, {"allow", "parts", 0}, job.allowed);
-  declared.clash_allowed =
-      each(job, "allow", book, job.allowed, declared.look->clash.clashes, &Clash::a, &Clash::b);
+  declared.foul_allowed =
+      each(job, "allow", book, job.allowed, declared.look->fouls.found, &Foul::a, &Foul::b);
   const double same_mm = declared.look->settings.seats.same_length_mm;
   for (const AxialSeat& seat : declared.look->seats.axial) {
     // An allowance speaks of overlap only; a seat with a gap leaves it unused.

@@ -1,5 +1,5 @@
 #pragma once
-// What the job says of each part, feature, seat and clash of the model, names already matched.
+// What the job says of each part, feature, seat and foul of the model, names already matched.
 
 #include <cstddef>
 #include <map>
@@ -24,15 +24,15 @@ struct DeclaredJob {
   std::vector<const JobPart*> parts;  ///< by occurrence
   std::map<Subject, const MeasuredSize*> measured;
   std::map<Subject, const SizeWant*> sizes;
-  // By number of the seat, thread or clash in the look.
+  // By number of the seat, thread or foul in the look.
   std::vector<const FitWant*> radial_fits, thread_fits, width_fits;
   std::vector<const AxialWant*> axial_wants;
   std::vector<const MeasuredGap*> axial_gaps;
   std::vector<const AllowedOverlap*> axial_allowed;
   std::vector<const TaperWant*> taper_wants;
-  std::vector<const AllowedOverlap*> clash_allowed;
+  std::vector<const AllowedOverlap*> foul_allowed;
   std::vector<bool> contact_told;  ///< an allowance or a mesh speaks of the two parts
-  /// Allowances that meshes of plain gear blanks imply; what clash_allowed may point into.
+  /// Allowances that meshes of plain gear blanks imply; what foul_allowed may point into.
   std::shared_ptr<const std::vector<AllowedOverlap>> mesh_overlaps;
   /// What the model's stated sizes want where the job is silent; radial_fits and width_fits point
   /// into it too. Never null.

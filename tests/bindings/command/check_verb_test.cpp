@@ -85,7 +85,7 @@ TEST_F(CheckVerb, AJobThatNamesAPartOfAKindThatIsNotKnownIsUndecided) {
   EXPECT_THAT(said.out, HasSubstr("0 nonconforming"));
 }
 
-// What did not arrive may seat and clash: no look may call it clear, and no draft whole.
+// What did not arrive may seat and foul: no look may call it clear, and no draft whole.
 TEST_F(CheckVerb, AModelTakenInPartIsNotCalledClear) {
   EXPECT_EQ(check(wants("[-0.05, -0.02]")).code, 0);
   bench_.write("press.step",
@@ -95,7 +95,7 @@ TEST_F(CheckVerb, AModelTakenInPartIsNotCalledClear) {
   EXPECT_EQ(bench_.run("look press.step").code, 2);
   const Said look = bench_.run("look press.step --accept-partial");
   EXPECT_EQ(look.code, 3) << look.err;
-  EXPECT_THAT(look.out, HasSubstr("left out, which may seat or clash\n"));
+  EXPECT_THAT(look.out, HasSubstr("left out, which may seat or foul\n"));
   EXPECT_EQ(bench_.run("look press.step --accept-partial --json").code, 3);
   const Said draft = bench_.run("draft press.step --accept-partial");
   EXPECT_EQ(draft.code, 3) << draft.err;

@@ -27,7 +27,7 @@ TEST_F(LookVerb, ShowsThePressFitInWords) {
   EXPECT_EQ(said.err, "");
   EXPECT_THAT(said.out, HasSubstr("Collar: bore 44"));
   EXPECT_THAT(said.out, HasSubstr("-0.0350  interference"));
-  EXPECT_THAT(said.out, HasSubstr("no clashes"));
+  EXPECT_THAT(said.out, HasSubstr("no fouls"));
   EXPECT_THAT(said.out, Not(HasSubstr("\x1b")));
 }
 
@@ -45,7 +45,7 @@ TEST_F(LookVerb, JsonHoldsTheSeatAndIsValid) {
   EXPECT_EQ(found["radial_seats"][0]["hole"]["feature"], "Collar: bore 44");
   EXPECT_NEAR(found["radial_seats"][0]["clearance_mm"].get<double>(), -0.035, 1e-9);
   EXPECT_NEAR(found["radial_seats"][0]["engaged_mm"].get<double>(), 20.0, 1e-9);
-  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
+  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-2.json " +
                             bench_.path("found.json").string();
   EXPECT_EQ(std::system(judge.c_str()), 0);
 }
@@ -57,7 +57,7 @@ TEST_F(LookVerb, WhatTheTimeDidNotReachIsUndecided) {
   const nlohmann::json found = nlohmann::json::parse(bench_.read("found.json"));
   ASSERT_EQ(found["not_looked_at"].size(), 1U);
   EXPECT_THAT(found["not_looked_at"][0]["about"].get<std::string>(), HasSubstr("press.step"));
-  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
+  const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-2.json " +
                             bench_.path("found.json").string();
   EXPECT_EQ(std::system(judge.c_str()), 0);
   const std::string text = bench_.run("look press.step --seconds 0.000001").out;

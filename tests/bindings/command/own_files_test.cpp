@@ -50,7 +50,7 @@ TEST_F(OwnFiles, JsonNamesTheFormatAndIsValid) {
     EXPECT_EQ(found["file"]["protocol"], format);
     ASSERT_EQ(found["radial_seats"].size(), 1U);
     EXPECT_NEAR(found["radial_seats"][0]["clearance_mm"].get<double>(), -0.035, 1e-9);
-    const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-1.json " +
+    const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-2.json " +
                               bench_.path("found.json").string();
     EXPECT_EQ(std::system(judge.c_str()), 0);
   }

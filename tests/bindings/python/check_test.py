@@ -108,8 +108,8 @@ class CheckTest(unittest.TestCase):
         least = comparison.costs[0].least_margin
         assert least is not None
         self.assertEqual(spotblue.margin_share(self.result.findings[least.finding]), least.share)
-        clash = next(one for one in self.result.findings if one.kind == "clash")
-        self.assertIsNone(spotblue.margin_share(clash))
+        foul = next(one for one in self.result.findings if one.kind == "foul")
+        self.assertIsNone(spotblue.margin_share(foul))
 
     def test_a_model_outside_the_jobs_folder_is_read_only_where_that_is_allowed(self) -> None:
         with tempfile.TemporaryDirectory() as folder:

@@ -84,8 +84,8 @@ class LookTest(unittest.TestCase):
         self.assertIsNot(seats, self.look.radial_seats_array())
         axial = self.look.axial_seats_array()
         self.assertEqual(axial["gap_mm"].tolist(), [seat.gap_mm for seat in self.look.seats.axial])
-        clashes = self.look.clashes_array()
-        self.assertEqual(len(clashes), len(self.look.clash.clashes))
+        fouls = self.look.fouls_array()
+        self.assertEqual(len(fouls), len(self.look.fouls.found))
         features = self.look.features_array()
         holes = features[(features["kind"] == "cylinder") & (features["side"] == "internal")]
         self.assertTrue(np.all(holes["size_mm"] > 0))
@@ -104,7 +104,7 @@ class LookTest(unittest.TestCase):
             "clearance_mm:f offset_mm:f tilt_deg:f least_gap_mm:f engaged_mm:f coverage_deg:f",
             "axial_seats": "a_occurrence:U a:U b_occurrence:U b:U gap_mm:f inner_mm:f outer_mm:f "
             "area_mm2:f",
-            "clashes": "a:U b:U volume_mm3:f depth_mm:f length_mm:f x_mm:f y_mm:f z_mm:f exact:b "
+            "fouls": "a:U b:U volume_mm3:f depth_mm:f length_mm:f x_mm:f y_mm:f z_mm:f exact:b "
             "cause:U",
             "features": "product:U name:U kind:U side:U size_mm:f coverage_deg:f area_mm2:f",
         }

@@ -65,8 +65,8 @@ class MockupTest(unittest.TestCase):
         model = self.look.model
         seats = spotblue.find_seats(model)
         self.assertEqual(seats, self.look.seats)
-        clashes = spotblue.find_clashes(model, seats).clashes
-        self.assertEqual(clashes, self.look.clash.clashes)
+        fouls = spotblue.find_fouls(model, seats).found
+        self.assertEqual(fouls, self.look.fouls.found)
         stops = spotblue.find_axial_stops(model, seats, [0, 1])
         self.assertAlmostEqual(stops[0][0].gap_mm, 0.25, places=9)
         (way,) = spotblue.ways_in(model, seats)

@@ -183,7 +183,7 @@ class MissingPackages(unittest.TestCase):
         done = self.run_without(
             "jinja2", demo.PROGRAM, "library", str(demo.folder() / "one.csv"), "--html", "page.html"
         )
-        self.assertEqual(done.returncode, 1, done.stderr)  # the clashes planted in it
+        self.assertEqual(done.returncode, 1, done.stderr)  # the fouls planted in it
         self.assertIn("rows on 1 files", done.stdout)
         self.assertEqual(
             done.stderr,

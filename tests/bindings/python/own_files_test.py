@@ -38,7 +38,7 @@ class OwnFilesTest(unittest.TestCase):
         seen, step = spotblue.look(self.document), spotblue.look(demo.step(PLAN))
         self.assertEqual(seen.model.file.protocol, "xbf")
         for key, rows in json.loads(step.to_json()).items():
-            if key.endswith(("_seats", "clashes", "threads")):
+            if key.endswith(("_seats", "fouls", "threads")):
                 self.assertEqual(json.loads(seen.to_json())[key], rows, key)
 
     def test_shapes_have_the_same_seats_by_their_numbers(self) -> None:

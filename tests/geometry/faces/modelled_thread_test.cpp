@@ -10,8 +10,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "support/modelled_threads.hpp"
 #include "support/value_parts.hpp"
@@ -49,14 +49,14 @@ TopoDS_Shape nut() {
 struct Looked {
   Model model;
   Seats seats;
-  ClashReport clash;
+  FoulReport fouls;
 };
 
 Looked look_at(const TopoDS_Shape& a, const TopoDS_Shape& b) {
   Looked looked;
   looked.model = test::solid_model({{a, {}}, {b, {}}});
   looked.seats = find_seats(looked.model, {});
-  looked.clash = find_clashes(looked.model, looked.seats, {}, {});
+  looked.fouls = find_fouls(looked.model, looked.seats, {}, {});
   return looked;
 }
 
@@ -75,22 +75,22 @@ TEST(ModelledThread, HasTheCylinderOfItsCrestsAndItsOwnVolume) {
   EXPECT_NEAR(product.volume, properties.Mass(), 1e-4 * properties.Mass());
 }
 
-TEST(ModelledThread, InATappedHoleIsAThreadAndNoClash) {
+TEST(ModelledThread, InATappedHoleIsAThreadAndNoFoul) {
   const Looked looked = look_at(test::bar_solid(4.25, 10, 7, 15), screw());
   ASSERT_THAT(looked.seats.threads, SizeIs(1));
   EXPECT_EQ(looked.seats.threads[0].size, "M10");
   EXPECT_NEAR(looked.seats.threads[0].engaged, 8.0, 1e-6);
-  EXPECT_THAT(looked.clash.clashes, IsEmpty());
-  EXPECT_EQ(looked.clash.effort.exact_pairs, 0U);
+  EXPECT_THAT(looked.fouls.found, IsEmpty());
+  EXPECT_EQ(looked.fouls.effort.exact_pairs, 0U);
 }
 
-TEST(ModelledThread, InAModelledNutIsAThreadAndNoClash) {
+TEST(ModelledThread, InAModelledNutIsAThreadAndNoFoul) {
   const Looked looked = look_at(nut(), screw());
   ASSERT_THAT(looked.seats.threads, SizeIs(1));
   EXPECT_EQ(looked.seats.threads[0].size, "M10");
-  EXPECT_THAT(looked.clash.clashes, IsEmpty());
-  EXPECT_THAT(looked.clash.contacts, IsEmpty());
-  EXPECT_EQ(looked.clash.effort.exact_pairs, 0U);
+  EXPECT_THAT(looked.fouls.found, IsEmpty());
+  EXPECT_THAT(looked.fouls.contacts, IsEmpty());
+  EXPECT_EQ(looked.fouls.effort.exact_pairs, 0U);
 }
 
 TEST(ModelledThread, InAClearanceHoleIsMeasuredByItsCrests) {
@@ -98,14 +98,14 @@ TEST(ModelledThread, InAClearanceHoleIsMeasuredByItsCrests) {
   EXPECT_THAT(looked.seats.threads, IsEmpty());
   ASSERT_THAT(looked.seats.radial, SizeIs(1));
   EXPECT_NEAR(looked.seats.radial[0].clearance, 1.0, 1e-3);
-  EXPECT_THAT(looked.clash.clashes, IsEmpty());
+  EXPECT_THAT(looked.fouls.found, IsEmpty());
 }
 
-// What fills the grooves in our proofs hides no clash: none is proved clear that is not.
-TEST(ModelledThread, ThroughSolidMetalIsStillAClash) {
+// What fills the grooves in our proofs hides no foul: none is proved clear that is not.
+TEST(ModelledThread, ThroughSolidMetalIsStillAFoul) {
   const Looked looked = look_at(test::bar_solid(0, 10, 7, 15), screw());
   EXPECT_THAT(looked.seats.threads, IsEmpty());
-  EXPECT_THAT(looked.clash.clashes, SizeIs(1));
+  EXPECT_THAT(looked.fouls.found, SizeIs(1));
 }
 
 }  // namespace spotblue::modelled_thread_test

@@ -17,8 +17,8 @@
 #include <gp_Elips.hxx>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::worn_test {
@@ -34,14 +34,14 @@ using ::testing::SizeIs;
 struct Looked {
   Model model;
   Seats seats;
-  ClashReport report;
+  FoulReport report;
 };
 
 Looked looked_at(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
   Looked looked;
   looked.model = test::solid_model({{a, {}}, {b, b_in_a}});
   looked.seats = find_seats(looked.model, {});
-  looked.report = find_clashes(looked.model, looked.seats, {}, {});
+  looked.report = find_fouls(looked.model, looked.seats, {}, {});
   return looked;
 }
 
@@ -64,7 +64,7 @@ TEST(Worn, AShaftInATaperedBoreHasTheClearancesOfItsTwoEnds) {
   EXPECT_NEAR(looked.seats.radial[0].least_gap, 0.05, 1e-9);
   EXPECT_NEAR(looked.seats.radial[0].engaged, 40.0, 1e-9);
   EXPECT_THAT(looked.seats.taper, IsEmpty());
-  EXPECT_THAT(looked.report.clashes, IsEmpty());
+  EXPECT_THAT(looked.report.found, IsEmpty());
 }
 
 TEST(Worn, AShaftInThePlainHalfOfATaperedBoreHasTheClearancesThere) {
@@ -92,14 +92,14 @@ TEST(Worn, AShaftAsideInATaperedBoreFoulsAtTheNarrowEnd) {
   expect_worn(looked, 0.1, 0.3, 1e-9);
   EXPECT_NEAR(looked.seats.radial[0].least_gap, -0.02, 1e-9);
   EXPECT_NEAR(looked.seats.radial[0].fouls_by, 0.02, 1e-9);
-  ASSERT_THAT(looked.report.clashes, SizeIs(1));
-  EXPECT_NEAR(looked.report.clashes[0].depth, 0.02, 1e-3);
+  ASSERT_THAT(looked.report.found, SizeIs(1));
+  EXPECT_NEAR(looked.report.found[0].depth, 0.02, 1e-3);
 }
 
-TEST(Worn, AShaftThatIsTightAtTheNarrowEndOnlyIsNoClash) {
+TEST(Worn, AShaftThatIsTightAtTheNarrowEndOnlyIsNoFoul) {
   const Looked looked = looked_at(tapered_hub(), bar_solid(0, 15.02, -5, 45));
   expect_worn(looked, -0.04, 0.16, 1e-9);
-  EXPECT_THAT(looked.report.clashes, IsEmpty());
+  EXPECT_THAT(looked.report.found, IsEmpty());
 }
 
 TEST(Worn, TwoSlowTapersAlikeHaveOneClearance) {
@@ -120,7 +120,7 @@ TEST(Worn, AShaftInAnOvalBoreHasTheClearancesOfItsTwoWidths) {
   const Looked looked = looked_at(hub, bar_solid(0, 15, -5, 45));
   expect_worn(looked, 0.04, 0.2, 1e-6);
   EXPECT_NEAR(looked.seats.radial[0].least_gap, 0.02, 1e-6);
-  EXPECT_THAT(looked.report.clashes, IsEmpty());
+  EXPECT_THAT(looked.report.found, IsEmpty());
   EXPECT_THAT(looked.report.contacts, IsEmpty());
 }
 
@@ -172,7 +172,7 @@ TopoDS_Shape bell_mouthed_hub() {
 TEST(Worn, AShaftInABellMouthedBoreHasTheClearancesOfItsWaistAndItsMouths) {
   const Looked looked = looked_at(bell_mouthed_hub(), bar_solid(0, 14.98, -5, 45));
   expect_worn(looked, 0.04, 0.24, 1e-6);
-  EXPECT_THAT(looked.report.clashes, IsEmpty());
+  EXPECT_THAT(looked.report.found, IsEmpty());
 }
 
 TEST(Worn, AFeatureTellsItsSizesWhereTheyAre) {

@@ -13,8 +13,8 @@
 #include <gp_Ax2.hxx>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::contact_test {
@@ -27,9 +27,9 @@ using test::turned_solid;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
-ClashReport looked_at(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
+FoulReport looked_at(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
   const Model model = test::solid_model({{a, {}}, {b, b_in_a}});
-  return find_clashes(model, find_seats(model, {}), {}, {});
+  return find_fouls(model, find_seats(model, {}), {}, {});
 }
 
 TopoDS_Shape ball(double radius, Point centre = {}) {
@@ -41,8 +41,8 @@ TopoDS_Shape socket(double radius) {
 }
 
 TEST(Contact, ABallInItsSocketIsToldWithTheGapThatIsLeft) {
-  const ClashReport report = looked_at(socket(10.05), ball(10.0));
-  EXPECT_THAT(report.clashes, IsEmpty());
+  const FoulReport report = looked_at(socket(10.05), ball(10.0));
+  EXPECT_THAT(report.found, IsEmpty());
   ASSERT_THAT(report.contacts, SizeIs(1));
   ASSERT_TRUE(report.contacts[0].gap);
   EXPECT_NEAR(*report.contacts[0].gap, 0.05, 1e-6);
@@ -51,7 +51,7 @@ TEST(Contact, ABallInItsSocketIsToldWithTheGapThatIsLeft) {
 }
 
 TEST(Contact, ABallThatRestsOnTheFloorOfItsSocketTouches) {
-  const ClashReport report = looked_at(socket(10.05), ball(10.0, {0, 0, -0.05}));
+  const FoulReport report = looked_at(socket(10.05), ball(10.0, {0, 0, -0.05}));
   ASSERT_THAT(report.contacts, SizeIs(1));
   EXPECT_NEAR(report.contacts[0].gap.value(), 0.0, 1e-6);
   EXPECT_NEAR(report.contacts[0].at.value().z, -10.05, 1e-4);
@@ -59,14 +59,14 @@ TEST(Contact, ABallThatRestsOnTheFloorOfItsSocketTouches) {
 
 TEST(Contact, ABallInASocketWrittenAsSplinesIsToldAsWell) {
   const TopoDS_Shape spline = BRepBuilderAPI_NurbsConvert(socket(10.05), Standard_True).Shape();
-  const ClashReport report = looked_at(spline, ball(10.0));
+  const FoulReport report = looked_at(spline, ball(10.0));
   ASSERT_THAT(report.contacts, SizeIs(1));
   EXPECT_NEAR(report.contacts[0].gap.value(), 0.05, 1e-4);
 }
 
 TEST(Contact, AShaftThatLiesOnAFlatTouches) {
-  const ClashReport report = looked_at(block_solid({-20, -20, -5}, {20, 20, 20}),
-                                       bar_solid(0, 5, -10, 10), shifted(25, 0, 5));
+  const FoulReport report = looked_at(block_solid({-20, -20, -5}, {20, 20, 20}),
+                                      bar_solid(0, 5, -10, 10), shifted(25, 0, 5));
   ASSERT_THAT(report.contacts, SizeIs(1));
   EXPECT_EQ(report.contacts[0].a_face, "plane");
   EXPECT_EQ(report.contacts[0].b_face, "cylinder");
@@ -81,15 +81,15 @@ TEST(Contact, ConesOfTwoAnglesTouchAtAnEnd) {
   const TopoDS_Shape hub = turned_solid({{narrow(10.0), 0}, {40, 0}, {40, 30}, {20.0, 30}});
   const TopoDS_Shape plug =
       turned_solid({{0, 2}, {narrow(8.5) - 2.0, 2}, {20.0 - 2.0, 30.0}, {0, 30}});
-  const ClashReport report = looked_at(hub, plug);
-  ASSERT_THAT(report.clashes, IsEmpty());
+  const FoulReport report = looked_at(hub, plug);
+  ASSERT_THAT(report.found, IsEmpty());
   EXPECT_THAT(report.contacts, IsEmpty()) << "2 mm apart";
   const TopoDS_Shape close =
       turned_solid({{0, 2},
                     {20.0 - 28.0 * std::tan(10.0 * std::numbers::pi / 180.0) - 0.005, 2},
                     {20.0 - 1.0, 30.0},
                     {0, 30}});
-  const ClashReport touching = looked_at(hub, close);
+  const FoulReport touching = looked_at(hub, close);
   ASSERT_THAT(touching.contacts, SizeIs(1));
   EXPECT_EQ(touching.contacts[0].a_face, "cone");
 }
@@ -98,7 +98,7 @@ TEST(Contact, ARingInAGrooveOfItsOwnRoundIsTold) {
   const TopoDS_Shape ring = BRepPrimAPI_MakeTorus(30.0, 3.0).Shape();
   const TopoDS_Shape grooved =
       cut_solid(bar_solid(0, 30, -10, 10), BRepPrimAPI_MakeTorus(30.0, 3.1).Shape());
-  const ClashReport report = looked_at(grooved, ring);
+  const FoulReport report = looked_at(grooved, ring);
   ASSERT_THAT(report.contacts, SizeIs(1));
   EXPECT_NEAR(report.contacts[0].gap.value(), 0.1, 1e-6);
   EXPECT_EQ(report.contacts[0].a_face, "torus");
@@ -142,7 +142,7 @@ TEST(Contact, ABallOnItsConeIsToldThoughItsStemIsASeat) {
                                           {at - 2.0, -at - 2.0},
                                           {at - 2.0, -12.0},
                                           {3.02, -12.0}});
-  const ClashReport shut = looked_at(seat, valve(0.0));
+  const FoulReport shut = looked_at(seat, valve(0.0));
   ASSERT_THAT(shut.contacts, SizeIs(1));
   EXPECT_NEAR(shut.contacts[0].gap.value(), 0.0, 1e-6);
   EXPECT_EQ(shut.contacts[0].a_face, "cone");
@@ -159,7 +159,7 @@ TEST(Contact, ABallAgainstARimOverAShoulderThatStandsApartIsTold) {
   // The faces at 15 are 0.5 mm apart and so an axial seat; the ball end bears in its socket.
   const TopoDS_Shape stud =
       BRepAlgoAPI_Cut(ball(10.0), block_solid({-20, -20, 0}, {20, 20, 20})).Shape();
-  const ClashReport report = looked_at(socket(10.02), stud);
+  const FoulReport report = looked_at(socket(10.02), stud);
   ASSERT_THAT(report.contacts, SizeIs(1));
   EXPECT_NEAR(report.contacts[0].gap.value(), 0.02, 1e-6);
 }

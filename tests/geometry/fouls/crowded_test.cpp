@@ -15,7 +15,7 @@
 #include "base/machine_memory.hpp"
 #include "base/work_limit.hpp"
 #include "geometry/seats/occurrence_pairs.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "support/value_parts.hpp"
@@ -132,7 +132,7 @@ TEST(Crowded, AFewHundredCopiesInOnePlaceAreLookedAt) {
 
 struct Spent {
   Seats seats;
-  ClashReport clash;
+  FoulReport fouls;
   double seconds = 0.0;
 };
 
@@ -140,7 +140,7 @@ Spent look_at_values(const Model& model) {
   Spent spent;
   spent.seconds = seconds_of([&] {
     spent.seats = find_seats(model, {});
-    spent.clash = find_clashes(model, spent.seats, {}, {});
+    spent.fouls = find_fouls(model, spent.seats, {}, {});
   });
   return spent;
 }
@@ -157,7 +157,7 @@ TEST(Crowded, ManyBoxesOnOnePlate) {
   }
   const Spent spent = look_at_values(test::placed_model(parts));
   EXPECT_EQ(spent.seats.axial.size(), 1600U);
-  EXPECT_TRUE(spent.clash.clashes.empty());
+  EXPECT_TRUE(spent.fouls.found.empty());
   EXPECT_LT(spent.seconds, 3.0);
 }
 
@@ -172,7 +172,7 @@ TEST(Crowded, ManyBoxesSideBySide) {
   }
   const Spent spent = look_at_values(test::placed_model(parts));
   EXPECT_EQ(spent.seats.axial.size(), 2U * 40U * 39U);
-  EXPECT_TRUE(spent.clash.clashes.empty());
+  EXPECT_TRUE(spent.fouls.found.empty());
   EXPECT_LT(spent.seconds, 3.0);
 }
 
@@ -193,7 +193,7 @@ TEST(Crowded, ManyPinsInOnePlate) {
   }
   const Spent spent = look_at_values(test::placed_model(parts));
   EXPECT_EQ(spent.seats.radial.size(), 2500U);
-  EXPECT_TRUE(spent.clash.clashes.empty());
+  EXPECT_TRUE(spent.fouls.found.empty());
   EXPECT_LT(spent.seconds, 3.0);
 }
 

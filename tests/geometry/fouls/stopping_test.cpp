@@ -5,11 +5,11 @@
 #include <functional>
 #include <thread>
 
-#include "geometry/fouls/clash_solids.hpp"
 #include "geometry/fouls/exact_overlap.hpp"
+#include "geometry/fouls/foul_solids.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/stop.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "spotblue/geometry/way_in.hpp"
 #include "support/thrown.hpp"
@@ -29,7 +29,7 @@ TEST(Stopping, EveryStageOfALookHearsIt) {
   const StopWhen stop(asked);
   for (const std::function<void()>& stage : std::vector<std::function<void()>>{
            [&] { (void)find_seats(model, {}); },
-           [&] { (void)find_clashes(model, seats, {}, {}); },
+           [&] { (void)find_fouls(model, seats, {}, {}); },
            [&] { (void)ways_in(model, seats, {}); },
        }) {
     EXPECT_EQ(test::error_of(stage).code(), ErrorCode::stopped);

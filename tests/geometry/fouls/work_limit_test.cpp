@@ -14,8 +14,8 @@
 #include <vector>
 
 #include "base/machine_memory.hpp"
-#include "geometry/fouls/clash_solids.hpp"
 #include "geometry/fouls/exact_overlap.hpp"
+#include "geometry/fouls/foul_solids.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "support/value_parts.hpp"
@@ -26,7 +26,7 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::SizeIs;
 
-Model two_bars_that_clash() {
+Model two_bars_that_foul() {
   return test::solid_model(
       {{test::bar_solid(0, 10, 0, 20), {}}, {test::bar_solid(0, 8, 15, 30), {}}});
 }
@@ -57,8 +57,8 @@ TEST(TimeLimit, PastItWorkEnds) {
 TEST(TimeLimit, ALookWithoutTimeNamesEachThingItDidNotLookAt) {
   LookSettings settings;
   settings.seconds = 1e-9;
-  const Look look = look_at(two_bars_that_clash(), settings);
-  EXPECT_THAT(look.clash.clashes, IsEmpty());
+  const Look look = look_at(two_bars_that_foul(), settings);
+  EXPECT_THAT(look.fouls.found, IsEmpty());
   ASSERT_THAT(look.not_looked_at, testing::Not(IsEmpty()));
   EXPECT_THAT(look.not_looked_at.front().text, HasSubstr("the time given was up"));
 }
@@ -66,8 +66,8 @@ TEST(TimeLimit, ALookWithoutTimeNamesEachThingItDidNotLookAt) {
 TEST(TimeLimit, ALookWithTimeNamesNone) {
   LookSettings settings;
   settings.seconds = 100.0;
-  const Look look = look_at(two_bars_that_clash(), settings);
-  EXPECT_THAT(look.clash.clashes, SizeIs(1));
+  const Look look = look_at(two_bars_that_foul(), settings);
+  EXPECT_THAT(look.fouls.found, SizeIs(1));
   EXPECT_THAT(look.not_looked_at, IsEmpty());
 }
 
@@ -127,8 +127,8 @@ TEST(MemoryLimit, MemoryThatWasNotToBeHadIsItsEnd) {
 TEST(MemoryLimit, ALookWithoutMemoryNamesEachPairItDidNotLookAt) {
   LookSettings settings;
   settings.limits.memory_mb = 1e-6;
-  const Look look = look_at(two_bars_that_clash(), settings);
-  EXPECT_THAT(look.clash.clashes, IsEmpty());
+  const Look look = look_at(two_bars_that_foul(), settings);
+  EXPECT_THAT(look.fouls.found, IsEmpty());
   ASSERT_THAT(look.not_looked_at, testing::Not(IsEmpty()));
   EXPECT_THAT(look.not_looked_at.front().text, HasSubstr("the memory given was used up"));
   EXPECT_FALSE(look.machine_lacked);
@@ -151,7 +151,7 @@ TEST(LookBounds, NoneOfNoneOrOfNoNumber) {
 
 // Pairs that the child came to are decided, the others are not said to be clear.
 TEST(TimeLimit, SolidsThatWereNotComparedAreSaidToBeSo) {
-  const Model model = two_bars_that_clash();
+  const Model model = two_bars_that_foul();
   proof::OpenPair pair;
   pair.product_b = ProductId(1);
   const std::vector<proof::OpenPair> pairs(3000, pair);

@@ -1,4 +1,4 @@
-// The solids of one part set against each other: seats, threads and clashes between bodies of one
+// The solids of one part set against each other: seats, threads and fouls between bodies of one
 // product, in STEP files with curves in surface parameters and without, documents and shapes.
 
 #include <gmock/gmock.h>
@@ -126,21 +126,21 @@ TEST_P(Bodies, OfOnePartMakeAThread) {
   const Look look = seen({ring(8.5, 15.0, 0.0, 20.0), turned(bar(0.0, 10.0, 0.0, 30.0), {})});
   ASSERT_EQ(look.seats.threads.size(), 1U);
   EXPECT_EQ(look.seats.threads.front().size, "M10");
-  EXPECT_THAT(look.clash.clashes, IsEmpty());
+  EXPECT_THAT(look.fouls.found, IsEmpty());
 }
 
-TEST_P(Bodies, OfOnePartClash) {
+TEST_P(Bodies, OfOnePartFoul) {
   const TopoDS_Shape block = BRepPrimAPI_MakeBox(10.0, 10.0, 10.0).Shape();
   const Look look = seen({block, moved(block, shift(7.0, 2.0, 1.0))});
-  ASSERT_EQ(look.clash.clashes.size(), 1U);
-  EXPECT_NEAR(look.clash.clashes.front().volume, 3.0 * 8.0 * 9.0, 1e-6);
+  ASSERT_EQ(look.fouls.found.size(), 1U);
+  EXPECT_NEAR(look.fouls.found.front().volume, 3.0 * 8.0 * 9.0, 1e-6);
 }
 
 TEST_P(Bodies, ThatLieApartAreLeftInPeace) {
   const Look look = seen({ring(10.0, 15.0, 0.0, 10.0), ring(10.0, 15.0, 100.0, 110.0)});
   EXPECT_THAT(look.seats.radial, IsEmpty());
   EXPECT_THAT(look.seats.axial, IsEmpty());
-  EXPECT_THAT(look.clash.clashes, IsEmpty());
+  EXPECT_THAT(look.fouls.found, IsEmpty());
 }
 
 TEST_P(Bodies, OfAPartPlacedTwiceSeatOnceAtEachPlace) {
@@ -197,11 +197,11 @@ TEST_P(Bodies, WithFreeFormFacesOneInTheOtherAreAContact) {
   };
   const TopoDS_Shape block = BRepPrimAPI_MakeBox(gp_Pnt(-20, -20, -20), gp_Pnt(20, 20, 20)).Shape();
   const Look look = seen({cut(block, egg(0.1)), egg(0.0), moved(egg(0.0), shift(100.0, 0.0, 0.0))});
-  ASSERT_THAT(look.clash.contacts, SizeIs(1));
-  EXPECT_EQ(look.clash.contacts[0].a, 0U);
-  EXPECT_EQ(look.clash.contacts[0].b, 1U);
-  EXPECT_EQ(look.clash.contacts[0].a_face, "free form");
-  EXPECT_NEAR(look.clash.contacts[0].gap.value(), 0.1, 1e-3);
+  ASSERT_THAT(look.fouls.contacts, SizeIs(1));
+  EXPECT_EQ(look.fouls.contacts[0].a, 0U);
+  EXPECT_EQ(look.fouls.contacts[0].b, 1U);
+  EXPECT_EQ(look.fouls.contacts[0].a_face, "free form");
+  EXPECT_NEAR(look.fouls.contacts[0].gap.value(), 0.1, 1e-3);
 }
 
 INSTANTIATE_TEST_SUITE_P(Curves, Bodies,

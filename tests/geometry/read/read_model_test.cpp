@@ -100,7 +100,7 @@ void expect_same(const Look& seen, const Look& from_step) {
   EXPECT_EQ(seen.seats.axial.size(), from_step.seats.axial.size());
   EXPECT_EQ(seen.seats.taper.size(), from_step.seats.taper.size());
   EXPECT_EQ(seen.seats.width.size(), from_step.seats.width.size());
-  EXPECT_EQ(seen.clash.clashes.size(), from_step.clash.clashes.size());
+  EXPECT_EQ(seen.fouls.found.size(), from_step.fouls.found.size());
   EXPECT_EQ(seen.model.occurrences.size(), from_step.model.occurrences.size());
 }
 

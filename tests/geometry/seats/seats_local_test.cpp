@@ -11,8 +11,8 @@
 #include <cmath>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::seats_local_test {
@@ -31,14 +31,14 @@ constexpr double kPi = std::numbers::pi;
 struct Looked {
   Model model;
   Seats seats;
-  std::vector<Clash> clashes;
+  std::vector<Foul> fouls;
 };
 
 Looked looked_at(const std::vector<std::pair<TopoDS_Shape, Frame>>& parts) {
   Looked looked;
   looked.model = test::solid_model(parts);
   looked.seats = find_seats(looked.model, {});
-  looked.clashes = find_clashes(looked.model, looked.seats, {}, {}).clashes;
+  looked.fouls = find_fouls(looked.model, looked.seats, {}, {}).found;
   return looked;
 }
 
@@ -60,7 +60,7 @@ TEST(SeatsLocal, AShaftLiftedOutOfAHalfBushDoesNotFoul) {
   EXPECT_NEAR(seat.least_gap, 15.1 - std::sqrt(15.0 * 15.0 - 0.3 * 0.3), 1e-9);
   EXPECT_NEAR(seat.coverage, kPi, 1e-6);
   EXPECT_EQ(seat.fouls_by, 0.0);
-  EXPECT_THAT(looked.clashes, IsEmpty());
+  EXPECT_THAT(looked.fouls, IsEmpty());
 }
 
 TEST(SeatsLocal, AShaftSunkIntoAHalfBushFoulsByWhatItIsSunk) {
@@ -68,8 +68,8 @@ TEST(SeatsLocal, AShaftSunkIntoAHalfBushFoulsByWhatItIsSunk) {
       looked_at({{half_bush(), {}}, {bar_solid(0, 15, -5, 35), shifted(0, -0.3, 0)}});
   ASSERT_THAT(looked.seats.radial, SizeIs(1));
   EXPECT_NEAR(looked.seats.radial[0].least_gap, -0.2, 1e-9);
-  ASSERT_THAT(looked.clashes, SizeIs(1));
-  EXPECT_NEAR(looked.clashes[0].depth, 0.2, 1e-6);
+  ASSERT_THAT(looked.fouls, SizeIs(1));
+  EXPECT_NEAR(looked.fouls[0].depth, 0.2, 1e-6);
 }
 
 TEST(SeatsLocal, AMirroredHalfBushTellsTheSameGap) {
@@ -94,7 +94,7 @@ TEST(SeatsLocal, ANarrowPadIsFarFromWhereTheShaftIsAside) {
       0.3 * std::cos(past) + std::sqrt(15.0 * 15.0 - std::pow(0.3 * std::sin(past), 2));
   EXPECT_NEAR(seat.coverage, 2.0 * edge, 1e-6);
   EXPECT_NEAR(seat.least_gap, 15.1 - reach, 1e-9);
-  EXPECT_THAT(looked.clashes, IsEmpty());
+  EXPECT_THAT(looked.fouls, IsEmpty());
 }
 
 // A half bush round a shaft that leans 0.5 degrees about x: its ends go up and down by 15 tan(t).
@@ -127,17 +127,17 @@ TEST(SeatsLocal, ARoundEndedKeyHasItsSidesAndItsEndsApart) {
     for (const RadialSeat& end : looked.seats.radial) {
       EXPECT_GT(end.least_gap, 0.0);
     }
-    EXPECT_THAT(looked.clashes, IsEmpty()) << short_by;
+    EXPECT_THAT(looked.fouls, IsEmpty()) << short_by;
   }
 }
 
 TEST(SeatsLocal, ARoundEndedKeyAgainstOneEndOfItsSeatDoesNotFoul) {
-  EXPECT_THAT(keyed(23.5, 5.98, 0.24).clashes, IsEmpty());
+  EXPECT_THAT(keyed(23.5, 5.98, 0.24).fouls, IsEmpty());
 }
 
 TEST(SeatsLocal, ARoundEndedKeyTooLongForItsSeatFoulsAtItsEnds) {
   const Looked looked = keyed(24.4, 5.98, 0.0);
-  EXPECT_THAT(looked.clashes, SizeIs(2));
+  EXPECT_THAT(looked.fouls, SizeIs(2));
   ASSERT_THAT(looked.seats.width, SizeIs(1));
   ASSERT_TRUE(looked.seats.width[0].ends_apart);
   EXPECT_NEAR(*looked.seats.width[0].ends_apart, -0.4, 1e-9);
@@ -175,7 +175,7 @@ TEST(SeatsLocal, AHalfMoonKeyHasAWidthSeatInItsShaftAndInItsHub) {
   std::ranges::sort(clearances);
   EXPECT_NEAR(clearances[0], 0.02, 1e-9);
   EXPECT_NEAR(clearances[1], 0.04, 1e-9);
-  EXPECT_THAT(looked.clashes, IsEmpty());
+  EXPECT_THAT(looked.fouls, IsEmpty());
 }
 
 TopoDS_Shape slot_block() {
@@ -220,7 +220,7 @@ TEST(SeatsLocal, DomedShimsThatOnlyOverlapInTheirMiddleHaveNoOverlapOfFaces) {
   for (const AxialSeat& seat : looked.seats.axial) {
     EXPECT_GE(seat.gap, 0.0);
   }
-  EXPECT_THAT(looked.clashes, SizeIs(1));
+  EXPECT_THAT(looked.fouls, SizeIs(1));
 }
 
 }  // namespace spotblue::seats_local_test

@@ -98,7 +98,7 @@ TEST(RadialSeat, AGapJustOverTheLimitIsNoSeat) {
       1U);
 }
 
-TEST(Thread, AScrewInATappedHoleIsNoClashAndNoPressFit) {
+TEST(Thread, AScrewInATappedHoleIsNoFoulAndNoPressFit) {
   const Seats seats = seats_of(
       {{"Plate", cut(block(60, 60, 0, 20), rod(8.5, -1, 21)), {}}, {"Screw", rod(10, -2, 25), {}}});
   EXPECT_EQ(seats.radial.size(), 0U);

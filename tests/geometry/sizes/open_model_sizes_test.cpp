@@ -167,7 +167,7 @@ TEST(OpenModels, FastenedModuleHasItsMeasuredFits) {
   EXPECT_TRUE(has_seat(10.2, 10.0));  // collet
   // Inserts of 5.00 in holes of 4.70 are beyond a press fit by the seat limits: overlaps.
   EXPECT_FALSE(has_seat(4.70, 5.00));
-  EXPECT_FALSE(seen.clash.clashes.empty());
+  EXPECT_FALSE(seen.fouls.found.empty());
 }
 
 TEST(OpenModels, FingerJointedBoxHasNoRoundSeat) {

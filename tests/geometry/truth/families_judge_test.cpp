@@ -145,7 +145,7 @@ std::optional<Pair> random_pair(std::uint64_t seed) {
   return pair;
 }
 
-/// Whether something of the pair is pressed, screwed or sunk: then the solids share what no clash
+/// Whether something of the pair is pressed, screwed or sunk: then the solids share what no foul
 /// tells.
 bool accounted_for(const Pair& pair) {
   const Seats& seats = pair.seen.seats;
@@ -161,8 +161,8 @@ bool accounted_for(const Pair& pair) {
 
 double reported_volume(const Pair& pair) {
   double sum = 0.0;
-  for (const Clash& clash : pair.seen.clash.clashes) {
-    sum += clash.a == pair.la && clash.b == pair.lb ? clash.volume : 0.0;
+  for (const Foul& foul : pair.seen.fouls.found) {
+    sum += foul.a == pair.la && foul.b == pair.lb ? foul.volume : 0.0;
   }
   return sum;
 }

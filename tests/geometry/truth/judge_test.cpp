@@ -72,7 +72,7 @@ TEST_P(Judge, MinimumDistanceIsTheLeastRadialGap) {
   }
 }
 
-TEST_P(Judge, BooleanVolumeIsThePressRingOrTheClash) {
+TEST_P(Judge, BooleanVolumeIsThePressRingOrTheFoul) {
   const Judged pairs = judged(GetParam());
   for (const RadialSeat& seat : pairs.seen.seats.radial) {
     SCOPED_TRACE(feature_id(pairs.seen.model, seat.hole));
@@ -87,7 +87,7 @@ TEST_P(Judge, BooleanVolumeIsThePressRingOrTheClash) {
       continue;
     }
     double reported = 0.0;  // askew in its bore a shaft fouls at each end
-    for (const Clash& one : pairs.seen.clash.clashes) {
+    for (const Foul& one : pairs.seen.fouls.found) {
       const auto [first, second] = std::minmax(seat.hole.occurrence, seat.shaft.occurrence);
       reported += one.a == first && one.b == second ? one.volume : 0.0;
     }

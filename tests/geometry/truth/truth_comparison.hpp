@@ -90,6 +90,6 @@ void compare_axial(Comparison& c);
 void compare_tapers(Comparison& c);
 void compare_widths(Comparison& c);
 void compare_threads(Comparison& c);
-void compare_clashes(Comparison& c);
+void compare_fouls(Comparison& c);
 
 }  // namespace spotblue::test

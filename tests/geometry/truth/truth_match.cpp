@@ -140,7 +140,7 @@ std::vector<std::string> disagreements(const Look& look, const Assembly& assembl
   compare_tapers(c);
   compare_widths(c);
   compare_threads(c);
-  compare_clashes(c);
+  compare_fouls(c);
   return c.lines;
 }
 

@@ -16,7 +16,7 @@ struct Tolerance {
   double fitted = 1e-4;  ///< where a part's surfaces are written as B-splines
 };
 
-/// Every seat, thread and clash missing, invented or measured wrong, one line each.
+/// Every seat, thread and foul missing, invented or measured wrong, one line each.
 std::vector<std::string> disagreements(const Look& look, const Assembly& assembly,
                                        const Tolerance& tolerance);
 

@@ -1,4 +1,4 @@
-// Tapers, widths, threads and clashes against the truth.
+// Tapers, widths, threads and fouls against the truth.
 
 #include <algorithm>
 #include <set>
@@ -94,12 +94,12 @@ void compare_threads(Comparison& c) {
 
 namespace {
 
-// The rows of a clash in pieces but its first are no others.
-std::vector<Clash> one_row_each(const Comparison& c) {
-  std::vector<Clash> rows;
+// The rows of a foul in pieces but its first are no others.
+std::vector<Foul> one_row_each(const Comparison& c) {
+  std::vector<Foul> rows;
   std::set<std::pair<std::size_t, std::size_t>> met;
-  for (const Clash& row : c.look.clash.clashes) {
-    const bool pieces = std::ranges::any_of(c.assembly.truth.clashes, [&](const TrueClash& t) {
+  for (const Foul& row : c.look.fouls.found) {
+    const bool pieces = std::ranges::any_of(c.assembly.truth.fouls, [&](const TrueFoul& t) {
       const std::size_t a = c.occurrences[t.a];
       const std::size_t b = c.occurrences[t.b];
       return t.in_pieces && ((row.a == a && row.b == b) || (row.a == b && row.b == a));
@@ -113,19 +113,19 @@ std::vector<Clash> one_row_each(const Comparison& c) {
 
 }  // namespace
 
-void compare_clashes(Comparison& c) {
-  const auto describe = [&](const TrueClash& s) {
+void compare_fouls(Comparison& c) {
+  const auto describe = [&](const TrueFoul& s) {
     return fmt::format("{} and {}, depth {:.6g}", c.name(s.a), c.name(s.b), s.depth);
   };
-  c.pair_up<TrueClash, Clash>(
-      "clash", c.assembly.truth.clashes, one_row_each(c),
-      [&](const TrueClash& t, const Clash& f) {
+  c.pair_up<TrueFoul, Foul>(
+      "foul", c.assembly.truth.fouls, one_row_each(c),
+      [&](const TrueFoul& t, const Foul& f) {
         const auto a = c.occurrences[t.a];
         const auto b = c.occurrences[t.b];
         return near((f.a == a && f.b == b) || (f.a == b && f.b == a),
                     std::abs(f.volume - t.volume.value_or(0.0)));
       },
-      [&](const TrueClash& t, const Clash& f) {
+      [&](const TrueFoul& t, const Foul& f) {
         const std::string what = describe(t);
         const double allowed = c.within(t.a, t.b);
         if (t.volume) {
@@ -141,7 +141,7 @@ void compare_clashes(Comparison& c) {
         }
       },
       describe,
-      [&](const Clash& f) {
+      [&](const Foul& f) {
         return fmt::format("{} and {}, volume {:.6g}, depth {:.6g}, {}",
                            c.look.model.occurrences[f.a].id, c.look.model.occurrences[f.b].id,
                            f.volume, f.depth, f.cause);

@@ -20,7 +20,7 @@ constexpr auto kFamilies = std::to_array<Family>({
     {"fork", fork},
     {"tongue", tongue},
     {"decoy", decoy},
-    {"block_clash", block_clash},
+    {"block_foul", block_foul},
     {"eccentric_shaft", eccentric_shaft},
     {"many_faced_bore", many_faced_bore},
     {"split_bush", split_bush},

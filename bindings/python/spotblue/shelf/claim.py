@@ -63,7 +63,7 @@ class Claim:
 class Row:
     """One judged statement about one file; `claim` is its place among the file's claims, or None.
 
-    `kind` is what was judged: "size", "fit", "coaxial", "clash", "missing feature", ...
+    `kind` is what was judged: "size", "fit", "coaxial", "foul", "missing feature", ...
     """
 
     kind: str

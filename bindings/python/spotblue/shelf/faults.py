@@ -25,11 +25,11 @@ def unsound_rows(products: Iterable[spotblue.Product]) -> list[Row]:
     ]
 
 
-def clash_rows(findings: Iterable[spotblue.Finding]) -> list[Row]:
-    """One for each clash among the findings that does not conform."""
+def foul_rows(findings: Iterable[spotblue.Finding]) -> list[Row]:
+    """One for each foul among the findings that does not conform."""
     return [
         Row(
-            "clash",
+            "foul",
             str(item.outcome),
             "no overlap",
             quantities(item.found),
@@ -38,5 +38,5 @@ def clash_rows(findings: Iterable[spotblue.Finding]) -> list[Row]:
             feature=" and ".join(item.about),
         )
         for item in findings
-        if item.kind == "clash" and item.outcome != CONFORMING
+        if item.kind == "foul" and item.outcome != CONFORMING
     ]

@@ -29,7 +29,7 @@ from spotblue.shelf.claim import (
 )
 from spotblue.shelf.classes import class_fit, size_limits
 from spotblue.shelf.content import CHANGED, sha256_of, state_of
-from spotblue.shelf.faults import clash_rows, unsound_rows
+from spotblue.shelf.faults import foul_rows, unsound_rows
 from spotblue.shelf.features import (
     HOLES,
     Feature,
@@ -338,8 +338,8 @@ class FileJudge:
         return [Row("material", outcome, claimed, "the file says " + ", ".join(stated))]
 
     def _own_faults(self) -> list[Row]:
-        findings = self._findings(spotblue.Job()) if self.look.clash.clashes else []
-        return unsound_rows(self.products) + clash_rows(findings)
+        findings = self._findings(spotblue.Job()) if self.look.fouls.found else []
+        return unsound_rows(self.products) + foul_rows(findings)
 
 
 def _judge(task: Task) -> Examined:

@@ -33,9 +33,9 @@ struct Finding {
 constexpr void describe(auto& fields, const Finding*) {
   fields.value("Finding", "One judged statement about the job.")
       .member("id", &Finding::id,
-              "\"radial-1\", \"axial-3\", \"clash-2\": stable for one model and job")
+              "\"radial-1\", \"axial-3\", \"foul-2\": stable for one model and job")
       .member("kind", &Finding::kind,
-              "\"radial fit\", \"axial gap\", \"width fit\", \"taper\", \"thread\", \"clash\", "
+              "\"radial fit\", \"axial gap\", \"width fit\", \"taper\", \"thread\", \"foul\", "
               "\"size\", \"plain bearing\", \"thrust face\", \"keep off\", \"make to suit\", "
               "\"unseen\", \"not judged\"")
       .member("about", &Finding::about, "feature or occurrence ids, hole before shaft")

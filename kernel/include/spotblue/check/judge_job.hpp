@@ -12,11 +12,11 @@
 namespace spotblue {
 
 /// Judges what was found on the model; the same job and look give the same findings in the same
-/// order: fits, gaps and clashes as the look found them, then what the parts do (press, run,
+/// order: fits, gaps and fouls as the look found them, then what the parts do (press, run,
 /// thrust, mesh, cuts, stock, end play, ways in), sizes to make to suit, and wants that matched
 /// nothing.
 ///
-/// Every seat, thread and clash of the look gets a finding, and every fit, want and measured value
+/// Every seat, thread and foul of the look gets a finding, and every fit, want and measured value
 /// of the job ends in one. What could not be compared is an undecided finding; where there is
 /// nothing to judge at all that is one, so that there is always a finding. What a look had no time
 /// or memory for is undecided; then nothing is judged that needs all pairs of parts, nor, where

@@ -8,7 +8,7 @@
 
 #include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "spotblue/geometry/model.hpp"
 #include "spotblue/geometry/read.hpp"
 #include "spotblue/geometry/seats.hpp"
@@ -20,7 +20,7 @@ struct LookSeconds {
   double read = 0.0;
   double features = 0.0;
   double seats = 0.0;
-  double clash = 0.0;
+  double fouls = 0.0;
   double total = 0.0;
 };
 constexpr void describe(auto& fields, const LookSeconds*) {
@@ -32,7 +32,7 @@ constexpr void describe(auto& fields, const LookSeconds*) {
       .range(kFrom0)
       .member("seats", &LookSeconds::seats, "s")
       .range(kFrom0)
-      .member("clash", &LookSeconds::clash, "s")
+      .member("fouls", &LookSeconds::fouls, "s")
       .range(kFrom0)
       .member("total", &LookSeconds::total, "s")
       .range(kFrom0);
@@ -41,7 +41,7 @@ constexpr void describe(auto& fields, const LookSeconds*) {
 struct Look {
   Model model;
   Seats seats;
-  ClashReport clash;
+  FoulReport fouls;
   LookSettings settings;
   LookSeconds seconds;
   std::vector<Note> not_looked_at;
@@ -57,7 +57,7 @@ constexpr void describe(auto& fields, const Look*) {
   fields.value("Look", "What was found on a model.")
       .member("model", &Look::model, "products, features and occurrences")
       .member("seats", &Look::seats, "where parts bear on each other")
-      .member("clash", &Look::clash, "clashes and remarks of their search")
+      .member("fouls", &Look::fouls, "fouls and remarks of their search")
       .held(&Look::settings)
       .member("seconds", &Look::seconds, "wall time")
       .member("not_looked_at", &Look::not_looked_at,
@@ -73,10 +73,10 @@ constexpr void describe(auto& fields, const Look*) {
           "whether all of the file arrived and was looked at");
 }
 
-/// Reads the file and finds parts, features, centre lines, seats, threads and clashes.
+/// Reads the file and finds parts, features, centre lines, seats, threads and fouls.
 ///
 /// Ends within settings.seconds and one more, with what was found until then, and once the process
-/// has grown by settings.limits.memory_mb or by what the machine has left: a seat or a clash counts
+/// has grown by settings.limits.memory_mb or by what the machine has left: a seat or a foul counts
 /// 1,000 bytes more than it takes here, for the reports. The reading child may take as much again,
 /// children that compare solids what this process has left of it.
 /// @throws Error as read_model.

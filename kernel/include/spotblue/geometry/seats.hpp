@@ -252,7 +252,7 @@ constexpr void describe(auto& fields, const Seats*) {
       .member("width", &Seats::width, "keys")
       .member("threads", &Seats::threads, "screws")
       .member("near_pairs", &Seats::near_pairs,
-              "occurrences whose boxes come near, what the clash search has to look at; the lesser "
+              "occurrences whose boxes come near, what the foul search has to look at; the lesser "
               "number first")
       .member("not_looked_at", &Seats::not_looked_at,
               "those of near_pairs, in their order, whose seats were not looked for, since the "

@@ -40,7 +40,7 @@ constexpr void describe(auto& fields, const WayInOptions*) {
               "occurrences that are sprung in by hand: a bore or shoulder up to a tenth smaller "
               "lets them pass (common practice, no source)")
       .member("pressed", &WayInOptions::pressed, "pairs pressed together")
-      .member("given", &WayInOptions::given, "clashes as found: moving apart is no block")
+      .member("given", &WayInOptions::given, "fouls as found: moving apart is no block")
       .member("squeezed", &WayInOptions::squeezed,
               "meant overlaps: a squeeze that deep is no block");
 }

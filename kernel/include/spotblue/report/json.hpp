@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Results as JSON, schema 1: what tests/reference/schema-1.json describes.
+/// Results as JSON, schema 2: what tests/reference/schema-2.json describes.
 
 #include <string>
 
@@ -10,7 +10,7 @@
 
 namespace spotblue {
 
-/// What was found on a STEP file, as one JSON object with a line for each part, seat and clash.
+/// What was found on a STEP file, as one JSON object with a line for each part, seat and foul.
 ///
 /// Lengths in mm, angles in degrees, areas in mm2, volumes in mm3, whatever unit the file or the
 /// user prefers. Every number reads back to the same double; the order is that of the Look; a key

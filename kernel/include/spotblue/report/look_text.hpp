@@ -10,7 +10,7 @@
 
 namespace spotblue {
 
-/// Parts, then each centre line with what bears on it, keys, clashes, notes and a summary.
+/// Parts, then each centre line with what bears on it, keys, fouls, notes and a summary.
 ///
 /// Lengths to 0.0001 mm or 0.00001 in, angles in degrees. Seats and centre lines that read alike
 /// stand there once, with their number. Names are shown_text.

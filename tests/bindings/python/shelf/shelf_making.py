@@ -15,7 +15,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from shelf_damage import BAD, opened
-from shelf_shapes import DIAMETERS, LENGTHS, SHAPES, clashing, off_axis
+from shelf_shapes import DIAMETERS, LENGTHS, SHAPES, fouling, off_axis
 
 NUMBER = re.compile(r"(?<![#\w.])-?\d+\.\d*(?:E[+-]?\d+)?")
 SEED = 20261125
@@ -132,13 +132,13 @@ def claims_of(shape: str, file: str, sizes: dict[str, float]) -> list[dict[str, 
 
 # How many of each fault; 37 in all, of ten kinds.
 PLANTED = {
-    "bore": 6, "outside": 5, "length": 5, "unit": 4, "missing": 4, "open": 3, "clash": 2, "fit": 3,
+    "bore": 6, "outside": 5, "length": 5, "unit": 4, "missing": 4, "open": 3, "foul": 2, "fit": 3,
     "coaxial": 3, "solids": 2,
 }  # fmt: skip
 # The kind of row that names each fault.
 NAMED = {
     "bore": "size", "outside": "size", "length": "length", "unit": "unit",
-    "missing": "missing feature", "open": "open shell", "clash": "clash", "fit": "fit",
+    "missing": "missing feature", "open": "open shell", "foul": "foul", "fit": "fit",
     "coaxial": "coaxial", "solids": "solids",
 }  # fmt: skip
 
@@ -181,12 +181,12 @@ class ShelfMaker:
             made["sleeve"] = made["seat"] - 0.02
         elif fault == "coaxial":
             text = self.maker.model(off_axis(sizes["inner"], 0.2))
-        elif fault == "clash":
-            text = self.maker.model(clashing(sizes["inner"]))
+        elif fault == "foul":
+            text = self.maker.model(fouling(sizes["inner"]))
         text = text or self.maker.part(shape, made, scale)
         self.write(file, opened(text) if fault == "open" else text)
         self.shelf.faults[file] = NAMED[fault]
-        if fault == "clash":
+        if fault == "foul":
             self.rows.append(_row(file, solids=2))
         elif fault == "coaxial":
             feature = f"bore {sizes['inner']:g}"

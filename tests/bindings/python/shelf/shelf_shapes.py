@@ -60,7 +60,7 @@ bores = [{{ at = [{off}, 0], diameter = {inner}, through = true }}]
 """
 
 
-def clashing(seat: float) -> str:
+def fouling(seat: float) -> str:
     """Two washers a millimetre and a half into each other."""
     part = f"""
 [[part]]

@@ -52,7 +52,7 @@ class Keeping(unittest.TestCase):
         store = self.open()
         rows = [
             Row("size", "undecided", "44", "44.01", 0.001, claim=0),
-            Row("clash", "nonconforming"),
+            Row("foul", "nonconforming"),
         ]
         store.keep([(KEY, Examined("a", rows))])
         self.assertEqual(self.open().results(), {KEY: rows})
@@ -65,7 +65,7 @@ class Keeping(unittest.TestCase):
         holder.execute("BEGIN EXCLUSIVE")
         began = time.monotonic()
         with self.assertRaisesRegex(spotblue.FileAccessError, "another program holds it"):
-            self.open().keep([(KEY, Examined("a", [Row("clash", "nonconforming")]))])
+            self.open().keep([(KEY, Examined("a", [Row("foul", "nonconforming")]))])
         self.assertLess(time.monotonic() - began, 15.0)
 
     def test_a_second_result_for_one_key_is_left_out(self) -> None:

@@ -71,8 +71,7 @@ Station corner_radius(Shop& shop) {
   station.truth.axial.push_back(
       {hub, rod, gap, ring_area(std::max(bore + 2.0 * leg, shaft + 2.0 * fillet), outer), true});
   if (!clear) {
-    station.truth.clashes.push_back(
-        {hub, rod, fillet_beyond(fillet, shaft / 2, bore / 2, gap), 0.0});
+    station.truth.fouls.push_back({hub, rod, fillet_beyond(fillet, shaft / 2, bore / 2, gap), 0.0});
   }
   return station;
 }

@@ -19,7 +19,7 @@ Station duplicate(Shop& shop) {
   const auto one = station.add("Doubled", part, a);
   const auto two = station.add_again(one, gp_Trsf());
   const double area = round ? ring_area(hole, hole + x) : 4.0 * x * y - ring_area(0.0, hole);
-  station.truth.clashes.push_back({one, two, area * z, 0.0});
+  station.truth.fouls.push_back({one, two, area * z, 0.0});
   return station;
 }
 

@@ -102,7 +102,7 @@ Station involute_gears(Shop& shop) {
       station.add("Wheel", gear_solid(two, 8.0, 6.0), {},
                   shift(apart, 0, 1.0) * turn(0, 0, 1, kFullTurn / 2 - kFullTurn / 2 / wheel));
   if (!clear) {
-    station.truth.clashes.push_back({a, b, {}, 0.0, true});
+    station.truth.fouls.push_back({a, b, {}, 0.0, true});
   }
   return station;
 }

@@ -45,7 +45,7 @@ Station screw_runs_on(Shop& shop) {
   station.truth.threads.push_back(
       {nut, screw, name_of(t), t.drill, size, shared(0.0, 14.0, -past, 24.0)});
   if (past > 0.0) {
-    station.truth.clashes.push_back({nut, screw, {}, 0.0});
+    station.truth.fouls.push_back({nut, screw, {}, 0.0});
   }
   return station;
 }
@@ -67,10 +67,10 @@ Station screw_begins(Shop& shop) {
   } else if (deep <= 1.0) {  // no deeper than faces that have sunk into one another
     add_faces(station, nut, screw, -deep, ring_area(t.drill, size));
     // A ring of metal in metal is no deeper than it is thick.
-    TrueClash& ring = station.truth.clashes.back();
+    TrueFoul& ring = station.truth.fouls.back();
     ring.depth = std::min(ring.depth, 0.5 * (size - t.drill));
   } else {
-    station.truth.clashes.push_back({nut, screw, ring_area(t.drill, size) * deep, 0.0});
+    station.truth.fouls.push_back({nut, screw, ring_area(t.drill, size) * deep, 0.0});
   }
   return station;
 }

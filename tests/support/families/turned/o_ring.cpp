@@ -51,10 +51,10 @@ Station o_ring(Shop& shop) {
   station.truth.radial.push_back(centred(house, rod, bore, shaft, 34.0 - wide));
   const double out = middle + thick / 2 - bore / 2;
   if (out > 1e-6) {
-    station.truth.clashes.push_back({house, ring, squeezed(thick / 2, middle, bore / 2, 1.0), 0.0});
+    station.truth.fouls.push_back({house, ring, squeezed(thick / 2, middle, bore / 2, 1.0), 0.0});
   }
   if (on_floor < -1e-6) {
-    station.truth.clashes.push_back({rod, ring, squeezed(thick / 2, middle, floor / 2, -1.0), 0.0});
+    station.truth.fouls.push_back({rod, ring, squeezed(thick / 2, middle, floor / 2, -1.0), 0.0});
   }
   return station;
 }

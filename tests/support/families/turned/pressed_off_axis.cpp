@@ -26,7 +26,7 @@ Station pressed_off_axis(Shop& shop) {
   seat.least_gap -= aside;
   station.truth.radial.push_back(seat);
   if (fouls) {
-    station.truth.clashes.push_back({hub, rod, {}, 0.0});
+    station.truth.fouls.push_back({hub, rod, {}, 0.0});
   }
   return station;
 }

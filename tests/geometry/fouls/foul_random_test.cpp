@@ -1,4 +1,4 @@
-// The clash search against Open CASCADE's own boolean on real solids: what it calls clear must
+// The foul search against Open CASCADE's own boolean on real solids: what it calls clear must
 // share nothing, what it reports must be what the boolean finds.
 #include <gtest/gtest.h>
 
@@ -6,11 +6,11 @@
 #include <random>
 #include <vector>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::clash_random_test {
+namespace spotblue::foul_random_test {
 
 using test::between;
 using test::rotated;
@@ -67,35 +67,35 @@ Model model_of(const std::vector<SolidPair>& pairs) {
   return test::solid_model(parts);
 }
 
-TEST(ClashRandom, WhatIsCalledClearSharesNothing) {
+TEST(FoulRandom, WhatIsCalledClearSharesNothing) {
   const std::vector<SolidPair> pairs = random_pairs(200);
   const Model model = model_of(pairs);
   Seats seats;
   for (std::size_t i = 0; i < pairs.size(); ++i) {
     seats.near_pairs.emplace_back(OccurrenceId(2 * i), OccurrenceId(2 * i + 1));
   }
-  const ClashReport report = find_clashes(model, seats, {}, {});
+  const FoulReport report = find_fouls(model, seats, {}, {});
   for (std::size_t i = 0; i < pairs.size(); ++i) {
     SCOPED_TRACE(i);
     const double truth =
         test::shared_volume(pairs[i].a, test::moved_solid(pairs[i].b, pairs[i].b_in_a));
-    auto clash = std::ranges::find(report.clashes, 2 * i, &Clash::a);
-    if (clash == report.clashes.end()) {
+    auto foul = std::ranges::find(report.found, 2 * i, &Foul::a);
+    if (foul == report.found.end()) {
       EXPECT_LT(truth, kNothing) << "called clear";
       continue;
     }
     double volume = 0.0;  // of all its regions
-    for (; clash != report.clashes.end() && clash->a == 2 * i; ++clash) {
-      EXPECT_TRUE(clash->exact) << clash->cause;
-      EXPECT_GT(clash->depth, 0.0);
-      volume += clash->volume;
+    for (; foul != report.found.end() && foul->a == 2 * i; ++foul) {
+      EXPECT_TRUE(foul->exact) << foul->cause;
+      EXPECT_GT(foul->depth, 0.0);
+      volume += foul->volume;
     }
     EXPECT_NEAR(volume, truth, 1e-4 * truth + 1e-6);
   }
-  EXPECT_GT(report.clashes.size(), 40U);
-  EXPECT_LT(report.clashes.size(), pairs.size() - 40);
-  EXPECT_LT(report.effort.exact_pairs, report.clashes.size() + pairs.size() / 20)
+  EXPECT_GT(report.found.size(), 40U);
+  EXPECT_LT(report.found.size(), pairs.size() - 40);
+  EXPECT_LT(report.effort.exact_pairs, report.found.size() + pairs.size() / 20)
       << "clear pairs that needed Open CASCADE";
 }
 
-}  // namespace spotblue::clash_random_test
+}  // namespace spotblue::foul_random_test

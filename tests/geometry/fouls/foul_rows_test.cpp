@@ -1,4 +1,4 @@
-// A clash is told once for each region, as deep as metal is in metal there, at a place that is in
+// A foul is told once for each region, as deep as metal is in metal there, at a place that is in
 // it.
 
 #include <gmock/gmock.h>
@@ -9,11 +9,11 @@
 #include <cmath>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::clash_rows_test {
+namespace spotblue::foul_rows_test {
 
 using test::bar_solid;
 using test::block_solid;
@@ -26,9 +26,9 @@ using ::testing::SizeIs;
 
 constexpr double kTurn = 2.0 * std::numbers::pi;
 
-std::vector<Clash> rows_of(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
+std::vector<Foul> rows_of(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
   const Model model = test::solid_model({{a, {}}, {b, b_in_a}});
-  return find_clashes(model, find_seats(model, {}), {}, {}).clashes;
+  return find_fouls(model, find_seats(model, {}), {}, {}).found;
 }
 
 TopoDS_Shape fused(const TopoDS_Shape& a, const TopoDS_Shape& b) {
@@ -36,7 +36,7 @@ TopoDS_Shape fused(const TopoDS_Shape& a, const TopoDS_Shape& b) {
 }
 
 // 5.0 + 0.8 - 5.1: as deep as the post stands in the wall, not as wide as the crescent.
-TEST(ClashRows, APostFarOffTheAxisOfItsHoleIsAsDeepAsItStandsInTheWall) {
+TEST(FoulRows, APostFarOffTheAxisOfItsHoleIsAsDeepAsItStandsInTheWall) {
   const TopoDS_Shape bed =
       cut_solid(block_solid({-20, -20, 0}, {20, 20, 30}), bar_solid(0, 5.1, -1, 31));
   const double angle = 0.4;
@@ -61,7 +61,7 @@ TEST_P(ARollerSunkIntoABed, IsAsDeepAsItIsSunk) {
 
 INSTANTIATE_TEST_SUITE_P(Of, ARollerSunkIntoABed, ::testing::Values(0.001, 0.01, 0.02, 0.5));
 
-TEST(ClashRows, AnEdgeSunkIntoABedIsAsDeepAsItIsSunk) {
+TEST(FoulRows, AnEdgeSunkIntoABedIsAsDeepAsItIsSunk) {
   const double half = std::sqrt(0.5);
   const Frame on_edge{{{{half, 0, -half, 0}, {0, 1, 0, 0}, {half, 0, half, -0.02}}}};
   const auto rows = rows_of(block_solid({-20, -20, -10}, {20, 20, 0}),
@@ -70,20 +70,20 @@ TEST(ClashRows, AnEdgeSunkIntoABedIsAsDeepAsItIsSunk) {
   EXPECT_NEAR(rows[0].depth, 0.02, 1e-4);
 }
 
-TEST(ClashRows, EachOfManyTeethThatFoulHasARowOfItsOwn) {
+TEST(FoulRows, EachOfManyTeethThatFoulHasARowOfItsOwn) {
   TopoDS_Shape comb = block_solid({0, 0, 0}, {240, 10, 10});
   for (int i = 0; i < 24; ++i) {
     comb = fused(comb, block_solid({10.0 * i, 0, 9}, {10.0 * i + 4, 10, 15}));
   }
   const auto rows = rows_of(comb, block_solid({-5, -5, 14.9}, {245, 15, 20}));
   ASSERT_THAT(rows, SizeIs(24));
-  for (const Clash& row : rows) {
+  for (const Foul& row : rows) {
     EXPECT_NEAR(row.volume, 4.0 * 10.0 * 0.1, 1e-6);
   }
 }
 
 // A half round trough with a post of its size sunk 0.05 into it: a crescent 0.05 deep and 20 wide.
-TEST(ClashRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
+TEST(FoulRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
   const TopoDS_Shape bed =
       cut_solid(block_solid({-20, -20, 0}, {20, 0, 40}), bar_solid(0, 10, -1, 41));
   const auto rows = rows_of(bed, bar_solid(0, 10, -5, 45), shifted(0, -0.05, 0));
@@ -96,14 +96,14 @@ TEST(ClashRows, APostSunkIntoABedOfItsSizeIsAsDeepAsItIsSunk) {
 }
 
 // 0.5 across where it is 15 long and 34 wide.
-TEST(ClashRows, ATooTightRingIsAsDeepAsItsOverlapAndAsLongAsItsEngagement) {
+TEST(FoulRows, ATooTightRingIsAsDeepAsItsOverlapAndAsLongAsItsEngagement) {
   const auto rows = rows_of(bar_solid(16.6, 25, 0, 15), bar_solid(0, 17.1, -10, 25));
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_NEAR(rows[0].depth, 0.5, 1e-6);
   EXPECT_NEAR(rows[0].length.value(), 15.0, 1e-6);
 }
 
-TEST(ClashRows, TwoLegsDrivenIntoOneBlockAreTwoRows) {
+TEST(FoulRows, TwoLegsDrivenIntoOneBlockAreTwoRows) {
   for (const double deep : {0.5, 2.0}) {
     const TopoDS_Shape staple = fused(
         fused(block_solid({-10, -3, -deep}, {-6, 3, 10}), block_solid({6, -3, -deep}, {9, 3, 10})),
@@ -119,7 +119,7 @@ TEST(ClashRows, TwoLegsDrivenIntoOneBlockAreTwoRows) {
   }
 }
 
-TEST(ClashRows, AShaftOffItsAxisWithItsShoulderSunkInIsOneRow) {
+TEST(FoulRows, AShaftOffItsAxisWithItsShoulderSunkInIsOneRow) {
   const TopoDS_Shape hub = bar_solid(10.1, 30, 0, 40);
   const TopoDS_Shape shaft =
       turned_solid({{0, -20}, {10, -20}, {10, 39.75}, {16, 39.75}, {16, 50}, {0, 50}});
@@ -132,7 +132,7 @@ TEST(ClashRows, AShaftOffItsAxisWithItsShoulderSunkInIsOneRow) {
 
 // A corner cut off at 45 degrees: a triangle of legs 5, 10 thick. Its longest way square to the cut
 // runs through the corner itself, and its farthest points stand across its thickness.
-TEST(ClashRows, ACornerIsAsDeepAndAsLongAsItIsWhereverItsEdgesLie) {
+TEST(FoulRows, ACornerIsAsDeepAndAsLongAsItIsWhereverItsEdgesLie) {
   const double half = 0.5 * std::numbers::sqrt2;
   const auto rows =
       rows_of(block_solid({-60, -60, 0}, {0, 0, 10}), block_solid({0, -50, 0}, {50, 50, 10}),
@@ -142,23 +142,23 @@ TEST(ClashRows, ACornerIsAsDeepAndAsLongAsItIsWhereverItsEdgesLie) {
   EXPECT_NEAR(rows[0].length.value(), std::hypot(5.0 * std::numbers::sqrt2, 10.0), 1e-9);
 }
 
-TEST(ClashRows, AnOverlapWithinTheFilesUncertaintyIsNoClash) {
+TEST(FoulRows, AnOverlapWithinTheFilesUncertaintyIsNoFoul) {
   const TopoDS_Shape low = block_solid({0, 0, 0}, {20, 20, 10});
   const TopoDS_Shape high = block_solid({5, 5, 10 - 5e-6}, {15, 15, 20});
   Model model = test::solid_model({{low, {}}, {high, {}}});
-  EXPECT_THAT(find_clashes(model, find_seats(model, {}), {}, {}).clashes, SizeIs(1));
+  EXPECT_THAT(find_fouls(model, find_seats(model, {}), {}, {}).found, SizeIs(1));
   for (Product& product : model.products) {
     product.uncertainty = 1e-5;
   }
-  EXPECT_THAT(find_clashes(model, find_seats(model, {}), {}, {}).clashes, IsEmpty());
+  EXPECT_THAT(find_fouls(model, find_seats(model, {}), {}, {}).found, IsEmpty());
 }
 
-TEST(ClashRows, AnUndecidedPairHasNoPlace) {
+TEST(FoulRows, AnUndecidedPairHasNoPlace) {
   const Model model = test::solid_model(
       {{block_solid({0, 0, 0}, {10, 10, 10}), {}}, {block_solid({5, 5, 5}, {15, 15, 15}), {}}});
   ReadLimits hurried;
   hurried.seconds = 1e-4;
-  const auto rows = find_clashes(model, find_seats(model, {}), {}, hurried).clashes;
+  const auto rows = find_fouls(model, find_seats(model, {}), {}, hurried).found;
   ASSERT_THAT(rows, SizeIs(1));
   EXPECT_FALSE(rows[0].at);
 }
@@ -173,7 +173,7 @@ double beyond(double big, double small, double chord) {
   return kTurn * (big + centroid) * area;
 }
 
-TEST(ClashRows, ARoundRingInATooSmallBoreIsFoundByItsEquator) {
+TEST(FoulRows, ARoundRingInATooSmallBoreIsFoundByItsEquator) {
   const TopoDS_Shape ring = BRepPrimAPI_MakeTorus(10.0, 1.5).Shape();
   for (const double bore : {11.2, 11.45, 11.499}) {
     const auto rows = rows_of(bar_solid(bore, 20, -10, 10), ring);
@@ -184,7 +184,7 @@ TEST(ClashRows, ARoundRingInATooSmallBoreIsFoundByItsEquator) {
   EXPECT_THAT(rows_of(bar_solid(11.5, 20, -10, 10), ring), IsEmpty());
 }
 
-TEST(ClashRows, ARoundRingSqueezedInItsGrooveAndBoreIsTwoClashes) {
+TEST(FoulRows, ARoundRingSqueezedInItsGrooveAndBoreIsTwoFouls) {
   const Model model = test::solid_model({{BRepPrimAPI_MakeTorus(10.0, 1.5).Shape(), {}},
                                          {bar_solid(11.3, 20, -10, 10), {}},
                                          {turned_solid({{0, -15},
@@ -196,14 +196,14 @@ TEST(ClashRows, ARoundRingSqueezedInItsGrooveAndBoreIsTwoClashes) {
                                                         {11.2, 15},
                                                         {0, 15}}),
                                           {}}});
-  const auto rows = find_clashes(model, find_seats(model, {}), {}, {}).clashes;
+  const auto rows = find_fouls(model, find_seats(model, {}), {}, {}).found;
   ASSERT_THAT(rows, SizeIs(2));
   EXPECT_NEAR(rows[0].volume, beyond(10.0, 1.5, 11.3), 1e-6);
   EXPECT_NEAR(rows[1].depth, 0.2, 1e-6);
 }
 
 // A bead on a shaft in a bore of its size but for the bead's top.
-TEST(ClashRows, ABeadThatBearsOnABoreIsNotMissed) {
+TEST(FoulRows, ABeadThatBearsOnABoreIsNotMissed) {
   const TopoDS_Shape shaft =
       fused(bar_solid(0, 10, -20, 20), BRepPrimAPI_MakeTorus(10.0, 1.5).Shape());
   for (const double bore : {11.2, 11.48}) {
@@ -212,4 +212,4 @@ TEST(ClashRows, ABeadThatBearsOnABoreIsNotMissed) {
   }
 }
 
-}  // namespace spotblue::clash_rows_test
+}  // namespace spotblue::foul_rows_test

@@ -1,4 +1,4 @@
-#include "geometry/fouls/clash_solids.hpp"
+#include "geometry/fouls/foul_solids.hpp"
 
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepAlgoAPI_Cut.hxx>

@@ -1,4 +1,4 @@
-#include "check/findings/clash_findings.hpp"
+#include "check/findings/foul_findings.hpp"
 
 #include <fmt/format.h>
 
@@ -12,57 +12,55 @@
 namespace spotblue {
 namespace {
 
-std::string clash_cure(const Clash& clash) {
-  if (clash.cause.ends_with("off axis")) {
+std::string foul_cure(const Foul& foul) {
+  if (foul.cause.ends_with("off axis")) {
     return "true up the bore or the seat it hangs on";
   }
-  if (clash.cause == "faces overlap") {
+  if (foul.cause == "faces overlap") {
     return "face one back, or move the part along";
   }
   return "cut one clear of the other, or move it";
 }
 
 // Of a press fit or a taper off its axis the seat's own overlap is meant and not counted.
-std::string shared_text(const Clash& clash, Length depth, LengthUnit unit) {
-  const bool seated = clash.cause.starts_with("press fit") || clash.cause.starts_with("taper");
-  return fmt::format("the parts share {:.4g} mm3, {} deep{}", clash.volume,
-                     length_text(depth, unit),
+std::string shared_text(const Foul& foul, Length depth, LengthUnit unit) {
+  const bool seated = foul.cause.starts_with("press fit") || foul.cause.starts_with("taper");
+  return fmt::format("the parts share {:.4g} mm3, {} deep{}", foul.volume, length_text(depth, unit),
                      seated ? ", beyond what such a seat may overlap" : "");
 }
 
-Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
-                    const AllowedOverlap* allowed) {
+Finding judge_foul(const DeclaredJob& declared, const Foul& foul, const AllowedOverlap* allowed) {
   const LengthUnit unit = declared.job->unit;
-  const Length depth = Length::mm(clash.depth);
+  const Length depth = Length::mm(foul.depth);
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   Finding finding;
-  finding.kind = "clash";
-  finding.about = {declared.names.id_of(clash.a), declared.names.id_of(clash.b)};
-  finding.found = {{"volume_mm3", clash.volume},
+  finding.kind = "foul";
+  finding.about = {declared.names.id_of(foul.a), declared.names.id_of(foul.b)};
+  finding.found = {{"volume_mm3", foul.volume},
                    millimetres("depth_mm", depth),
-                   {"cause", clash.cause},
-                   {"volume", clash.exact ? "exact" : "not proven"}};
-  if (clash.length) {
-    finding.found.push_back(millimetres("length_mm", Length::mm(*clash.length)));
+                   {"cause", foul.cause},
+                   {"volume", foul.exact ? "exact" : "not proven"}};
+  if (foul.length) {
+    finding.found.push_back(millimetres("length_mm", Length::mm(*foul.length)));
   }
-  if (clash.at) {
+  if (foul.at) {
     finding.found.insert(
         finding.found.end(),
-        {{"at_x_mm", clash.at->x}, {"at_y_mm", clash.at->y}, {"at_z_mm", clash.at->z}});
+        {{"at_x_mm", foul.at->x}, {"at_y_mm", foul.at->y}, {"at_z_mm", foul.at->z}});
   }
   if (allowed != nullptr) {
     finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
     finding.margin = {millimetres("overlap_mm", allowed->depth - depth)};
   }
-  if (clash.undecided()) {
+  if (foul.undecided()) {
     finding.outcome = Outcome::undecided;
-    finding.basis = "Open CASCADE could not decide: " + clash.cause;
+    finding.basis = "Open CASCADE could not decide: " + foul.cause;
     finding.advice = "look at this pair by eye, or mend the solids and check again";
   } else if (allowed != nullptr && depth <= allowed->depth + same) {
     finding.outcome = Outcome::conforming;
     finding.basis =
         fmt::format("allowed{}: {}; hides {:.4g} mm3, {} deep", from_line(allowed->line),
-                    allowed->reason, clash.volume, length_text(depth, unit));
+                    allowed->reason, foul.volume, length_text(depth, unit));
     finding.advice = "allowed as declared";
   } else {
     finding.outcome = Outcome::nonconforming;
@@ -70,20 +68,20 @@ Finding judge_clash(const DeclaredJob& declared, const Clash& clash,
                         ? fmt::format("deeper than the {} allowed{}",
                                       length_text(allowed->depth, unit), from_line(allowed->line))
                         : std::string("two solids cannot share space; no allowance declared");
-    finding.advice = shared_text(clash, depth, unit) + ": " + clash_cure(clash);
+    finding.advice = shared_text(foul, depth, unit) + ": " + foul_cure(foul);
   }
   return finding;
 }
 
 }  // namespace
 
-std::vector<Finding> clash_findings(const WorkedGroup& worked) {
+std::vector<Finding> foul_findings(const WorkedGroup& worked) {
   const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
-  const std::vector<Clash>& clashes = declared.look->clash.clashes;
-  findings.reserve(clashes.size());
-  for (std::size_t i = 0; i < clashes.size() && may_judge_more(); ++i) {
-    findings.push_back(judge_clash(declared, clashes[i], declared.clash_allowed.at(i)));
+  const std::vector<Foul>& fouls = declared.look->fouls.found;
+  findings.reserve(fouls.size());
+  for (std::size_t i = 0; i < fouls.size() && may_judge_more(); ++i) {
+    findings.push_back(judge_foul(declared, fouls[i], declared.foul_allowed.at(i)));
   }
   return findings;
 }

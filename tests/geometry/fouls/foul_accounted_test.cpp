@@ -6,11 +6,11 @@
 #include <cmath>
 #include <numbers>
 
-#include "geometry/fouls/clash_solids.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "geometry/fouls/foul_solids.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::clash_accounted_test {
+namespace spotblue::foul_accounted_test {
 
 constexpr double kPi = std::numbers::pi;
 
@@ -19,15 +19,15 @@ using test::shifted;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
-ClashReport clashes_of(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
+FoulReport fouls_of(const TopoDS_Shape& a, const TopoDS_Shape& b, const Frame& b_in_a = {}) {
   const Model model = test::solid_model({{a, {}}, {b, b_in_a}});
-  return find_clashes(model, find_seats(model, {}), {}, {});
+  return find_fouls(model, find_seats(model, {}), {}, {});
 }
 
 TEST(Accounted, APressFitALittleOffItsAxisIsNoFoul) {
-  const ClashReport report =
-      clashes_of(bar_solid(15, 30, 0, 40), bar_solid(0, 15.03, -10, 50), shifted(0.05, 0, 0));
-  EXPECT_THAT(report.clashes, IsEmpty());
+  const FoulReport report =
+      fouls_of(bar_solid(15, 30, 0, 40), bar_solid(0, 15.03, -10, 50), shifted(0.05, 0, 0));
+  EXPECT_THAT(report.found, IsEmpty());
 }
 
 // 0.33 deep on one side where a press fit of 30 may have 0.15: what is past that fouls, 0.18.
@@ -35,13 +35,13 @@ TEST(Accounted, APressFitFarOffItsAxisFoulsOnOneSide) {
   const TopoDS_Shape hub = bar_solid(15, 30, 0, 40);
   const TopoDS_Shape shaft = bar_solid(0, 15.03, -10, 50);
   const Frame aside = shifted(0.3, 0, 0);
-  const ClashReport report = clashes_of(hub, shaft, aside);
-  ASSERT_THAT(report.clashes, SizeIs(1));
-  EXPECT_NEAR(report.clashes.front().depth, 0.18, 1e-9);
-  EXPECT_NEAR(report.clashes.front().length.value(), 40.0, 1e-9);
+  const FoulReport report = fouls_of(hub, shaft, aside);
+  ASSERT_THAT(report.found, SizeIs(1));
+  EXPECT_NEAR(report.found.front().depth, 0.18, 1e-9);
+  EXPECT_NEAR(report.found.front().length.value(), 40.0, 1e-9);
   const double truth =
       test::shared_volume(bar_solid(15.15, 30, 0, 40), test::moved_solid(shaft, aside));
-  EXPECT_NEAR(report.clashes.front().volume, truth, 1e-3 * truth);
+  EXPECT_NEAR(report.found.front().volume, truth, 1e-3 * truth);
 }
 
 Frame tilted(double degrees) {
@@ -53,27 +53,27 @@ Frame tilted(double degrees) {
 TEST(Accounted, ATiltedPressFitFoulsByWhatIsTooDeepAtItsEnds) {
   const TopoDS_Shape hub = bar_solid(15, 30, 0, 40);
   const TopoDS_Shape shaft = bar_solid(0, 15.03, -10, 50);
-  EXPECT_THAT(clashes_of(hub, shaft, tilted(0.3)).clashes, IsEmpty());
-  const ClashReport report = clashes_of(hub, shaft, tilted(0.6));
+  EXPECT_THAT(fouls_of(hub, shaft, tilted(0.3)).found, IsEmpty());
+  const FoulReport report = fouls_of(hub, shaft, tilted(0.6));
   const double t = 0.6 / 180.0 * kPi;
   const double depth = 20.0 * std::tan(t) + 15.03 / std::cos(t) - 15.15;
-  ASSERT_FALSE(report.clashes.empty());
-  EXPECT_NEAR(report.clashes.front().depth, depth, 1e-6);
+  ASSERT_FALSE(report.found.empty());
+  EXPECT_NEAR(report.found.front().depth, depth, 1e-6);
 }
 
 TopoDS_Shape taper_hole() { return test::turned_solid({{20, 0}, {40, 0}, {40, 40}, {24, 40}}); }
 TopoDS_Shape taper() { return test::turned_solid({{0, 0}, {20, 0}, {24, 40}, {0, 40}}); }
 
 TEST(Accounted, ATaperALittleOffItsAxisIsNoFoul) {
-  EXPECT_THAT(clashes_of(taper_hole(), taper(), shifted(0.1, 0, 0)).clashes, IsEmpty());
+  EXPECT_THAT(fouls_of(taper_hole(), taper(), shifted(0.1, 0, 0)).found, IsEmpty());
 }
 
 // Square to the surface 0.4 cos(a) deep, tan(a) = 0.1, where 0.5 % of 44 may be.
 TEST(Accounted, ATaperFarOffItsAxisFoulsOnOneSide) {
-  const ClashReport report = clashes_of(taper_hole(), taper(), shifted(0.4, 0, 0));
-  ASSERT_THAT(report.clashes, SizeIs(1));
-  EXPECT_NEAR(report.clashes.front().depth, 0.4 * std::cos(std::atan(0.1)) - 0.22, 0.002);
-  EXPECT_EQ(report.clashes.front().cause, "taper off axis");
+  const FoulReport report = fouls_of(taper_hole(), taper(), shifted(0.4, 0, 0));
+  ASSERT_THAT(report.found, SizeIs(1));
+  EXPECT_NEAR(report.found.front().depth, 0.4 * std::cos(std::atan(0.1)) - 0.22, 0.002);
+  EXPECT_EQ(report.found.front().cause, "taper off axis");
 }
 
 /// Ridges of M10 coarse along z, `at` along the pitch; crest and root radii, metal within.
@@ -94,25 +94,25 @@ TopoDS_Shape ridged_nut(double gap) {
 }
 
 TEST(Accounted, ARidgedThreadInStepIsNoFoul) {
-  EXPECT_THAT(clashes_of(ridged_nut(0.05), ridged(5.0, 4.2, 0.0)).clashes, IsEmpty());
+  EXPECT_THAT(fouls_of(ridged_nut(0.05), ridged(5.0, 4.2, 0.0)).found, IsEmpty());
 }
 
 TEST(Accounted, ARidgedThreadHalfAPitchOutOfStepFouls) {
-  EXPECT_FALSE(clashes_of(ridged_nut(0.05), ridged(5.0, 4.2, 0.75)).clashes.empty());
+  EXPECT_FALSE(fouls_of(ridged_nut(0.05), ridged(5.0, 4.2, 0.75)).found.empty());
 }
 
 TEST(Accounted, AScrewThatRunsOnIntoAPlainHoleFouls) {
   const TopoDS_Shape nut =
       test::turned_solid({{4.25, 0}, {15, 0}, {15, 40}, {4.875, 40}, {4.875, 20}, {4.25, 20}});
-  const ClashReport report = clashes_of(nut, bar_solid(0, 5, -5, 45));
-  EXPECT_THAT(report.clashes, SizeIs(1));
+  const FoulReport report = fouls_of(nut, bar_solid(0, 5, -5, 45));
+  EXPECT_THAT(report.found, SizeIs(1));
 }
 
 TEST(Accounted, AScrewInACountersunkTappedHoleIsNoFoul) {
   const TopoDS_Shape nut =
       test::turned_solid({{5.25, 0}, {15, 0}, {15, 20}, {4.25, 20}, {4.25, 1}});
-  const ClashReport report = clashes_of(nut, bar_solid(0, 5, -5, 25));
-  EXPECT_THAT(report.clashes, IsEmpty());
+  const FoulReport report = fouls_of(nut, bar_solid(0, 5, -5, 25));
+  EXPECT_THAT(report.found, IsEmpty());
 }
 
-}  // namespace spotblue::clash_accounted_test
+}  // namespace spotblue::foul_accounted_test

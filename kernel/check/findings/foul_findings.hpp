@@ -7,7 +7,7 @@
 
 namespace spotblue {
 
-/// One for each clash.
-[[nodiscard]] std::vector<Finding> clash_findings(const WorkedGroup& worked);
+/// One for each foul.
+[[nodiscard]] std::vector<Finding> foul_findings(const WorkedGroup& worked);
 
 }  // namespace spotblue

@@ -1,13 +1,13 @@
 #pragma once
 /// @file
-/// Clashes that a measured seat already describes, in closed form: a shaft off the axis of its hole
+/// Fouls that a measured seat already describes, in closed form: a shaft off the axis of its hole
 /// and plane faces that overlap.
 
 #include <optional>
 #include <vector>
 
 #include "geometry/seats/accounted.hpp"
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 
 namespace spotblue::proof {
 
@@ -20,9 +20,9 @@ namespace spotblue::proof {
 /// area.
 [[nodiscard]] double leaning_area(double hole, double shaft, double tilt, Point2 offset);
 
-/// A clash told by numbers, and where a piece of the solids' overlap has to lie to be the same.
-struct ToldClash {
-  Clash clash;               ///< a and b left at 0
+/// A foul told by numbers, and where a piece of the solids' overlap has to lie to be the same.
+struct ToldFoul {
+  Foul foul;                 ///< a and b left at 0
   std::optional<Ring> ring;  ///< about the seat's axis
   std::optional<Band> band;  ///< between the faces
   /// By itself beyond doubt and whole; else the solids are asked too.
@@ -39,11 +39,11 @@ struct FoulScene {
   Frame to_a;
 };
 
-/// The clash of a seat that fouls: what of the shaft lies deeper than a seat may.
-[[nodiscard]] ToldClash radial_foul(const FoulScene& scene, const RadialSeat& seat);
+/// The foul of a seat that fouls: what of the shaft lies deeper than a seat may.
+[[nodiscard]] ToldFoul radial_foul(const FoulScene& scene, const RadialSeat& seat);
 /// The same of a taper; its tilt is left aside.
-[[nodiscard]] ToldClash taper_foul(const FoulScene& scene, const TaperSeat& seat);
-/// The clash of two faces that overlap.
-[[nodiscard]] ToldClash axial_foul(const FoulScene& scene, const AxialSeat& seat);
+[[nodiscard]] ToldFoul taper_foul(const FoulScene& scene, const TaperSeat& seat);
+/// The foul of two faces that overlap.
+[[nodiscard]] ToldFoul axial_foul(const FoulScene& scene, const AxialSeat& seat);
 
 }  // namespace spotblue::proof

@@ -5,10 +5,10 @@
 #include <numbers>
 #include <random>
 
-#include "spotblue/geometry/clash.hpp"
+#include "spotblue/geometry/foul.hpp"
 #include "support/value_parts.hpp"
 
-namespace spotblue::clash_proof_test {
+namespace spotblue::foul_proof_test {
 
 using test::block_part;
 using test::hexagon_part;
@@ -34,9 +34,9 @@ Seats all_pairs(const Model& model) {
 
 std::vector<std::string> unsettled(const Model& model, const Seats& seats) {
   std::vector<std::string> names;
-  for (const Clash& clash : find_clashes(model, seats, {}, {}).clashes) {
-    names.push_back(model.occurrences[clash.a].id + " x " + model.occurrences[clash.b].id + ": " +
-                    clash.cause);
+  for (const Foul& foul : find_fouls(model, seats, {}, {}).found) {
+    names.push_back(model.occurrences[foul.a].id + " x " + model.occurrences[foul.b].id + ": " +
+                    foul.cause);
   }
   return names;
 }
@@ -107,7 +107,7 @@ Station station_with(double hole, double screw_diameter, const Frame& pose) {
   return station;
 }
 
-TEST(ClashProof, AStationOfPressedAndBoltedPartsNeedsNoBoolean) {
+TEST(FoulProof, AStationOfPressedAndBoltedPartsNeedsNoBoolean) {
   for (const Frame& pose :
        {Frame{}, compose(shifted(100, -50, 20), rotated(unit({1, 2, 3}), 0.7))}) {
     const Station station = station_with(9.0, 8.0, pose);
@@ -115,7 +115,7 @@ TEST(ClashProof, AStationOfPressedAndBoltedPartsNeedsNoBoolean) {
   }
 }
 
-TEST(ClashProof, ScrewsInTappedHolesAreAccountedForByTheirThreads) {
+TEST(FoulProof, ScrewsInTappedHolesAreAccountedForByTheirThreads) {
   Station station = station_with(6.8, 8.0, {});
   EXPECT_EQ(unsettled(station.model, station.seats).size(), 4U);
   for (std::size_t i = 0; i < 4; ++i) {
@@ -133,14 +133,14 @@ TEST(ClashProof, ScrewsInTappedHolesAreAccountedForByTheirThreads) {
   EXPECT_THAT(unsettled(station.model, station.seats), IsEmpty());
 }
 
-TEST(ClashProof, APressWithoutASeatIsNotCleared) {
+TEST(FoulProof, APressWithoutASeatIsNotCleared) {
   Station station = station_with(9.0, 8.0, {});
   station.seats.radial.clear();
   EXPECT_THAT(unsettled(station.model, station.seats),
               testing::ElementsAre(HasSubstr("part 1 x part 2: undecided")));
 }
 
-TEST(ClashProof, AShoulderSunkIntoAPressedBoreIsNotHiddenByThePress) {
+TEST(FoulProof, AShoulderSunkIntoAPressedBoreIsNotHiddenByThePress) {
   Station station = station_with(9.0, 8.0, {});
   // The flange goes 0.5 mm into the housing's face.
   station.model.occurrences[1].frame = shifted(0, 0, -0.5);
@@ -148,14 +148,14 @@ TEST(ClashProof, AShoulderSunkIntoAPressedBoreIsNotHiddenByThePress) {
               testing::Contains(HasSubstr("part 1 x part 2: undecided")));
 }
 
-TEST(ClashProof, TouchingFacesAreClear) {
+TEST(FoulProof, TouchingFacesAreClear) {
   const Product cube = block_part({0, 0, 0}, {10, 10, 10});
   const Frame pose = rotated(unit({3, 1, 2}), 1.1);
   const Model model = placed_model({{cube, pose}, {cube, compose(pose, shifted(10, 3, 0))}});
   EXPECT_THAT(unsettled(model, all_pairs(model)), IsEmpty());
 }
 
-TEST(ClashProof, ThePartInItsOwnPlaceIsNotCleared) {
+TEST(FoulProof, ThePartInItsOwnPlaceIsNotCleared) {
   const Product cube = block_part({0, 0, 0}, {10, 10, 10});
   const Product bush = ring_part(10, 15, 0, 40);
   for (const Product& part : {cube, bush}) {
@@ -164,14 +164,14 @@ TEST(ClashProof, ThePartInItsOwnPlaceIsNotCleared) {
   }
 }
 
-TEST(ClashProof, APartWhollyInsideAnotherIsNotCleared) {
+TEST(FoulProof, APartWhollyInsideAnotherIsNotCleared) {
   const Product block = block_part({-40, -40, 0}, {40, 40, 40}, {{0, 0, 30}});
   const Product pin = ring_part(0, 2, 10, 20);
   const Model model = placed_model({{block, Frame{}}, {pin, shifted(28, 0, 0)}});
   EXPECT_EQ(unsettled(model, all_pairs(model)).size(), 1U);
 }
 
-TEST(ClashProof, ATongueBetweenTwoTouchingBlocksIsClear) {
+TEST(FoulProof, ATongueBetweenTwoTouchingBlocksIsClear) {
   const Product block = block_part({0, 0, 0}, {10, 10, 10});
   const Product tongue = block_part({10, 2, -5}, {14, 8, 15});
   const Model model =
@@ -179,21 +179,21 @@ TEST(ClashProof, ATongueBetweenTwoTouchingBlocksIsClear) {
   EXPECT_THAT(unsettled(model, all_pairs(model)), IsEmpty());
 }
 
-TEST(ClashProof, AKeyThroughAHoleWiderThanItIsClear) {
+TEST(FoulProof, AKeyThroughAHoleWiderThanItIsClear) {
   const Product plate = block_part({-40, -40, 0}, {40, 40, 10}, {{0, 0, 30}});
   const Product key = block_part({-4, -8, -10}, {4, 8, 30});
   const Model model = placed_model({{plate, Frame{}}, {key, shifted(3, 3, 0)}});
   EXPECT_THAT(unsettled(model, all_pairs(model)), IsEmpty());
 }
 
-TEST(ClashProof, MatingTapersAreClear) {
+TEST(FoulProof, MatingTapersAreClear) {
   const Product arbor = turned_part({{0, 0}, {10, 0}, {12, 40}, {0, 40}});
   const Product socket = turned_part({{10, 0}, {30, 0}, {30, 40}, {12, 40}});
   const Model model = placed_model({{arbor, Frame{}}, {socket, Frame{}}});
   EXPECT_THAT(unsettled(model, all_pairs(model)), IsEmpty());
 }
 
-TEST(ClashProof, ATaperDrivenInIsNotClearedWithoutItsSeat) {
+TEST(FoulProof, ATaperDrivenInIsNotClearedWithoutItsSeat) {
   const Product arbor = turned_part({{0, 0}, {10, 0}, {12, 40}, {0, 40}});
   const Product socket = turned_part({{10, 0}, {30, 0}, {30, 40}, {12, 40}});
   const Model model = placed_model({{arbor, shifted(0, 0, -0.2)}, {socket, Frame{}}});
@@ -209,14 +209,14 @@ TEST(ClashProof, ATaperDrivenInIsNotClearedWithoutItsSeat) {
   EXPECT_THAT(unsettled(model, seats), IsEmpty());
 }
 
-TEST(ClashProof, AnOffAxisShaftInAWideHoleIsClear) {
+TEST(FoulProof, AnOffAxisShaftInAWideHoleIsClear) {
   const Product hub = ring_part(15, 30, 0, 40);
   const Product shaft = ring_part(0, 14.8, -10, 50);
   const Model model = placed_model({{hub, Frame{}}, {shaft, shifted(0.15, 0.1, 0)}});
   EXPECT_THAT(unsettled(model, all_pairs(model)), IsEmpty());
 }
 
-TEST(ClashProof, AlikePairsAreLookedAtOnce) {
+TEST(FoulProof, AlikePairsAreLookedAtOnce) {
   std::vector<std::pair<Product, Frame>> parts{{ring_part(15, 30, 0, 40), Frame{}},
                                                {ring_part(0, 14.8, -10, 50), Frame{}}};
   Model model = placed_model(parts);
@@ -231,10 +231,10 @@ TEST(ClashProof, AlikePairsAreLookedAtOnce) {
   for (std::size_t i = 0; i < 50; ++i) {
     seats.near_pairs.emplace_back(OccurrenceId(2 * i), OccurrenceId(2 * i + 1));
   }
-  const ClashReport report = find_clashes(model, seats, {}, {});
+  const FoulReport report = find_fouls(model, seats, {}, {});
   EXPECT_EQ(report.effort.pairs, 50U);
   EXPECT_EQ(report.effort.distinct_pairs, 1U);
   EXPECT_EQ(report.effort.exact_pairs, 0U);
 }
 
-}  // namespace spotblue::clash_proof_test
+}  // namespace spotblue::foul_proof_test

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// Real solids for the clash tests and Open CASCADE's own boolean as the judge of what they share.
+/// Real solids for the foul tests and Open CASCADE's own boolean as the judge of what they share.
 
 #include <TopoDS_Shape.hxx>
 #include <random>
