@@ -21,6 +21,7 @@ void bind_threads(py::module_& module);
 void bind_elastic(py::module_& module);
 void bind_press_fit(py::module_& module);
 void bind_loosening(py::module_& module);
+void bind_bearing_loads(py::module_& module);
 void bind_plain_bearing(py::module_& module);
 void bind_shaft_section(py::module_& module);
 void bind_gears(py::module_& module);

@@ -7,7 +7,10 @@ from __future__ import annotations
 
 import math
 import pickle
+import random
 import unittest
+
+import scipy.linalg
 
 from spotblue import base, errors, mechanics, standards
 
@@ -201,6 +204,46 @@ class Bearings(unittest.TestCase):
         load = mechanics.thrust_load(ring, 300.0, rpm=60.0, thrust_n=600.0)
         self.assertEqual(load.pressure_mpa, 2.0)
         self.assertAlmostEqual(load.speed_m_s, 2 * math.pi * 140 / 9 / 1000)
+
+
+class BearingLoads(unittest.TestCase):
+    def test_an_overhung_load_lifts_the_far_bearing(self) -> None:
+        # By hand: 900 x 60/180 = 300.
+        force = mechanics.StationForce(at_mm=240.0, force_n=900.0)
+        loads = mechanics.bearing_loads([force], [0.0, 180.0])
+        self.assertAlmostEqual(loads.loads_n[0], -300.0)
+        self.assertAlmostEqual(loads.loads_n[1], 1200.0)
+        self.assertEqual(loads.moment_nm, 0.0)
+
+    def test_three_bearings_share_by_declaration_only(self) -> None:
+        force = mechanics.StationForce(at_mm=10.0, force_n=90.0)
+        places = [0.0, 20.0, 60.0]
+        self.assertIn("3 bearings", mechanics.bearing_loads([force], places).unknown)
+        evenly = mechanics.bearing_loads([force], places, sharing="evenly")
+        self.assertEqual(list(evenly.loads_n), [30.0, 30.0, 30.0])
+
+    def test_no_number_is_refused_by_its_name(self) -> None:
+        force = mechanics.StationForce(at_mm=math.nan, force_n=1.0)
+        with self.assertRaises(errors.BadInputError) as caught:
+            mechanics.bearing_loads([force], [0.0, 1.0])
+        self.assertIn("forces[0].at_mm", str(caught.exception))
+
+    def test_loads_are_those_of_least_squares_on_the_equations_of_balance(self) -> None:
+        draw = random.Random(20261201)
+        for _ in range(1000):
+            places = [draw.uniform(-500, 500), draw.uniform(-500, 500)]
+            if abs(places[0] - places[1]) < 1.0:
+                continue
+            forces = [
+                mechanics.StationForce(at_mm=draw.uniform(-500, 500), force_n=draw.uniform(-1e4, 1e4))
+                for _ in range(draw.randint(1, 6))
+            ]
+            sums = [sum(f.force_n for f in forces), sum(f.force_n * f.at_mm for f in forces)]
+            solved, *_ = scipy.linalg.lstsq([[1.0, 1.0], places], sums)
+            loads = mechanics.bearing_loads(forces, places).loads_n
+            scale = 1.0 + max(abs(load) for load in solved)
+            for got, expected in zip(loads, solved):
+                self.assertAlmostEqual(got / scale, expected / scale, places=9)
 
 
 class Sections(unittest.TestCase):
