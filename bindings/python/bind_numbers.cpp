@@ -14,7 +14,7 @@ void bind_numbers(py::module_& module) {
   py::module_ mechanics = module.def_submodule("mechanics", "Mechanics of machine parts.");
   for (const auto bind :
        {bind_elastic, bind_press_fit, bind_loosening, bind_bearing_loads, bind_plain_bearing,
-        bind_shaft_section, bind_gears, bind_stack, bind_stock, bind_make_to_suit}) {
+        bind_shaft_section, bind_gears, bind_stack, bind_play, bind_stock, bind_make_to_suit}) {
     bind(mechanics);
   }
 }

@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <atomic>
 #include <cmath>
-#include <random>
 #include <thread>
+#include <utility>
 
+#include "mechanics/gap_draw.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/stack.hpp"
 
@@ -17,70 +18,12 @@ constexpr std::size_t kBlock = 4096;
 constexpr double kLow = 0.00135;
 constexpr double kHigh = 0.99865;
 
-// A dimension's part in the gap, mm: what it is in the middle, and how far it strays.
-struct Part {
-  double middle = 0.0;
-  double half = 0.0;  // uniform: half the width; normal: standard deviation
-  StackSpread spread = StackSpread::uniform;
-};
-
-std::vector<Part> parts_of(std::span<const StackDimension> loop) {
-  std::vector<Part> parts;
-  for (const StackDimension& dimension : loop) {
-    const double sign = dimension.sense == StackSense::opens ? 1.0 : -1.0;
-    const double half = 0.5 * dimension.limits.width().in_mm();
-    const bool normal = dimension.spread == StackSpread::normal;
-    parts.push_back({sign * 0.5 * (dimension.limits.lower + dimension.limits.upper).in_mm(),
-                     normal ? 0.5 * half : half, dimension.spread});
-  }
-  return parts;
-}
-
 std::mt19937_64 generator(std::uint64_t seed, std::size_t block) {
   const auto number = static_cast<std::uint64_t>(block);
   std::seed_seq words{static_cast<std::uint32_t>(seed), static_cast<std::uint32_t>(seed >> 32U),
                       static_cast<std::uint32_t>(number),
                       static_cast<std::uint32_t>(number >> 32U)};
   return std::mt19937_64(words);
-}
-
-void draw_block(std::span<const Part> parts, std::uint64_t seed, std::size_t block,
-                std::span<double> gaps) {
-  std::mt19937_64 random = generator(seed, block);
-  std::normal_distribution<double> normal;
-  // The upper 53 bits make a number from 0 up to 1, whatever the library.
-  const auto uniform = [&random] { return static_cast<double>(random() >> 11U) * 0x1.0p-53; };
-  for (double& gap : gaps) {
-    gap = 0.0;
-    for (const Part& part : parts) {
-      const double off =
-          part.spread == StackSpread::normal ? normal(random) : 2.0 * uniform() - 1.0;
-      gap += part.middle + part.half * off;
-    }
-  }
-}
-
-std::vector<double> draw_all(std::span<const Part> parts, const StackDraw& draw) {
-  std::vector<double> gaps(draw.samples);
-  const std::size_t blocks = (draw.samples + kBlock - 1) / kBlock;
-  std::atomic<std::size_t> next{0};
-  const auto work = [&] {
-    for (std::size_t block = next++; block < blocks; block = next++) {
-      const std::size_t from = block * kBlock;
-      const std::size_t count = std::min(kBlock, draw.samples - from);
-      draw_block(parts, draw.seed, block, std::span(gaps).subspan(from, count));
-    }
-  };
-  const unsigned asked = draw.threads > 0 ? draw.threads : std::thread::hardware_concurrency();
-  const std::size_t helpers = std::min<std::size_t>(std::max(asked, 1U), blocks) - 1;
-  std::vector<std::jthread> threads;
-  threads.reserve(helpers);
-  for (std::size_t i = 0; i < helpers; ++i) {
-    threads.emplace_back(work);
-  }
-  work();
-  threads.clear();  // waits for them
-  return gaps;
 }
 
 // Sum over all, added up block by block: the same on any number of threads.
@@ -107,14 +50,47 @@ Length quantile(std::vector<double>& gaps, double share) {
 
 }  // namespace
 
-StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted, const StackDraw& draw) {
-  require_stack(loop);
+LengthDraw::LengthDraw(std::uint64_t seed, std::size_t block) : random_(generator(seed, block)) {}
+
+double LengthDraw::off_middle(const StackDimension& dimension) {
+  const double half = 0.5 * dimension.limits.width().in_mm();
+  if (dimension.spread == StackSpread::normal) {
+    return 0.5 * half * normal_(random_);
+  }
+  // The upper 53 bits make a number from 0 up to 1, whatever the library.
+  const double share = static_cast<double>(random_() >> 11U) * 0x1.0p-53;
+  return half * (2.0 * share - 1.0);
+}
+
+std::vector<double> draw_blocks(const StackDraw& draw, const DrawBlock& block) {
   if (draw.samples == 0) {
     throw Error(ErrorCode::bad_input, {{}, "samples"}, "need at least 1 sample, got 0",
                 "draw some 100000");
   }
-  const std::vector<Part> parts = parts_of(loop);
-  std::vector<double> gaps = draw_all(parts, draw);
+  std::vector<double> gaps(draw.samples);
+  const std::size_t blocks = (draw.samples + kBlock - 1) / kBlock;
+  std::atomic<std::size_t> next{0};
+  const auto work = [&] {
+    for (std::size_t number = next++; number < blocks; number = next++) {
+      const std::size_t from = number * kBlock;
+      const std::size_t count = std::min(kBlock, draw.samples - from);
+      LengthDraw lengths(draw.seed, number);
+      block(lengths, std::span(gaps).subspan(from, count));
+    }
+  };
+  const unsigned asked = draw.threads > 0 ? draw.threads : std::thread::hardware_concurrency();
+  const std::size_t helpers = std::min<std::size_t>(std::max(asked, 1U), blocks) - 1;
+  std::vector<std::jthread> threads;
+  threads.reserve(helpers);
+  for (std::size_t i = 0; i < helpers; ++i) {
+    threads.emplace_back(work);
+  }
+  work();
+  threads.clear();  // waits for them
+  return gaps;
+}
+
+StackOutcome outcome_of(std::vector<double> gaps, Limits wanted) {
   const auto count = static_cast<double>(gaps.size());
   const double mean = sum(gaps, [](double gap) { return gap; }) / count;
   const double variance =
@@ -133,6 +109,21 @@ StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted, cons
   outcome.middle = quantile(gaps, 0.5);
   outcome.high = quantile(gaps, kHigh);
   return outcome;
+}
+
+StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted, const StackDraw& draw) {
+  require_stack(loop);
+  std::vector<double> gaps = draw_blocks(draw, [&loop](LengthDraw& lot, std::span<double> into) {
+    for (double& gap : into) {
+      gap = 0.0;
+      for (const StackDimension& dimension : loop) {
+        const double middle = 0.5 * (dimension.limits.lower + dimension.limits.upper).in_mm();
+        gap +=
+            (dimension.sense == StackSense::opens ? middle : -middle) + lot.off_middle(dimension);
+      }
+    }
+  });
+  return outcome_of(std::move(gaps), wanted);
 }
 
 }  // namespace spotblue

@@ -25,6 +25,7 @@ void bind_bearing_loads(py::module_& module);
 void bind_plain_bearing(py::module_& module);
 void bind_shaft_section(py::module_& module);
 void bind_gears(py::module_& module);
+void bind_play(py::module_& module);
 void bind_stack(py::module_& module);
 void bind_stock(py::module_& module);
 void bind_make_to_suit(py::module_& module);
