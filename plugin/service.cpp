@@ -22,6 +22,7 @@
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/report/json.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue::plugin {
 namespace {
@@ -171,9 +172,18 @@ void fill(host::LookResult& result, const Subject& subject) {
 std::vector<host::Value> values(const std::vector<Quantity>& quantities) {
   std::vector<host::Value> all;
   for (const Quantity& one : quantities) {
-    const auto* const text = std::get_if<std::string>(&one.value);
-    all.push_back(text != nullptr ? host::Value{one.key, 0.0, *text}
-                                  : host::Value{one.key, plain(std::get<double>(one.value)), ""});
+    const double* const number = number_in(one);
+    all.push_back(number != nullptr
+                      ? host::Value{key_of(one), plain(*number), ""}
+                      : host::Value{key_of(one), 0.0, text_of(std::get<Saying>(one.value))});
+  }
+  return all;
+}
+
+std::vector<std::string> names(const std::vector<Reference>& references) {
+  std::vector<std::string> all;
+  for (const Reference& one : references) {
+    all.push_back(one.name);
   }
   return all;
 }
@@ -184,9 +194,10 @@ void fill(host::CheckResult& result, const Subject& subject) {
   result.nonconforming = count.nonconforming;
   result.undecided = count.undecided;
   for (const Finding& one : subject.result.findings) {
-    result.findings.push_back({one.id, one.kind, std::string(outcome_name(one.outcome)), one.about,
-                               values(one.wanted), values(one.found), values(one.margin), one.basis,
-                               one.advice, one.caution});
+    result.findings.push_back({one.id, one.kind, std::string(outcome_name(one.outcome)),
+                               names(one.about), values(one.wanted), values(one.found),
+                               values(one.margin), text_of(one.basis), text_of(one.advice),
+                               text_of(one.caution)});
   }
   result.json = check_json(subject.result);
 }

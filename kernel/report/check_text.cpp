@@ -13,6 +13,7 @@
 #include "report/look_notes.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -117,9 +118,9 @@ class CheckText {
 
   [[nodiscard]] std::string about_text(const Finding& finding) const {
     std::string text;
-    for (const std::string& id : finding.about) {
+    for (const Reference& about : finding.about) {
       text += text.empty() ? "" : "  with  ";
-      text += spelt_in(id, style_.unit);
+      text += spelt_in(about.name, style_.unit);
     }
     return text;
   }
@@ -140,8 +141,9 @@ class CheckText {
     if (finding.caution.empty()) {
       return "";
     }
-    const auto [place, fresh] = caution_at_.try_emplace(finding.caution, finding.id);
-    return fresh ? shown_text(finding.caution) : "as for " + place->second;
+    const std::string caution = shown_text(text_of(finding.caution, style_.unit));
+    const auto [place, fresh] = caution_at_.try_emplace(caution, finding.id);
+    return fresh ? caution : "as for " + place->second;
   }
 
   [[nodiscard]] std::string summary() const {

@@ -8,107 +8,15 @@
 #include <optional>
 #include <vector>
 
+#include "report/measure_text.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
 namespace {
-
-enum class End { both, least, most };
-
-/// A key taken apart: "clearance_min_mm" is the least end of "clearance" in mm.
-struct KeyParts {
-  std::string name;
-  End end = End::both;
-  std::string unit;
-};
-
-bool cut(std::string& text, std::string_view ending) {
-  if (!text.ends_with(ending)) {
-    return false;
-  }
-  text.erase(text.size() - ending.size());
-  return true;
-}
-
-/// A unit of force, pressure or speed by its key, as metric and as inch jobs show it.
-struct WorkUnit {
-  std::string_view key, name, inch_name;
-  double in_inch_jobs;  // value in the inch job's unit, of 1 in the metric one
-};
-// By the definitions of the units: 1 in is 25.4 mm, 1 lb 0.45359237 kg, standard gravity 9.80665
-// m/s2. Longer keys first.
-constexpr std::array<WorkUnit, 9> kWorkUnits{{
-    {"mpa_m_s", "MPa m/s", "psi ft/min", 145.03774 * 196.85039},
-    {"m_s", "m/s", "ft/min", 196.85039},
-    {"mpa", "MPa", "psi", 145.03774},
-    {"nm", "N m", "lbf in", 8.8507458},
-    {"n", "N", "lbf", 0.22480894},
-    {"um", "um", "uin", 39.370079},
-    {"c", "deg C", "deg C", 1.0},
-    {"rpm", "rev/min", "rev/min", 1.0},
-    {"percent", "%", "%", 1.0},
-}};
-
-const WorkUnit* find_work_unit(std::string_view key) {
-  const auto* const found = std::find_if(kWorkUnits.begin(), kWorkUnits.end(),
-                                         [&](const WorkUnit& unit) { return unit.key == key; });
-  return found == kWorkUnits.end() ? nullptr : found;
-}
-
-std::string unit_of_key(const std::string& key) {
-  for (const WorkUnit& unit : kWorkUnits) {
-    if (key.ends_with("_" + std::string(unit.key))) {
-      return std::string(unit.key);
-    }
-  }
-  const auto at = key.rfind('_');
-  return at == std::string::npos ? "" : key.substr(at + 1);
-}
-
-KeyParts parts_of(const Quantity& quantity) {
-  KeyParts parts{quantity.key, End::both, ""};
-  if (std::holds_alternative<double>(quantity.value)) {
-    parts.unit = unit_of_key(parts.name);
-    cut(parts.name, "_" + parts.unit);
-    parts.end = cut(parts.name, "_min")   ? End::least
-                : cut(parts.name, "_max") ? End::most
-                                          : End::both;
-  }
-  std::replace(parts.name.begin(), parts.name.end(), '_', ' ');
-  return parts;
-}
-
-std::string number_text(double value, const std::string& key_unit, LengthUnit unit) {
-  if (key_unit == "mm") {
-    return length_cell(value, unit);
-  }
-  if (key_unit == "mm2") {
-    return area_cell(value, unit);
-  }
-  if (key_unit == "mm3") {
-    return volume_cell(value, unit);
-  }
-  if (key_unit == "deg") {
-    return without_minus_zero(fmt::format("{:.3f}", value));
-  }
-  const WorkUnit* const work = find_work_unit(key_unit);
-  if (work == nullptr) {
-    return without_minus_zero(fmt::format("{:.6g}", value));
-  }
-  return without_minus_zero(
-      fmt::format("{:.4g}", unit == LengthUnit::inch ? value * work->in_inch_jobs : value));
-}
-
-std::string shown_unit(const std::string& key_unit, LengthUnit unit) {
-  if (const WorkUnit* const work = find_work_unit(key_unit)) {
-    return std::string(unit == LengthUnit::inch ? work->inch_name : work->name);
-  }
-  const bool inches = unit == LengthUnit::inch && key_unit.starts_with("mm");
-  return inches ? "in" + key_unit.substr(2) : key_unit;
-}
 
 class Cell {
  public:
@@ -138,35 +46,47 @@ struct QuantityRow {
   std::array<Cell, 3> cells;  // wanted, found, margin
 };
 
+std::string words_of(const std::string& name) {
+  std::string words = name;
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return words;
+}
+
+std::string value_text(const Quantity& quantity, LengthUnit unit) {
+  const auto* const measure = std::get_if<Measure>(&quantity.value);
+  return measure != nullptr ? measure_cell(*measure, unit)
+                            : shown_text(text_of(std::get<Saying>(quantity.value), unit));
+}
+
+std::string_view shown_unit(const Quantity& quantity, LengthUnit unit) {
+  return unit_of(dimension_of(quantity), unit);
+}
+
 class QuantityRows {
  public:
   explicit QuantityRows(LengthUnit unit) : unit_(unit) {}
 
   void add(const std::vector<Quantity>& quantities, std::size_t column) {
     for (const Quantity& quantity : quantities) {
-      const KeyParts parts = parts_of(quantity);
-      Cell& cell = row(parts).cells[column];
-      const auto* const number = std::get_if<double>(&quantity.value);
-      const std::string text = number != nullptr
-                                   ? number_text(*number, parts.unit, unit_)
-                                   : shown_text(std::get<std::string>(quantity.value));
-      (parts.end == End::least  ? cell.least
-       : parts.end == End::most ? cell.most
-                                : cell.single) = text;
+      Cell& cell = row(quantity).cells[column];
+      (quantity.end == RangeEnd::least      ? cell.least
+       : quantity.end == RangeEnd::greatest ? cell.most
+                                            : cell.single) = value_text(quantity, unit_);
     }
   }
   [[nodiscard]] const std::vector<QuantityRow>& rows() const { return rows_; }
 
  private:
-  QuantityRow& row(const KeyParts& parts) {
-    const std::string shown = shown_unit(parts.unit, unit_);
+  QuantityRow& row(const Quantity& quantity) {
+    const std::string name = words_of(quantity.name);
+    const std::string_view shown = shown_unit(quantity, unit_);
     const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const QuantityRow& row) {
-      return row.name == parts.name && row.unit == shown;
+      return row.name == name && row.unit == shown;
     });
     if (found != rows_.end()) {
       return *found;
     }
-    return rows_.emplace_back(QuantityRow{parts.name, shown, {}});
+    return rows_.emplace_back(QuantityRow{name, std::string(shown), {}});
   }
 
   LengthUnit unit_;
@@ -232,32 +152,30 @@ std::string margin_text(const Finding& finding, LengthUnit unit) {
     return "";
   }
   const Quantity& first = finding.margin.front();
-  const KeyParts parts = parts_of(first);
-  const auto* const number = std::get_if<double>(&first.value);
-  return number == nullptr ? shown_text(std::get<std::string>(first.value))
-                           : fmt::format("{} {}", number_text(*number, parts.unit, unit),
-                                         shown_unit(parts.unit, unit));
+  const std::string_view unit_name = shown_unit(first, unit);
+  return value_text(first, unit) + (unit_name.empty() ? "" : " ") + std::string(unit_name);
 }
 
-std::string spelt_within(std::string_view text, const Finding& finding, LengthUnit unit) {
-  std::string result(text);
-  for (const std::string& id : finding.about) {
-    result = replaced(result, id, spelt_in(id, unit));
+std::string spelt_within(const Saying& saying, const Finding& finding, LengthUnit unit) {
+  std::string result = text_of(saying, unit);
+  for (const Reference& about : finding.about) {
+    result = replaced(result, about.name, spelt_in(about.name, unit));
   }
   return shown_text(result);
 }
 
 std::string alike_key(const Finding& finding) {
   std::string key = finding.kind + '\n' + std::string(outcome_name(finding.outcome)) + '\n';
-  std::string reasons = finding.basis + '\n' + finding.advice + '\n' + finding.caution;
-  for (const std::string& id : finding.about) {
-    const std::string name = without_place(id);
+  std::string reasons =
+      text_of(finding.basis) + '\n' + text_of(finding.advice) + '\n' + text_of(finding.caution);
+  for (const Reference& about : finding.about) {
+    const std::string name = without_place(about.name);
     key += name + '\n';
-    reasons = replaced(reasons, id, name);
+    reasons = replaced(reasons, about.name, name);
   }
   Finding placeless = finding;
   std::erase_if(placeless.found,
-                [](const Quantity& quantity) { return quantity.key.starts_with("at_"); });
+                [](const Quantity& quantity) { return quantity.name.starts_with("at_"); });
   return key + quantities_text(placeless, LengthUnit::mm, 0, 0) + reasons;
 }
 

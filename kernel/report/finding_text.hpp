@@ -18,7 +18,7 @@ namespace spotblue {
 [[nodiscard]] std::string margin_text(const Finding& finding, LengthUnit unit);
 
 /// Feature ids that the finding is about, wherever they stand in `text`, spelt in the unit.
-[[nodiscard]] std::string spelt_within(std::string_view text, const Finding& finding,
+[[nodiscard]] std::string spelt_within(const Saying& saying, const Finding& finding,
                                        LengthUnit unit);
 
 /// Equal for findings that differ only in where in the assembly they are.

@@ -1,5 +1,6 @@
 #include "report/json_members.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -25,11 +26,11 @@ void quantities_field(JsonWriter& out, std::string_view key,
   out.key(key);
   out.open_object();
   for (const Quantity& quantity : quantities) {
-    out.key(quantity.key);
-    if (const auto* const number = std::get_if<double>(&quantity.value)) {
+    out.key(key_of(quantity));
+    if (const double* const number = number_in(quantity)) {
       out.number(*number);
     } else {
-      out.text(std::get<std::string>(quantity.value));
+      out.text(text_of(std::get<Saying>(quantity.value)));
     }
   }
   out.close_object();

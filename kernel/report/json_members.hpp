@@ -20,6 +20,7 @@
 #include "spotblue/base/words.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/group/group.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
 
@@ -199,6 +200,15 @@ class JsonMembers {
     }
     out_.close_array();
   }
+  void say(std::string_view key, const std::vector<Reference>& references) {
+    out_.key(key);
+    out_.open_array();
+    for (const Reference& reference : references) {
+      out_.text(reference.name);
+    }
+    out_.close_array();
+  }
+  void say(std::string_view key, const Saying& saying) { field(out_, key, text_of(saying)); }
   void say(std::string_view key, const std::vector<Quantity>& held) {
     quantities_field(out_, key, held);
   }

@@ -23,6 +23,7 @@
 #include <variant>
 
 #include "plugin/subject/document_faces.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "spotblue/report/values.hpp"
 
 namespace spotblue::plugin {
@@ -143,11 +144,11 @@ void drop_notes(const Handle(XCAFDoc_NotesTool) & notes) {
 // Labels that a finding is about: faces of its features, or its parts.
 std::vector<TDF_Label> labels_of(const Subject& subject, const Finding& finding) {
   std::vector<TDF_Label> labels;
-  for (const std::string& id : finding.about) {
-    if (const auto feature = find_feature(subject.result.look.model, id)) {
+  for (const Reference& about : finding.about) {
+    if (const auto feature = find_feature(subject.result.look.model, about.name)) {
       const std::vector<TDF_Label> faces = face_labels(subject, *feature);
       labels.insert(labels.end(), faces.begin(), faces.end());
-    } else if (const auto part = find_product(subject.result.look.model, id)) {
+    } else if (const auto part = find_product(subject.result.look.model, about.name)) {
       labels.push_back(label_of_product(subject, *part));
     }
   }
@@ -155,9 +156,13 @@ std::vector<TDF_Label> labels_of(const Subject& subject, const Finding& finding)
 }
 
 std::string words_for(const Finding& finding) {
-  return fmt::format("{} {}: {}{}{}{}{}", outcome_name(finding.outcome), finding.id,
-                     fmt::join(finding.about, " with "), finding.advice.empty() ? "" : ": ",
-                     finding.advice, finding.caution.empty() ? "" : ". Caution: ", finding.caution);
+  std::string about;
+  for (const Reference& one : finding.about) {
+    about += (about.empty() ? "" : " with ") + one.name;
+  }
+  return fmt::format("{} {}: {}{}{}{}{}", outcome_name(finding.outcome), finding.id, about,
+                     finding.advice.empty() ? "" : ": ", text_of(finding.advice),
+                     finding.caution.empty() ? "" : ". Caution: ", text_of(finding.caution));
 }
 
 }  // namespace

@@ -29,11 +29,12 @@ Mark mark_of(Outcome outcome) {
 void mark_findings(const Subject& subject, Marks& marks) {
   const Model& model = subject.result.look.model;
   for (const Finding& finding : subject.result.findings) {
-    for (const std::string& about : finding.about) {
-      if (const auto feature = find_feature(model, about)) {
+    for (const Reference& about : finding.about) {
+      if (const auto feature = find_feature(model, about.name)) {
         worsen(marks.features, {feature->product, feature->kind, feature->index},
                mark_of(finding.outcome));
-      } else if (const auto part = find_product(model, about); part && finding.kind == "foul") {
+      } else if (const auto part = find_product(model, about.name);
+                 part && finding.kind == "foul") {
         worsen(marks.parts, *part, mark_of(finding.outcome));
       }
     }

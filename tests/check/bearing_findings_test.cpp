@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::bearing_findings_test {
@@ -51,9 +52,10 @@ TEST(BearingFinding, ConformsWithinEveryLimit) {
   // 3000 psi, 750 ft/min, as bush makers print.
   EXPECT_NEAR(number(finding.wanted, "pressure_max_mpa"), 20.684, 5e-4);
   EXPECT_NEAR(number(finding.margin, "speed_m_s"), 3.81 - 0.07854, 1e-5);
-  EXPECT_THAT(finding.basis, HasSubstr("Mott, Machine Elements in Mechanical Design, table 16-1"));
-  EXPECT_THAT(finding.advice, HasSubstr("feed hole"));
-  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+  EXPECT_THAT(text_of(finding.basis),
+              HasSubstr("Mott, Machine Elements in Mechanical Design, table 16-1"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("feed hole"));
+  EXPECT_THAT(text_of(finding.caution), HasSubstr("local rules"));
 }
 
 // Another bearing may be missing, and what it takes of the load.
@@ -62,7 +64,7 @@ TEST(BearingFinding, OfAModelThatDidNotArriveWholeIsUndecided) {
   turn(bench, 60, Duty::continuous, 500.0);
   bench.look.model.not_compared = {{"product 'Collar'", "did not arrive"}};
   EXPECT_EQ(only_bearing(bench).outcome, Outcome::undecided);
-  EXPECT_THAT(only_bearing(bench).advice, HasSubstr("export the model whole"));
+  EXPECT_THAT(text_of(only_bearing(bench).advice), HasSubstr("export the model whole"));
 }
 
 TEST(BearingFinding, WithoutALoadOnlyTheSpeedIsJudged) {
@@ -70,7 +72,7 @@ TEST(BearingFinding, WithoutALoadOnlyTheSpeedIsJudged) {
   turn(bench, 60, Duty::continuous, std::nullopt);
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("no load is given for Shaft"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("no load is given for Shaft"));
   EXPECT_NEAR(number(finding.margin, "speed_m_s"), 3.81 - 0.07854, 1e-5);
 }
 
@@ -85,7 +87,7 @@ TEST(BearingFinding, TooFastIsTooFastEvenWithoutALoad) {
   turn(bench, 3000, Duty::no_load_slow, std::nullopt);
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("surface speed 3.93 m/s is over 3.81 m/s"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("surface speed 3.93 m/s is over 3.81 m/s"));
 }
 
 // 4000 N is 8 MPa; grey iron bears 4.
@@ -123,7 +125,7 @@ TEST(BearingFinding, SteelOnSteelIsLeftUndecided) {
   turn(bench, 60, Duty::continuous, 500.0);
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("steel on steel"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("steel on steel"));
 }
 
 TEST(BearingFinding, AMaterialThatIsNotGivenIsNamed) {
@@ -131,7 +133,7 @@ TEST(BearingFinding, AMaterialThatIsNotGivenIsNamed) {
   turn(bench, 60, Duty::continuous, 500.0);
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("no material is given for Bush"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("no material is given for Bush"));
 }
 
 // 0.2 on 25 is 0.0080; practice ends at 0.0027 for continuous work.
@@ -140,7 +142,7 @@ TEST(BearingFinding, AWornBearingKnocksAndDoesNotConform) {
   turn(bench, 60, Duty::continuous, 500.0);
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("clearance may be 0.0080 of the diameter"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("clearance may be 0.0080 of the diameter"));
 }
 
 TEST(BearingFinding, AClearanceThatMayBeTooGreatIsUndecided) {
@@ -172,7 +174,7 @@ TEST(BearingFinding, TwoBearingsShareTheLoad) {
   const std::vector<Finding> found = of_kind(bench, "plain bearing");
   ASSERT_EQ(found.size(), 2U);
   EXPECT_NEAR(number(found[1].found, "pressure_mpa"), 0.5, kNear);
-  EXPECT_THAT(found[1].basis, HasSubstr("shared evenly by 2 bearings"));
+  EXPECT_THAT(text_of(found[1].basis), HasSubstr("shared evenly by 2 bearings"));
 }
 
 TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheirMaker) {
@@ -192,7 +194,7 @@ TEST(BearingFinding, WhereBothTurnTheyAreTakenAgainstEachOther) {
   bench.job.turning.push_back({"Bush", 40, Duty::continuous, std::nullopt, std::nullopt, 0});
   const Finding finding = only_bearing(bench);
   EXPECT_NEAR(number(finding.found, "turning_rpm"), 100.0, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("against each other"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("against each other"));
 }
 
 }  // namespace spotblue::bearing_findings_test

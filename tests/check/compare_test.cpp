@@ -8,7 +8,7 @@
 
 namespace spotblue::compare_test {
 
-Finding finding(const char* kind, std::vector<std::string> about, Outcome outcome) {
+Finding finding(const char* kind, std::vector<Reference> about, Outcome outcome) {
   Finding result;
   result.kind = kind;
   result.about = std::move(about);
@@ -24,8 +24,9 @@ CheckResult plan_with(std::vector<Finding> findings) {
 
 Finding with_margin(double wanted_min, double wanted_max, double margin) {
   Finding result = finding("radial fit", {"A: bore 5", "B: outside 5"}, Outcome::conforming);
-  result.wanted = {{"clearance_min_mm", wanted_min}, {"clearance_max_mm", wanted_max}};
-  result.margin = {{"clearance_mm", margin}};
+  result.wanted = {{"clearance", millimetres(wanted_min), RangeEnd::least},
+                   {"clearance", millimetres(wanted_max), RangeEnd::greatest}};
+  result.margin = {{"clearance", millimetres(margin)}};
   return result;
 }
 
@@ -89,8 +90,8 @@ TEST(Compare, AMarginIsAPartOfHalfItsLimits) {
 
 TEST(Compare, AMarginBelowOneLimitIsAPartOfThatLimit) {
   Finding pressure = finding("plain bearing", {"A", "B"}, Outcome::conforming);
-  pressure.wanted = {{"pressure_speed_max_mpa_m_s", 2.0}};
-  pressure.margin = {{"pressure_speed_mpa_m_s", 0.5}};
+  pressure.wanted = {{"pressure_speed", megapascal_metres_per_second(2.0), RangeEnd::greatest}};
+  pressure.margin = {{"pressure_speed", megapascal_metres_per_second(0.5)}};
   EXPECT_DOUBLE_EQ(margin_share(pressure).value(), 0.25);
 }
 

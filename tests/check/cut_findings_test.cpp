@@ -4,6 +4,7 @@
 #include <string>
 
 #include "spotblue/base/error.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/thrown.hpp"
 #include "support/value_parts.hpp"
@@ -67,7 +68,7 @@ TEST_F(CutFindings, SectionAndCornerAgreeWithTheHandCalculation) {
   EXPECT_NEAR(number(found.found, "shoulder_mm"), 29.62, 1e-9);
   EXPECT_NEAR(number(found.found, "corner_bending_kt"), 1.7884, 5.1e-5);
   EXPECT_NEAR(number(found.found, "corner_torsion_kt"), 1.4520, 5.1e-5);
-  EXPECT_NE(found.advice.find("93.6 %"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("93.6 %"), std::string::npos) << text_of(found.advice);
 }
 
 TEST_F(CutFindings, ACutMadeInCodeWithoutItsSizeBeforeIsRefused) {
@@ -80,7 +81,7 @@ TEST_F(CutFindings, ACutMadeInCodeWithoutItsSizeBeforeIsRefused) {
 TEST_F(CutFindings, ALightLoadOnSteelConforms) {
   load(40.0, 0.0, "1045");
   const Finding found = bench.only();
-  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
   EXPECT_NEAR(number(found.found, "torsion_before_mpa"), 7.84, 5e-3);
   EXPECT_NEAR(number(found.found, "torsion_mpa"), 8.38, 5e-3);
 }
@@ -106,7 +107,7 @@ TEST_F(CutFindings, ASharpCornerIsSaidToBeUnknown) {
   cut().fillet = std::nullopt;
   const Finding found = bench.only();
   EXPECT_EQ(found.outcome, Outcome::undecided);
-  EXPECT_NE(found.advice.find("sharp corner"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("sharp corner"), std::string::npos) << text_of(found.advice);
   EXPECT_GT(number(found.found, "sharpest_corner_bending_kt"), 1.7884);
 }
 
@@ -127,7 +128,8 @@ TEST_F(CutFindings, ACutIntoAKeyseatIsFound) {
   keyseat(30.0, 60.0);
   const Finding found = bench.only();
   EXPECT_EQ(found.outcome, Outcome::nonconforming);
-  EXPECT_NE(found.advice.find("runs into part 1: slot 6"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("runs into part 1: slot 6"), std::string::npos)
+      << text_of(found.advice);
   EXPECT_NEAR(number(found.found, "keyseat_distance_mm"), -10.0, 1e-9);
 }
 
@@ -136,7 +138,8 @@ TEST_F(CutFindings, TheDistanceToAKeyseatBeyondTheCutIsSaid) {
   const Finding found = bench.only();
   EXPECT_EQ(found.outcome, Outcome::undecided);
   EXPECT_NEAR(number(found.found, "keyseat_distance_mm"), 2.0, 1e-9);
-  EXPECT_NE(found.advice.find("only 2.000 mm from"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("only 2.000 mm from"), std::string::npos)
+      << text_of(found.advice);
 }
 
 TEST_F(CutFindings, ACutIntoAThreadIsFound) {
@@ -152,7 +155,7 @@ TEST_F(CutFindings, ACutIntoAThreadIsFound) {
   for (const Finding& finding : bench.findings()) {
     if (finding.kind == "shaft section") {
       EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-      EXPECT_NE(finding.advice.find("into the thread M30 (Nut)"), std::string::npos);
+      EXPECT_NE(text_of(finding.advice).find("into the thread M30 (Nut)"), std::string::npos);
       return;
     }
   }

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "check/end_play_rig.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue::end_play_judge_test {
 
@@ -33,9 +34,9 @@ TEST(EndPlay, ALengthToMakeHasTheGeneralTolerance) {
   EXPECT_EQ(finding.outcome, Outcome::undecided);
   EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.196, kNear);
   EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.404, kNear);
-  EXPECT_THAT(text(finding.found, "length_2"), HasSubstr("ISO 2768-1 m"));
-  EXPECT_THAT(finding.basis, HasSubstr("ISO 2768-1:1989, table 1"));
-  EXPECT_THAT(finding.advice,
+  EXPECT_THAT(worded(finding.found, "length_2"), HasSubstr("ISO 2768-1 m"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("ISO 2768-1:1989, table 1"));
+  EXPECT_THAT(text_of(finding.advice),
               HasSubstr("make Bush: face 40 @ 0 to Bush: face 40 @ 2.5 2.404 to 2.646 mm"));
 }
 
@@ -46,8 +47,8 @@ TEST(EndPlay, MetByMostSetsOfPartsButNotTheWorstIsUndecided) {
   rig.want(0.15, 0.402);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("most sets of parts would do"));
-  EXPECT_THAT(finding.advice, HasSubstr("Bush"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("most sets of parts would do"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("Bush"));
 }
 
 TEST(EndPlay, AWantBetweenTheTwoFacesOfAStopIsJudgedByTheLoop) {
@@ -56,7 +57,7 @@ TEST(EndPlay, AWantBetweenTheTwoFacesOfAStopIsJudgedByTheLoop) {
                            Length::mm(0.15), Length::mm(0.4), 12});
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(finding.basis, HasSubstr("line 12"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("line 12"));
 }
 
 // All of one steel, 60 K warmer: the play grows by 0.3 x 11.7e-6 x 60, the rest cancels. The bush
@@ -83,7 +84,7 @@ TEST(EndPlay, WithoutAMaterialNothingIsProvedOfAWarmMachine) {
   rig.want(0.2, 0.4);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(text(finding.found, "warm"), HasSubstr("Stud"));
+  EXPECT_THAT(worded(finding.found, "warm"), HasSubstr("Stud"));
 }
 
 // The wheel 120 K warmer than the stud: 40 x 11.7e-6 x 120 = 0.056 of 0.03 play.
@@ -99,8 +100,8 @@ TEST(EndPlay, ThatClosesWhenWarmDoesNotConform) {
   rig.want(0.0, 0.4);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("binds when warm"));
-  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("binds when warm"));
+  EXPECT_THAT(text_of(finding.caution), HasSubstr("local rules"));
 }
 
 TEST(EndPlay, WantedAlikeOfThePartAndOfItsFacesIsJudgedOnce) {
@@ -126,7 +127,7 @@ TEST(EndPlay, OfAPartSeatedOnAConeStaysUndecided) {
   rig.want(0.2, 0.4);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(text(finding.found, "not_seen"), HasSubstr("cone"));
+  EXPECT_THAT(worded(finding.found, "not_seen"), HasSubstr("cone"));
 }
 
 TEST(EndPlay, OfAPartThatNothingStopsOneWayStaysUndecided) {
@@ -136,8 +137,8 @@ TEST(EndPlay, OfAPartThatNothingStopsOneWayStaysUndecided) {
   rig.want(0.1, 0.3);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("one way"));
-  EXPECT_THAT(finding.advice, HasSubstr("cones"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("one way"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("cones"));
 }
 
 TEST(EndPlay, OfWhatStandsStillIsNone) {
@@ -145,7 +146,7 @@ TEST(EndPlay, OfWhatStandsStillIsNone) {
   rig.want(0.1, 0.3, "Keeper");
   const std::vector<Finding> all = rig.findings();
   ASSERT_EQ(all.size(), 2U);
-  EXPECT_THAT(all[1].advice, HasSubstr("stand still"));
+  EXPECT_THAT(text_of(all[1].advice), HasSubstr("stand still"));
 }
 
 TEST(EndPlay, ChangesNoOutcomeInInches) {

@@ -89,13 +89,4 @@ inline Rig wheel_on_stud() {
   return rig;
 }
 
-inline std::string text(const std::vector<Quantity>& quantities, const std::string& key) {
-  for (const Quantity& quantity : quantities) {
-    if (quantity.key == key && std::holds_alternative<std::string>(quantity.value)) {
-      return std::get<std::string>(quantity.value);
-    }
-  }
-  return {};
-}
-
 }  // namespace spotblue::test

@@ -7,6 +7,7 @@
 
 #include "check/end_play_rig.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/thrown.hpp"
 
 namespace spotblue::end_play_test {
@@ -23,20 +24,20 @@ TEST(EndPlay, IsFoundWithWhatStopsItEachWay) {
   EXPECT_NEAR(number(finding.found, "as_modelled_mm"), 0.3, kNear);
   EXPECT_NEAR(number(finding.found, "back_mm"), 0.0, kNear);
   EXPECT_NEAR(number(finding.found, "ahead_mm"), 0.3, kNear);
-  EXPECT_EQ(text(finding.found, "moves"), "Wheel, Bush");
-  EXPECT_EQ(text(finding.found, "stopped_back"), "Bush: face 40 @ 0 by Stud: face 40 @ 0");
-  EXPECT_EQ(text(finding.found, "stopped_ahead"), "Wheel: face 50 @ 40 by Keeper: face 36 @ 0");
+  EXPECT_EQ(worded(finding.found, "moves"), "Wheel, Bush");
+  EXPECT_EQ(worded(finding.found, "stopped_back"), "Bush: face 40 @ 0 by Stud: face 40 @ 0");
+  EXPECT_EQ(worded(finding.found, "stopped_ahead"), "Wheel: face 50 @ 40 by Keeper: face 36 @ 0");
 }
 
 TEST(EndPlay, ListsTheLoopLengthByLength) {
   const Finding finding = wheel_on_stud().only();
-  EXPECT_THAT(text(finding.found, "length_1"),
+  EXPECT_THAT(worded(finding.found, "length_1"),
               HasSubstr("+ 42.8 mm Stud: face 40 @ 0 to Stud: face 20 @ 42.8"));
-  EXPECT_THAT(text(finding.found, "length_2"),
+  EXPECT_THAT(worded(finding.found, "length_2"),
               HasSubstr("- 2.5 mm Bush: face 40 @ 0 to Bush: face 40 @ 2.5"));
-  EXPECT_THAT(text(finding.found, "length_3"),
+  EXPECT_THAT(worded(finding.found, "length_3"),
               HasSubstr("- 40 mm Wheel: face 50 @ 0 to Wheel: face 50 @ 40"));
-  EXPECT_EQ(text(finding.found, "length_4"), "");
+  EXPECT_EQ(worded(finding.found, "length_4"), "");
 }
 
 // Three found lengths of +- 0.002: 0.006 at worst, 0.002 root 3 by root-sum-square.
@@ -68,7 +69,7 @@ TEST(EndPlay, IsUndecidedWhereSomethingDidNotArrive) {
   rig.look.model.not_compared = {{"product 'Washer'", "did not arrive"}};
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_EQ(text(finding.found, "not_compared"), "product 'Washer': did not arrive");
+  EXPECT_EQ(worded(finding.found, "not_compared"), "product 'Washer': did not arrive");
 }
 
 TEST(EndPlay, IsUndecidedWhereAPartOnItsLineIsNotSound) {
@@ -80,7 +81,7 @@ TEST(EndPlay, IsUndecidedWhereAPartOnItsLineIsNotSound) {
     other.look.model.products[part].unsound = "its solid is not closed";
     const Finding finding = other.only();
     EXPECT_EQ(finding.outcome, Outcome::undecided);
-    EXPECT_THAT(text(finding.found, "unsound"), HasSubstr("its solid is not closed"));
+    EXPECT_THAT(worded(finding.found, "unsound"), HasSubstr("its solid is not closed"));
   }
 }
 
@@ -95,7 +96,7 @@ TEST(EndPlay, LimitsOfALengthReplaceTheGeneralTolerance) {
   EXPECT_EQ(finding.outcome, Outcome::conforming);
   EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.296, kNear);
   EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.324, kNear);
-  EXPECT_THAT(text(finding.found, "length_2"), HasSubstr("line 31"));
+  EXPECT_THAT(worded(finding.found, "length_2"), HasSubstr("line 31"));
 }
 
 TEST(EndPlay, AMeasuredLengthReplacesTheModels) {
@@ -114,7 +115,7 @@ TEST(EndPlay, AMeasuredGapIsThePlayWhereTheOtherSideIsClosed) {
   const Finding finding = rig.only();
   EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.27, kNear);
   EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.29, kNear);
-  EXPECT_THAT(text(finding.found, "length_1"), HasSubstr("measured"));
+  EXPECT_THAT(worded(finding.found, "length_1"), HasSubstr("measured"));
 }
 
 // A loose washer of 1.5 between wheel and keeper, the keeper that much farther out.
@@ -132,16 +133,16 @@ TEST(EndPlay, GoesOnThroughWhatFloatsBetween) {
   ASSERT_FALSE(all.empty());
   EXPECT_EQ(all[0].outcome, Outcome::conforming);
   EXPECT_NEAR(number(all[0].found, "as_modelled_mm"), 0.5, kNear);
-  EXPECT_THAT(text(all[0].found, "length_3"), HasSubstr("- 1.5 mm Washer"));
+  EXPECT_THAT(worded(all[0].found, "length_3"), HasSubstr("- 1.5 mm Washer"));
 }
 
 // The wheel is heavier than all else, but it turns.
 TEST(EndPlay, WhatTurnsDoesNotStandStill) {
   Rig rig = wheel_on_stud();
   rig.look.model.products[2].volume = 1e6;
-  EXPECT_EQ(text(rig.only().found, "stands"), "Wheel");
+  EXPECT_EQ(worded(rig.only().found, "stands"), "Wheel");
   rig.job.turning.push_back({"Wheel", 30.0, Duty::intermittent, {}, {}, 0});
-  EXPECT_EQ(text(rig.only().found, "stands"), "Stud");
+  EXPECT_EQ(worded(rig.only().found, "stands"), "Stud");
 }
 
 // Bush and wheel held by a pin, no shoulder between them: where they stand was set at assembly.
@@ -155,7 +156,7 @@ TEST(EndPlay, AJointWithoutAStopIsAsItWasSet) {
   rig.job.joins.push_back({"Bush", "Wheel", "pin", 0});
   const Finding finding = rig.only();
   EXPECT_NEAR(number(finding.found, "as_modelled_mm"), 0.3, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("as it was set"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("as it was set"));
 }
 
 TEST(EndPlay, LengthsBetweenTwoPartsAreRefusedByLine) {

@@ -7,6 +7,7 @@
 
 #include "job/job_text.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/thrown.hpp"
 
@@ -45,8 +46,8 @@ TEST_P(UnmatchedFit, DoesNotConformAndSaysHowFarThePartsAreFromOne) {
   const Finding finding = apart(GetParam().by, GetParam().outside).only();
   EXPECT_EQ(finding.id, "radial-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("declared fit not found (job file, line 30)"));
-  EXPECT_THAT(finding.advice, HasSubstr(GetParam().advice));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("declared fit not found (job file, line 30)"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr(text_of(GetParam().advice)));
 }
 
 // Axes 3 and 4 off make 5; features 20 long moved by 32 lie 12 apart; a seat of 44 allows 1 mm of
@@ -69,7 +70,7 @@ TEST(JudgeJob, TellsOfFacesThatMakeNoSeat) {
                              Length::mm(0.1), Length::mm(0.3), 7});
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("they are 3.100 mm apart"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("they are 3.100 mm apart"));
 }
 
 TEST(JudgeJob, TellsOfAnAllowanceThatHidesNothing) {
@@ -78,7 +79,7 @@ TEST(JudgeJob, TellsOfAnAllowanceThatHidesNothing) {
   const std::vector<Finding> findings = bench.findings();
   ASSERT_EQ(findings.size(), 2U);
   EXPECT_EQ(findings[1].outcome, Outcome::conforming);
-  EXPECT_THAT(findings[1].basis, HasSubstr("hides nothing"));
+  EXPECT_THAT(text_of(findings[1].basis), HasSubstr("hides nothing"));
 }
 
 TEST(JudgeJob, LetsOneOccurrencesFitWinOverItsProducts) {
@@ -167,7 +168,8 @@ TEST(JudgeJob, ComesToTheSameInInches) {
   for (const char* key : {"clearance_min_mm", "clearance_max_mm", "hole_min_mm"}) {
     EXPECT_NEAR(test::number(in_inch[0].found, key), test::number(in_mm[0].found, key), 1e-9);
   }
-  EXPECT_THAT(in_inch[0].advice, HasSubstr("1.73362 to 1.73492 in"));  // 44.034 and 44.067 mm
+  EXPECT_THAT(text_of(in_inch[0].advice),
+              HasSubstr("1.73362 to 1.73492 in"));  // 44.034 and 44.067 mm
 }
 
 }  // namespace spotblue::judge_job_test

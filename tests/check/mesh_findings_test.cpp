@@ -6,6 +6,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/thrown.hpp"
 #include "support/value_parts.hpp"
@@ -55,7 +56,7 @@ TEST_F(MeshFindings, TheDemoPairAgreesWithTheHandCalculation) {
   declare(standard - 0.05);
   const Finding found = mesh();
   EXPECT_EQ(found.id, "gear-1");
-  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
   EXPECT_NEAR(number(found.found, "centre_distance_mm"), 67.6, 1e-12);
   EXPECT_NEAR(number(found.found, "backlash_as_placed_mm"), 0.173456, 1e-6);
   EXPECT_NEAR(number(found.found, "normal_backlash_min_mm"), 0.162754, 1e-6);
@@ -71,10 +72,10 @@ TEST_F(MeshFindings, AssumedThicknessIsUndecidedAndSaysWhatToMeasure) {
   const Finding found = mesh();
   EXPECT_EQ(found.outcome, Outcome::undecided);
   // Base tangent lengths of module 1: 7.6324 and 13.7888 (tables), by 2.5.
-  EXPECT_NE(found.advice.find("over 3 teeth of part 1 (19.081 mm"), std::string::npos)
-      << found.advice;
-  EXPECT_NE(found.advice.find("over 5 teeth of part 2 (34.472 mm"), std::string::npos)
-      << found.advice;
+  EXPECT_NE(text_of(found.advice).find("over 3 teeth of part 1 (19.081 mm"), std::string::npos)
+      << text_of(found.advice);
+  EXPECT_NE(text_of(found.advice).find("over 5 teeth of part 2 (34.472 mm"), std::string::npos)
+      << text_of(found.advice);
 }
 
 TEST_F(MeshFindings, ThicknessComesFromTheSpan) {
@@ -86,7 +87,7 @@ TEST_F(MeshFindings, ThicknessComesFromTheSpan) {
   const Finding found = mesh();
   EXPECT_NEAR(number(found.found, "first_thickness_mm"), standard - 0.05, 1e-9);
   EXPECT_NEAR(number(found.found, "second_thickness_mm"), standard - 0.05, 1e-9);
-  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
 }
 
 TEST_F(MeshFindings, ASpanOfAnotherGearIsRefusedWithItsLine) {
@@ -116,7 +117,7 @@ TEST_F(MeshFindings, TeethThatBindAreFound) {
   place(67.45);
   const Finding found = mesh();
   EXPECT_EQ(found.outcome, Outcome::nonconforming);
-  EXPECT_NE(found.advice.find("bind"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("bind"), std::string::npos) << text_of(found.advice);
 }
 
 TEST_F(MeshFindings, TipsThatBottomAreFound) {
@@ -124,13 +125,13 @@ TEST_F(MeshFindings, TipsThatBottomAreFound) {
   place(66.8);
   const Finding found = mesh();
   EXPECT_EQ(found.outcome, Outcome::nonconforming);
-  EXPECT_NE(found.advice.find("bottom"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("bottom"), std::string::npos) << text_of(found.advice);
 }
 
 TEST_F(MeshFindings, GearsTooFarApartAreFound) {
   declare(standard - 0.05);
   place(70.8);
-  EXPECT_NE(mesh().advice.find("contact ratio"), std::string::npos);
+  EXPECT_NE(text_of(mesh().advice).find("contact ratio"), std::string::npos);
 }
 
 TEST_F(MeshFindings, AxesOutOfParallelAreFound) {
@@ -152,7 +153,8 @@ TEST_F(MeshFindings, FacesThatOverlapInPartAreMeasured) {
   place(67.6, 8.0);
   const Finding found = mesh();
   EXPECT_NEAR(number(found.found, "face_overlap_mm"), 12.0, 1e-9);
-  EXPECT_NE(found.advice.find("only 12.000 mm of 20.000 mm"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("only 12.000 mm of 20.000 mm"), std::string::npos)
+      << text_of(found.advice);
 }
 
 TEST_F(MeshFindings, BearingClearanceMovesTheCentreBothWays) {
@@ -209,7 +211,8 @@ TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
   const std::vector<Finding> all = bench.findings();
   EXPECT_EQ(all.front().kind, "foul");
   EXPECT_EQ(all.front().outcome, Outcome::conforming);
-  EXPECT_NE(all.front().basis.find("hides 12.5 mm3"), std::string::npos) << all.front().basis;
+  EXPECT_NE(text_of(all.front().basis).find("hides 12.5 mm3"), std::string::npos)
+      << text_of(all.front().basis);
   EXPECT_NEAR(number(all.front().wanted, "overlap_most_mm"), 5.0, 1e-9);
 }
 

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::other_findings_test {
@@ -33,7 +34,7 @@ TEST(ThreadFinding, ConformsAndListsTheOverlapItHides) {
   EXPECT_EQ(finding.id, "thread-1");
   EXPECT_EQ(finding.outcome, Outcome::conforming);
   EXPECT_NEAR(number(finding.found, "overlap_allowed_mm"), 1.5, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("M10"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("M10"));
 }
 
 TEST(ThreadFinding, IsUndecidedWhenTheScrewIsOutOfLine) {
@@ -92,7 +93,7 @@ TEST(TaperFinding, SaysAtWhichEndTheConesBear) {
   bench.job.tapers.push_back({"Hub: taper bore 20/24", "Stud: taper 20/24", 0.05, {}, 0});
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("small end"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("small end"));
   bench.job.tapers.front().angle_within_deg = 0.1;
   EXPECT_EQ(bench.only().outcome, Outcome::conforming);
 }
@@ -117,7 +118,7 @@ TEST(AxialFinding, IsUndecidedWhenNothingIsDeclared) {
 TEST(AxialFinding, DoesNotConformWhenFacesOverlap) {
   const Finding finding = faces(-0.15).only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("overlap by 0.150 mm"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("overlap by 0.150 mm"));
 }
 
 TEST(AxialFinding, ConformsWhenTheOverlapIsAllowedAndSaysWhatItHides) {
@@ -125,7 +126,7 @@ TEST(AxialFinding, ConformsWhenTheOverlapIsAllowedAndSaysWhatItHides) {
   bench.job.allowed.push_back({"Bush", "Washer", "soft washer", Length::mm(0.2), 9});
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(finding.basis, AllOf(HasSubstr("soft washer"), HasSubstr("hides 0.150 mm")));
+  EXPECT_THAT(text_of(finding.basis), AllOf(HasSubstr("soft washer"), HasSubstr("hides 0.150 mm")));
   bench.job.allowed.front().depth = Length::mm(0.1);
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
@@ -154,7 +155,7 @@ TEST(AxialFinding, TakesAFacesWantBeforeItsParts) {
   EXPECT_EQ(findings.at(0).outcome, Outcome::conforming);
   // The want of the parts now speaks of nothing, and says so.
   ASSERT_EQ(findings.size(), 2U);
-  EXPECT_THAT(findings.at(1).advice, HasSubstr("nothing to judge"));
+  EXPECT_THAT(text_of(findings.at(1).advice), HasSubstr("nothing to judge"));
 }
 
 TEST(AxialFinding, TakesAMeasuredGapBeforeTheModels) {
@@ -180,13 +181,13 @@ TEST(FoulFinding, DoesNotConformAndGivesVolumeAndDepth) {
   EXPECT_EQ(finding.id, "foul-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "volume_mm3"), 12.5, kNear);
-  EXPECT_THAT(finding.advice, HasSubstr("12.5 mm3, 0.400 mm deep"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("12.5 mm3, 0.400 mm deep"));
 }
 
 TEST(FoulFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
   const Finding finding = two_parts(0.4, "press fit off axis").only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice,
+  EXPECT_THAT(text_of(finding.advice),
               HasSubstr("0.400 mm deep, beyond what such a seat may overlap: true"));
 }
 
@@ -195,7 +196,8 @@ TEST(FoulFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   bench.job.allowed.push_back({"Bracket", "Seal", "squeezed on purpose", Length::mm(0.5), 0});
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(finding.basis, AllOf(HasSubstr("squeezed on purpose"), HasSubstr("hides 12.5 mm3")));
+  EXPECT_THAT(text_of(finding.basis),
+              AllOf(HasSubstr("squeezed on purpose"), HasSubstr("hides 12.5 mm3")));
   bench.job.allowed.front().depth = Length::mm(0.3);
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
@@ -216,7 +218,7 @@ TEST(SizeFinding, JudgesAMeasuredSizeByItsOwnClass) {
   EXPECT_NEAR(number(finding.margin, "size_mm"), 0.008, kNear);
   bench.job.measured.front().value = Length::mm(30.010);
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
-  EXPECT_THAT(bench.only().advice, HasSubstr("too small by 0.012 mm: open it"));
+  EXPECT_THAT(text_of(bench.only().advice), HasSubstr("too small by 0.012 mm: open it"));
 }
 
 TEST(SizeFinding, IsOneForAllOccurrencesAlike) {
@@ -240,7 +242,7 @@ TEST(SizeFinding, TellsOfAMeasuredSizeThatNothingUses) {
   bench.measure("Bush: bore 30", 30.030, 0.002);
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("measured, but it makes no seat"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("measured, but it makes no seat"));
 }
 
 }  // namespace spotblue::other_findings_test

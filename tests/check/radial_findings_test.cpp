@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::radial_findings_test {
@@ -37,16 +38,17 @@ TEST(RadialFit, ConformsWhenBothPartsAreMadeToItsClasses) {
   EXPECT_NEAR(number(finding.found, "clearance_min_mm"), -0.059, kNear);
   EXPECT_NEAR(number(finding.found, "clearance_max_mm"), -0.018, kNear);
   EXPECT_NEAR(number(finding.margin, "clearance_mm"), 0.0, kNear);
-  EXPECT_THAT(finding.basis, AllOf(HasSubstr("ISO 286-1:2010, 44 H7/s6"), HasSubstr("14253-1")));
-  EXPECT_THAT(finding.advice, HasSubstr("44.043 to 44.059 mm"));
+  EXPECT_THAT(text_of(finding.basis),
+              AllOf(HasSubstr("ISO 286-1:2010, 44 H7/s6"), HasSubstr("14253-1")));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("44.043 to 44.059 mm"));
 }
 
 TEST(RadialFit, CautionsWherePressingIsImpliedOnly) {
   Bench bench = wheel_on_bush();
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
-  EXPECT_THAT(bench.only().caution, HasSubstr("local rules"));
+  EXPECT_THAT(text_of(bench.only().caution), HasSubstr("local rules"));
   bench.job.fits.front().rule = iso("H7/g6");
-  EXPECT_THAT(bench.only().caution, IsEmpty());
+  EXPECT_THAT(text_of(bench.only().caution), IsEmpty());
 }
 
 // 44.010 - 44.050 with +-0.002 each: -0.044 to -0.036, inside -0.059 to -0.018 by 0.015.
@@ -69,7 +71,7 @@ TEST(RadialFit, IsUndecidedWhenMeasurementUncertaintyCrossesALimit) {
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice,
+  EXPECT_THAT(text_of(finding.advice),
               AllOf(HasSubstr("measure Wheel: bore 44 closer"), HasSubstr("0.002 mm")));
 }
 
@@ -89,7 +91,8 @@ TEST(RadialFit, DoesNotConformOutsideItsLimitsAndSaysWhichPartMayBeCut) {
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("too tight by up to 0.011 mm: reduce Bush: outside 44"));
+  EXPECT_THAT(text_of(finding.advice),
+              HasSubstr("too tight by up to 0.011 mm: reduce Bush: outside 44"));
 }
 
 // Bore 44.012 +-0.004, bush 44.043 to 44.059: -0.051 to -0.027. Window for the bush:
@@ -97,7 +100,7 @@ TEST(RadialFit, DoesNotConformOutsideItsLimitsAndSaysWhichPartMayBeCut) {
 TEST(RadialFit, NamesTheWindowOfThePartStillToMake) {
   const Finding finding = pressed(44.012, 0.004).only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(finding.advice, HasSubstr("make Bush: outside 44 44.034 to 44.067 mm"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("make Bush: outside 44 44.034 to 44.067 mm"));
   EXPECT_NEAR(number(finding.wanted, "make_shaft_min_mm"), 44.034, kNear);
   EXPECT_NEAR(number(finding.wanted, "make_shaft_max_mm"), 44.067, kNear);
 }
@@ -106,7 +109,7 @@ TEST(RadialFit, NamesTheWindowOfThePartStillToMake) {
 TEST(RadialFit, DoesNotConformWhenTheClassOfThePartToMakeIsNotEnough) {
   const Finding finding = pressed(44.030, 0.0).only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("make Bush: outside 44 44.048 to 44.089 mm"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("make Bush: outside 44 44.048 to 44.089 mm"));
 }
 
 // Bore 44.018 alone leaves -0.041 to -0.025, inside; its +-0.010 alone takes it out.
@@ -118,7 +121,7 @@ TEST(RadialFit, IsUndecidedWhenOnlyTheMeasurementOfTheMateIsTooWide) {
 TEST(RadialFit, SaysSoWhenNoSizeSuits) {
   const Finding finding = pressed(44.040, 0.030).only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("no size of Bush: outside 44 suits"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("no size of Bush: outside 44 suits"));
 }
 
 TEST(RadialFit, DoesNotConformWhenTheModelIsNotAtBasicSize) {
@@ -128,7 +131,8 @@ TEST(RadialFit, DoesNotConformWhenTheModelIsNotAtBasicSize) {
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("model is not at basic size: Bush: outside 44 is 44.05"));
+  EXPECT_THAT(text_of(finding.advice),
+              HasSubstr("model is not at basic size: Bush: outside 44 is 44.05"));
 }
 
 // A bush with its own k6 (44.002 to 44.018) in a fit that wants s6.
@@ -144,7 +148,7 @@ TEST(RadialFit, IsUndecidedWithoutADeclaredFitAndProposesSome) {
   const Finding finding = wheel_on_bush(44.0, 43.98).only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
   EXPECT_THAT(finding.wanted, IsEmpty());
-  EXPECT_THAT(finding.advice, AllOf(HasSubstr("no fit declared"), HasSubstr("H7/g6")));
+  EXPECT_THAT(text_of(finding.advice), AllOf(HasSubstr("no fit declared"), HasSubstr("H7/g6")));
 }
 
 TEST(RadialFit, JudgesPlainLimitsOfTheClearance) {
@@ -154,7 +158,7 @@ TEST(RadialFit, JudgesPlainLimitsOfTheClearance) {
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
   EXPECT_NEAR(number(finding.margin, "clearance_mm"), 0.005, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("line 12"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("line 12"));
 }
 
 // 0.001 for each unit of 50: 0.050 +-0.010 interference.
@@ -173,7 +177,7 @@ TEST(RadialFit, DoesNotConformWhenBeingOffAxisUsesTheClearanceUp) {
   Bench bench = wheel_on_bush(44.0, 43.98, 0.03);
   const Finding undeclared = bench.only();
   EXPECT_EQ(undeclared.outcome, Outcome::nonconforming);
-  EXPECT_THAT(undeclared.advice, HasSubstr("fouls: out of line by 0.030 mm"));
+  EXPECT_THAT(text_of(undeclared.advice), HasSubstr("fouls: out of line by 0.030 mm"));
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
@@ -181,7 +185,7 @@ TEST(RadialFit, DoesNotConformWhenBeingOffAxisUsesTheClearanceUp) {
 TEST(RadialFit, OfSizesWithoutAnUncertaintyIsNotSaidToBeJudgedByTheStandardThatNeedsOne) {
   Bench bench = wheel_on_bush(44.0, 43.98);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
-  const std::string basis = bench.only().basis;
+  const std::string basis = text_of(bench.only().basis);
   EXPECT_THAT(basis, HasSubstr("uncertainty of measurement is not known"));
   EXPECT_THAT(basis, ::testing::Not(HasSubstr("14253")));
 }
@@ -192,7 +196,7 @@ TEST(RadialFit, DoesNotConformWhenAPressFitIsOffItsAxisByMoreThanItsInterference
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("stands off on that side"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("stands off on that side"));
 }
 
 TEST(RadialFit, ConformsWhenAPressFitIsOffItsAxisByLessThanItsInterference) {
@@ -224,7 +228,8 @@ TEST(RadialFit, IsUndecidedWhenAWornPairIsWellAtOneEndOnly) {
   Bench bench = worn(43.955, 0.035, 0.055);
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, AllOf(HasSubstr("worn"), HasSubstr("0.035"), HasSubstr("0.055")));
+  EXPECT_THAT(text_of(finding.advice),
+              AllOf(HasSubstr("worn"), HasSubstr("0.035"), HasSubstr("0.055")));
 }
 
 TEST(RadialFit, DoesNotConformWhenAWornPairIsTooLooseAllOver) {

@@ -5,6 +5,7 @@
 
 #include "spotblue/check/decided_sizes.hpp"
 #include "spotblue/job/bare_job.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::semantic_findings_test {
@@ -49,8 +50,8 @@ TEST(StatedFit, ConformsWhereBothPartsAreDrawnAtTheirNominal) {
   EXPECT_NEAR(number(finding.wanted, "clearance_min_mm"), -0.059, kNear);
   EXPECT_NEAR(number(finding.wanted, "clearance_max_mm"), -0.018, kNear);
   EXPECT_NEAR(number(finding.found, "clearance_min_mm"), -0.059, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("44 H7, stated in the model (#100)"));
-  EXPECT_THAT(finding.basis, HasSubstr("44 s6, stated in the model (#101)"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("44 H7, stated in the model (#100)"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("44 s6, stated in the model (#101)"));
 }
 
 TEST(StatedFit, IsJudgedOnTheModelledSizesWhereTheyAreNotTheNominal) {
@@ -67,7 +68,7 @@ TEST(StatedFit, GivesWayToTheJob) {
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_EQ(finding.basis.find("stated"), std::string::npos);
+  EXPECT_EQ(text_of(finding.basis).find("stated"), std::string::npos);
   EXPECT_THAT(of_kind(bench, "size"), IsEmpty());
 }
 
@@ -91,7 +92,7 @@ TEST(StatedSize, OfAFeatureWhoseMateHasNoneIsJudgedByItself) {
   ASSERT_THAT(sizes, SizeIs(1));
   EXPECT_EQ(sizes[0].outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(sizes[0].margin, "size_mm"), -0.005, kNear);
-  EXPECT_THAT(sizes[0].advice, HasSubstr("too large by 0.005"));
+  EXPECT_THAT(text_of(sizes[0].advice), HasSubstr("too large by 0.005"));
   EXPECT_EQ(of_kind(bench, "radial fit").at(0).outcome, Outcome::undecided);
 }
 
@@ -119,7 +120,7 @@ TEST(StatedSize, InDoubtIsUndecidedAndSaysWhy) {
   const std::vector<Finding> sizes = of_kind(bench, "size");
   ASSERT_THAT(sizes, SizeIs(1));
   EXPECT_EQ(sizes[0].outcome, Outcome::undecided);
-  EXPECT_THAT(sizes[0].advice, HasSubstr("'19'"));
+  EXPECT_THAT(text_of(sizes[0].advice), HasSubstr("'19'"));
 }
 
 TEST(BareJob, HasNothingButItsModelAndUnit) {

@@ -2,6 +2,7 @@
 
 #include <numbers>
 
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
@@ -32,7 +33,7 @@ TEST_F(StockFindings, ABushComesOutOfABarWithRoomToSpare) {
   part(bush, bar(50.0, 64.0));
   const Finding found = bench.only();
   EXPECT_EQ(found.id, "stock-1");
-  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
   EXPECT_NEAR(number(found.margin, "diameter_mm"), 4.0, 1e-9);
   EXPECT_NEAR(number(found.margin, "length_mm"), 2.0, 1e-9);
   // pi (25^2 64 - (22^2 - 15^2) 60) = 76843.4 mm3.
@@ -44,7 +45,8 @@ TEST_F(StockFindings, TheCleaningAllowanceOfTheJobCounts) {
   bench.job.conditions.cleaning = Length::mm(3.5);
   const Finding found = bench.only();
   EXPECT_EQ(found.outcome, Outcome::nonconforming);
-  EXPECT_NE(found.advice.find("diameter by 1.000 mm"), std::string::npos) << found.advice;
+  EXPECT_NE(text_of(found.advice).find("diameter by 1.000 mm"), std::string::npos)
+      << text_of(found.advice);
 }
 
 TEST_F(StockFindings, ABarOfUnknownLengthIsUndecided) {
@@ -89,7 +91,7 @@ TEST_F(StockFindings, AnArmComesOutOfAPlate) {
   plate.length = Length::mm(82.0);
   part(block_part({0, 0, 0}, {80, 25, 10}, {{10, 10, 8}}), plate);
   const Finding found = bench.only();
-  EXPECT_EQ(found.outcome, Outcome::conforming) << found.advice;
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
   EXPECT_NEAR(number(found.margin, "width_mm"), 3.0, 1e-9);
   EXPECT_NEAR(number(found.margin, "thickness_mm"), 0.0, 1e-9);
 }

@@ -6,6 +6,7 @@
 
 #include "check/press/close_in.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::suit_findings_test {
@@ -51,13 +52,13 @@ TEST(SuitFinding, AMeasuredMateAndTheFitsClearancesGiveTheLimits) {
   ASSERT_EQ(found.size(), 1U);
   EXPECT_EQ(found[0].id, "make-1");
   EXPECT_EQ(found[0].outcome, Outcome::conforming);
-  EXPECT_THAT(found[0].about, ElementsAre("Bush: outside 38"));
+  EXPECT_THAT(test::names(found[0].about), ElementsAre("Bush: outside 38"));
   EXPECT_NEAR(number(found[0].wanted, "size_min_mm"), 38.034, kNear);
   EXPECT_NEAR(number(found[0].wanted, "size_max_mm"), 38.067, kNear);
   EXPECT_NEAR(number(found[0].wanted, "target_mm"), 38.0505, kNear);
   EXPECT_NEAR(number(found[0].wanted, "reading_min_mm"), 38.036, kNear);
   EXPECT_NEAR(number(found[0].found, "window_left_percent"), 100.0 * 29.0 / 33.0, 1e-4);
-  EXPECT_THAT(found[0].basis, AllOf(HasSubstr("H7/s6"), HasSubstr("line 84")));
+  EXPECT_THAT(text_of(found[0].basis), AllOf(HasSubstr("H7/s6"), HasSubstr("line 84")));
 }
 
 TEST(SuitFinding, EditingTheMeasuredMateMovesTheLimits) {
@@ -69,7 +70,8 @@ TEST(SuitFinding, EditingTheMeasuredMateMovesTheLimits) {
 TEST(SuitFinding, ASizeDrawnOutsideItsLimitsDoesNotConform) {
   const Finding finding = suits(bush_to_make(38.012, 0.004, 38.02)).at(0);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, AllOf(HasSubstr("38.034 to 38.067"), HasSubstr("drawn at 38.020")));
+  EXPECT_THAT(text_of(finding.advice),
+              AllOf(HasSubstr("38.034 to 38.067"), HasSubstr("drawn at 38.020")));
 }
 
 TEST(SuitFinding, ASizeThatWasMadeAndMeasuredIsNoLongerToMake) {
@@ -83,7 +85,7 @@ TEST(SuitFinding, AnUncertaintyAsWideAsTheWindowIsUndecided) {
   bench.job.settings.default_uncertainty = Length::mm(0.02);
   const Finding finding = suits(bench).at(0);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("measure closer"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("measure closer"));
 }
 
 TEST(SuitFinding, AMateKnownTooLooselyIsUndecidedAndNoWindowIsGiven) {
@@ -127,9 +129,9 @@ TEST(SuitFinding, AContradictionIsReportedWithTheTwoDemandsAndNoWindow) {
   const std::vector<Finding> found = suits(pin_in_two_eyes(10.0, 10.03));
   ASSERT_EQ(found.size(), 1U);
   EXPECT_EQ(found[0].outcome, Outcome::nonconforming);
-  EXPECT_THAT(found[0].advice, AllOf(HasSubstr("Left eye: bore 10"), HasSubstr("line 11"),
-                                     HasSubstr("Right eye: bore 10"), HasSubstr("line 22"),
-                                     HasSubstr("miss each other by 0.045 mm")));
+  EXPECT_THAT(text_of(found[0].advice), AllOf(HasSubstr("Left eye: bore 10"), HasSubstr("line 11"),
+                                              HasSubstr("Right eye: bore 10"), HasSubstr("line 22"),
+                                              HasSubstr("miss each other by 0.045 mm")));
   EXPECT_NEAR(number(found[0].found, "apart_mm"), 0.045, kNear);
   EXPECT_TRUE(std::isnan(number(found[0].wanted, "size_min_mm")));
 }
@@ -147,7 +149,7 @@ TEST(SuitFinding, AWantedSizeTakesPartAndIsNamedWhereItConflicts) {
       {"Bush: outside 38", Limits{Length::mm(38.0), Length::mm(38.01)}, std::nullopt, 30});
   const Finding finding = suits(bench).at(0);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, AllOf(HasSubstr("line 30"), HasSubstr("line 84")));
+  EXPECT_THAT(text_of(finding.advice), AllOf(HasSubstr("line 30"), HasSubstr("line 84")));
 }
 
 TEST(SuitFinding, AlikePartsForAlikeMatesAreToldOnce) {
@@ -168,7 +170,7 @@ TEST(SuitFinding, APressedBoreWithoutMaterialsIsUndecidedAndFinishedInPlace) {
   const std::vector<Finding> found = suits(bench);
   ASSERT_EQ(found.size(), 2U);
   EXPECT_EQ(found[1].outcome, Outcome::undecided);
-  EXPECT_THAT(found[1].advice, HasSubstr("finish the bore in place"));
+  EXPECT_THAT(text_of(found[1].advice), HasSubstr("finish the bore in place"));
   // ISO 286-2: 29 H8/f7 has 20 to 74 um: 28.972 + 0.020 to 28.968 + 0.074.
   EXPECT_NEAR(number(found[1].found, "pressed_in_min_mm"), 28.992, kNear);
   EXPECT_NEAR(number(found[1].found, "pressed_in_max_mm"), 29.042, kNear);

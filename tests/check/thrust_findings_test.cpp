@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::thrust_findings_test {
@@ -67,7 +68,7 @@ TEST(ThrustFinding, WithoutAThrustIsUndecided) {
   turn(bench, std::nullopt);
   const Finding finding = of_kind(bench, "thrust face").at(0);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(finding.advice, HasSubstr("no thrust is given for Wheel"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("no thrust is given for Wheel"));
 }
 
 TEST(ThrustFinding, TooMuchPressureOnWhatTheGroovesLeaveDoesNotConform) {
@@ -75,7 +76,7 @@ TEST(ThrustFinding, TooMuchPressureOnWhatTheGroovesLeaveDoesNotConform) {
   turn(bench, 600.0);
   const Finding finding = of_kind(bench, "thrust face").at(0);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("pressure 6 MPa is over 4 MPa"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("pressure 6 MPa is over 4 MPa"));
 }
 
 TEST(ThrustFinding, ANarrowBandDoesNotConform) {
@@ -83,7 +84,7 @@ TEST(ThrustFinding, ANarrowBandDoesNotConform) {
   turn(bench, 6.0);
   const Finding finding = of_kind(bench, "thrust face").at(0);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("a band of only 1.000 mm"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("a band of only 1.000 mm"));
 }
 
 TEST(ThrustFinding, ANarrowBandWithoutLoadIsUndecided) {
@@ -122,9 +123,9 @@ TEST(KeepOffFinding, FacesTooNearAreNamed) {
   const Finding finding = keep_off(wheel_on_face(30.0, 50.0, 1200.0, 0.3), 0.5);
   EXPECT_EQ(finding.id, "keep-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(finding.advice, HasSubstr("Wheel: face 50 and Bracket: face 64"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("Wheel: face 50 and Bracket: face 64"));
   EXPECT_NEAR(number(finding.margin, "gap_mm"), -0.2, kNear);
-  EXPECT_THAT(finding.basis, HasSubstr("it is the cage"));
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("it is the cage"));
 }
 
 TEST(KeepOffFinding, FarEnoughConforms) {

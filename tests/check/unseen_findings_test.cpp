@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "spotblue/check/judge_job.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::unseen_findings_test {
@@ -17,6 +18,7 @@ namespace spotblue::unseen_findings_test {
 using test::Bench;
 using test::of_kind;
 using test::wheel_on_bush;
+using test::worded;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
@@ -30,7 +32,7 @@ TEST(UnseenFinding, IsTheOnlyOneWhereThereIsNothingToJudge) {
   ASSERT_EQ(findings.size(), 1U);
   EXPECT_EQ(findings[0].id, "unseen-1");
   EXPECT_EQ(findings[0].outcome, Outcome::undecided);
-  EXPECT_THAT(findings[0].about, ElementsAre("wheel.step"));
+  EXPECT_THAT(test::names(findings[0].about), ElementsAre("wheel.step"));
 }
 
 TEST(UnseenFinding, IsNotMadeWhereAllIsCompared) {
@@ -42,7 +44,7 @@ TEST(UnseenFinding, NamesAPartWhoseShellIsOpen) {
   bench.product(OccurrenceId(1)).unsound = "its solid is not closed";
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
-  EXPECT_THAT(findings[0].about, ElementsAre("Bush"));
+  EXPECT_THAT(test::names(findings[0].about), ElementsAre("Bush"));
   EXPECT_EQ(findings[0].outcome, Outcome::undecided);
 }
 
@@ -56,9 +58,8 @@ TEST(UnseenFinding, LeavesTheSeatsOfAnUnsoundPartUndecidedWithTheReason) {
   const std::vector<Finding> unsound = of_kind(bench, "radial fit");
   ASSERT_EQ(unsound.size(), 1U);
   EXPECT_EQ(unsound[0].outcome, Outcome::undecided);
-  EXPECT_EQ(std::get<std::string>(unsound[0].found.back().value),
-            "Wheel: faces lie off their own edges");
-  EXPECT_THAT(unsound[0].advice, StartsWith("put Wheel right"));
+  EXPECT_EQ(worded(unsound[0].found.back()), "Wheel: faces lie off their own edges");
+  EXPECT_THAT(text_of(unsound[0].advice), StartsWith("put Wheel right"));
 }
 
 // What is left of two parts called alike may be the other one.
@@ -90,7 +91,7 @@ TEST(UnseenFinding, LeavesFindingsUndecidedHoweverTheJobSpellsAnUnsoundPart) {
                                .nominal = {}});
     for (const Finding& finding : of_kind(bench, "size")) {
       EXPECT_EQ(finding.outcome, Outcome::undecided) << spelled;
-      EXPECT_THAT(std::get<std::string>(finding.found.back().value), HasSubstr("not closed"));
+      EXPECT_THAT(worded(finding.found.back()), HasSubstr("not closed"));
     }
   }
 }
@@ -107,7 +108,7 @@ TEST(UnseenFinding, NamesFacesThatBoundNoSolid) {
   bench.look.model.not_compared.push_back({"Cover", "3 faces that bound no solid are left out"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
-  EXPECT_THAT(findings[0].about, ElementsAre("Cover"));
+  EXPECT_THAT(test::names(findings[0].about), ElementsAre("Cover"));
 }
 
 // With pairs left out, nothing that hangs on all of them is called well or bad.
@@ -126,7 +127,7 @@ TEST(UnseenFinding, NamesWhatTheTimeDidNotReachAndJudgesNoGroup) {
   EXPECT_FALSE(kinds.contains("end play"));
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);
-  EXPECT_THAT(unseen[0].about, ElementsAre("Wheel and Bush"));
+  EXPECT_THAT(test::names(unseen[0].about), ElementsAre("Wheel and Bush"));
 }
 
 // The fit that was judged in time stays; that others were not is a finding of its own.
@@ -138,7 +139,7 @@ TEST(UnseenFinding, SaysThatNotAllWasJudgedForWantOfTimeOrMemory) {
                                 [](const Finding& one) { return one.kind == "not judged"; });
   ASSERT_NE(cut, findings.end());
   EXPECT_EQ(cut->outcome, Outcome::undecided);
-  EXPECT_THAT(std::get<std::string>(cut->found.at(0).value), HasSubstr("memory given was used up"));
+  EXPECT_THAT(worded(cut->found.at(0)), HasSubstr("memory given was used up"));
   EXPECT_FALSE(is_whole({bench.look, bench.job, findings}));
   EXPECT_TRUE(is_whole({bench.look, bench.job, wheel_on_bush().findings()}));
 }
@@ -164,8 +165,8 @@ TEST(UnseenFinding, NamesTwoPartsThatTouchAtNoSeat) {
                                        .b_face = "free form"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
-  EXPECT_THAT(findings[0].about, ElementsAre("Wheel", "Bush"));
-  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
+  EXPECT_THAT(test::names(findings[0].about), ElementsAre("Wheel", "Bush"));
+  EXPECT_THAT(worded(findings[0].found.at(0)),
               HasSubstr("sphere and free form come within 0.020 mm"));
 }
 
@@ -179,7 +180,7 @@ TEST(UnseenFinding, TellsContactsThatAreAlikeOnce) {
   bench.look.fouls.contacts = {ball, ball, ball};
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
-  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value), HasSubstr("3 such pairs"));
+  EXPECT_THAT(worded(findings[0].found.at(0)), HasSubstr("3 such pairs"));
 }
 
 TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
@@ -188,7 +189,7 @@ TEST(UnseenFinding, SaysWhyAContactIsNotMeasured) {
       {.a = OccurrenceId(0), .b = OccurrenceId(1), .why = "Open CASCADE crashed on it"});
   const std::vector<Finding> findings = of_kind(bench, "unseen");
   ASSERT_EQ(findings.size(), 1U);
-  EXPECT_THAT(std::get<std::string>(findings[0].found.at(0).value),
+  EXPECT_THAT(worded(findings[0].found.at(0)),
               HasSubstr("not measured: Open CASCADE crashed on it"));
 }
 

@@ -9,11 +9,13 @@
 #include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
 namespace spotblue::way_in_findings_test {
 
+using test::worded;
 using ::testing::HasSubstr;
 using ::testing::SizeIs;
 
@@ -57,15 +59,6 @@ Finding way_in(const std::string& mockup, const std::string& job) {
   return found.empty() ? Finding{} : found.front();
 }
 
-std::string text_of(const std::vector<Quantity>& quantities, const std::string& key) {
-  for (const Quantity& quantity : quantities) {
-    if (quantity.key == key) {
-      return std::get<std::string>(quantity.value);
-    }
-  }
-  return "no " + key;
-}
-
 /// A spool with a ring of the given bore between its flanges of 30 and 25.
 std::string spool_with_ring(double bore) {
   return R"(
@@ -98,11 +91,11 @@ at = 20
 TEST(WayInFinding, ARingBehindAShoulderIsFoundWithTheNameOfWhatBlocksIt) {
   const Finding finding = way_in(spool_with_ring(20.05), "");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(text_of(finding.found, "blocked_1") + text_of(finding.found, "blocked_2"),
+  EXPECT_THAT(worded(finding.found, "blocked_1") + worded(finding.found, "blocked_2"),
               HasSubstr("Ring by Spool towards +z: needs 25.000 mm, has 20.050 mm"));
-  EXPECT_THAT(finding.advice, HasSubstr("Ring cannot be brought to its place past Spool"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("Ring cannot be brought to its place past Spool"));
   ASSERT_THAT(finding.margin, SizeIs(1));
-  EXPECT_NEAR(std::get<double>(finding.margin[0].value), 20.05 - 30.0, 1e-6);
+  EXPECT_NEAR(*number_in(finding.margin[0]), 20.05 - 30.0, 1e-6);
 }
 
 // An eye between two cheeks that a pin joins goes in sideways before the pin does.
@@ -120,7 +113,7 @@ TEST(WayInFinding, AnEyeBetweenTwoCheeksMayComeFromTheSide) {
   const std::vector<Finding> findings = test::of_kind(bench, "way in");
   ASSERT_THAT(findings, SizeIs(1));
   EXPECT_EQ(findings[0].outcome, Outcome::undecided);
-  EXPECT_THAT(findings[0].advice, HasSubstr("from the side"));
+  EXPECT_THAT(text_of(findings[0].advice), HasSubstr("from the side"));
 }
 
 /// A pin in a hub, or, with a shoulder at either end, a ring between two: the way in of both.
@@ -145,7 +138,7 @@ TEST(WayInFinding, IsUndecidedWhereAnyPartOfItsLineIsNotSound) {
   ASSERT_EQ(way_of_two(pin, "", {}).outcome, Outcome::conforming);
   const Finding finding = way_of_two(pin, "its solid is not closed", {});
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_THAT(text_of(finding.found, "unsound"), HasSubstr("its solid is not closed"));
+  EXPECT_THAT(worded(finding.found, "unsound"), HasSubstr("its solid is not closed"));
 }
 
 // An open solid beside the line may have lost the faces by which it would be on it.
@@ -168,7 +161,7 @@ TEST(WayInFinding, IsUndecidedWhereSomethingDidNotArrive) {
   const Finding finding =
       way_of_two(test::ring_part(0, 10, -5, 25), "", {{"product 'Bush'", "did not arrive"}});
   EXPECT_EQ(finding.outcome, Outcome::undecided);
-  EXPECT_EQ(text_of(finding.found, "not_compared"), "product 'Bush': did not arrive");
+  EXPECT_EQ(worded(finding.found, "not_compared"), "product 'Bush': did not arrive");
 }
 
 // Two shoulders shut the hub in whatever else there is.
@@ -185,8 +178,8 @@ TEST(WayInFinding, WithOneShoulderAwayTheRingGoesOn) {
   mockup.replace(mockup.find("diameter = 25"), 13, "diameter = 20");
   const Finding finding = way_in(mockup, "");
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_EQ(text_of(finding.found, "step_1"), "Ring over Spool, slide towards -z");
-  EXPECT_TRUE(finding.caution.empty());
+  EXPECT_EQ(worded(finding.found, "step_1"), "Ring over Spool, slide towards -z");
+  EXPECT_TRUE(text_of(finding.caution).empty());
 }
 
 TEST(WayInFinding, AWantedPressFitIsPressedWithTheUsualCaution) {
@@ -199,8 +192,8 @@ shaft = "Spool: outside 20"
 class = "H7/s6"
 )");
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_EQ(text_of(finding.found, "step_1"), "Ring over Spool, press towards -z");
-  EXPECT_THAT(finding.caution, HasSubstr("local rules"));
+  EXPECT_EQ(worded(finding.found, "step_1"), "Ring over Spool, press towards -z");
+  EXPECT_THAT(text_of(finding.caution), HasSubstr("local rules"));
 }
 
 const char* const kGroovedHousing = R"(
@@ -229,14 +222,14 @@ at = 30.05
 TEST(WayInFinding, ARingWithAGapInAGrooveIsNotToldUntilItIsSaidToSpring) {
   const Finding silent = way_in(kGroovedHousing, "");
   EXPECT_EQ(silent.outcome, Outcome::undecided);
-  EXPECT_THAT(silent.advice, HasSubstr("springs = true"));
+  EXPECT_THAT(text_of(silent.advice), HasSubstr("springs = true"));
   const Finding said = way_in(kGroovedHousing, R"(
 [[parts]]
 part = "Retaining ring"
 springs = true
 )");
   EXPECT_EQ(said.outcome, Outcome::conforming);
-  EXPECT_THAT(text_of(said.found, "step_1"), HasSubstr("Retaining ring into Housing, spring in"));
+  EXPECT_THAT(worded(said.found, "step_1"), HasSubstr("Retaining ring into Housing, spring in"));
 }
 
 class DemoWaysIn : public testing::TestWithParam<const char*> {};
@@ -254,9 +247,9 @@ TEST_P(DemoWaysIn, HaveAnOrderWithTheKeyBeforeTheEccentric) {
   std::string steps;
   for (const Finding& finding : check({job}).findings) {
     if (finding.kind == "way in") {
-      EXPECT_EQ(finding.outcome, Outcome::conforming) << finding.advice;
+      EXPECT_EQ(finding.outcome, Outcome::conforming) << text_of(finding.advice);
       for (const Quantity& quantity : finding.found) {
-        steps += std::get<std::string>(quantity.value) + '\n';
+        steps += worded(quantity) + '\n';
       }
     }
   }

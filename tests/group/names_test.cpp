@@ -175,8 +175,8 @@ TEST(LostNames, AreFindingsOfAPartialModelThatNameWhatDidNotArrive) {
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);
   EXPECT_EQ(unseen[0].outcome, Outcome::undecided);
-  EXPECT_THAT(unseen[0].about, ::testing::ElementsAre("Pin: outside 30"));
-  EXPECT_EQ(std::get<std::string>(unseen[0].found.at(0).value),
+  EXPECT_THAT(test::names(unseen[0].about), ::testing::ElementsAre("Pin: outside 30"));
+  EXPECT_EQ(test::worded(unseen[0].found.at(0)),
             "line 8, fits, shaft: no \"Pin: outside 30\" is in what arrived of the model; solid "
             "#263 of product 'Pin': did not arrive");
 }
@@ -218,8 +218,7 @@ TEST(LostNames, MayBeFeaturesOfAPartThatIsNotSound) {
   bench.measure("Bush: bore 30", 30.0, 0.002);
   const std::vector<Finding> unseen = of_kind(bench, "unseen");
   ASSERT_EQ(unseen.size(), 2U);
-  EXPECT_THAT(std::get<std::string>(unseen[0].found.at(0).value),
-              HasSubstr("Bush: its solid is not closed"));
+  EXPECT_THAT(test::worded(unseen[0].found.at(0)), HasSubstr("Bush: its solid is not closed"));
 }
 
 TEST(LostNames, OfEveryKindOfEntryAreFindings) {

@@ -5,6 +5,7 @@
 
 #include "spotblue/geometry/seats.hpp"
 #include "spotblue/group/group.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
@@ -90,7 +91,7 @@ TEST(SurfaceSizes, ThatAreNotKnownLeaveMakeToSuitOpen) {
   for (const Finding& finding : sleeved.bench.findings()) {
     if (finding.kind == "make to suit" && finding.about.front() == "Sleeve: outside") {
       EXPECT_EQ(finding.outcome, Outcome::undecided);
-      EXPECT_THAT(finding.advice, HasSubstr("no material"));
+      EXPECT_THAT(text_of(finding.advice), HasSubstr("no material"));
       told = true;
     }
   }

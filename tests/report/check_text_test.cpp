@@ -36,11 +36,11 @@ TEST(CheckText, WantedFoundAndMarginStandSideBySide) {
 TEST(CheckText, BothEndsAndTheMiddleOfOneQuantityAreShown) {
   CheckResult result = example_check();
   result.findings.resize(1);
-  result.findings[0].found = {{"pressure_min_mpa", 10.25},
-                              {"pressure_mpa", 14.5},
-                              {"pressure_max_mpa", 18.125},
-                              {"growth_mm", 0.0125},
-                              {"growth_max_mm", 0.0175}};
+  result.findings[0].found = {{"pressure", megapascals(10.25), RangeEnd::least},
+                              {"pressure", megapascals(14.5)},
+                              {"pressure", megapascals(18.125), RangeEnd::greatest},
+                              {"growth", millimetres(0.0125)},
+                              {"growth", millimetres(0.0175), RangeEnd::greatest}};
   const std::string text = check_text(result, {});
   EXPECT_THAT(shown_cells(text, "pressure"),
               ElementsAre("pressure", "10.25 to 18.12, middle 14.5", "MPa"));
@@ -82,7 +82,7 @@ CheckResult repeated_findings(int times) {
     const std::string hole = fmt::format("Line/Station {}/Wheel ({}): bore 44", i, i + 1);
     finding.about[0] = hole;
     finding.advice = "open " + hole;
-    finding.found.push_back({"at_x_mm", 100.0 * i});
+    finding.found.push_back({"at_x", millimetres(100.0 * i)});
     result.findings.push_back(finding);
   }
   return result;
@@ -97,7 +97,7 @@ TEST(CheckText, FindingsAlikeButForTheirPlaceStandThereOnce) {
 
 TEST(CheckText, FindingWithAnotherNumberIsNotFolded) {
   CheckResult result = repeated_findings(50);
-  result.findings[17].margin = {{"clearance_mm", -0.010}};
+  result.findings[17].margin = {{"clearance", millimetres(-0.010)}};
   const std::string text = check_text(result, {});
   EXPECT_THAT(text, HasSubstr("radial-1  radial fit  x 49\n"));
   EXPECT_THAT(text, HasSubstr("radial-18  radial fit\n"));

@@ -19,7 +19,7 @@ CheckResult conforming_plan(double margin_mm) {
   plan.job.title = "Second plan";
   plan.findings.resize(1);
   plan.findings[0].outcome = Outcome::conforming;
-  plan.findings[0].margin = {{"clearance_mm", margin_mm}};
+  plan.findings[0].margin = {{"clearance", millimetres(margin_mm)}};
   return plan;
 }
 

@@ -110,6 +110,10 @@ struct Form<std::string> : Copied<false> {
   static Json json() { return reference_to("text"); }
 };
 template <>
+struct Form<Saying> : Form<std::string> {};
+template <>
+struct Form<std::vector<Reference>> : Form<std::vector<std::string>> {};
+template <>
 struct Form<std::vector<Quantity>> : Copied<false> {
   static Json json() { return reference_to("quantities"); }
 };
@@ -180,7 +184,7 @@ class SchemaMembers {
       const char* const unit = std::same_as<M, std::vector<DiameterAt>> ? "_mm" : "";
       keys_.push_back({std::string(name) + unit, Form<M>::json(),
                        Form<M>::kNamed || above_0 ? "" : document, Form<M>::kAlways && !above_0,
-                       std::same_as<M, std::string>, kIsNumber<M>});
+                       std::same_as<M, std::string> || std::same_as<M, Saying>, kIsNumber<M>});
     } else {
       throw std::logic_error(std::string(name) + " has no form in the schema");
     }

@@ -240,9 +240,13 @@ CheckResult example_check() {
   press.kind = "radial fit";
   press.about = {"Wheel: bore 44", "Stud: outside 44.035"};
   press.outcome = Outcome::nonconforming;
-  press.wanted = {{"fit", "H7/s6"}, {"clearance_min_mm", -0.059}, {"clearance_max_mm", -0.018}};
-  press.found = {{"clearance_min_mm", -0.061}, {"clearance_max_mm", -0.009}, {"tilt_deg", 0.25}};
-  press.margin = {{"clearance_mm", -0.009}};
+  press.wanted = {{"fit", "H7/s6"},
+                  {"clearance", millimetres(-0.059), RangeEnd::least},
+                  {"clearance", millimetres(-0.018), RangeEnd::greatest}};
+  press.found = {{"clearance", millimetres(-0.061), RangeEnd::least},
+                 {"clearance", millimetres(-0.009), RangeEnd::greatest},
+                 {"tilt", angle_of_degrees(0.25)}};
+  press.margin = {{"clearance", millimetres(-0.009)}};
   press.basis = "ISO 286-1:2010, 44 H7/s6; ISO 14253-1";
   press.advice = "open Wheel: bore 44 or reduce Stud: outside 44.035";
   press.caution = "guard the press";
@@ -257,7 +261,7 @@ CheckResult example_check() {
   face.kind = "axial gap";
   face.about = {"Wheel: face 60 @ 30", "Stud: face 60 @ 30"};
   face.outcome = Outcome::undecided;
-  face.found = {{"gap_mm", 0.125}, {"area_mm2", 645.16}};
+  face.found = {{"gap", millimetres(0.125)}, {"area", square_millimetres(645.16)}};
   face.advice = "say what gap is wanted";
   result.findings = {press, screw, face};
   return result;

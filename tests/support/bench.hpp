@@ -13,6 +13,7 @@
 
 #include "spotblue/check/check.hpp"
 #include "spotblue/check/judge_job.hpp"
+#include "support/findings.hpp"
 
 namespace spotblue::test {
 
@@ -151,16 +152,6 @@ class Bench {
 };
 
 inline FitRule iso(const std::string& text) { return ClassFit{FitSystem::iso_286, text, {}}; }
-
-/// The number of a quantity by its key; fails the test with NaN when there is none.
-inline double number(const std::vector<Quantity>& quantities, const std::string& key) {
-  for (const Quantity& quantity : quantities) {
-    if (quantity.key == key && std::holds_alternative<double>(quantity.value)) {
-      return std::get<double>(quantity.value);
-    }
-  }
-  return std::numeric_limits<double>::quiet_NaN();
-}
 
 /// Every finding of one kind, in order.
 inline std::vector<Finding> of_kind(const Bench& bench, const std::string& kind) {

@@ -16,6 +16,7 @@
 #include "group/joints/part_material.hpp"
 #include "group/turning/rubbing.hpp"
 #include "group/turning/turns.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/geometry/wall.hpp"
 
@@ -123,11 +124,14 @@ Guide clearance_guide(Duty duty) {
 void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ratios,
                      const Guide& guide) {
   constexpr double rounding = 1e-9;
-  finding.found.push_back({"clearance_per_diameter_min_percent", 100.0 * ratios.clearance_least});
   finding.found.push_back(
-      {"clearance_per_diameter_max_percent", 100.0 * ratios.clearance_greatest});
-  finding.wanted.push_back({"clearance_per_diameter_min_percent", 100.0 * guide.least});
-  finding.wanted.push_back({"clearance_per_diameter_max_percent", 100.0 * guide.greatest});
+      {"clearance_per_diameter", percent(100.0 * ratios.clearance_least), RangeEnd::least});
+  finding.found.push_back(
+      {"clearance_per_diameter", percent(100.0 * ratios.clearance_greatest), RangeEnd::greatest});
+  finding.wanted.push_back(
+      {"clearance_per_diameter", percent(100.0 * guide.least), RangeEnd::least});
+  finding.wanted.push_back(
+      {"clearance_per_diameter", percent(100.0 * guide.greatest), RangeEnd::greatest});
   if (ratios.clearance_least <= 0.0) {
     reasons.add(Outcome::undecided, "it may have no running clearance at all");
   } else if (ratios.clearance_least < guide.least - rounding) {
@@ -149,11 +153,13 @@ void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ra
 void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& sizes,
                        const BearingRatios& ratios, Duty duty) {
   const BearingProportions& usual = bearing_proportions();
-  finding.found.push_back(millimetres("diameter_mm", sizes.diameter.length()));
-  finding.found.push_back(millimetres("length_mm", sizes.length));
-  finding.found.push_back({"length_per_diameter_percent", 100.0 * ratios.length});
-  finding.wanted.push_back({"length_per_diameter_min_percent", 100.0 * usual.length_least});
-  finding.wanted.push_back({"length_per_diameter_max_percent", 100.0 * usual.length_greatest});
+  finding.found.push_back({"diameter", measure(sizes.diameter.length())});
+  finding.found.push_back({"length", measure(sizes.length)});
+  finding.found.push_back({"length_per_diameter", percent(100.0 * ratios.length)});
+  finding.wanted.push_back(
+      {"length_per_diameter", percent(100.0 * usual.length_least), RangeEnd::least});
+  finding.wanted.push_back(
+      {"length_per_diameter", percent(100.0 * usual.length_greatest), RangeEnd::greatest});
   const bool works = duty != Duty::no_load_slow;
   if (works && ratios.length < usual.length_least) {
     reasons.add(
@@ -172,8 +178,8 @@ void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& s
     return;
   }
   const Length least = std::max(usual.wall_floor, usual.wall_least * sizes.diameter.length());
-  finding.found.push_back(millimetres("wall_mm", *sizes.wall));
-  finding.wanted.push_back(millimetres("wall_min_mm", least));
+  finding.found.push_back({"wall", measure(*sizes.wall)});
+  finding.wanted.push_back({"wall", measure(least), RangeEnd::least});
   if (*sizes.wall < least) {
     reasons.add(Outcome::undecided, "the wall is thinner than a solid bush is usually made");
   }
@@ -228,8 +234,9 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int sha
 
   Finding finding;
   finding.kind = "plain bearing";
-  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
-  finding.found = {{"turns", declared.names.id_of(rub.turning)}, {"turning_rpm", rub.rpm}};
+  finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
+  finding.found = {{"turns", declared.names.id_of(rub.turning)},
+                   {"turning", turns_per_minute(rub.rpm)}};
   add_range(finding.found, "clearance", clearance);
   Reasons reasons;
   judge_clearance(finding, reasons, ratios, guide);
@@ -243,7 +250,7 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int sha
                 fmt::format("no load is given for {}: pressure is not known",
                             declared.names.id_of(rub.turning)));
   if (load) {
-    finding.found.push_back({"load_n", *load});
+    finding.found.push_back({"load", newtons(*load)});
   }
   finding.outcome = reasons.outcome();
   finding.basis = bearing_basis(bearing, pair, guide, shared, rub.duty);
@@ -251,7 +258,7 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int sha
   if (!pair.unknown.empty() && pair.basis.empty()) {
     finding.advice += "; a rolling bearing goes by its maker's table";
   }
-  finding.caution = std::string(kTurningCaution);
+  finding.caution = said::kTurningCaution;
   leave_missing_open(declared, finding);
   return finding;
 }

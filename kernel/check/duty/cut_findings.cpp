@@ -249,21 +249,21 @@ std::string keyseat_remark(const CutCase& cut, LengthUnit unit) {
 
 void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
   for (const Shoulder& shoulder : cut.round.shoulders) {
-    found.push_back({"shoulder_mm", shoulder.diameter_mm});
+    found.push_back({"shoulder", millimetres(shoulder.diameter_mm)});
   }
   if (cut.round.shoulders.empty()) {
     return;
   }
-  found.push_back({"fillet_mm", cut.fillet_mm.value_or(0.0)});
+  found.push_back({"fillet", millimetres(cut.fillet_mm.value_or(0.0))});
   const std::string corner = cut.corner.sharp ? "sharpest_corner_" : "corner_";
   const double left = 100.0 * strength_left(cut.before, cut.after);
   if (cut.corner.bending) {
-    found.push_back({corner + "bending_kt", *cut.corner.bending});
-    found.push_back({"bending_left_in_corner_percent", left / *cut.corner.bending});
+    found.push_back({corner + "bending_kt", plain_number(*cut.corner.bending)});
+    found.push_back({"bending_left_in_corner", percent(left / *cut.corner.bending)});
   }
   if (cut.corner.torsion) {
-    found.push_back({corner + "torsion_kt", *cut.corner.torsion});
-    found.push_back({"torsion_left_in_corner_percent", left / *cut.corner.torsion});
+    found.push_back({corner + "torsion_kt", plain_number(*cut.corner.torsion)});
+    found.push_back({"torsion_left_in_corner", percent(left / *cut.corner.torsion)});
   }
 }
 
@@ -271,10 +271,12 @@ void add_keyseat(std::vector<Quantity>& found, const CutCase& cut) {
   if (cut.round.keyseats.empty()) {
     return;
   }
-  found.push_back({"keyseat_distance_mm", cut.round.keyseats.front().distance_mm});
+  found.push_back({"keyseat_distance", millimetres(cut.round.keyseats.front().distance_mm)});
   const ShaftNotch milled = ShaftNotch::end_milled_keyseat;
-  found.push_back({"keyseat_bending_kt", *first_pass_factor(milled, ShaftLoad::bending).factor});
-  found.push_back({"keyseat_torsion_kt", *first_pass_factor(milled, ShaftLoad::torsion).factor});
+  found.push_back(
+      {"keyseat_bending_kt", plain_number(*first_pass_factor(milled, ShaftLoad::bending).factor)});
+  found.push_back(
+      {"keyseat_torsion_kt", plain_number(*first_pass_factor(milled, ShaftLoad::torsion).factor)});
 }
 
 void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cut) {
@@ -286,15 +288,16 @@ void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cu
   const double bending = job.bending_nm.value_or(0.0);
   const NominalStress was = nominal_stress(cut.before, torque, bending);
   const NominalStress is = nominal_stress(cut.after, torque, bending);
-  finding.found.push_back({"torsion_before_mpa", was.torsion_mpa});
-  finding.found.push_back({"torsion_mpa", is.torsion_mpa});
-  finding.found.push_back({"bending_before_mpa", was.bending_mpa});
-  finding.found.push_back({"bending_mpa", is.bending_mpa});
+  finding.found.push_back({"torsion_before", megapascals(was.torsion_mpa)});
+  finding.found.push_back({"torsion", megapascals(is.torsion_mpa)});
+  finding.found.push_back({"bending_before", megapascals(was.bending_mpa)});
+  finding.found.push_back({"bending", megapascals(is.bending_mpa)});
   const double peak = peak_of(cut, is);
-  finding.found.push_back({"greatest_stress_mpa", peak});
+  finding.found.push_back({"greatest_stress", megapascals(peak)});
   if (const auto strength = strength_of(declared, cut.feature.occurrence)) {
-    finding.wanted.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa});
-    finding.margin.push_back({"greatest_stress_mpa", kOfYieldAllowed * strength->mpa - peak});
+    finding.wanted.push_back({"greatest_stress", megapascals(kOfYieldAllowed * strength->mpa)});
+    finding.margin.push_back(
+        {"greatest_stress", megapascals(kOfYieldAllowed * strength->mpa - peak)});
   }
 }
 
@@ -302,22 +305,23 @@ Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
   const LengthUnit unit = declared.job->unit;
   Finding finding;
   finding.kind = "shaft section";
-  finding.about = {declared.names.id_of(cut.feature)};
-  finding.found = {{"before_mm", cut.before.outer_mm},
-                   {"after_mm", cut.after.outer_mm},
-                   {"length_mm", cut.round.length_mm}};
+  finding.about = {declared.names.reference(cut.feature)};
+  finding.found = {{"before", millimetres(cut.before.outer_mm)},
+                   {"after", millimetres(cut.after.outer_mm)},
+                   {"length", millimetres(cut.round.length_mm)}};
   if (cut.round.bore_mm > 0.0) {
-    finding.found.push_back({"bore_mm", cut.round.bore_mm});
+    finding.found.push_back({"bore", millimetres(cut.round.bore_mm)});
   }
-  finding.found.push_back({"polar_modulus_before_mm3", polar_modulus_mm3(cut.before)});
-  finding.found.push_back({"polar_modulus_mm3", polar_modulus_mm3(cut.after)});
-  finding.found.push_back({"strength_left_percent", 100.0 * strength_left(cut.before, cut.after)});
+  finding.found.push_back(
+      {"polar_modulus_before", cubic_millimetres(polar_modulus_mm3(cut.before))});
+  finding.found.push_back({"polar_modulus", cubic_millimetres(polar_modulus_mm3(cut.after))});
+  finding.found.push_back({"strength_left", percent(100.0 * strength_left(cut.before, cut.after))});
   add_corner(finding.found, cut);
   add_keyseat(finding.found, cut);
   if (cut.cut->mate_corner && cut.fillet_mm) {
-    finding.wanted.push_back({"mate_corner_least_mm", *cut.fillet_mm});
-    finding.margin.push_back(
-        {"mate_corner_mm", corner_over_fillet_mm(cut.cut->mate_corner->in_mm(), *cut.fillet_mm)});
+    finding.wanted.push_back({"mate_corner_least", millimetres(*cut.fillet_mm)});
+    finding.margin.push_back({"mate_corner", millimetres(corner_over_fillet_mm(
+                                                 cut.cut->mate_corner->in_mm(), *cut.fillet_mm))});
   }
   add_stress(finding, declared, cut);
   const Verdict verdict =

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/mechanics/stack_draw.hpp"
 
@@ -14,10 +15,6 @@ namespace {
 
 constexpr std::string_view kFormula =
     "play = lengths that open it less lengths that close it, worst case of all";
-constexpr std::string_view kBindCaution =
-    "Parts that bind when warm seize and can throw what they drive: stop the machine, guard it, "
-    "and "
-    "follow your local rules and licensed practice; they come before this advice.";
 
 std::string members_text(const EndPlayCase& found) {
   const auto& group_of = found.groups.moves_with;
@@ -98,16 +95,16 @@ Finding describe(const EndPlayCase& found) {
   const DeclaredJob& declared = found.declared;
   Finding finding;
   finding.kind = "end play";
-  finding.about = {declared.names.id_of(found.part), declared.names.id_of(play.back.front().a),
-                   declared.names.id_of(play.ahead.front().b)};
-  finding.found = {
-      {"moves", members_text(found)},
-      {"stands", declared.names.id_of(found.ground_part)},
-      millimetres("as_modelled_mm", Length::mm(travel_mm(play.back) + travel_mm(play.ahead))),
-      {"stopped_back", stop_text(found, play.back, &AxialStop::b, &AxialStop::a)},
-      millimetres("back_mm", Length::mm(travel_mm(play.back))),
-      {"stopped_ahead", stop_text(found, play.ahead, &AxialStop::a, &AxialStop::b)},
-      millimetres("ahead_mm", Length::mm(travel_mm(play.ahead)))};
+  finding.about = {declared.names.reference(found.part),
+                   declared.names.reference(play.back.front().a),
+                   declared.names.reference(play.ahead.front().b)};
+  finding.found = {{"moves", members_text(found)},
+                   {"stands", declared.names.id_of(found.ground_part)},
+                   {"as_modelled", millimetres(travel_mm(play.back) + travel_mm(play.ahead))},
+                   {"stopped_back", stop_text(found, play.back, &AxialStop::b, &AxialStop::a)},
+                   {"back", millimetres(travel_mm(play.back))},
+                   {"stopped_ahead", stop_text(found, play.ahead, &AxialStop::a, &AxialStop::b)},
+                   {"ahead", millimetres(travel_mm(play.ahead))}};
   if (const std::string cones = cones_text(found); !cones.empty()) {
     finding.found.push_back({"not_seen", "the cone " + cones + " may stop it before"});
   }
@@ -220,7 +217,7 @@ void decide(const EndPlayCase& found, const EndPlayStack& stack, Limits wanted, 
   } else {
     finding.advice = "leave it as it is";
   }
-  finding.caution = binds_warm(stack) ? std::string(kBindCaution) : std::string();
+  finding.caution = binds_warm(stack) ? Saying(said::kBindCaution) : Saying();
 }
 
 Finding without_lengths(Finding finding) {
@@ -244,7 +241,7 @@ Finding judge_end_play(const EndPlayCase& found, Limits wanted, std::optional<in
   const EndPlayStack stack = stack_of(found.declared, found.play);
   add_stack(found, stack, finding);
   add_draw(stack, wanted, true, finding);
-  finding.margin = {millimetres("end_play_mm", margin(stack.worst, wanted))};
+  finding.margin = {{"end_play", measure(margin(stack.worst, wanted))}};
   finding.basis += fmt::format("; {}; {}", lengths_basis(stack), kIso14253);
   decide(found, stack, wanted, finding);
   return finding;
@@ -273,7 +270,7 @@ Finding tell_end_play(const EndPlayCase& found, Draw draw) {
                                              length_text(stack.worst.upper, unit),
                                              widest_of(stack).dimension.name);
   if (binds_warm(stack)) {
-    finding.caution = kBindCaution;
+    finding.caution = said::kBindCaution;
   }
   return finding;
 }

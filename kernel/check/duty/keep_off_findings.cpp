@@ -105,10 +105,10 @@ class Search {
 void judge_nearest(const DeclaredJob& declared, const KeepOff& entry, const Nearest& nearest,
                    Finding& finding) {
   const LengthUnit unit = declared.job->unit;
-  finding.found = {millimetres("gap_mm", nearest.gap),
-                   millimetres("uncertainty_mm", nearest.uncertainty),
+  finding.found = {{"gap", measure(nearest.gap)},
+                   {"uncertainty", measure(nearest.uncertainty)},
                    {"where", nearest.where}};
-  finding.margin = {millimetres("gap_mm", nearest.gap - nearest.uncertainty - entry.least)};
+  finding.margin = {{"gap", measure(nearest.gap - nearest.uncertainty - entry.least)}};
   if (nearest.gap < entry.least) {
     finding.outcome = Outcome::nonconforming;
     finding.advice =
@@ -132,8 +132,8 @@ void judge_far(const DeclaredJob& declared, const KeepOff& entry, Length boxes, 
   finding.found = {{"gap", "no faces near"}};
   if (boxes >= entry.least) {
     finding.outcome = Outcome::conforming;
-    finding.found.push_back(millimetres("boxes_apart_mm", boxes));
-    finding.margin = {millimetres("gap_mm", boxes - entry.least)};
+    finding.found.push_back({"boxes_apart", measure(boxes)});
+    finding.margin = {{"gap", measure(boxes - entry.least)}};
     finding.advice = "leave it as it is";
     return;
   }
@@ -158,7 +158,7 @@ std::vector<Finding> keep_off_findings(const WorkedGroup& worked) {
     Finding finding;
     finding.kind = "keep off";
     finding.about = {entry.a, entry.b};
-    finding.wanted = {millimetres("gap_min_mm", entry.least)};
+    finding.wanted = {{"gap", measure(entry.least), RangeEnd::least}};
     if (const auto nearest = search.nearest()) {
       judge_nearest(declared, entry, *nearest, finding);
     } else {

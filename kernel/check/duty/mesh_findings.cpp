@@ -10,6 +10,7 @@
 #include "check/fits/fit_verdict.hpp"
 #include "check/gears/gear_pairs.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
@@ -163,33 +164,33 @@ std::string face_remark(const GearPair& pair, LengthUnit unit) {
 
 void add_gear(std::vector<Quantity>& found, const std::string& which, const PairedGear& gear,
               double tip_clearance_mm) {
-  found.push_back({which + "_thickness_mm", gear.teeth.thickness_mm});
+  found.push_back({which + "_thickness", millimetres(gear.teeth.thickness_mm)});
   found.push_back({which + "_thickness", thickness_text(gear.from)});
-  found.push_back({which + "_tip_clearance_mm", tip_clearance_mm});
+  found.push_back({which + "_tip_clearance", millimetres(tip_clearance_mm)});
   if (gear.blank.teeth) {
-    found.push_back({which + "_face_mm", gear.blank.face.length()});
+    found.push_back({which + "_face", millimetres(gear.blank.face.length())});
   }
 }
 
 std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions& at) {
-  std::vector<Quantity> found{{"centre_distance_mm", pair.centre_mm},
-                              {"reference_centre_mm", at.placed.reference_centre_mm},
-                              degrees("axes_tilt_deg", pair.tilt),
-                              degrees("working_angle_deg", at.placed.working_angle_rad),
-                              {"backlash_as_placed_mm", at.placed.backlash_mm}};
+  std::vector<Quantity> found{{"centre_distance", millimetres(pair.centre_mm)},
+                              {"reference_centre", millimetres(at.placed.reference_centre_mm)},
+                              {"axes_tilt", angle(pair.tilt)},
+                              {"working_angle", angle(at.placed.working_angle_rad)},
+                              {"backlash_as_placed", millimetres(at.placed.backlash_mm)}};
   add_range(found, "backlash", backlash_of(at));
   add_range(found, "normal_backlash", normal_backlash_of(at));
-  found.push_back({"backlash_per_centre_ratio", at.placed.backlash_per_centre});
-  found.push_back({"bearing_play_mm", pair.shift_mm()});
+  found.push_back({"backlash_per_centre_ratio", plain_number(at.placed.backlash_per_centre)});
+  found.push_back({"bearing_play", millimetres(pair.shift_mm())});
   if (at.placed.tight_centre_mm) {
-    found.push_back({"tight_centre_mm", *at.placed.tight_centre_mm});
+    found.push_back({"tight_centre", millimetres(*at.placed.tight_centre_mm)});
   }
-  found.push_back({"contact_ratio", at.farthest.contact_ratio});
+  found.push_back({"contact_ratio", plain_number(at.farthest.contact_ratio)});
   if (pair.form.helix_angle_deg > 0.0) {
-    found.push_back({"overlap_ratio", at.placed.overlap_ratio});
+    found.push_back({"overlap_ratio", plain_number(at.placed.overlap_ratio)});
   }
   if (pair.faces_known()) {
-    found.push_back({"face_overlap_mm", pair.face_mm});
+    found.push_back({"face_overlap", millimetres(pair.face_mm)});
   }
   add_gear(found, "first", pair.a, at.closest.tip_clearance_a_mm);
   add_gear(found, "second", pair.b, at.closest.tip_clearance_b_mm);
@@ -199,30 +200,30 @@ std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions
 void add_wanted(Finding& finding, const GearPair& pair, const MeshPositions& at) {
   if (pair.mesh->backlash) {
     add_range(finding.wanted, "backlash", *pair.mesh->backlash);
-    finding.margin = {millimetres("backlash_mm", margin(backlash_of(at), *pair.mesh->backlash))};
+    finding.margin = {{"backlash", measure(margin(backlash_of(at), *pair.mesh->backlash))}};
   } else {
     const LeastBacklash least = least_backlash(pair.form.module_mm, pair.centre_mm);
-    finding.wanted = {{"normal_backlash_least_mm", least.iso_mm},
-                      {"normal_backlash_agma_mm", least.agma_mm}};
-    finding.margin = {{"normal_backlash_mm", at.closest.normal_backlash_mm - least.iso_mm}};
+    finding.wanted = {{"normal_backlash_least", millimetres(least.iso_mm)},
+                      {"normal_backlash_agma", millimetres(least.agma_mm)}};
+    finding.margin = {
+        {"normal_backlash", millimetres(at.closest.normal_backlash_mm - least.iso_mm)}};
   }
-  finding.margin.push_back(
-      {"tip_clearance_mm", std::min(at.closest.tip_clearance_a_mm, at.closest.tip_clearance_b_mm)});
+  finding.margin.push_back({"tip_clearance", millimetres(std::min(at.closest.tip_clearance_a_mm,
+                                                                  at.closest.tip_clearance_b_mm))});
 }
 
 Finding judge_pair(const DeclaredJob& declared, const GearPair& pair) {
   const LengthUnit unit = declared.job->unit;
   Finding finding;
   finding.kind = "gear mesh";
-  finding.about = {declared.names.id_of(pair.a.occurrence),
-                   declared.names.id_of(pair.b.occurrence)};
-  finding.caution =
-      "Gears draw in fingers, sleeves and rags: turn the pair by hand with the power locked off, "
-      "refit the guard before it runs, and follow your local rules.";
+  finding.about = {declared.names.reference(pair.a.occurrence),
+                   declared.names.reference(pair.b.occurrence)};
+  finding.caution = said::kGearCaution;
   const auto at = mesh_positions(pair);
   if (!at) {
     finding.outcome = Outcome::nonconforming;
-    finding.found = {{"centre_distance_mm", pair.centre_mm}, {"bearing_play_mm", pair.shift_mm()}};
+    finding.found = {{"centre_distance", millimetres(pair.centre_mm)},
+                     {"bearing_play", millimetres(pair.shift_mm())}};
     finding.basis = "the base circles of the two gears overlap there";
     finding.advice =
         "no such pair meshes at this centre distance: check module, numbers of teeth "

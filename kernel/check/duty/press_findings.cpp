@@ -11,6 +11,7 @@
 #include "check/press/press_warm.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/mechanics/shrink_in.hpp"
 
@@ -19,10 +20,6 @@ namespace {
 
 // For each millimetre of diameter; common practice, no source.
 constexpr double kSlipClearance = 0.001;
-
-constexpr std::string_view kCastingCaution =
-    " Castings may hide cracks, blowholes and old repairs: look them over and crack-test them "
-    "before pressing or heating; the strength taken here is that of sound metal.";
 
 struct PressStates {
   PressState tightest, middle, loosest;
@@ -42,34 +39,37 @@ void add_sizes(Finding& finding, const PressCase& pressed) {
 }
 
 void add_part(Finding& finding, const std::string& part, const Governing& worst) {
-  finding.found.push_back({part + "_hoop_mpa", worst.stress.hoop_mpa});
-  finding.found.push_back({part + "_equivalent_mpa", worst.stress.equivalent_mpa});
+  finding.found.push_back({part + "_hoop", megapascals(worst.stress.hoop_mpa)});
+  finding.found.push_back({part + "_equivalent", megapascals(worst.stress.equivalent_mpa)});
   finding.found.push_back({part + "_worst_at", std::string(press_surface_text(worst.surface))});
   if (worst.utilisation) {
-    finding.found.push_back({part + "_utilisation_percent", 100.0 * *worst.utilisation});
-    finding.margin.push_back({part + "_utilisation_percent", 100.0 * (1.0 - *worst.utilisation)});
+    finding.found.push_back({part + "_utilisation", percent(100.0 * *worst.utilisation)});
+    finding.margin.push_back({part + "_utilisation", percent(100.0 * (1.0 - *worst.utilisation))});
   }
 }
 
 void add_states(Finding& finding, const PressStates& states) {
-  finding.found.push_back({"pressure_min_mpa", states.loosest.least_pressure_mpa});
-  finding.found.push_back({"pressure_mpa", states.middle.greatest_pressure_mpa});
-  finding.found.push_back({"pressure_max_mpa", states.tightest.greatest_pressure_mpa});
+  finding.found.push_back(
+      {"pressure", megapascals(states.loosest.least_pressure_mpa), RangeEnd::least});
+  finding.found.push_back({"pressure", megapascals(states.middle.greatest_pressure_mpa)});
+  finding.found.push_back(
+      {"pressure", megapascals(states.tightest.greatest_pressure_mpa), RangeEnd::greatest});
   add_part(finding, "hub", states.tightest.hub);
   add_part(finding, "inner", states.tightest.inner);
-  finding.found.push_back({"force_to_press_n", states.middle.force_to_press_n});
-  finding.found.push_back({"force_to_press_max_n", states.tightest.force_to_press_n});
-  finding.found.push_back({"axial_hold_min_n", states.loosest.axial_hold_n});
-  finding.found.push_back({"axial_hold_n", states.middle.axial_hold_n});
-  finding.found.push_back({"holding_torque_min_nm", states.loosest.holding_torque_nm});
-  finding.found.push_back({"holding_torque_nm", states.middle.holding_torque_nm});
+  finding.found.push_back({"force_to_press", newtons(states.middle.force_to_press_n)});
+  finding.found.push_back(
+      {"force_to_press", newtons(states.tightest.force_to_press_n), RangeEnd::greatest});
+  finding.found.push_back({"axial_hold", newtons(states.loosest.axial_hold_n), RangeEnd::least});
+  finding.found.push_back({"axial_hold", newtons(states.middle.axial_hold_n)});
+  finding.found.push_back(
+      {"holding_torque", newton_metres(states.loosest.holding_torque_nm), RangeEnd::least});
+  finding.found.push_back({"holding_torque", newton_metres(states.middle.holding_torque_nm)});
   add_range(
       finding.found, "bore_close_in",
       {Length::mm(states.loosest.bore_close_in_mm), Length::mm(states.tightest.bore_close_in_mm)});
+  finding.found.push_back({"bore_close_in", millimetres(states.middle.bore_close_in_mm)});
   finding.found.push_back(
-      millimetres("bore_close_in_mm", Length::mm(states.middle.bore_close_in_mm)));
-  finding.found.push_back(
-      millimetres("hub_growth_max_mm", Length::mm(states.tightest.hub_growth_mm)));
+      {"hub_growth", millimetres(states.tightest.hub_growth_mm), RangeEnd::greatest});
 }
 
 std::string chilling_text(const SlipIn& slip) {
@@ -88,9 +88,9 @@ SlipIn add_slip_in(Finding& finding, const DeclaredJob& declared, const PressCas
   const SlipIn slip = slip_in(*pressed.hub.elastic, *pressed.inner.elastic, seat.hole_diameter,
                               std::max(0.0, interference_mm(pressed, FitEnd::tightest)), clearance,
                               conditions.bench_c);
-  finding.found.push_back(millimetres("slip_clearance_mm", Length::mm(clearance)));
-  finding.found.push_back({"heat_hub_to_c", slip.heat_hub_to_c});
-  finding.found.push_back({"chill_inner_to_c", slip.chill_inner_to_c});
+  finding.found.push_back({"slip_clearance", millimetres(clearance)});
+  finding.found.push_back({"heat_hub_to", degrees_celsius(slip.heat_hub_to_c)});
+  finding.found.push_back({"chill_inner_to", degrees_celsius(slip.chill_inner_to_c)});
   finding.found.push_back({"chilling", chilling_text(slip)});
   return slip;
 }
@@ -174,11 +174,9 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
   Finding finding;
   finding.kind = "press fit";
-  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
-  finding.caution = std::string(kPressCaution);
-  if (is_casting(pressed.hub) || is_casting(pressed.inner)) {
-    finding.caution += kCastingCaution;
-  }
+  finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
+  finding.caution = is_casting(pressed.hub) || is_casting(pressed.inner) ? said::kCastingCaution
+                                                                         : said::kPressCaution;
   finding.basis = press_basis(declared, pressed);
   add_sizes(finding, pressed);
   if (!pressed.blind_spots.empty()) {

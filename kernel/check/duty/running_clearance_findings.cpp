@@ -8,6 +8,7 @@
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -75,9 +76,9 @@ void judge_warm(Finding& finding, Limits warm, const std::string& open, LengthUn
 Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const SurfaceSizes& surface) {
   Finding finding;
   finding.kind = "running clearance";
-  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
+  finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
   finding.basis = basis_of(declared);
-  finding.caution = std::string(kTurningCaution);
+  finding.caution = said::kTurningCaution;
   add_both_states(finding, surface.hole, surface.shaft);
   const std::string& hole = surface.hole.unknown;
   const std::string& shaft = surface.shaft.unknown;

@@ -239,25 +239,26 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
   finding.kind = "stock";
   finding.about = {part.part};
   if (turned) {
-    finding.found = {{"outside_mm", turned->size.outside_mm},
-                     {"length_mm", turned->size.length_mm}};
+    finding.found = {{"outside", millimetres(turned->size.outside_mm)},
+                     {"length", millimetres(turned->size.length_mm)}};
     if (turned->size.bore_mm > 0.0) {
-      finding.found.push_back({"bore_mm", turned->size.bore_mm});
+      finding.found.push_back({"bore", millimetres(turned->size.bore_mm)});
     }
   } else {
     const FlatSidedPart block = as_block(product);
-    finding.found = {{"box_x_mm", block.length_mm},
-                     {"box_y_mm", block.width_mm},
-                     {"box_z_mm", block.thickness_mm}};
+    finding.found = {{"box_x", millimetres(block.length_mm)},
+                     {"box_y", millimetres(block.width_mm)},
+                     {"box_z", millimetres(block.thickness_mm)}};
   }
   if (check.volume_mm3 && product.volume > 0.0 && *check.volume_mm3 > product.volume) {
-    finding.found.push_back({"removed_mm3", *check.volume_mm3 - product.volume});
+    finding.found.push_back({"removed", cubic_millimetres(*check.volume_mm3 - product.volume)});
     finding.found.push_back(
-        {"removed_percent", 100.0 * (1.0 - product.volume / *check.volume_mm3)});
+        {"removed", percent(100.0 * (1.0 - product.volume / *check.volume_mm3))});
   }
-  finding.wanted = {{"stock", std::string(word_of(stock.form))}, {"cleaning_mm", cleaning}};
+  finding.wanted = {{"stock", std::string(word_of(stock.form))},
+                    {"cleaning", millimetres(cleaning)}};
   for (const StockMargin& margin : check.margins) {
-    finding.margin.push_back({margin.size + "_mm", margin.margin_mm});
+    finding.margin.push_back({margin.size, millimetres(margin.margin_mm)});
   }
   const Verdict verdict =
       verdict_on(check, !turned || turned->measured_whole, stock, declared.job->unit);

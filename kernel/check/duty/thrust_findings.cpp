@@ -12,6 +12,7 @@
 #include "check/words/words.hpp"
 #include "group/turning/rubbing.hpp"
 #include "group/turning/turns.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 
@@ -41,9 +42,9 @@ void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
                 const ThrustRing& ring, Duty duty) {
   const Length width = radial_width(ring);
   const Length least = least_band(ring);
-  finding.found.push_back(millimetres("band_mm", width));
-  finding.wanted.push_back(millimetres("band_min_mm", least));
-  finding.margin.push_back(millimetres("band_mm", width - least));
+  finding.found.push_back({"band", measure(width)});
+  finding.wanted.push_back({"band", measure(least), RangeEnd::least});
+  finding.margin.push_back({"band", measure(width - least)});
   if (width < least) {
     reasons.add(duty == Duty::no_load_slow ? Outcome::undecided : Outcome::nonconforming,
                 fmt::format("the faces share a band of only {}: give it {} or more, with a washer "
@@ -60,20 +61,20 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
   const PairLimits pair = pair_limits(declared, seat.a.occurrence, seat.b.occurrence);
   Finding finding;
   finding.kind = "thrust face";
-  finding.about = {declared.names.id_of(seat.a), declared.names.id_of(seat.b)};
+  finding.about = {declared.names.reference(seat.a), declared.names.reference(seat.b)};
   finding.found = {{"turns", declared.names.id_of(rub.turning)},
-                   {"turning_rpm", rub.rpm},
-                   millimetres("gap_mm", gap_of(declared, number)),
-                   {"area_mm2", seat.area}};
+                   {"turning", turns_per_minute(rub.rpm)},
+                   {"gap", measure(gap_of(declared, number))},
+                   {"area", square_millimetres(seat.area)}};
   Reasons reasons;
   RunningLoad load;
   if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
     reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
   } else {
-    finding.found.push_back(millimetres("inner_mm", ring.inner.length()));
-    finding.found.push_back(millimetres("outer_mm", ring.outer.length()));
-    finding.found.push_back(millimetres("mean_radius_mm", mean_radius(ring).length()));
-    finding.found.push_back({"full_area_mm2", full_area_mm2(ring)});
+    finding.found.push_back({"inner", measure(ring.inner.length())});
+    finding.found.push_back({"outer", measure(ring.outer.length())});
+    finding.found.push_back({"mean_radius", measure(mean_radius(ring).length())});
+    finding.found.push_back({"full_area", square_millimetres(full_area_mm2(ring))});
     judge_band(declared, finding, reasons, ring, rub.duty);
     load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), rub.rpm, rub.thrust_n);
     judge_running(finding, reasons, load, pair, rub.duty,
@@ -81,7 +82,7 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
                               declared.names.id_of(rub.turning)));
   }
   if (rub.thrust_n) {
-    finding.found.push_back({"thrust_n", *rub.thrust_n});
+    finding.found.push_back({"thrust", newtons(*rub.thrust_n)});
   }
   finding.outcome = reasons.outcome();
   finding.advice = reasons.advice("leave it as it is; oil reaches it by a groove or the bore");
@@ -91,7 +92,7 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
       "common practice, no source",
       pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis,
       pair.note.empty() ? "" : " (" + pair.note + ")");
-  finding.caution = std::string(kTurningCaution);
+  finding.caution = said::kTurningCaution;
   leave_missing_open(declared, finding);
   return finding;
 }

@@ -12,6 +12,7 @@
 
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
@@ -175,7 +176,7 @@ void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& findi
         {fmt::format("blocked_{}", i + 1), blocked_text(declared, way.blocked[i])});
     least = std::min(least, way.blocked[i].has.value_or(0.0) - way.blocked[i].needs);
   }
-  finding.margin = {millimetres("passing_mm", Length::mm(least))};
+  finding.margin = {{"passing", millimetres(least)}};
   const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
   if (held == way.blocked.end()) {
     finding.advice = fmt::format(
@@ -226,15 +227,15 @@ Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
   Finding finding;
   finding.kind = "way in";
   finding.about = {declared.look->seats.centre_lines.at(way.centre_lines.front()).id,
-                   declared.names.id_of(way.base)};
+                   declared.names.reference(way.base)};
   finding.wanted = {{"want", "a way in for every part"}};
-  finding.basis = kBasis;
+  finding.basis = std::string(kBasis);
   for (std::size_t i = 0; i < way.steps.size(); ++i) {
     finding.found.push_back({fmt::format("step_{}", i + 1), step_text(declared, way.steps[i])});
   }
   const bool presses =
       std::ranges::any_of(way.steps, [](const WayStep& step) { return step.how == WayHow::press; });
-  finding.caution = presses ? kPressCaution : "";
+  finding.caution = presses ? Saying(said::kPressCaution) : Saying();
   if (!way.blocked.empty()) {
     judge_blocked(declared, way, finding);
   } else if (!way.not_told.empty() || way.too_many) {

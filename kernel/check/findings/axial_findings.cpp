@@ -35,16 +35,16 @@ FoundGap found_gap(const DeclaredJob& declared, const AxialSeat& seat,
 Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const FoundGap& gap) {
   Finding finding;
   finding.kind = "axial gap";
-  finding.about = {declared.names.id_of(seat.a), declared.names.id_of(seat.b)};
-  finding.found = {millimetres("gap_mm", gap.value),
-                   millimetres("uncertainty_mm", gap.uncertainty),
+  finding.about = {declared.names.reference(seat.a), declared.names.reference(seat.b)};
+  finding.found = {{"gap", measure(gap.value)},
+                   {"uncertainty", measure(gap.uncertainty)},
                    {"gap", gap.measured ? "measured" : "as modelled"},
-                   millimetres("modelled_gap_mm", Length::mm(seat.gap))};
+                   {"modelled_gap", millimetres(seat.gap)}};
   if (seat.centre_line && seat.inner && seat.outer) {
-    finding.found.push_back(millimetres("inner_mm", Length::mm(*seat.inner)));
-    finding.found.push_back(millimetres("outer_mm", Length::mm(*seat.outer)));
+    finding.found.push_back({"inner", millimetres(*seat.inner)});
+    finding.found.push_back({"outer", millimetres(*seat.outer)});
   }
-  finding.found.push_back({"area_mm2", seat.area});
+  finding.found.push_back({"area", square_millimetres(seat.area)});
   return finding;
 }
 
@@ -55,8 +55,8 @@ Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const Fou
   const Limits limits{want.least, want.greatest};
   finding.wanted = {{"want", std::string(word_of(want.kind))}};
   add_range(finding.wanted, "gap", limits);
-  finding.margin = {millimetres(
-      "gap_mm", margin({gap.value - gap.uncertainty, gap.value + gap.uncertainty}, limits))};
+  finding.margin = {
+      {"gap", measure(margin({gap.value - gap.uncertainty, gap.value + gap.uncertainty}, limits))}};
   finding.basis =
       fmt::format("{} wanted{}; {}", word_of(want.kind), from_line(want.line), kIso14253);
   // Faces that touch are apart by rounding: the same length is the same length.
@@ -87,8 +87,8 @@ Finding judge_alone(const DeclaredJob& declared, const AllowedOverlap* allowed, 
   const bool overlaps = gap.value < -same;
   if (overlaps && allowed != nullptr && -gap.value <= allowed->depth + same) {
     finding.outcome = Outcome::conforming;
-    finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
-    finding.margin = {millimetres("overlap_mm", allowed->depth + gap.value)};
+    finding.wanted = {{"overlap_most", measure(allowed->depth)}};
+    finding.margin = {{"overlap", measure(allowed->depth + gap.value)}};
     finding.basis = fmt::format("allowed{}: {}; hides {} of overlap", from_line(allowed->line),
                                 allowed->reason, length_text(-gap.value, unit));
     finding.advice = "allowed as declared";

@@ -35,22 +35,22 @@ Finding judge_foul(const DeclaredJob& declared, const Foul& foul, const AllowedO
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   Finding finding;
   finding.kind = "foul";
-  finding.about = {declared.names.id_of(foul.a), declared.names.id_of(foul.b)};
-  finding.found = {{"volume_mm3", foul.volume},
-                   millimetres("depth_mm", depth),
+  finding.about = {declared.names.reference(foul.a), declared.names.reference(foul.b)};
+  finding.found = {{"volume", cubic_millimetres(foul.volume)},
+                   {"depth", measure(depth)},
                    {"cause", foul.cause},
                    {"volume", foul.exact ? "exact" : "not proven"}};
   if (foul.length) {
-    finding.found.push_back(millimetres("length_mm", Length::mm(*foul.length)));
+    finding.found.push_back({"length", millimetres(*foul.length)});
   }
   if (foul.at) {
-    finding.found.insert(
-        finding.found.end(),
-        {{"at_x_mm", foul.at->x}, {"at_y_mm", foul.at->y}, {"at_z_mm", foul.at->z}});
+    finding.found.insert(finding.found.end(), {{"at_x", millimetres(foul.at->x)},
+                                               {"at_y", millimetres(foul.at->y)},
+                                               {"at_z", millimetres(foul.at->z)}});
   }
   if (allowed != nullptr) {
-    finding.wanted = {millimetres("overlap_most_mm", allowed->depth)};
-    finding.margin = {millimetres("overlap_mm", allowed->depth - depth)};
+    finding.wanted = {{"overlap_most", measure(allowed->depth)}};
+    finding.margin = {{"overlap", measure(allowed->depth - depth)}};
   }
   if (foul.undecided()) {
     finding.outcome = Outcome::undecided;

@@ -53,11 +53,11 @@ std::vector<Finding> radial_findings(const WorkedGroup& worked) {
     }
     fit_case.want = declared.radial_fits.at(i);
     add_moves(worked.surfaces[i], fit_case);
-    fit_case.placing = {millimetres("offset_mm", Length::mm(seat.offset)),
-                        degrees("tilt_deg", seat.tilt),
-                        millimetres("least_gap_mm", Length::mm(seat.least_gap)),
-                        millimetres("engaged_mm", Length::mm(seat.engaged)),
-                        degrees("coverage_deg", seat.coverage)};
+    fit_case.placing = {{"offset", millimetres(seat.offset)},
+                        {"tilt", angle(seat.tilt)},
+                        {"least_gap", millimetres(seat.least_gap)},
+                        {"engaged", millimetres(seat.engaged)},
+                        {"coverage", angle(seat.coverage)}};
     findings.push_back(judge_fit(declared, fit_case));
   }
   return findings;

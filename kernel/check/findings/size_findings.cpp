@@ -83,13 +83,13 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
   finding.about = {name_of(declared, subjects)};
   finding.wanted = {{"size", wanted.text}};
   if (wanted.nominal) {
-    finding.wanted.push_back(millimetres("nominal_mm", *wanted.nominal));
+    finding.wanted.push_back({"nominal", measure(*wanted.nominal)});
   }
   add_range(finding.wanted, "size", wanted.limits);
   add_range(finding.found, "size", range.limits);
   finding.found.push_back({"size", std::string(source_text(range.source))});
-  finding.found.push_back(millimetres("modelled_mm", model.size));
-  finding.margin = {millimetres("size_mm", margin(range.limits, wanted.limits))};
+  finding.found.push_back({"modelled", measure(model.size)});
+  finding.margin = {{"size", measure(margin(range.limits, wanted.limits))}};
   finding.basis = fmt::format("{}; {}", wanted.basis, judged_by(has_uncertainty(range)));
   finding.outcome = range.basic ? Outcome::nonconforming : judge(range.limits, wide);
   if (range.basic) {
@@ -261,9 +261,9 @@ Finding unused_measurement(const DeclaredJob& declared, const MeasuredSize& meas
   Finding finding;
   finding.kind = "size";
   finding.about = {name_of(declared, subjects)};
-  finding.found = {millimetres("measured_mm", measured.value),
-                   millimetres("uncertainty_mm", uncertainty),
-                   millimetres("modelled_mm", modelled(declared, ref_of(subjects.front())).size)};
+  finding.found = {{"measured", measure(measured.value)},
+                   {"uncertainty", measure(uncertainty)},
+                   {"modelled", measure(modelled(declared, ref_of(subjects.front())).size)}};
   finding.basis = "measured size" + from_line(measured.line);
   finding.advice =
       "measured, but it makes no seat in the model and no [[sizes]] entry asks for it: place its "

@@ -11,6 +11,7 @@
 #include "check/fits/reasons.hpp"
 #include "check/press/suit_problem.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -81,8 +82,8 @@ class Suit {
     Finding finding = start(conflict.size);
     finding.outcome = Outcome::nonconforming;
     finding.wanted = {{"one", conflict.first}, {"other", conflict.second}};
-    finding.found = {millimetres("apart_mm", conflict.short_by)};
-    finding.margin = {millimetres("apart_mm", -conflict.short_by)};
+    finding.found = {{"apart", measure(conflict.short_by)}};
+    finding.margin = {{"apart", measure(-conflict.short_by)}};
     const std::string apart = length_text(conflict.short_by, unit());
     std::string through;
     for (const std::string& name : conflict.through) {
@@ -101,8 +102,8 @@ class Suit {
     Finding finding = start(conflict.size);
     finding.outcome = Outcome::undecided;
     finding.wanted = {{"one", conflict.first}};
-    finding.found = {millimetres("apart_mm", conflict.short_by)};
-    finding.margin = {millimetres("apart_mm", -conflict.short_by)};
+    finding.found = {{"apart", measure(conflict.short_by)}};
+    finding.margin = {{"apart", measure(-conflict.short_by)}};
     finding.advice = fmt::format(
         "no size of {} suits every size its mates may have by {}: know the mates closer by {} in "
         "all, or widen the fit",
@@ -115,7 +116,7 @@ class Suit {
     if (pressed.after && pressed.after->lower <= pressed.after->upper) {
       add_range(finding.found, "pressed_in", *pressed.after);
     }
-    finding.caution = std::string(kPressCaution);
+    finding.caution = said::kPressCaution;
     const CloseIn& close_in = pressed.close_in;
     const RadialSeat& press = declared_.look->seats.radial.at(close_in.press_seat);
     const std::string where = declared_.names.id_of(press.hole);
@@ -126,8 +127,8 @@ class Suit {
           where, close_in.unknown);
       return;
     }
-    finding.found.push_back({"close_in_min_percent", 100.0 * close_in.least});
-    finding.found.push_back({"close_in_max_percent", 100.0 * close_in.greatest});
+    finding.found.push_back({"close_in", percent(100.0 * close_in.least), RangeEnd::least});
+    finding.found.push_back({"close_in", percent(100.0 * close_in.greatest), RangeEnd::greatest});
     finding.basis += fmt::format(
         "; pressed into {} its bore closes by {:.3f} to {:.3f} of the interference left when "
         "roughness has taken {} (thick rings in plane stress; 0.4 to 0.8 of both Rz, DIN 7190-1)",
@@ -217,13 +218,13 @@ class Suit {
     Finding finding = start(window.size);
     const SuitSize& size = job_.problem.sizes[window.size];
     add_range(finding.wanted, "size", window.hold);
-    finding.wanted.push_back(millimetres("target_mm", window.target));
+    finding.wanted.push_back({"target", measure(window.target)});
     if (window.accept) {
       add_range(finding.wanted, "reading", *window.accept);
     }
-    finding.found = {millimetres("drawn_mm", size.drawn),
-                     millimetres("uncertainty_mm", size.uncertainty),
-                     {"window_left_percent", 100.0 * window.share_left}};
+    finding.found = {{"drawn", measure(size.drawn)},
+                     {"uncertainty", measure(size.uncertainty)},
+                     {"window_left", percent(100.0 * window.share_left)}};
     if (window.of > 1) {
       finding.found.push_back({"order", fmt::format("{} of {}", window.turn, window.of)});
       add_range(finding.found, "made_last", window.last);
@@ -231,8 +232,7 @@ class Suit {
         add_range(finding.found, "made_first", *window.first);
       }
     }
-    finding.margin = {
-        millimetres("size_mm", margin({size.drawn, size.drawn}, drawn_against(window)))};
+    finding.margin = {{"size", measure(margin({size.drawn, size.drawn}, drawn_against(window)))}};
     finding.basis = fmt::format("{}; {}", demands_on(window.size), kIso14253);
     if (const auto& pressed = job_.pressed[window.size]) {
       add_pressed(finding, *pressed);

@@ -32,15 +32,15 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
   const double difference_deg = (seat.shaft_half_angle - seat.hole_half_angle) * kDegrees;
   Finding finding;
   finding.kind = "taper";
-  finding.about = {declared.names.id_of(seat.hole), declared.names.id_of(seat.shaft)};
-  finding.found = {{"half_angle_difference_deg", difference_deg},
-                   degrees("hole_half_angle_deg", seat.hole_half_angle),
-                   degrees("shaft_half_angle_deg", seat.shaft_half_angle),
-                   millimetres("gap_mm", Length::mm(seat.gap)),
-                   millimetres("offset_mm", Length::mm(seat.offset)),
-                   degrees("tilt_deg", seat.tilt),
-                   millimetres("engaged_mm", Length::mm(seat.engaged)),
-                   millimetres("diameter_mm", Length::mm(seat.diameter))};
+  finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
+  finding.found = {{"half_angle_difference", angle_of_degrees(difference_deg)},
+                   {"hole_half_angle", angle(seat.hole_half_angle)},
+                   {"shaft_half_angle", angle(seat.shaft_half_angle)},
+                   {"gap", millimetres(seat.gap)},
+                   {"offset", millimetres(seat.offset)},
+                   {"tilt", angle(seat.tilt)},
+                   {"engaged", millimetres(seat.engaged)},
+                   {"diameter", millimetres(seat.diameter)}};
   if (want == nullptr) {
     finding.basis = "no taper declared";
     finding.advice = fmt::format(
@@ -49,8 +49,8 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
     return finding;
   }
   const double room_deg = want->angle_within_deg - std::abs(difference_deg);
-  finding.wanted = {{"half_angle_within_deg", want->angle_within_deg}};
-  finding.margin = {{"half_angle_deg", room_deg}};
+  finding.wanted = {{"half_angle_within", angle_of_degrees(want->angle_within_deg)}};
+  finding.margin = {{"half_angle", angle_of_degrees(room_deg)}};
   finding.basis = "limits of the taper" + from_line(want->line);
   const bool angle_good = room_deg >= -kSameAngle_deg;
   bool gap_good = true;
@@ -59,7 +59,7 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
     const Length found = Length::mm(seat.gap);
     gap_good = judge(found, Length(), gap) == Outcome::conforming;
     add_range(finding.wanted, "gap", gap);
-    finding.margin.push_back(millimetres("gap_mm", margin({found, found}, gap)));
+    finding.margin.push_back({"gap", measure(margin({found, found}, gap))});
   }
   finding.outcome = angle_good && gap_good ? Outcome::conforming : Outcome::nonconforming;
   finding.advice = taper_advice(seat, difference_deg, angle_good, gap_good, declared.job->unit);

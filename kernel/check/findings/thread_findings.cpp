@@ -22,8 +22,9 @@ Length out_of_line(const Thread& thread) {
 }
 
 std::vector<Quantity> placing(const Thread& thread) {
-  return {millimetres("offset_mm", Length::mm(thread.offset)), degrees("tilt_deg", thread.tilt),
-          millimetres("engaged_mm", Length::mm(thread.engaged))};
+  return {{"offset", millimetres(thread.offset)},
+          {"tilt", angle(thread.tilt)},
+          {"engaged", millimetres(thread.engaged)}};
 }
 
 // DeclaredJob as a plain fit, it is one: the job knows better than the tables.
@@ -48,11 +49,11 @@ Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
   const Length lost = out_of_line(thread);
   Finding finding;
   finding.kind = "thread";
-  finding.about = {declared.names.id_of(thread.hole), declared.names.id_of(thread.screw)};
+  finding.about = {declared.names.reference(thread.hole), declared.names.reference(thread.screw)};
   finding.found = {{"size", thread.size},
-                   millimetres("hole_mm", Length::mm(thread.hole_diameter)),
-                   millimetres("screw_mm", Length::mm(thread.screw_diameter)),
-                   millimetres("overlap_allowed_mm", overlap)};
+                   {"hole", millimetres(thread.hole_diameter)},
+                   {"screw", millimetres(thread.screw_diameter)},
+                   {"overlap_allowed", measure(overlap)}};
   for (Quantity& quantity : placing(thread)) {
     finding.found.push_back(std::move(quantity));
   }

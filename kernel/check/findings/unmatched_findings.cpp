@@ -36,7 +36,7 @@ std::optional<Apart> nearest(const NamedFeature& a, const NamedFeature& b, const
   return best;
 }
 
-Finding not_found(std::string kind, std::vector<std::string> about, Outcome outcome) {
+Finding not_found(std::string kind, std::vector<Reference> about, Outcome outcome) {
   Finding finding;
   finding.kind = std::move(kind);
   finding.about = std::move(about);
@@ -58,7 +58,7 @@ Finding unmatched_fit(const DeclaredJob& declared, const FitWant& want) {
   });
   Finding finding = not_found(round ? "radial fit" : "width fit", {want.hole, want.shaft},
                               Outcome::nonconforming);
-  finding.found = {{"seat", "none"}, millimetres("apart_mm", Length::mm(apart->distance_mm))};
+  finding.found = {{"seat", "none"}, {"apart", millimetres(apart->distance_mm)}};
   finding.advice = fmt::format("declared fit not found{}: {}; place the parts, or drop the entry",
                                from_line(want.line), apart->text);
   return finding;
@@ -93,7 +93,7 @@ Finding unmatched_axial(const DeclaredJob& declared, const AxialWant& want) {
   add_range(finding.wanted, "gap", {want.least, want.greatest});
   finding.found = {{"seat", "none"}};
   if (apart) {
-    finding.found.push_back(millimetres("apart_mm", Length::mm(apart->distance_mm)));
+    finding.found.push_back({"apart", millimetres(apart->distance_mm)});
     const Length distance = Length::mm(apart->distance_mm);
     // A gap beyond what a seat may have can still be the one that is wanted.
     const bool may_be = distance >= want.least && distance <= want.greatest;
@@ -108,7 +108,7 @@ Finding unmatched_axial(const DeclaredJob& declared, const AxialWant& want) {
 
 Finding unmatched_gap(const MeasuredGap& measured) {
   Finding finding = not_found("axial gap", {measured.a, measured.b}, Outcome::undecided);
-  finding.found = {millimetres("gap_mm", measured.value), {"seat", "none"}};
+  finding.found = {{"gap", measure(measured.value)}, {"seat", "none"}};
   finding.advice = fmt::format("the measured gap{} lies between faces that make no seat",
                                from_line(measured.line));
   return finding;
@@ -116,8 +116,8 @@ Finding unmatched_gap(const MeasuredGap& measured) {
 
 Finding unused_allowance(const AllowedOverlap& allowed) {
   Finding finding = not_found("foul", {allowed.a, allowed.b}, Outcome::conforming);
-  finding.found = {millimetres("depth_mm", Length())};
-  finding.wanted = {millimetres("overlap_most_mm", allowed.depth)};
+  finding.found = {{"depth", measure(Length())}};
+  finding.wanted = {{"overlap_most", measure(allowed.depth)}};
   finding.basis =
       fmt::format("allowed{}: {}; hides nothing", from_line(allowed.line), allowed.reason);
   finding.advice = "the parts do not overlap; the allowance may go";

@@ -17,7 +17,7 @@
 namespace spotblue {
 namespace {
 
-Finding unseen(std::vector<std::string> about, std::string why, std::string advice) {
+Finding unseen(std::vector<Reference> about, std::string why, std::string advice) {
   Finding finding;
   finding.kind = kUnseen;
   finding.about = std::move(about);
@@ -81,7 +81,7 @@ std::vector<Finding> contact_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const AlikeContacts& alike : alike_contacts(declared)) {
     findings.push_back(
-        unseen({declared.names.id_of(alike.first->a), declared.names.id_of(alike.first->b)},
+        unseen({declared.names.reference(alike.first->a), declared.names.reference(alike.first->b)},
                contact_text(alike, declared.job->unit),
                "measure it on the parts, or draw it with planes, cylinders and cones that seat"));
   }

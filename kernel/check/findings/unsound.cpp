@@ -39,7 +39,7 @@ bool leave_part_open(const DeclaredJob& declared, OccurrenceId occurrence, Findi
 
 bool is_left_open(const Finding& finding) {
   return std::ranges::any_of(finding.found,
-                             [](const Quantity& one) { return one.key == kUnsound; });
+                             [](const Quantity& one) { return one.name == kUnsound; });
 }
 
 }  // namespace
@@ -49,8 +49,8 @@ void leave_unsound_open(const DeclaredJob& declared, std::vector<Finding>& findi
     if (finding.kind == kUnseen || is_left_open(finding)) {
       continue;
     }
-    for (const std::string& about : finding.about) {
-      const std::string part = part_about(declared.names, about);
+    for (const Reference& about : finding.about) {
+      const std::string part = part_about(declared.names, about.name);
       if (const std::string& why = declared.names.flaw_of(part); !why.empty()) {
         leave_open(finding, part, why);
         break;

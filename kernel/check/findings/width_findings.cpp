@@ -24,9 +24,9 @@ std::vector<Finding> width_findings(const WorkedGroup& worked) {
     fit_case.shaft_size = Length::mm(seat.key_width);
     fit_case.out_of_line = Length::mm(std::abs(seat.offset));
     fit_case.want = declared.width_fits.at(i);
-    fit_case.placing = {millimetres("offset_mm", Length::mm(seat.offset)),
-                        degrees("tilt_deg", seat.tilt),
-                        {"area_mm2", seat.area}};
+    fit_case.placing = {{"offset", millimetres(seat.offset)},
+                        {"tilt", angle(seat.tilt)},
+                        {"area", square_millimetres(seat.area)}};
     findings.push_back(judge_fit(declared, fit_case));
   }
   return findings;

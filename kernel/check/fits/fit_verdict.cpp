@@ -140,7 +140,7 @@ Verdict worse(const Verdict& a, const Verdict& b) {
     return worse(a.outcome, b.outcome) == a.outcome ? a : b;
   }
   const bool both = !a.advice.empty() && !b.advice.empty() && a.outcome != Outcome::conforming;
-  return {a.outcome, both ? a.advice + "; " + b.advice : (a.advice.empty() ? b : a).advice};
+  return {a.outcome, both ? a.advice + b.advice : (a.advice.empty() ? b : a).advice};
 }
 
 Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_case,

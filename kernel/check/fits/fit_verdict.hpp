@@ -11,7 +11,7 @@ namespace spotblue {
 
 struct Verdict {
   Outcome outcome = Outcome::conforming;
-  std::string advice;
+  Saying advice;
 };
 /// Nonconforming before undecided before conforming.
 [[nodiscard]] Outcome worse(Outcome a, Outcome b);

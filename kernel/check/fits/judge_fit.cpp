@@ -7,6 +7,7 @@
 
 #include "check/fits/fit_verdict.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -62,8 +63,7 @@ std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& 
   quantities.push_back({"shaft_size", std::string(source_text(found.shaft.source))});
   add_moved(quantities, "hole_assembled", found.hole.limits, found.moves.hole);
   add_moved(quantities, "shaft_assembled", found.shaft.limits, found.moves.shaft);
-  quantities.push_back(
-      millimetres("modelled_clearance_mm", fit_case.hole_size - fit_case.shaft_size));
+  quantities.push_back({"modelled_clearance", measure(fit_case.hole_size - fit_case.shaft_size)});
   quantities.insert(quantities.end(), fit_case.placing.begin(), fit_case.placing.end());
   return quantities;
 }
@@ -73,7 +73,7 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
                                         bool known) {
   std::vector<Quantity> quantities{{"fit", wanted.text}};
   if (wanted.nominal) {
-    quantities.push_back(millimetres("nominal_mm", *wanted.nominal));
+    quantities.push_back({"nominal", measure(*wanted.nominal)});
   }
   add_range(quantities, "clearance", wanted.clearance);
   const auto add_window = [&quantities](const std::string& key, Limits window) {
@@ -126,7 +126,8 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
 
   Finding finding;
   finding.kind = fit_case.kind;
-  finding.about = {declared.names.id_of(fit_case.hole), declared.names.id_of(fit_case.shaft)};
+  finding.about = {declared.names.reference(fit_case.hole),
+                   declared.names.reference(fit_case.shaft)};
   finding.outcome = verdict.outcome;
   finding.advice = verdict.advice;
   finding.found = found_quantities(fit_case, found);
@@ -134,7 +135,7 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
     finding.wanted = wanted_quantities(found, *wanted, known);
     if (known) {
       finding.margin = {
-          millimetres("clearance_mm", margin(clearance_of(fit_case, found), wanted->clearance))};
+          {"clearance", measure(margin(clearance_of(fit_case, found), wanted->clearance))}};
     }
     finding.basis =
         fmt::format("{}; {}", wanted->basis,
@@ -145,7 +146,7 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   }
   const bool presses =
       wanted ? wanted->clearance.lower < Length() : found.clearance.lower < Length();
-  finding.caution = presses ? std::string(kPressCaution) : std::string();
+  finding.caution = presses ? Saying(said::kPressCaution) : Saying();
   return finding;
 }
 

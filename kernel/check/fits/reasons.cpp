@@ -6,7 +6,7 @@
 
 namespace spotblue {
 
-void Reasons::add(Outcome outcome, std::string advice) {
+void Reasons::add(Outcome outcome, Saying advice) {
   reasons_.push_back({outcome, std::move(advice)});
 }
 
@@ -18,11 +18,11 @@ Outcome Reasons::outcome() const {
   return worst;
 }
 
-std::string Reasons::advice(const std::string& when_conforming) const {
-  std::string text;
+Saying Reasons::advice(const Saying& when_conforming) const {
+  Saying text;
   for (const Reason& reason : reasons_) {
     if (reason.outcome == outcome() && !reason.advice.empty()) {
-      text += (text.empty() ? "" : "; ") + reason.advice;
+      text += reason.advice;
     }
   }
   return text.empty() ? when_conforming : text;

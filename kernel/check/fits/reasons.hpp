@@ -1,24 +1,24 @@
 #pragma once
 // Why a finding has its outcome.
 
-#include <string>
 #include <vector>
 
 #include "spotblue/base/outcome.hpp"
+#include "spotblue/group/sentence.hpp"
 
 namespace spotblue {
 
 /// The outcome so far with its reasons; the worst outcome and every reason of it count.
 class Reasons {
  public:
-  void add(Outcome outcome, std::string advice);
+  void add(Outcome outcome, Saying advice);
   [[nodiscard]] Outcome outcome() const;
-  [[nodiscard]] std::string advice(const std::string& when_conforming) const;
+  [[nodiscard]] Saying advice(const Saying& when_conforming) const;
 
  private:
   struct Reason {
     Outcome outcome = Outcome::conforming;
-    std::string advice;
+    Saying advice;
   };
   std::vector<Reason> reasons_;
 };

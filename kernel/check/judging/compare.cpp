@@ -29,8 +29,8 @@ std::string without_sizes(const std::string& about) {
 
 std::string subject(const Finding& finding) {
   std::string text;
-  for (const std::string& about : finding.about) {
-    text += (text.empty() ? "" : " / ") + without_sizes(about);
+  for (const Reference& about : finding.about) {
+    text += (text.empty() ? "" : " / ") + without_sizes(about.name);
   }
   return text;
 }
@@ -40,8 +40,8 @@ std::string about_in_full(const ComparedRow& row, std::span<const CheckResult> p
   for (std::size_t plan = 0; plan < plans.size(); ++plan) {
     if (const auto& index = row.findings[plan]) {
       std::string text;
-      for (const std::string& about : plans[plan].findings[*index].about) {
-        text += (text.empty() ? "" : " / ") + (whole ? about : leaf(about));
+      for (const Reference& about : plans[plan].findings[*index].about) {
+        text += (text.empty() ? "" : " / ") + (whole ? about.name : leaf(about.name));
       }
       return text;
     }
@@ -117,34 +117,29 @@ std::optional<std::size_t> best_of(const std::vector<PlanCost>& plans) {
 }  // namespace
 
 std::optional<double> margin_share(const Finding& finding) {
-  const auto wanted = [&finding](const std::string& key) -> std::optional<double> {
+  const auto wanted = [&finding](const Quantity& of, RangeEnd end) -> std::optional<double> {
+    const double* limit = nullptr;
     for (const Quantity& quantity : finding.wanted) {
-      const auto* const number = std::get_if<double>(&quantity.value);
-      if (number != nullptr && quantity.key == key) {
-        return *number;
+      if (quantity.name == of.name && quantity.end == end &&
+          dimension_of(quantity) == dimension_of(of)) {
+        limit = number_in(quantity);
       }
     }
-    return std::nullopt;
+    return limit != nullptr ? std::optional(*limit) : std::nullopt;
   };
   std::optional<double> least;
   for (const Quantity& margin : finding.margin) {
-    const auto* const number = std::get_if<double>(&margin.value);
+    const double* const number = number_in(margin);
     if (number == nullptr) {
       continue;
     }
     std::optional<double> share;
-    // The unit of a key may have underscores of its own: try each place where "_min" may stand.
-    for (auto at = margin.key.find('_'); at != std::string::npos && !share;
-         at = margin.key.find('_', at + 1)) {
-      const std::string name = margin.key.substr(0, at);
-      const std::string unit = margin.key.substr(at);
-      const auto lower = wanted(fmt::format("{}_min{}", name, unit));
-      const auto upper = wanted(fmt::format("{}_max{}", name, unit));
-      if (lower && upper && *upper > *lower) {
-        share = *number / (0.5 * (*upper - *lower));
-      } else if ((lower && *lower != 0.0) || (upper && *upper != 0.0)) {
-        share = *number / std::abs(lower && *lower != 0.0 ? *lower : *upper);
-      }
+    const auto lower = wanted(margin, RangeEnd::least);
+    const auto upper = wanted(margin, RangeEnd::greatest);
+    if (lower && upper && *upper > *lower) {
+      share = *number / (0.5 * (*upper - *lower));
+    } else if ((lower && *lower != 0.0) || (upper && *upper != 0.0)) {
+      share = *number / std::abs(lower && *lower != 0.0 ? *lower : *upper);
     }
     if (share && (!least || *share < *least)) {
       least = share;

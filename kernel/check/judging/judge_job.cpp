@@ -40,12 +40,27 @@
 namespace spotblue {
 namespace {
 
+// The unit of its words.
+void tell_in(Finding& finding, LengthUnit unit) {
+  for (Saying* saying : {&finding.basis, &finding.advice, &finding.caution}) {
+    saying->unit = unit;
+  }
+  for (std::vector<Quantity>* quantities : {&finding.wanted, &finding.found, &finding.margin}) {
+    for (Quantity& quantity : *quantities) {
+      if (auto* const saying = std::get_if<Saying>(&quantity.value)) {
+        saying->unit = unit;
+      }
+    }
+  }
+}
+
 // "radial-1", "axial-3": the first word of the kind and a count of its own.
-void number(std::vector<Finding>& findings) {
+void number(std::vector<Finding>& findings, LengthUnit unit) {
   std::map<std::string, int> counts;
   for (Finding& finding : findings) {
     const std::string word = finding.kind.substr(0, finding.kind.find(' '));
     finding.id = fmt::format("{}-{}", word, ++counts[word]);
+    tell_in(finding, unit);
   }
 }
 
@@ -97,7 +112,7 @@ Judgement judgement_of(const Job& job, const Look& look) {
   std::vector<Finding>& findings = judged.findings;
   if (lacks_parts(look)) {
     findings = not_looked_at_findings(look);
-    number(findings);
+    number(findings, job.unit);
     return judged;
   }
   const DeclaredJob declared = declare(job, look);
@@ -127,7 +142,7 @@ Judgement judgement_of(const Job& job, const Look& look) {
     findings.push_back(nothing_to_judge(declared));
   }
   leave_unsound_open(declared, findings);
-  number(findings);
+  number(findings, job.unit);
   return judged;
 }
 

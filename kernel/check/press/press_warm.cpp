@@ -52,10 +52,10 @@ Loosening earliest_loosening(const DeclaredJob& declared, const PressCase& press
   return found;
 }
 
-void add_temperature(Finding& finding, const std::string& key,
+void add_temperature(Finding& finding, const std::string& name,
                      const std::optional<double>& celsius) {
   if (celsius) {
-    finding.found.push_back({key, *celsius});
+    finding.found.push_back({name, degrees_celsius(*celsius)});
   }
 }
 
@@ -66,9 +66,9 @@ void judge_loosening(Finding& finding, Reasons& reasons, const DeclaredJob& decl
     return;
   }
   const Loosening found = earliest_loosening(declared, pressed);
-  add_temperature(finding, "first_yield_at_c", found.first_yield_c);
-  add_temperature(finding, "whole_wall_yields_at_c", found.whole_wall_c);
-  add_temperature(finding, "comes_back_loose_above_c", found.loose_c);
+  add_temperature(finding, "first_yield_at", found.first_yield_c);
+  add_temperature(finding, "whole_wall_yields_at", found.whole_wall_c);
+  add_temperature(finding, "comes_back_loose_above", found.loose_c);
   const std::string& part =
       declared.names.id_of(declared.look->seats.radial.at(pressed.seat).shaft.occurrence);
   if (found.loose_c && running_c >= *found.loose_c) {

@@ -8,20 +8,19 @@ namespace spotblue {
 namespace {
 
 struct Judged {
-  const char* key;        // of the quantity, unit last
-  const char* limit_key;  // of its limit
-  const char* word;       // for the advice
-  const char* cure;       // what makes it less
+  const char* name;  // of the quantity
+  Dimension dimension;
+  const char* word;  // for the advice
+  const char* cure;  // what makes it less
   const char* unit;
 };
 
-constexpr Judged kPressure{"pressure_mpa", "pressure_max_mpa", "pressure",
+constexpr Judged kPressure{"pressure", Dimension::pressure, "pressure",
                            "a longer or larger bearing, or less load", "MPa"};
-constexpr Judged kSpeed{"speed_m_s", "speed_max_m_s", "surface speed",
+constexpr Judged kSpeed{"speed", Dimension::speed, "surface speed",
                         "a smaller diameter or fewer turns", "m/s"};
-constexpr Judged kProduct{"pressure_speed_mpa_m_s", "pressure_speed_max_mpa_m_s",
-                          "pressure x speed", "a longer bearing, less load or fewer turns",
-                          "MPa m/s"};
+constexpr Judged kProduct{"pressure_speed", Dimension::pressure_speed, "pressure x speed",
+                          "a longer bearing, less load or fewer turns", "MPa m/s"};
 
 void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
                const std::optional<double>& value, const std::optional<double>& limit,
@@ -29,22 +28,22 @@ void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
   if (!value) {
     return;
   }
-  finding.found.push_back({judged.key, *value});
+  finding.found.push_back({judged.name, {*value, judged.dimension}});
   if (!limit || counts == LimitCounts::no) {
     return;
   }
-  finding.wanted.push_back({judged.limit_key, *limit});
-  finding.margin.push_back({judged.key, *limit - *value});
+  finding.wanted.push_back({judged.name, {*limit, judged.dimension}, RangeEnd::greatest});
+  finding.margin.push_back({judged.name, {*limit - *value, judged.dimension}});
   if (*value <= *limit) {
     return;
   }
   if (counts == LimitCounts::as_average) {
-    const double percent = 100.0 * *limit / *value;
-    finding.found.push_back({"running_time_max_percent", percent});
+    const double share = 100.0 * *limit / *value;
+    finding.found.push_back({"running_time", percent(share), RangeEnd::greatest});
     reasons.add(Outcome::undecided,
                 fmt::format("{} {:.3g} {} is over {:.3g} {}: it heats too much unless it runs no "
                             "more than {:.0f} percent of the time",
-                            judged.word, *value, judged.unit, *limit, judged.unit, percent));
+                            judged.word, *value, judged.unit, *limit, judged.unit, share));
     return;
   }
   reasons.add(Outcome::nonconforming,

@@ -18,9 +18,4 @@ namespace spotblue {
 void judge_running(Finding& finding, Reasons& reasons, const RunningLoad& load,
                    const PairLimits& pair, Duty duty, const std::string& missing_load);
 
-inline constexpr std::string_view kTurningCaution =
-    "Stop, lock out and block the machine before touching parts that turn; guards go back on "
-    "before "
-    "it runs; your local rules and licensed practice come before this advice.";
-
 }  // namespace spotblue

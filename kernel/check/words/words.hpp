@@ -1,5 +1,5 @@
 #pragma once
-// The numbers of findings, and the usual cautions.
+// The numbers of findings, and by what they are judged.
 
 #include <string>
 #include <string_view>
@@ -10,17 +10,8 @@
 
 namespace spotblue {
 
-/// "<key>_min_mm" and "<key>_max_mm" appended.
-void add_range(std::vector<Quantity>& quantities, const std::string& key, Limits range);
-[[nodiscard]] Quantity millimetres(std::string key, Length length);
-[[nodiscard]] Quantity degrees(std::string key, double radians);
-
-/// The usual caution of pressing, heating and chilling.
-inline constexpr std::string_view kPressCaution =
-    "Pressing, heating or chilling parts can crack them, throw splinters and burn: guard the "
-    "press, "
-    "wear eye and hand protection, air the room when chilling, and follow your local rules and "
-    "licensed practice; they come before this advice.";
+/// Its least and its greatest appended.
+void add_range(std::vector<Quantity>& quantities, const std::string& name, Limits range);
 
 inline constexpr std::string_view kIso14253 = "ISO 14253-1";
 /// By what sizes are held against limits: the standard, which needs an uncertainty; where none is

@@ -12,6 +12,7 @@
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/geometry/seats.hpp"
+#include "spotblue/group/sentence.hpp"
 #include "spotblue/job/job.hpp"
 
 namespace spotblue {
@@ -79,6 +80,12 @@ class Names {
   /// For findings: the shortest id that means this occurrence or this feature of it alone.
   [[nodiscard]] const std::string& id_of(OccurrenceId occurrence) const;
   [[nodiscard]] std::string id_of(const FeatureRef& feature) const;
+  [[nodiscard]] Reference reference(OccurrenceId occurrence) const {
+    return {id_of(occurrence), occurrence};
+  }
+  [[nodiscard]] Reference reference(const FeatureRef& feature) const {
+    return {id_of(feature), feature};
+  }
 
  private:
   [[nodiscard]] const NamedPart* find_part(const std::string& name) const;

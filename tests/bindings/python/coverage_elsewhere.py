@@ -16,6 +16,7 @@ VALUES = "for who has no records of the kernel's: Python has"
 METHOD = "a method of the value"
 DESCRIBED = "what the classes of Python are made of"
 PAIR = "an interval is a tuple of two numbers in Python"
+KEYS = "numbers of findings have their unit at the end of the key, and sentences are texts"
 LIMITS = "how look holds its settings against what it measures"
 
 FUNCTIONS: dict[str, tuple[str | None, str]] = {
@@ -35,6 +36,16 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
         f"{layer}.describe": (None, DESCRIBED)
         for layer in ("base", "standards", "mechanics", "geometry", "job", "check")
     },
+    **{
+        f"base.{name}": (None, KEYS)
+        for name in (
+            "angle", "angle_of_degrees", "cubic_millimetres", "degrees_celsius", "measure",
+            "megapascal_metres_per_second", "megapascals", "metres_per_second", "micrometres",
+            "millimetres", "newton_metres", "newtons", "percent", "plain_number",
+            "square_millimetres", "turns_per_minute",
+        )
+    },
+    "report.text_of": (None, KEYS),
     "base.trimmed": (None, LETTERS),
     "base.is_ascii_digit": (None, LETTERS),
     "base.is_ascii_capital": (None, LETTERS),
@@ -143,7 +154,8 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "job.Outside": ("read_job", "the keyword allow_outside"),
     "job.Stock": ("StockPiece", "mechanics has stock of its own"),
     "check.Judging": ("check", "its fields are what the function is given"),
-    "check.Quantity": ("Finding.wanted", "an item of a dict"),
+    "base.Dimension": (None, KEYS),
+    "base.Measure": (None, KEYS),
     "report.Value": (None, VALUES),
     "report.Member": (None, VALUES),
     "report.TextStyle": ("Look.to_text", "its unit and width are arguments of the method"),

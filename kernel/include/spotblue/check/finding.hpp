@@ -3,32 +3,26 @@
 /// One judged statement about the job, and the lot of them.
 
 #include <string>
-#include <variant>
 #include <vector>
 
 #include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/outcome.hpp"
+#include "spotblue/group/sentence.hpp"
 
 namespace spotblue {
-
-/// A named quantity of a finding. Numbers carry their unit in the key ("clearance_min_mm").
-struct Quantity {
-  std::string key;
-  std::variant<double, std::string> value;
-};
 
 struct Finding {
   std::string id;
   std::string kind;
-  std::vector<std::string> about;
+  std::vector<Reference> about;
   Outcome outcome = Outcome::undecided;
   std::vector<Quantity> wanted;
   std::vector<Quantity> found;
   std::vector<Quantity> margin;
-  std::string basis;
-  std::string advice;
-  std::string caution;
+  Saying basis;
+  Saying advice;
+  Saying caution;
 };
 constexpr void describe(auto& fields, const Finding*) {
   fields.value("Finding", "One judged statement about the job.")

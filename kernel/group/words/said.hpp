@@ -1,0 +1,10 @@
+#pragma once
+// Sentences that many others stand in, or that nothing of ours is said in.
+
+#include "spotblue/group/sentence.hpp"
+
+namespace spotblue::said {
+
+inline constexpr Said kAsItIs{"as-it-is", "{}"};
+
+}  // namespace spotblue::said
