@@ -98,6 +98,7 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.conditions = read_conditions(top, job.unit);
   job.turning = read_turning(top);
   job.joins = read_joins(top);
+  job.adjust = read_adjust(top, job.unit);
   job.keep_off = read_keep_off(top, job.unit);
   job.surfaces = read_surfaces(top, job.unit);
   job.lengths = read_part_lengths(top, job.unit);

@@ -87,6 +87,7 @@ Mesh read_mesh(const TomlTable& entry, LengthUnit unit) {
       throw entry.error("backlash", "backlash is not less than 0", "write [least, greatest]");
     }
   }
+  mesh.face_share = find_number(entry, "face_share", {0.01, 1.0}).value_or(mesh.face_share);
   entry.refuse_unknown();
   return mesh;
 }

@@ -2,10 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <string>
+#include <string_view>
 #include <tuple>
 
 #include "job/entry_keys.hpp"
+#include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
@@ -22,6 +25,51 @@ Turning read_turning_entry(const TomlTable& entry) {
   turning.thrust_n = find_number(entry, "thrust_n", kLoads_n);
   entry.refuse_unknown();
   return turning;
+}
+
+void read_faces(const TomlTable& entry, LengthUnit unit, Adjust& adjust) {
+  if (!entry.has("between")) {
+    return;
+  }
+  std::tie(adjust.from, adjust.to) = read_pair(entry, "between");
+  for (const std::string& name : {*adjust.from, *adjust.to}) {
+    const auto feature = parse_feature_name(name, unit);
+    if (!feature || feature->word != FeatureWord::face) {
+      throw entry.error("between", fmt::format("\"{}\" is no face", name),
+                        "name the face it is set from, and the face of the part that is set");
+    }
+  }
+  if (parse_feature_name(*adjust.to, unit)->part != adjust.part) {
+    throw entry.error("between",
+                      fmt::format("\"{}\" is no face of \"{}\"", *adjust.to, adjust.part),
+                      "name the face of the part that is set second");
+  }
+}
+
+Adjust read_adjust_entry(const TomlTable& entry, LengthUnit unit) {
+  constexpr std::array<std::string_view, 3> ways{"thread", "pitch", "range"};
+  Adjust adjust;
+  adjust.line = entry.line();
+  adjust.part = entry.text("part");
+  const std::string_view way = only_one_of(entry, ways);
+  if (way == "thread") {
+    adjust.thread = entry.text("thread");
+    if (!find_thread(*adjust.thread)) {
+      throw entry.error("thread", fmt::format("\"{}\" is in no table of threads", *adjust.thread),
+                        "write it as \"M16\", \"M16x1.5\" or \"3/4-10 UNC\", or give its pitch");
+    }
+  } else if (way == "pitch") {
+    adjust.pitch = read_size(entry, "pitch", unit);
+  } else {
+    adjust.range = read_limits(entry, "range", unit);
+    if (adjust.range->lower < Length()) {
+      throw entry.error("range", "a length that is set is not less than 0",
+                        "write [least, greatest]");
+    }
+  }
+  read_faces(entry, unit, adjust);
+  entry.refuse_unknown();
+  return adjust;
 }
 
 }  // namespace
@@ -49,6 +97,16 @@ std::vector<Join> read_joins(const TomlTable& top) {
     joins.push_back(join);
   }
   return joins;
+}
+
+std::vector<Adjust> read_adjust(const TomlTable& top, LengthUnit unit) {
+  std::vector<Adjust> all;
+  FirstUse parts;
+  for (const TomlTable& entry : top.tables("adjust")) {
+    all.push_back(read_adjust_entry(entry, unit));
+    parts.note(entry, "part", all.back().part);
+  }
+  return all;
 }
 
 std::vector<KeepOff> read_keep_off(const TomlTable& top, LengthUnit unit) {

@@ -63,6 +63,11 @@ EndPlayWant read_end_play_want(const TomlTable& entry, LengthUnit unit) {
   if (want.gap.lower < Length()) {
     throw entry.error("gap", "end play is not less than 0", "write [least, greatest]");
   }
+  want.on = entry.find_text("on");
+  if (want.on == want.of) {
+    throw entry.error("on", fmt::format("\"{}\" has no play on itself", want.of),
+                      "name the part that it travels on, or leave \"on\" out");
+  }
   entry.refuse_unknown();
   return want;
 }
@@ -75,7 +80,8 @@ std::vector<EndPlayWant> read_end_play(const TomlTable& top, LengthUnit unit) {
   for (const TomlTable& entry : top.tables("wants")) {
     if (is_end_play_of_part(entry)) {
       wants.push_back(read_end_play_want(entry, unit));
-      parts.note(entry, "of", wants.back().of);
+      const EndPlayWant& want = wants.back();
+      parts.note(entry, "of", want.on ? want.of + "\" on \"" + *want.on : want.of);
     }
   }
   return wants;

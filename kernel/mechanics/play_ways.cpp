@@ -130,16 +130,18 @@ std::vector<double> where_greatest(const PlaySum& sum, const LengthBox& box) {
   return where_least(sum, {box.high, box.low});
 }
 
-std::vector<double> gaps_at(const PlayNet& net, std::span<const double> lengths) {
-  std::vector<double> gaps;
-  gaps.reserve(net.stops.size());
-  for (const PlayStop& stop : net.stops) {
-    double gap = 0.0;
-    for (const PlayTerm& term : stop.gap) {
-      gap += term.count * lengths[term.length];
+void gaps_into(const PlayNet& net, std::span<const double> lengths, std::span<double> gaps) {
+  for (std::size_t i = 0; i < net.stops.size(); ++i) {
+    gaps[i] = 0.0;
+    for (const PlayTerm& term : net.stops[i].gap) {
+      gaps[i] += term.count * lengths[term.length];
     }
-    gaps.push_back(gap);
   }
+}
+
+std::vector<double> gaps_at(const PlayNet& net, std::span<const double> lengths) {
+  std::vector<double> gaps(net.stops.size());
+  gaps_into(net, lengths, gaps);
   return gaps;
 }
 
@@ -239,14 +241,36 @@ bool PlayWays::leads(std::size_t from, std::size_t to) const {
   return ways_from(from, std::vector<double>(arcs_.size(), 0.0)).length[to] < kFar;
 }
 
-std::optional<double> PlayWays::play(std::size_t of, std::size_t on,
-                                     std::span<const double> gaps) const {
-  const From ahead = ways_from(on, gaps);
-  if (!ahead.settled) {
-    return std::nullopt;
+std::optional<double> PlayWays::play(std::size_t of, std::size_t on, std::span<const double> gaps,
+                                     std::vector<double>& lengths) const {
+  double play = 0.0;
+  for (const auto& [from, to] : {std::pair{on, of}, std::pair{of, on}}) {
+    lengths.assign(bodies_, kFar);
+    lengths[from] = 0.0;
+    bool changed = true;
+    for (std::size_t round = 0; changed && round < bodies_; ++round) {
+      changed = false;
+      for (std::size_t stop = 0; stop < arcs_.size(); ++stop) {
+        const auto [start, end] = arcs_[stop];
+        const double further = lengths[start] + gaps[stop];
+        if (further < lengths[end] - kSameWay_mm) {
+          lengths[end] = further;
+          changed = true;
+        }
+      }
+    }
+    if (changed || lengths[from] < 0.0) {
+      return std::nullopt;
+    }
+    play += lengths[to];
   }
-  const From back = ways_from(of, gaps);
-  return back.settled ? std::optional(ahead.length[of] + back.length[on]) : std::nullopt;
+  return play;
+}
+
+std::optional<std::vector<double>> PlayWays::lengths_from(std::size_t body,
+                                                          std::span<const double> gaps) const {
+  From ways = ways_from(body, gaps);
+  return ways.settled ? std::optional(std::move(ways.length)) : std::nullopt;
 }
 
 // Bellman and Ford's rounds, while no loop shortens a way.

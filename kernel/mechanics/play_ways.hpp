@@ -41,6 +41,7 @@ using PlaySum = std::vector<double>;
 
 /// Each stop's gap at those lengths.
 [[nodiscard]] std::vector<double> gaps_at(const PlayNet& net, std::span<const double> lengths);
+void gaps_into(const PlayNet& net, std::span<const double> lengths, std::span<double> gaps);
 /// Each stop's least gap, as if no other stop counted the same lengths.
 [[nodiscard]] std::vector<double> least_gaps(const PlayNet& net, const LengthBox& box);
 
@@ -63,9 +64,16 @@ class PlayWays {
 
   /// The way there and back together; nothing where a loop on the way is shorter than nothing by
   /// more than rounding.
+  /// @param lengths  room to work in, kept from call to call.
   /// @pre leads both ways
   [[nodiscard]] std::optional<double> play(std::size_t of, std::size_t on,
-                                           std::span<const double> gaps) const;
+                                           std::span<const double> gaps,
+                                           std::vector<double>& lengths) const;
+
+  /// By body how long the shortest way from one is, infinite where none leads there; nothing where
+  /// a loop shortens ways.
+  [[nodiscard]] std::optional<std::vector<double>> lengths_from(std::size_t body,
+                                                                std::span<const double> gaps) const;
 
   /// The stops of the shortest way that comes to no body twice, from the last body back to the
   /// first; nothing where none leads there. Gaps by stop, mm.

@@ -21,7 +21,7 @@ class GroupText {
         names_(look_.model,
                [&style](std::string_view name) { return spelt_in(name, style.unit); }) {}
 
-  [[nodiscard]] std::string text() const { return bodies() + sizes(); }
+  [[nodiscard]] std::string text() const { return bodies() + sizes() + stops(); }
 
  private:
   [[nodiscard]] std::string bodies() const {
@@ -50,6 +50,18 @@ class GroupText {
     const std::string rows = table.text(kTableIndent, style_.width);
     return rows.empty() ? ""
                         : paint_.heading(fmt::format("Sizes in {}", unit_word(style_.unit))) +
+                              '\n' + rows + '\n';
+  }
+
+  [[nodiscard]] std::string stops() const {
+    TextTable table({{"face"}, {"stopped by"}, {"gap now"}, {"play that it ends"}, {"running"}});
+    for (const GroupStop& stop : group_.stops) {
+      table.add({names_.feature(stop.a), names_.feature(stop.b), range({stop.gap, stop.gap}),
+                 stop.play ? range(*stop.play) : "", stop.running ? range(*stop.running) : ""});
+    }
+    const std::string rows = table.text(kTableIndent, style_.width);
+    return rows.empty() ? ""
+                        : paint_.heading(fmt::format("Stops in {}", unit_word(style_.unit))) +
                               '\n' + rows + '\n';
   }
 

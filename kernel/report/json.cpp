@@ -61,6 +61,7 @@ std::string check_json(const CheckResult& result) {
     const LookNames numbered{names, result.look.seats.centre_lines};
     write_values(out, "bodies", result.group->bodies, &numbered);
     write_values(out, "seat_states", result.group->seats, &numbered);
+    write_values(out, "stops", result.group->stops, &numbered);
   }
   write_values(out, "findings", result.findings);
   write_outcomes(out, result.findings);

@@ -148,12 +148,49 @@ TEST_F(MeshFindings, FacesThatPassEachOtherAreFound) {
   EXPECT_EQ(mesh().outcome, Outcome::nonconforming);
 }
 
-TEST_F(MeshFindings, FacesThatOverlapInPartAreMeasured) {
+TEST_F(MeshFindings, FacesThatOverlapByLessThanFourFifthsDoNotConform) {
   declare(standard - 0.05);
   place(67.6, 8.0);
   const Finding found = mesh();
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(found.found, "face_overlap_mm"), 12.0, 1e-9);
+  EXPECT_NEAR(number(found.wanted, "face_overlap_least_mm"), 16.0, 1e-9);
   EXPECT_NE(text_of(found.advice).find("only 12.000 mm of 20.000 mm"), std::string::npos)
+      << text_of(found.advice);
+}
+
+TEST_F(MeshFindings, FacesThatOverlapByTheShareThatTheJobAsksForConform) {
+  declare(standard - 0.05);
+  bench.job.meshes[0].face_share = 0.55;
+  place(67.6, 8.0);
+  const Finding found = mesh();
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
+  EXPECT_NE(text_of(found.advice).find("only 12.000 mm of 20.000 mm"), std::string::npos)
+      << text_of(found.advice);
+}
+
+// Both float between two plates with 2 to either side: 4 apart at most, so 16 of 20 stay together.
+TEST_F(MeshFindings, EndPlayTakesFacesApart) {
+  declare(standard - 0.08);
+  bench.job.meshes[0].face_share = 0.9;
+  const std::vector<BlockHole> holes{{0, 0, 20.0}, {67.6, 0, 30.0}};
+  const Frame beside = shifted(67.6, 0, 0);
+  bench.look.model = placed_model({{ring_part(10.0, 25.0, 0.0, 20.0), Frame{}},
+                                   {ring_part(15.0, 47.5, 0.0, 20.0), beside},
+                                   {block_part({-60, -60, -10}, {130, 60, -2}, holes), Frame{}},
+                                   {block_part({-60, -60, 22}, {130, 60, 30}, holes), Frame{}},
+                                   {ring_part(0.0, 9.99, -10.0, 30.0), Frame{}},
+                                   {ring_part(0.0, 14.99, -10.0, 30.0), beside}});
+  bench.job.joins = {{"part 3", "part 5", "pin", 0},
+                     {"part 4", "part 5", "pin", 0},
+                     {"part 3", "part 6", "pin", 0}};
+  bench.look.seats = find_seats(bench.look.model, bench.look.settings.seats);
+  const Finding found = mesh();
+  EXPECT_NEAR(number(found.found, "face_overlap_in_play_min_mm"), 16.0, 1e-9);
+  EXPECT_NEAR(number(found.found, "face_overlap_in_play_max_mm"), 20.0, 1e-9);
+  EXPECT_EQ(found.outcome, Outcome::undecided);
+  EXPECT_NE(text_of(found.advice).find("end play takes the faces to 16.000 mm of 20.000 mm"),
+            std::string::npos)
       << text_of(found.advice);
 }
 

@@ -4,8 +4,12 @@
 #include <gtest/gtest.h>
 
 #include "job/job_text.hpp"
+#include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::job_workshop_test {
+
+using ::testing::HasSubstr;
 
 const std::string kHead = "schema = 1\nmodel = \"m.step\"\nunit = \"mm\"\n";
 
@@ -68,9 +72,51 @@ TEST(JobLengths, AreMeasuredOrToleranced) {
 
 TEST(JobWants, MayAskForTheEndPlayOfAPart) {
   const Job job = every_key();
-  ASSERT_EQ(job.end_play.size(), 1U);
+  ASSERT_EQ(job.end_play.size(), 2U);
   EXPECT_EQ(job.end_play[0].of, "Wheel");
   EXPECT_EQ(job.end_play[0].gap.upper, Length::mm(0.3));
+  EXPECT_FALSE(job.end_play[0].on);
+}
+
+TEST(JobWants, MayAskForTheEndPlayOfAPartOnAnother) {
+  EXPECT_EQ(every_key().end_play.at(1).on, "Stud");
+}
+
+TEST(JobWants, OfAPartOnItselfAreRefused) {
+  const Error error = test::error_of([] {
+    (void)test::job_of(kHead + "[[wants]]\nof = \"Hub\"\non = \"Hub\"\ngap = [0.1, 0.2]\n");
+  });
+  EXPECT_THAT(error.what(), HasSubstr("no play on itself"));
+  EXPECT_THAT(error.what(), HasSubstr("line 6"));
+}
+
+TEST(JobAdjust, SaysByThreadPitchOrRangeHowAPartIsSet) {
+  const std::vector<Adjust> adjust = every_key().adjust;
+  ASSERT_EQ(adjust.size(), 3U);
+  EXPECT_EQ(adjust[0].part, "Nut");
+  EXPECT_EQ(adjust[0].thread, "M16x1.5");
+  EXPECT_EQ(adjust[0].from, "Stud: face 40 @ 0");
+  EXPECT_EQ(adjust[0].to, "Nut: face 24 @ 0");
+  EXPECT_EQ(adjust[1].pitch, Length::mm(1.25));
+  EXPECT_FALSE(adjust[1].from);
+  EXPECT_EQ(adjust[2].range->upper, Length::mm(1.5));
+}
+
+TEST(JobAdjust, MistakesAreRefusedByLineWithACure) {
+  const auto mistake = [](const std::string& entry) {
+    const Error error = test::error_of(
+        [&entry] { (void)test::job_of(kHead + "[[adjust]]\npart = \"Nut\"\n" + entry); });
+    EXPECT_FALSE(error.cure().empty()) << entry;
+    return std::string(error.what());
+  };
+  EXPECT_THAT(mistake(""), HasSubstr("thread"));
+  EXPECT_THAT(mistake("thread = \"M17\"\n"), HasSubstr("line 6"));
+  EXPECT_THAT(mistake("thread = \"M16\"\nrange = [1, 2]\n"), HasSubstr("range"));
+  EXPECT_THAT(mistake("range = [-1, 2]\n"), HasSubstr("not less than 0"));
+  EXPECT_THAT(mistake("range = [1, 2]\nbetween = [\"Stud: face 40\", \"Wheel: face 50\"]\n"),
+              HasSubstr("no face of \"Nut\""));
+  EXPECT_THAT(mistake("range = [1, 2]\nbetween = [\"Stud: bore 8\", \"Nut: face 24\"]\n"),
+              HasSubstr("is no face"));
 }
 
 TEST(JobMeshes, TakeADiametralPitch) {
@@ -79,6 +125,7 @@ TEST(JobMeshes, TakeADiametralPitch) {
   EXPECT_EQ(mesh.pressure_angle_deg, 14.5);
   EXPECT_EQ(mesh.helix_angle_deg, 12.0);
   EXPECT_EQ(mesh.backlash->lower, Length::mm(0.1));
+  EXPECT_EQ(mesh.face_share, 0.75);
 }
 
 TEST(JobMeshes, TakeEachGearWithItsTeethAndTheirThickness) {

@@ -297,6 +297,7 @@ void describe_lists(Json& results) {
   describe_object<Note>(each_of("not_looked_at"));
   describe_object<Body>(each_of("bodies"));
   describe_object<SeatStates>(each_of("seat_states"));
+  describe_object<GroupStop>(each_of("stops"));
   describe_object<Finding>(each_of("findings"));
 }
 

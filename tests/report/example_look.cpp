@@ -172,6 +172,8 @@ Group example_group() {
                   Pressing::always,
                   {{44.0, 44.025}, Interval{44.0, 44.025}, Interval{44.01, 44.035}, {}},
                   {{44.04, 44.06}, {}, {}, "no material is given for Stud"}}};
+  const AxialSeat shoulder = shoulder_and_side().front();
+  group.stops = {{shoulder.a, shoulder.b, CentreLineId(0), 0.3, Interval{0.28, 0.32}, {}}};
   return group;
 }
 

@@ -25,6 +25,12 @@ TEST(GroupText, ShowsEachSurfaceInEachState) {
                           "44.010 to 44.035"));
 }
 
+TEST(GroupText, ShowsEachStopWithThePlayThatItEnds) {
+  const std::string text = group_text(example_check(), {});
+  EXPECT_THAT(text, HasSubstr("Stops in mm"));
+  EXPECT_THAT(text, HasSubstr("0.280 to 0.320"));
+}
+
 TEST(GroupText, SaysWhyAStateIsNotKnown) {
   EXPECT_THAT(group_text(example_check(), {}), HasSubstr("no material is given for Stud"));
 }

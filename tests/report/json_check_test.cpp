@@ -17,6 +17,7 @@ TEST(CheckJson, HoldsAllThatALookHolds) {
   check.erase("outcomes");
   check.erase("bodies");
   check.erase("seat_states");
+  check.erase("stops");
   EXPECT_EQ(check, json::parse(look_json(example_look())));
 }
 
@@ -31,6 +32,14 @@ TEST(CheckJson, SaysWhatIsOneBodyAndEachSizeInEachState) {
   EXPECT_EQ(seat["hole_size"]["running_mm"], (json{44.01, 44.035}));
   EXPECT_FALSE(seat["shaft_size"].contains("assembled_mm"));
   EXPECT_EQ(seat["shaft_size"]["unknown"], "no material is given for Stud");
+}
+
+TEST(CheckJson, SaysWhatStopsWhatAndThePlayThatItEnds) {
+  const json stop = json::parse(check_json(example_check()))["stops"][0];
+  EXPECT_EQ(stop["centre_line"], "centre line 1");
+  EXPECT_EQ(stop["gap_mm"], 0.3);
+  EXPECT_EQ(stop["play_mm"], (json{0.28, 0.32}));
+  EXPECT_FALSE(stop.contains("running_mm"));
 }
 
 TEST(CheckJson, FindingKeepsItsNumbersAndWords) {

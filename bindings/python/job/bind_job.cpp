@@ -27,8 +27,8 @@ void bind_wants(py::module_& module) {
 
 void bind_running(py::module_& module) {
   choice<Duty>(module);
-  bind_records<AllowedOverlap, Join, KeepOff, ToothSpan, OverPins, MeshGear, Mesh, Turning, Cut>(
-      module);
+  bind_records<AllowedOverlap, Join, Adjust, KeepOff, ToothSpan, OverPins, MeshGear, Mesh, Turning,
+               Cut>(module);
 }
 
 std::optional<FeatureName> parsed(const std::string& text, const std::string& unit) {

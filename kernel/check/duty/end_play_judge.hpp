@@ -1,9 +1,9 @@
 #pragma once
-
-#include <optional>
 // The finding on one end play: what it is, and whether it is what the job wants.
 
-#include "group/axial/end_play_stack.hpp"
+#include <optional>
+
+#include "group/axial/body_plays.hpp"
 #include "spotblue/check/finding.hpp"
 
 namespace spotblue {
@@ -11,9 +11,9 @@ namespace spotblue {
 struct EndPlayCase {
   const DeclaredJob& declared;
   const Groups& groups;
-  const EndPlay& play;
-  OccurrenceId part{};         ///< occurrence that names the group
-  OccurrenceId ground_part{};  ///< that names what stands still
+  const BodyPlay& play;
+  OccurrenceId part{};     ///< occurrence that names the group
+  OccurrenceId on_part{};  ///< that names what it plays on
 };
 
 /// Conforming only when every play there can be is within the limits; nonconforming when none is.

@@ -45,6 +45,32 @@ Limits normal_backlash_of(const MeshPositions& at) {
   return {Length::mm(at.closest.normal_backlash_mm), Length::mm(at.farthest.normal_backlash_mm)};
 }
 
+double narrower_face(const GearPair& pair) {
+  return std::min(pair.a.blank.face.length(), pair.b.blank.face.length());
+}
+
+// Wherever end play and setting take the two; as they are placed where that is not known.
+Verdict verdict_on_faces(const GearPair& pair, LengthUnit unit) {
+  if (pair.face_in_play.high <= 0.0) {
+    return {Outcome::nonconforming, "the faces of the two gears do not overlap: move one along"};
+  }
+  const double narrower = narrower_face(pair);
+  const double wanted = pair.mesh->face_share * narrower;
+  const auto text = [unit](double mm) { return length_text(Length::mm(mm), unit); };
+  if (pair.face_in_play.high < wanted) {
+    return {Outcome::nonconforming,
+            fmt::format("the faces overlap by only {} of {}, wanted {}: line them up",
+                        text(pair.face_in_play.high), text(narrower), text(wanted))};
+  }
+  if (pair.face_in_play.low < wanted) {
+    return {Outcome::undecided,
+            fmt::format("end play takes the faces to {} of {}, wanted {}: take up end play, or "
+                        "line them up in the middle of it",
+                        text(pair.face_in_play.low), text(narrower), text(wanted))};
+  }
+  return {};
+}
+
 Verdict verdict_on_placing(const DeclaredJob& declared, const GearPair& pair) {
   const SeatSettings& settings = declared.look->settings.seats;
   if (pair.tilt > most_tilt(settings.coaxial_tilt_deg, settings)) {
@@ -57,10 +83,7 @@ Verdict verdict_on_placing(const DeclaredJob& declared, const GearPair& pair) {
             "no outside near the tip diameter in the model: face overlap not known; check module, "
             "teeth and tip_diameter"};
   }
-  if (pair.face_mm <= 0.0) {
-    return {Outcome::nonconforming, "the faces of the two gears do not overlap: move one along"};
-  }
-  return {};
+  return verdict_on_faces(pair, declared.job->unit);
 }
 
 Verdict verdict_on_teeth(const MeshPositions& at, LengthUnit unit) {
@@ -150,11 +173,10 @@ Verdict verdict_on_backlash(const GearPair& pair, const MeshPositions& at, Lengt
 
 // Where the narrower face has no mate it does not wear, and leaves a ridge.
 std::string face_remark(const GearPair& pair, LengthUnit unit) {
-  if (!pair.faces_known() || pair.face_mm <= 0.0) {
+  if (!pair.faces_known() || verdict_on_faces(pair, unit).outcome != Outcome::conforming) {
     return {};
   }
-  const auto width = [](const PairedGear& gear) { return gear.blank.face.length(); };
-  const double narrower = std::min(width(pair.a), width(pair.b));
+  const double narrower = narrower_face(pair);
   return pair.face_mm < narrower - 0.05 * narrower
              ? fmt::format("; the faces overlap by only {} of {}: line them up",
                            length_text(Length::mm(pair.face_mm), unit),
@@ -191,6 +213,12 @@ std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions
   }
   if (pair.faces_known()) {
     found.push_back({"face_overlap", millimetres(pair.face_mm)});
+    if (pair.drift) {
+      add_range(found, "face_overlap_in_play",
+                {Length::mm(pair.face_in_play.low), Length::mm(pair.face_in_play.high)});
+    } else {
+      found.push_back({"end_play", "not known: the faces are judged as they are placed"});
+    }
   }
   add_gear(found, "first", pair.a, at.closest.tip_clearance_a_mm);
   add_gear(found, "second", pair.b, at.closest.tip_clearance_b_mm);
@@ -198,13 +226,17 @@ std::vector<Quantity> found_quantities(const GearPair& pair, const MeshPositions
 }
 
 void add_wanted(Finding& finding, const GearPair& pair, const MeshPositions& at) {
+  if (pair.faces_known()) {
+    finding.wanted.push_back(
+        {"face_overlap_least", millimetres(pair.mesh->face_share * narrower_face(pair))});
+  }
   if (pair.mesh->backlash) {
     add_range(finding.wanted, "backlash", *pair.mesh->backlash);
     finding.margin = {{"backlash", measure(margin(backlash_of(at), *pair.mesh->backlash))}};
   } else {
     const LeastBacklash least = least_backlash(pair.form.module_mm, pair.centre_mm);
-    finding.wanted = {{"normal_backlash_least", millimetres(least.iso_mm)},
-                      {"normal_backlash_agma", millimetres(least.agma_mm)}};
+    finding.wanted.push_back({"normal_backlash_least", millimetres(least.iso_mm)});
+    finding.wanted.push_back({"normal_backlash_agma", millimetres(least.agma_mm)});
     finding.margin = {
         {"normal_backlash", millimetres(at.closest.normal_backlash_mm - least.iso_mm)}};
   }
@@ -238,11 +270,13 @@ Finding judge_pair(const DeclaredJob& declared, const GearPair& pair) {
   finding.outcome = verdict.outcome;
   finding.advice = verdict.advice + face_remark(pair, unit);
   finding.basis = fmt::format(
-      "involute geometry of ISO 21771, exact; bearing play {} each way; least backlash {}; pitch "
-      "error and runout of the teeth not known",
+      "involute geometry of ISO 21771, exact; bearing play {} each way; least backlash {}; {:g} of "
+      "the narrower face in mesh{}; pitch error and runout of the teeth not known",
       length_text(Length::mm(pair.shift_mm()), unit),
       pair.mesh->backlash ? "as wanted" + from_line(pair.mesh->line)
-                          : "by ISO/TR 10064-2 annex A (from memory)");
+                          : "by ISO/TR 10064-2 annex A (from memory)",
+      pair.mesh->face_share,
+      pair.mesh->face_share == Mesh{}.face_share ? " (common practice, no source)" : "");
   return finding;
 }
 

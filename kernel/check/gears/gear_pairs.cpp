@@ -63,9 +63,45 @@ std::optional<PairedGear> gear_of(const DeclaredJob& declared, const Mesh& mesh,
   return gear;
 }
 
+// By the play of the one on the other, all that it may be: what tolerances add to the play as
+// modelled may be on either side.
+std::optional<Interval> drift_of(const WorkedGroup& worked, const PairedGear& a,
+                                 const PairedGear& b) {
+  const std::size_t first = worked.joints.moves_with[a.occurrence];
+  const std::size_t second = worked.joints.moves_with[b.occurrence];
+  if (first == second) {
+    return Interval{0.0, 0.0};
+  }
+  for (const BodyPlay& play : worked.plays.captured) {
+    const bool same = play.of == first && play.on == second;
+    if ((!same && (play.of != second || play.on != first)) || !play.closed || !play.play.worst) {
+      continue;
+    }
+    const double ahead = travel_mm(play.ahead);
+    const double back = travel_mm(play.back);
+    const double more = std::max(0.0, play.play.worst->upper.in_mm() - ahead - back);
+    const Direction along = play.net->stops.front().line.along;
+    const bool forward = (dot(along, a.blank.line.along) > 0.0) == same;
+    return forward ? Interval{-back - more, ahead + more} : Interval{-ahead - more, back + more};
+  }
+  return std::nullopt;
+}
+
+// Shared by two stretches while the first goes anywhere in the drift: least at one of its ends,
+// most where the middles come together.
+Interval shared_in(Interval first, Interval second, Interval drift) {
+  const auto shared = [&](double by) {
+    return std::max(0.0,
+                    std::min(first.high + by, second.high) - std::max(first.low + by, second.low));
+  };
+  const double lined_up = 0.5 * (second.low + second.high - first.low - first.high);
+  return {std::min(shared(drift.low), shared(drift.high)),
+          shared(std::clamp(lined_up, drift.low, drift.high))};
+}
+
 GearPair pair_of(const WorkedGroup& worked, const Mesh& mesh, const PairedGear& a,
                  const PairedGear& b) {
-  GearPair pair{&mesh, form_of(mesh), a, b, 0.0, 0.0, 0.0, {}, {}};
+  GearPair pair{&mesh, form_of(mesh), a, b, 0.0, 0.0, 0.0, drift_of(worked, a, b), {}, {}, {}};
   pair.tilt = angle_between_lines(a.blank.line.along, b.blank.line.along);
   Point middle = a.blank.line.at;
   if (pair.faces_known()) {
@@ -75,6 +111,7 @@ GearPair pair_of(const WorkedGroup& worked, const Mesh& mesh, const PairedGear& 
     const double from = std::max(a.blank.face.low, other.low);
     const double to = std::min(a.blank.face.high, other.high);
     pair.face_mm = std::max(0.0, to - from);
+    pair.face_in_play = shared_in(a.blank.face, other, pair.drift.value_or(Interval{0.0, 0.0}));
     middle = at_station(a.blank.line, 0.5 * (from + to));
   }
   pair.centre_mm = distance(b.blank.line, middle);

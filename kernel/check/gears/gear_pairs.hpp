@@ -27,8 +27,12 @@ struct GearPair {
   ToothForm form;
   PairedGear a, b;
   double centre_mm = 0.0;
-  double tilt = 0.0;           ///< rad
-  double face_mm = 0.0;        ///< shared by both faces; 0 also when a face was not found
+  double tilt = 0.0;     ///< rad
+  double face_mm = 0.0;  ///< shared by both faces; 0 also when a face was not found
+  /// How far the first gear may be along its line from where it is placed, the second in its place;
+  /// nothing where that is not known.
+  std::optional<Interval> drift;
+  Interval face_in_play{};     ///< shared by both faces, anywhere in that; as placed without it
   BearingPlay play_a, play_b;  ///< across each line
   [[nodiscard]] bool faces_known() const {
     return a.blank.teeth.has_value() && b.blank.teeth.has_value();

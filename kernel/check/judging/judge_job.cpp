@@ -18,6 +18,7 @@
 #include "check/duty/mesh_findings.hpp"
 #include "check/duty/press_findings.hpp"
 #include "check/duty/running_clearance_findings.hpp"
+#include "check/duty/setting_findings.hpp"
 #include "check/duty/stock_findings.hpp"
 #include "check/duty/thrust_findings.hpp"
 #include "check/duty/way_in_findings.hpp"
@@ -84,6 +85,7 @@ constexpr std::array kFindings{
     suit_findings,
     size_findings,
     end_play_findings,
+    setting_findings,
     way_in_findings,
     unmatched_findings,
 };

@@ -84,6 +84,9 @@ class PathSearch {
     }
     if (const auto touching = paths_.touching_.find(key); touching != paths_.touching_.end()) {
       for (const FeatureRef& face : touching->second) {
+        if (stands_apart(face.occurrence, node.face.occurrence)) {
+          continue;
+        }
         reach(face, node.cost, Way{key, std::nullopt, false, false});
       }
     }
@@ -91,10 +94,17 @@ class PathSearch {
       return;
     }
     for (const OccurrenceId part : paths_.joined_[node.face.occurrence]) {
+      if (stands_apart(part, node.face.occurrence)) {
+        continue;
+      }
       for (const FeatureRef& face : faces_of(part)) {
         take(node, face, {at(face) - at(node.face), false, true});
       }
     }
+  }
+
+  [[nodiscard]] bool stands_apart(OccurrenceId a, OccurrenceId b) const {
+    return paths_.apart_.contains(a) || paths_.apart_.contains(b);
   }
 
   struct Step {
@@ -145,8 +155,9 @@ class PathSearch {
   std::map<OccurrenceId, std::vector<FeatureRef>> faces_;
 };
 
-FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths)
-    : declared_(&declared), lengths_(&lengths) {
+FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths,
+                     std::set<OccurrenceId> apart)
+    : declared_(&declared), lengths_(&lengths), apart_(std::move(apart)) {
   const Look& look = *declared.look;
   joined_.resize(look.model.occurrences.size());
   for (std::size_t i = 0; i < look.seats.axial.size(); ++i) {

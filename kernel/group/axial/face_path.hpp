@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <vector>
 
 #include "group/axial/part_lengths.hpp"
@@ -20,7 +21,9 @@ struct PathLength {
 
 class FacePaths {
  public:
-  FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths);
+  /// @param apart  parts whose place on others is set: no way leads over them to another part.
+  FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths,
+            std::set<OccurrenceId> apart);
 
   /// The lengths from one face to another of the same group along the line, in order; of several
   /// ways the one whose lengths are known best together. Faces held against each other add nothing.
@@ -29,10 +32,14 @@ class FacePaths {
                                                             const FeatureRef& to,
                                                             const Line& line) const;
 
+  /// As PartLengths.
+  [[nodiscard]] KnownLength as_set(Length modelled) const { return lengths_->as_set(modelled); }
+
  private:
   friend class PathSearch;
   const DeclaredJob* declared_;
   const PartLengths* lengths_;
+  std::set<OccurrenceId> apart_;
   std::map<Subject, std::vector<FeatureRef>> touching_;  // by face, within its group
   std::vector<std::vector<OccurrenceId>> joined_;        // by occurrence
 };

@@ -19,6 +19,7 @@ enum class LengthSource {
   general_tolerance,  ///< untoleranced: ISO 2768-1
   assumed,            ///< untoleranced where ISO 2768-1 gives nothing: its nearest step
   as_set,             ///< between two parts whose place is set when they are joined
+  not_closed,         ///< as modelled: no chain of touching faces leads from the one to the other
 };
 
 struct KnownLength {

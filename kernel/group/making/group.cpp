@@ -36,13 +36,44 @@ std::vector<Body> bodies_of(const WorkedGroup& worked) {
   return bodies;
 }
 
+Interval in_mm(const Limits& limits) { return {limits.lower.in_mm(), limits.upper.in_mm()}; }
+
+std::vector<GroupStop> stops_of(const WorkedGroup& worked) {
+  std::map<std::pair<Subject, Subject>, const BodyPlay*> ended;  // by the faces that end it
+  for (const BodyPlay& play : worked.plays.captured) {
+    if (play.of_mesh) {
+      continue;
+    }
+    for (const auto* way : {&play.back, &play.ahead}) {
+      for (const AxialStop& stop : *way) {
+        ended.try_emplace({subject_of(stop.a), subject_of(stop.b)}, &play);
+      }
+    }
+  }
+  std::vector<GroupStop> stops;
+  for (const LineStop& one : worked.plays.stops) {
+    GroupStop stop{one.stop.a, one.stop.b, one.centre_line, one.stop.gap, {}, {}};
+    const auto play = ended.find({subject_of(stop.a), subject_of(stop.b)});
+    if (play != ended.end() && play->second->closed && play->second->play.worst) {
+      stop.play = in_mm(*play->second->play.worst);
+      stop.running = play->second->warm ? std::optional(in_mm(*play->second->warm)) : std::nullopt;
+    }
+    stops.push_back(stop);
+  }
+  return stops;
+}
+
 }  // namespace
 
 WorkedGroup work_out(DeclaredJob declared) {
-  WorkedGroup worked{std::move(declared), {}, {}, {}};
+  WorkedGroup worked{std::move(declared), {}, {}, {}, {}};
   worked.joints = find_groups(worked.declared);
   worked.turns = find_turns(worked.declared, worked.joints);
   worked.surfaces = surface_sizes(worked.declared);
+  // What was not looked at may be what stops a part.
+  if (worked.declared.look->not_looked_at.empty()) {
+    worked.plays = find_body_plays(worked.declared, worked.joints, worked.turns);
+  }
   return worked;
 }
 
@@ -54,6 +85,7 @@ Group group_of(const WorkedGroup& worked) {
     const SurfaceSizes& sizes = worked.surfaces[i];
     group.seats.push_back({seats[i].hole, seats[i].shaft, sizes.pressing, sizes.hole, sizes.shaft});
   }
+  group.stops = stops_of(worked);
   return group;
 }
 

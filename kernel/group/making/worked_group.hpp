@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "group/axial/body_plays.hpp"
 #include "group/joints/groups.hpp"
 #include "group/match/declared.hpp"
 #include "group/rings/surface_sizes.hpp"
@@ -16,6 +17,7 @@ struct WorkedGroup {
   Groups joints;
   Turns turns;
   std::vector<SurfaceSizes> surfaces;  ///< by radial seat
+  BodyPlays plays;                     ///< empty where not all was looked at
 };
 
 /// Points into the job and the look that were declared.

@@ -62,6 +62,16 @@ class Sieve {
     });
   }
 
+  void end_play(std::vector<EndPlayWant>& entries) {
+    std::erase_if(entries, [this](const EndPlayWant& want) {
+      std::vector<Spoken> spoken{{"of", &want.of, why_no_part(want.of)}};
+      if (want.on) {
+        spoken.push_back({"on", &*want.on, why_no_part(*want.on)});
+      }
+      return is_lost("wants", want.line, spoken);
+    });
+  }
+
   [[nodiscard]] std::vector<LostName> lost() { return std::move(lost_); }
 
  private:
@@ -182,7 +192,8 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   sieve.features("surfaces", job.surfaces, {{"feature", &Surface::feature}});
   sieve.features("lengths", job.lengths,
                  {{"between", &PartLength::a}, {"between", &PartLength::b}});
-  sieve.parts("wants", job.end_play, {{"of", &EndPlayWant::of}});
+  sieve.end_play(job.end_play);
+  sieve.parts("adjust", job.adjust, {{"part", &Adjust::part}});
   sieve.meshes(job.meshes);
   sieve.features("cuts", job.cuts, {{"feature", &Cut::feature}});
   return {std::move(job), sieve.lost()};

@@ -36,6 +36,10 @@ class CheckTest(unittest.TestCase):
         group = self.result.group
         assert group is not None
         self.assertEqual(len(group.bodies), len(listed["bodies"]))
+        self.assertGreater(len(group.stops), 0)
+        for stop, row in zip(group.stops, listed["stops"], strict=True):
+            self.assertEqual(stop.gap_mm, row["gap_mm"])
+            self.assertEqual(stop.play_mm, tuple(row["play_mm"]) if "play_mm" in row else None)
         for seat, row in zip(group.seats, listed["seat_states"], strict=True):
             self.assertEqual(list(seat.hole_size.free_mm), row["hole_size"]["free_mm"])
             self.assertEqual(seat.pressing, row["pressing"])

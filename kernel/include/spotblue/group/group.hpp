@@ -1,7 +1,7 @@
 #pragma once
 /// @file
-/// What the parts of a job do to each other, worked out once: what is one body, what turns, and
-/// every size in each state.
+/// What the parts of a job do to each other, worked out once: what is one body, what turns, every
+/// size in each state, and every stop along a line.
 
 #include <optional>
 #include <string>
@@ -11,6 +11,7 @@
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/group/pressing.hpp"
 #include "spotblue/group/size_states.hpp"
+#include "spotblue/group/stops.hpp"
 #include "spotblue/job/job.hpp"
 
 namespace spotblue {
@@ -48,11 +49,15 @@ constexpr void describe(auto& fields, const SeatStates*) {
 struct Group {
   std::vector<Body> bodies;
   std::vector<SeatStates> seats;
+  std::vector<GroupStop> stops;
 };
 constexpr void describe(auto& fields, const Group*) {
   fields.value("Group", "What the parts of a job do to each other.")
       .member("bodies", &Group::bodies, "each part in one, in the order of their first parts")
-      .member("seats", &Group::seats, "one a radial seat, in the order of the look");
+      .member("seats", &Group::seats, "one a radial seat, in the order of the look")
+      .member("stops", &Group::stops,
+              "what stops what along each centre line, by line; empty where not all of the model "
+              "was looked at");
 }
 
 /// Works out the group of a job and what was found in its model.

@@ -68,6 +68,7 @@ struct Job {
   Conditions conditions;
   std::vector<Turning> turning;
   std::vector<Join> joins;
+  std::vector<Adjust> adjust;
   std::vector<KeepOff> keep_off;
   std::vector<Surface> surfaces;
   std::vector<PartLength> lengths;
@@ -96,6 +97,7 @@ constexpr void describe(auto& fields, const Job*) {
       .member("conditions", &Job::conditions, "for the whole job")
       .member("turning", &Job::turning, "parts that turn")
       .member("joins", &Job::joins, "parts held by something no fit shows")
+      .member("adjust", &Job::adjust, "nuts, collars and shims that are set")
       .member("keep_off", &Job::keep_off, "parts that must stay off each other")
       .member("surfaces", &Job::surfaces, "roughness of single features")
       .member("lengths", &Job::lengths, "distances of two faces of one part")

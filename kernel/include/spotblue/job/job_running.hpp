@@ -69,6 +69,33 @@ constexpr void describe(auto& fields, const Join*) {
       .member("line", &Join::line, "of the job file; None in code");
 }
 
+struct Adjust {
+  std::string part;
+  std::optional<std::string> thread;
+  std::optional<Length> pitch;
+  std::optional<Limits> range;
+  std::optional<std::string> from, to;
+  std::optional<int> line{};
+};
+constexpr void describe(auto& fields, const Adjust*) {
+  fields
+      .value(
+          "Adjust",
+          "A nut, collar or shim whose place or thickness is set when the group is put together; "
+          "of thread, pitch and range exactly one is given.")
+      .member("part", &Adjust::part, "that is set: product id or occurrence path")
+      .member("thread", &Adjust::thread,
+              "\"M16\", \"M16x1.5\": it is set by screwing, as far as half the thread's diameter "
+              "stays engaged; or None")
+      .member("pitch_mm", &Adjust::pitch, "of such a thread that no table has, or None")
+      .member("range", &Adjust::range, "what the length may be set to, mm, or None")
+      .member("from_face", &Adjust::from,
+              "face that the length is set from, on what the part is held to, or on itself: a "
+              "shim's thickness; None: found")
+      .member("to_face", &Adjust::to, "face of the part that the length is set to; None: found")
+      .member("line", &Adjust::line, "of the job file; None in code");
+}
+
 struct KeepOff {
   std::string a, b;
   Length least;
@@ -130,6 +157,7 @@ struct Mesh {
   double helix_angle_deg = 0.0;
   std::optional<Limits> backlash;
   std::optional<int> line{};
+  double face_share = 0.8;
 };
 constexpr void describe(auto& fields, const Mesh*) {
   fields.value("Mesh", "Two external involute gears that run together.")
@@ -139,7 +167,10 @@ constexpr void describe(auto& fields, const Mesh*) {
       .member("pressure_angle_deg", &Mesh::pressure_angle_deg, "degrees")
       .member("helix_angle_deg", &Mesh::helix_angle_deg, "degrees")
       .pair("backlash_mm", &Mesh::backlash, "(least, greatest) wanted, or None")
-      .member("line", &Mesh::line, "of the job file; None in code");
+      .member("line", &Mesh::line, "of the job file; None in code")
+      .member("face_share", &Mesh::face_share,
+              "of the narrower face that stays in mesh wherever end play and setting take the two, "
+              "over 0 to 1; 0.8: common practice, no source");
 }
 
 struct Cut {

@@ -148,12 +148,16 @@ struct EndPlayWant {
   std::string of;
   Limits gap;
   std::optional<int> line{};
+  std::optional<std::string> on{};
 };
 constexpr void describe(auto& fields, const EndPlayWant*) {
   fields.value("EndPlayWant", "How far a captured part shall travel along its axis.")
       .member("of", &EndPlayWant::of, "product id or occurrence path")
       .pair("gap_mm", &EndPlayWant::gap, "(least, greatest), least >= 0")
-      .member("line", &EndPlayWant::line, "of the job file; None in code");
+      .member("line", &EndPlayWant::line, "of the job file; None in code")
+      .member("on", &EndPlayWant::on,
+              "part that it travels on, which may float itself: product id or occurrence path; "
+              "None: what stands still");
 }
 
 }  // namespace spotblue

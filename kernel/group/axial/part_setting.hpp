@@ -1,0 +1,61 @@
+#pragma once
+// Where a nut, collar or shim may be set so that all that is wanted of end plays holds.
+
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "group/axial/set_parts.hpp"
+#include "group/axial/stop_net.hpp"
+#include "spotblue/mechanics/play_setting.hpp"
+
+namespace spotblue {
+
+/// An end play that a setting has to do with: of groups, by the want's place in the job.
+struct SettingWant {
+  std::size_t of = 0, on = 0;
+  Limits wanted;
+  std::optional<int> line{};
+};
+
+struct PartSetting {
+  SetPart part;
+  CentreLineId centre_line{};
+  std::string length;                 ///< "Stud: face 1 to Nut: face 2"
+  Length modelled;                    ///< as it stands in the model
+  std::optional<Limits> range;        ///< in which it may be set; nothing where that is not known
+  std::optional<Length> pitch;        ///< of its thread, where one is known
+  std::optional<ThreadReach> thread;  ///< where the model has its thread
+  std::vector<SettingWant> wants;     ///< empty where nothing wanted goes by it
+  PlaySetting setting;                ///< by want of `wants`
+};
+
+/// The widest window; nothing where there is none.
+[[nodiscard]] std::optional<Limits> widest_window(const PlaySetting& setting);
+
+/// The length of the net that the part is set by; nothing where none of its loops goes by it.
+[[nodiscard]] std::optional<std::size_t> set_length_of(const StopNet& net, std::size_t set_part);
+
+/// Where the part may be set.
+/// @param number  of the part among those that are set.
+/// @param wants   of end plays on the net's direction; those that the length has no part in are
+///                left out.
+/// @pre set_length_of the net and the number
+[[nodiscard]] PartSetting setting_of(const DeclaredJob& declared, const SetPart& part,
+                                     std::size_t number, const StopNet& net,
+                                     std::span<const SettingWant> wants);
+
+/// Thread that the setting leaves engaged, mm; nothing where the model has no thread of it.
+[[nodiscard]] std::optional<double> thread_left(const PartSetting& setting, Length at);
+
+/// Of a thread that holds: half its diameter.
+/// @pre setting.thread
+[[nodiscard]] Length least_thread(const PartSetting& setting);
+
+/// The net with the length set anywhere in the window.
+[[nodiscard]] std::shared_ptr<const StopNet> set_within(const StopNet& net, std::size_t set_part,
+                                                        Limits window);
+
+}  // namespace spotblue
