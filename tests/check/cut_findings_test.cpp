@@ -179,6 +179,28 @@ TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
   EXPECT_TRUE(test::of_kind(bench, "shaft section").empty());
 }
 
+TEST_F(CutFindings, InAnInchJobNothingMetricIsSaid) {
+  bench.job.unit = LengthUnit::inch;
+  keyseat(30.0, 60.0);
+  cut().mate_corner = Length::mm(0.3);
+  EXPECT_EQ(metric_in(bench.only()), "");
+  for (const double torque_nm : {40.0, 1000.0, 3000.0}) {
+    bench.look.model.products[0].widths.clear();
+    cut().mate_corner.reset();
+    bench.job.parts.clear();
+    load(torque_nm, 0.0, "1045");
+    EXPECT_EQ(metric_in(bench.only()), "");
+  }
+}
+
+TEST_F(CutFindings, ALightLoadIsToldInPsiToAnInchJob) {
+  load(40.0, 0.0, "1045");
+  // 16 x 40 N m / (pi 28.97^3 mm3) = 8.379 MPa of shear; 1.452 x sqrt(3) of it is 21.07 MPa.
+  EXPECT_THAT(text_of(bench.only().advice), ::testing::HasSubstr("21.07 MPa in the corner"));
+  EXPECT_THAT(all_words(bench.only(), LengthUnit::inch),
+              ::testing::HasSubstr("3056 psi in the corner"));
+}
+
 TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {
   cut().before = Length::mm(28.9);
   const Error error = test::error_of([&] { return bench.findings(); });

@@ -84,7 +84,7 @@ TEST(PressFinding, NamesThePartThatGivesWayAndTheInterferenceThatIsEnough) {
   const Finding finding = press(bush_in_hub(44.10));
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(text_of(finding.advice), HasSubstr("Bush gives way at the inner part's bore"));
-  EXPECT_THAT(text_of(finding.advice), HasSubstr("interference is enough"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("keep the interference to"));
 }
 
 // Force = friction x pressure x pi x diameter x length, the diameter the middle of both.
@@ -172,6 +172,34 @@ TEST(PressFinding, ABushThatRunsTooHotComesBackLoose) {
   const Finding finding = press(bench);
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(text_of(finding.advice), HasSubstr("comes back loose"));
+}
+
+TEST(PressFinding, TellsAWarmJointItsTemperaturesInDegreesCelsius) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.conditions.running_c = number(press(bench).found, "comes_back_loose_above_c") + 5.0;
+  EXPECT_THAT(text_of(press(bench).advice), ::testing::ContainsRegex("begins at [0-9]+ deg C"));
+}
+
+TEST(PressFinding, OfAnInchJobSaysNothingMetric) {
+  std::vector<Bench> benches{bush_in_hub(44.03), bush_in_hub(44.10), bush_in_hub(44.008)};
+  benches[2].job.conditions.rz_um = 25.0;
+  benches.push_back(bush_in_hub(44.03));
+  benches[3].job.parts[0].material = "";
+  benches.push_back(bush_in_hub(44.03));
+  benches[4].job.conditions.running_c = 300.0;
+  for (Bench& bench : benches) {
+    bench.job.unit = LengthUnit::inch;
+    EXPECT_EQ(test::metric_in(press(bench)), "");
+  }
+}
+
+// 1.6 um / 0.0254 is 62.99 uin.
+TEST(PressFinding, TellsAnInchJobRoughnessInMicroinchesAndTheForceInPounds) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.conditions.rz_um = 1.6;
+  const std::string words = test::all_words(press(bench), LengthUnit::inch);
+  EXPECT_THAT(words, HasSubstr("roughness Rz 62.99 uin and 62.99 uin"));
+  EXPECT_THAT(words, ::testing::ContainsRegex("press with up to [0-9]+ lbf"));
 }
 
 Finding running_fit(const Bench& bench) { return of_kind(bench, "radial fit").at(1); }

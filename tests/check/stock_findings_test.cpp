@@ -96,6 +96,22 @@ TEST_F(StockFindings, AnArmComesOutOfAPlate) {
   EXPECT_NEAR(number(found.margin, "thickness_mm"), 0.0, 1e-9);
 }
 
+TEST_F(StockFindings, InAnInchJobNothingMetricIsSaid) {
+  bench.job.unit = LengthUnit::inch;
+  part(ring_part(15.0, 22.0, 0.0, 60.0), bar(50.8, 63.5));
+  const Finding fits = bench.only();
+  // 50.8 - 2 x 1 - 44 = 4.8 and 63.5 - 2 - 60 = 1.5 mm, which is 0.05906 in.
+  EXPECT_EQ(text_of(fits.advice), "comes out of the bar with 0.05906 in to spare");
+  EXPECT_EQ(metric_in(fits), "");
+  bench.job.parts[0].stock = bar(20.0, 20.0);
+  EXPECT_EQ(metric_in(bench.only()), "");
+}
+
+TEST_F(StockFindings, IsAboutThePartOfTheModel) {
+  part(ring_part(15.0, 22.0, 0.0, 60.0), bar(50.0, 64.0));
+  EXPECT_EQ(bench.only().about, (std::vector<Reference>{{"part 1", OccurrenceId(0)}}));
+}
+
 TEST_F(StockFindings, APartThatExistsNeedsNoStock) {
   part(ring_part(15.0, 22.0, 0.0, 60.0), bar(10.0, 10.0));
   bench.job.parts[0].state = PartState::as_found;

@@ -46,6 +46,18 @@ Bench bush_to_make(double wheel = 38.012, double uncertainty = 0.004, double dra
   return bench;
 }
 
+/// A pin to make that slides in one eye and is pressed into another.
+Bench pin_in_two_eyes(double left, double right) {
+  Bench bench;
+  const FeatureRef pin = bench.outside(bench.part("Pin"), "outside 10", 10.0);
+  bench.seat(bench.bore(bench.part("Left eye"), "bore 10", left), pin);
+  bench.seat(bench.bore(bench.part("Right eye"), "bore 10", right), pin);
+  bench.declare("Pin", PartState::to_make, SizesMeant::actual);
+  bench.want("Left eye: bore 10", "Pin: outside 10", clearance(0.005, 0.015), 11);
+  bench.want("Right eye: bore 10", "Pin: outside 10", clearance(-0.02, -0.01), 22);
+  return bench;
+}
+
 // ISO 286-2: 38 H7/s6 has 18 to 59 um interference: 38.016 + 0.018 to 38.008 + 0.059.
 TEST(SuitFinding, AMeasuredMateAndTheFitsClearancesGiveTheLimits) {
   const std::vector<Finding> found = suits(bush_to_make());
@@ -59,6 +71,39 @@ TEST(SuitFinding, AMeasuredMateAndTheFitsClearancesGiveTheLimits) {
   EXPECT_NEAR(number(found[0].wanted, "reading_min_mm"), 38.036, kNear);
   EXPECT_NEAR(number(found[0].found, "window_left_percent"), 100.0 * 29.0 / 33.0, 1e-4);
   EXPECT_THAT(text_of(found[0].basis), AllOf(HasSubstr("H7/s6"), HasSubstr("line 84")));
+}
+
+TEST(SuitFinding, SaysWhatToTurnOfWhatSizeItIsDrawn) {
+  EXPECT_THAT(text_of(suits(bush_to_make()).at(0).advice),
+              HasSubstr("turn the Bush 38.034 to 38.067 mm (drawn 38.05 mm), aim at 38.05"));
+}
+
+TEST(SuitFinding, SaysWhatToBoreAndWhatToCut) {
+  Bench bench;
+  const FeatureRef hole = bench.bore(bench.part("Wheel"), "bore 38", 38.0);
+  bench.seat(hole, bench.outside(bench.part("Axle"), "outside 38", 38.0));
+  const FeatureRef slot = bench.width(bench.part("Hub"), "slot 8", Side::internal, 8.0);
+  bench.key(slot, bench.width(bench.part("Key"), "width 8", Side::external, 8.0));
+  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
+  bench.declare("Key", PartState::to_make, SizesMeant::basic);
+  bench.want("Wheel: bore 38", "Axle: outside 38", clearance(0.01, 0.03));
+  bench.want("Hub: slot 8", "Key: width 8", clearance(0.02, 0.04));
+  const std::vector<Finding> found = suits(bench);
+  ASSERT_EQ(found.size(), 2U);
+  EXPECT_THAT(text_of(found[0].advice), HasSubstr("bore the Wheel 38.0"));
+  EXPECT_THAT(text_of(found[1].advice), HasSubstr("cut the Key 7.96"));
+  EXPECT_THAT(text_of(found[1].advice), HasSubstr(" mm wide (drawn 8 mm)"));
+}
+
+TEST(SuitFinding, OfAnInchJobSaysNothingMetric) {
+  for (Bench bench :
+       {bush_to_make(), bush_to_make(38.012, 0.004, 38.02), bush_to_make(38.012, 0.03),
+        pin_in_two_eyes(10.0, 10.03), pin_in_two_eyes(10.01, 9.99)}) {
+    bench.job.unit = LengthUnit::inch;
+    for (const Finding& finding : suits(bench)) {
+      EXPECT_EQ(test::metric_in(finding), "");
+    }
+  }
 }
 
 TEST(SuitFinding, EditingTheMeasuredMateMovesTheLimits) {
@@ -110,18 +155,6 @@ TEST(SuitFinding, TwoSizesToMakeGetTheLimitsOfTheirClasses) {
   EXPECT_NEAR(number(found[0].wanted, "size_max_mm"), 38.025, kNear);
   EXPECT_NEAR(number(found[1].wanted, "size_min_mm"), 38.043, kNear);
   EXPECT_NEAR(number(found[1].wanted, "size_max_mm"), 38.059, kNear);
-}
-
-/// A pin to make that slides in one eye and is pressed into another.
-Bench pin_in_two_eyes(double left, double right) {
-  Bench bench;
-  const FeatureRef pin = bench.outside(bench.part("Pin"), "outside 10", 10.0);
-  bench.seat(bench.bore(bench.part("Left eye"), "bore 10", left), pin);
-  bench.seat(bench.bore(bench.part("Right eye"), "bore 10", right), pin);
-  bench.declare("Pin", PartState::to_make, SizesMeant::actual);
-  bench.want("Left eye: bore 10", "Pin: outside 10", clearance(0.005, 0.015), 11);
-  bench.want("Right eye: bore 10", "Pin: outside 10", clearance(-0.02, -0.01), 22);
-  return bench;
 }
 
 // At most 9.995 for the left, at least 10.04 for the right.

@@ -157,6 +157,20 @@ Bench boxes_apart(double gap) {
   return bench;
 }
 
+TEST(KeepOffFinding, InAnInchJobNothingMetricIsSaid) {
+  for (Bench bench : {wheel_on_face(30.0, 50.0, 1200.0, 0.3),
+                      wheel_on_face(30.0, 50.0, 1200.0, 0.52), boxes_apart(-5.0)}) {
+    bench.job.unit = LengthUnit::inch;
+    EXPECT_EQ(test::metric_in(keep_off(bench, 0.5)), "");
+  }
+}
+
+TEST(KeepOffFinding, IsAboutThePartsOfTheModel) {
+  const Finding finding = keep_off(wheel_on_face(30.0, 50.0, 1200.0, 0.3), 0.5);
+  EXPECT_EQ(finding.about,
+            (std::vector<Reference>{{"Wheel", OccurrenceId(0)}, {"Bracket", OccurrenceId(1)}}));
+}
+
 TEST(KeepOffFinding, WithNoFacesNearTheBoxesAreProof) {
   EXPECT_EQ(keep_off(boxes_apart(3.0), 0.5).outcome, Outcome::conforming);
 }

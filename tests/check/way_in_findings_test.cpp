@@ -98,6 +98,13 @@ TEST(WayInFinding, ARingBehindAShoulderIsFoundWithTheNameOfWhatBlocksIt) {
   EXPECT_NEAR(*number_in(finding.margin[0]), 20.05 - 30.0, 1e-6);
 }
 
+TEST(WayInFinding, OfAnInchJobSaysNothingMetric) {
+  const Finding finding = way_in(spool_with_ring(20.05), "");
+  EXPECT_EQ(test::metric_in(finding), "");
+  EXPECT_THAT(test::all_words(finding, LengthUnit::inch),
+              HasSubstr("needs 0.98425 in, has 0.78937 in"));
+}
+
 // An eye between two cheeks that a pin joins goes in sideways before the pin does.
 TEST(WayInFinding, AnEyeBetweenTwoCheeksMayComeFromTheSide) {
   Product fork = test::block_part({-15, -15, 0}, {15, 15, 10}, {{0, 0, 12.04}});

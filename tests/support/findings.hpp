@@ -2,6 +2,7 @@
 // What a finding says, by the keys of its quantities.
 
 #include <limits>
+#include <regex>
 #include <string>
 #include <vector>
 
@@ -41,6 +42,29 @@ inline std::string worded(const std::vector<Quantity>& quantities, const std::st
     }
   }
   return "";
+}
+
+/// Every text of a finding, a line each, as it is told to who works in that unit.
+inline std::string all_words(const Finding& finding, LengthUnit unit) {
+  std::string all;
+  for (const auto* quantities : {&finding.wanted, &finding.found, &finding.margin}) {
+    for (const Quantity& quantity : *quantities) {
+      if (const auto* const saying = std::get_if<Saying>(&quantity.value)) {
+        all += text_of(*saying, unit) + '\n';
+      }
+    }
+  }
+  for (const Saying* saying : {&finding.basis, &finding.advice, &finding.caution}) {
+    all += text_of(*saying, unit) + '\n';
+  }
+  return all;
+}
+/// The first metric unit that an inch job's reader would meet in it; empty where there is none.
+inline std::string metric_in(const Finding& finding) {
+  static const std::regex metric(R"(\b(mm[23]?|k?N|N m|Nm|MPa|um|deg C|m/s)\b)");
+  const std::string words = all_words(finding, LengthUnit::inch);
+  std::smatch found;
+  return std::regex_search(words, found, metric) ? found.str() + " in: " + words : std::string();
 }
 
 }  // namespace spotblue::test

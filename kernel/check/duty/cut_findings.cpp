@@ -11,6 +11,7 @@
 #include "check/duty/cut_surroundings.hpp"
 #include "check/fits/fit_verdict.hpp"
 #include "group/sizes/size_range.hpp"
+#include "group/words/said_cut.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/mechanics/shaft_section.hpp"
 #include "spotblue/mechanics/stress_concentration.hpp"
@@ -32,7 +33,7 @@ constexpr double kSharpestTorsion = 4.0;
 struct CornerFactor {
   std::optional<double> bending = 1.0, torsion = 1.0;
   bool sharp = false;  // a corner without a fillet: the factors are the least it can have
-  std::string unknown;
+  Saying unknown;
 };
 
 struct CutCase {
@@ -46,7 +47,7 @@ struct CutCase {
 
 struct Strength {
   double mpa = 0.0;
-  std::string text;  // "yield of carbon steel 1045"
+  Saying text;  // "yield of carbon steel 1045"
 };
 
 std::optional<Strength> strength_of(const DeclaredJob& declared, OccurrenceId occurrence) {
@@ -57,10 +58,9 @@ std::optional<Strength> strength_of(const DeclaredJob& declared, OccurrenceId oc
   const auto chosen = [](const std::optional<double>& yield, const std::optional<double>& tensile,
                          const std::string& name) -> std::optional<Strength> {
     if (yield) {
-      return Strength{*yield, "yield of " + name};
+      return Strength{*yield, say(said::kYieldOf, name)};
     }
-    return tensile ? std::optional(Strength{*tensile, "tensile strength of " + name})
-                   : std::nullopt;
+    return tensile ? std::optional(Strength{*tensile, say(said::kTensileOf, name)}) : std::nullopt;
   };
   for (const OwnMaterial& own : declared.job->materials) {
     if (own.name == part->material) {
@@ -84,7 +84,7 @@ CornerFactor corner_of(const CutCase& cut) {
       const double radius = fillet > 0.0 ? fillet : height / sharpest;
       const StressFactor found = shoulder_factor({shoulder.diameter_mm, after, radius}, load);
       if (!found.factor) {
-        worst.unknown = found.reason;
+        worst.unknown = say(said::kCornerNotKnown, found.reason);
       }
       factor =
           factor && found.factor ? std::optional(std::max(*factor, *found.factor)) : std::nullopt;
@@ -133,10 +133,6 @@ CutCase case_of(const DeclaredJob& declared, const Cut& cut, const FeatureRef& f
   return found;
 }
 
-std::string where_text(const CutCase& cut) {
-  return cut.round.shoulders.empty() ? "on its skin" : "in the corner";
-}
-
 double peak_of(const CutCase& cut, const NominalStress& nominal) {
   return equivalent_mpa({cut.corner.torsion.value_or(1.0) * nominal.torsion_mpa,
                          cut.corner.bending.value_or(1.0) * nominal.bending_mpa});
@@ -149,47 +145,40 @@ bool near_keyseat(const CutCase& cut) {
          cut.round.keyseats.front().distance_mm < kKeyseatNear * cut.after.outer_mm;
 }
 
-Verdict verdict_on_surroundings(const CutCase& cut, LengthUnit unit) {
+Verdict verdict_on_surroundings(const CutCase& cut) {
   Verdict verdict;
   const Length depth = Length::mm(0.5 * (cut.before.outer_mm - cut.after.outer_mm));
   for (const NearKeyseat& keyseat : cut.round.keyseats) {
     if (keyseat.distance_mm < 0.0) {
-      verdict = worse(verdict, {Outcome::nonconforming,
-                                fmt::format("the cut runs into {}: it is left {} less deep",
-                                            keyseat.id, length_text(depth, unit))});
+      verdict =
+          worse(verdict, {Outcome::nonconforming, say(said::kCutIntoKeyseat, keyseat.name, depth)});
     }
   }
   if (near_keyseat(cut)) {
     const NearKeyseat& keyseat = cut.round.keyseats.front();
-    verdict = worse(
-        verdict, {Outcome::undecided,
-                  fmt::format("the cut ends only {} from {}: their stresses add up; stop a tenth "
-                              "of the diameter off or more (common practice)",
-                              length_text(Length::mm(keyseat.distance_mm), unit), keyseat.id)});
+    verdict =
+        worse(verdict, {Outcome::undecided,
+                        say(said::kCutNearKeyseat, Length::mm(keyseat.distance_mm), keyseat.name) +
+                            said::kStopOff});
   }
-  for (const std::string& thread : cut.round.threads) {
-    verdict = worse(
-        verdict, {Outcome::nonconforming, fmt::format("the cut runs into the thread {}", thread)});
+  for (const Saying& thread : cut.round.threads) {
+    verdict = worse(verdict, {Outcome::nonconforming, say(said::kCutIntoThread, thread)});
   }
   if (cut.cut->mate_corner && cut.fillet_mm) {
     const double room = corner_over_fillet_mm(cut.cut->mate_corner->in_mm(), *cut.fillet_mm);
     if (room < -1e-9) {
-      verdict = worse(verdict,
-                      {Outcome::nonconforming,
-                       fmt::format("the mate's corner rides up on the fillet: relieve it to {} or "
-                                   "more, or undercut the corner",
-                                   length_text(Length::mm(*cut.fillet_mm), unit))});
+      verdict = worse(
+          verdict, {Outcome::nonconforming, say(said::kMateRidesUp, Length::mm(*cut.fillet_mm))});
     }
   }
   return verdict;
 }
 
-std::string left_text(const CutCase& cut) {
-  return fmt::format("{:.1f} % of its strength against torsion and bending is left",
-                     100.0 * strength_left(cut.before, cut.after));
+Saying left_of(const CutCase& cut) {
+  return say(said::kStrengthLeft, Figure{100.0 * strength_left(cut.before, cut.after), 1});
 }
 
-Verdict verdict_on_corner(const CutCase& cut, LengthUnit unit) {
+Verdict verdict_on_corner(const CutCase& cut) {
   if (cut.round.shoulders.empty()) {
     return {};
   }
@@ -198,53 +187,43 @@ Verdict verdict_on_corner(const CutCase& cut, LengthUnit unit) {
     for (const Shoulder& shoulder : cut.round.shoulders) {
       height = std::max(height, 0.5 * (shoulder.diameter_mm - cut.after.outer_mm));
     }
-    return {Outcome::undecided,
-            fmt::format("a sharp corner has no known stress: leave a fillet, {} or more keeps "
-                        "within the published curves, as large as the mate allows",
-                        length_text(Length::mm(height / kSharpestTorsion), unit))};
+    return {Outcome::undecided, say(said::kSharpCorner, Length::mm(height / kSharpestTorsion))};
   }
-  return cut.corner.unknown.empty()
-             ? Verdict{}
-             : Verdict{Outcome::undecided,
-                       "stress in the new corner not known: " + cut.corner.unknown};
+  return cut.corner.unknown.empty() ? Verdict{} : Verdict{Outcome::undecided, cut.corner.unknown};
 }
 
 Verdict verdict_on_load(const DeclaredJob& declared, const CutCase& cut) {
   if (!cut.cut->torque_nm || !cut.cut->bending_nm) {
-    return {Outcome::undecided,
-            left_text(cut) + "; give torque_nm and bending_nm (0 for none) to have it judged"};
+    return {Outcome::undecided, left_of(cut) + said::kGiveLoad};
   }
   const auto strength = strength_of(declared, cut.feature.occurrence);
   if (!strength) {
-    return {Outcome::undecided, left_text(cut) + "; say in [[parts]] what it is made of"};
+    return {Outcome::undecided, left_of(cut) + said::kSayMaterial};
   }
   const NominalStress nominal =
       nominal_stress(cut.after, *cut.cut->torque_nm, *cut.cut->bending_nm);
   const double peak = peak_of(cut, nominal);
   if (equivalent_mpa(nominal) > strength->mpa) {
     return {Outcome::nonconforming,
-            fmt::format("{:.4g} MPa in the plain section is over the {}: it bends or twists for "
-                        "good",
-                        equivalent_mpa(nominal), strength->text)};
+            say(said::kOverYield, megapascals(equivalent_mpa(nominal)), strength->text)};
   }
+  const bool corner = !cut.round.shoulders.empty();
   if (peak > kOfYieldAllowed * strength->mpa) {
-    return {Outcome::undecided,
-            fmt::format("{:.4g} MPa {} is over half the {}: a larger fillet, or have its fatigue "
-                        "worked out",
-                        peak, where_text(cut), strength->text)};
+    return {Outcome::undecided, say(corner ? said::kOverHalfInCorner : said::kOverHalfOnSkin,
+                                    megapascals(peak), strength->text)};
   }
-  return {Outcome::conforming,
-          fmt::format("{}; {:.4g} MPa {} under this load", left_text(cut), peak, where_text(cut))};
+  return {
+      Outcome::conforming,
+      left_of(cut) + say(corner ? said::kStressInCorner : said::kStressOnSkin, megapascals(peak))};
 }
 
-std::string keyseat_remark(const CutCase& cut, LengthUnit unit) {
+Saying keyseat_remark(const CutCase& cut) {
   if (cut.round.keyseats.empty() || cut.round.keyseats.front().distance_mm < 0.0 ||
       near_keyseat(cut)) {
     return {};
   }
   const NearKeyseat& nearest = cut.round.keyseats.front();
-  return fmt::format("; {} from {}", length_text(Length::mm(nearest.distance_mm), unit),
-                     nearest.id);
+  return say(said::kFromKeyseat, Length::mm(nearest.distance_mm), nearest.name);
 }
 
 void add_corner(std::vector<Quantity>& found, const CutCase& cut) {
@@ -301,8 +280,17 @@ void add_stress(Finding& finding, const DeclaredJob& declared, const CutCase& cu
   }
 }
 
+Saying cut_basis() {
+  const auto keyseat = [](ShaftLoad load) {
+    return first_pass_factor(ShaftNotch::end_milled_keyseat, load).factor.value();
+  };
+  return Saying(said::kRoundShaft) +
+         say(said::kCornerCurves, Figure{keyseat(ShaftLoad::bending), 2},
+             Figure{keyseat(ShaftLoad::torsion), 1}) +
+         said::kHalfOfYield + said::kNoFatigue;
+}
+
 Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
-  const LengthUnit unit = declared.job->unit;
   Finding finding;
   finding.kind = "shaft section";
   finding.about = {declared.names.reference(cut.feature)};
@@ -324,22 +312,12 @@ Finding judge_cut(const DeclaredJob& declared, const CutCase& cut) {
                                                  cut.cut->mate_corner->in_mm(), *cut.fillet_mm))});
   }
   add_stress(finding, declared, cut);
-  const Verdict verdict =
-      worse(worse(verdict_on_surroundings(cut, unit), verdict_on_corner(cut, unit)),
-            verdict_on_load(declared, cut));
+  const Verdict verdict = worse(worse(verdict_on_surroundings(cut), verdict_on_corner(cut)),
+                                verdict_on_load(declared, cut));
   finding.outcome = verdict.outcome;
-  finding.advice = verdict.advice + keyseat_remark(cut, unit);
-  finding.basis =
-      "elastic section of a round shaft; corner by Peterson's curve fits, keyseat by "
-      "first-pass factors (end-milled 2.14 and 3.0; Peterson's fit at r/d 0.02 gives "
-      "2.20 in bending); half of yield in the corner: common practice, no source; "
-      "fatigue not worked out";
-  finding.caution =
-      "Turning an old shaft: support it between centres, keep sleeves and hair clear, no files by "
-      "hand near the chuck; a cut can not be undone and a shaft that breaks can hurt people: have "
-      "a "
-      "shaft that carries people or lifts loads judged by a licensed engineer, by your local "
-      "rules.";
+  finding.advice = verdict.advice + keyseat_remark(cut);
+  finding.basis = cut_basis();
+  finding.caution = said::kCutCaution;
   return finding;
 }
 

@@ -1,11 +1,11 @@
 #include "check/duty/cut_surroundings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <utility>
+
+#include "group/words/said_cut.hpp"
 
 namespace spotblue {
 namespace {
@@ -107,7 +107,7 @@ std::vector<NearKeyseat> keyseats_near(const DeclaredJob& declared, const Featur
   std::vector<NearKeyseat> keyseats;
   for (std::size_t i = 0; i < product.widths.size(); ++i) {
     if (const auto keyseat = keyseat_on(axis, product, product.widths[i])) {
-      keyseats.push_back({declared.names.id_of({cut.occurrence, FeatureKind::width, i}),
+      keyseats.push_back({declared.names.reference({cut.occurrence, FeatureKind::width, i}),
                           product.widths[i].width, stretch.gap_to(*keyseat)});
     }
   }
@@ -169,9 +169,9 @@ double bore_under(const Line& axis, const Product& product, const Stretch& stret
 }
 
 // A screw's own thread on this shaft, or a tapped hole that comes out through the cut.
-std::vector<std::string> threads_met(const DeclaredJob& declared, const FeatureRef& cut,
-                                     const Line& placed, const Stretch& stretch) {
-  std::vector<std::string> met;
+std::vector<Saying> threads_met(const DeclaredJob& declared, const FeatureRef& cut,
+                                const Line& placed, const Stretch& stretch) {
+  std::vector<Saying> met;
   for (const Thread& thread : declared.look->seats.threads) {
     const bool own = thread.screw.occurrence == cut.occurrence;
     const bool tapped = thread.hole.occurrence == cut.occurrence;
@@ -188,7 +188,7 @@ std::vector<std::string> threads_met(const DeclaredJob& declared, const FeatureR
     }
     if (stretch.gap_to(threaded) < -kOnAxis) {
       const OccurrenceId other = own ? thread.hole.occurrence : thread.screw.occurrence;
-      met.push_back(fmt::format("{} ({})", thread.size, declared.names.id_of(other)));
+      met.push_back(say(said::kThreadIn, thread.size, declared.names.reference(other)));
     }
   }
   return met;

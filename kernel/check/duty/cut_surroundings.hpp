@@ -3,7 +3,6 @@
 // threads.
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "group/match/declared.hpp"
@@ -18,7 +17,7 @@ struct Shoulder {
 
 /// A keyseat or slot that the shaft's axis passes through.
 struct NearKeyseat {
-  std::string id;
+  Reference name;
   double width_mm = 0.0;
   double distance_mm = 0.0;  ///< from the nearer end of the cut; negative: so much is inside it
 };
@@ -28,7 +27,7 @@ struct CutSurroundings {
   double bore_mm = 0.0;               ///< widest hole about the axis under the cut; 0 when solid
   std::vector<Shoulder> shoulders;    ///< at either end, none where the shaft ends or steps down
   std::vector<NearKeyseat> keyseats;  ///< nearest first
-  std::vector<std::string> threads;   ///< that the cut runs into: "M8 (Nut)"
+  std::vector<Saying> threads;        ///< that the cut runs into: "M8 (Nut)"
 };
 
 /// @param cut  an outside cylinder.

@@ -1,7 +1,5 @@
 #include "check/duty/keep_off_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
@@ -10,6 +8,8 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/said.hpp"
+#include "group/words/said_keep_off.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -18,7 +18,7 @@ namespace {
 struct Nearest {
   Length gap;
   Length uncertainty;
-  std::string where;
+  Saying where;
 };
 
 class Search {
@@ -49,7 +49,8 @@ class Search {
     for (const Foul& foul : declared_.look->fouls.found) {
       if (between(foul.a, foul.b)) {
         take(Length::mm(-foul.depth), Length(),
-             declared_.names.id_of(foul.a) + " in " + declared_.names.id_of(foul.b));
+             say(said::kWhereIn, declared_.names.reference(foul.a),
+                 declared_.names.reference(foul.b)));
       }
     }
     return nearest_;
@@ -87,11 +88,12 @@ class Search {
             std::optional<Length> uncertainty) {
     if (between(first.occurrence, second.occurrence)) {
       take(gap, uncertainty.value_or(declared_.job->settings.default_uncertainty),
-           declared_.names.id_of(first) + " and " + declared_.names.id_of(second));
+           say(said::kWhereBetween, declared_.names.reference(first),
+               declared_.names.reference(second)));
     }
   }
 
-  void take(Length gap, Length uncertainty, std::string where) {
+  void take(Length gap, Length uncertainty, Saying where) {
     if (!nearest_ || gap < nearest_->gap) {
       nearest_ = Nearest{gap, uncertainty, std::move(where)};
     }
@@ -102,9 +104,7 @@ class Search {
   std::optional<Nearest> nearest_;
 };
 
-void judge_nearest(const DeclaredJob& declared, const KeepOff& entry, const Nearest& nearest,
-                   Finding& finding) {
-  const LengthUnit unit = declared.job->unit;
+void judge_nearest(const KeepOff& entry, const Nearest& nearest, Finding& finding) {
   finding.found = {{"gap", measure(nearest.gap)},
                    {"uncertainty", measure(nearest.uncertainty)},
                    {"where", nearest.where}};
@@ -113,37 +113,30 @@ void judge_nearest(const DeclaredJob& declared, const KeepOff& entry, const Near
     finding.outcome = Outcome::nonconforming;
     finding.advice =
         nearest.gap <= Length()
-            ? fmt::format("they touch at {}: relieve one by {}", nearest.where,
-                          length_text(entry.least - nearest.gap, unit))
-            : fmt::format("only {} apart at {}: relieve one by {}", length_text(nearest.gap, unit),
-                          nearest.where, length_text(entry.least - nearest.gap, unit));
+            ? say(said::kTheyTouch, nearest.where, entry.least - nearest.gap)
+            : say(said::kOnlyApart, nearest.gap, nearest.where, entry.least - nearest.gap);
   } else if (nearest.gap - nearest.uncertainty < entry.least) {
     finding.outcome = Outcome::undecided;
-    finding.advice = fmt::format("measure the gap at {} closer than +- {}", nearest.where,
-                                 length_text(nearest.uncertainty, unit));
+    finding.advice = say(said::kMeasureGap, nearest.where, nearest.uncertainty);
   } else {
     finding.outcome = Outcome::conforming;
-    finding.advice = "leave it as it is";
+    finding.advice = said::kLeaveAsItIs;
   }
 }
 
 void judge_far(const DeclaredJob& declared, const KeepOff& entry, Length boxes, Finding& finding) {
-  const LengthUnit unit = declared.job->unit;
-  finding.found = {{"gap", "no faces near"}};
+  finding.found = {{"gap", said::kNoFacesNear}};
   if (boxes >= entry.least) {
     finding.outcome = Outcome::conforming;
     finding.found.push_back({"boxes_apart", measure(boxes)});
     finding.margin = {{"gap", measure(boxes - entry.least)}};
-    finding.advice = "leave it as it is";
+    finding.advice = said::kLeaveAsItIs;
     return;
   }
   const SeatSettings& settings = declared.look->settings.seats;
   finding.outcome = Outcome::undecided;
-  finding.advice = fmt::format(
-      "no faces that look at each other come within {} along or {} across the axis, but one part "
-      "reaches beside the other and corners are not searched: try it with a feeler of {}",
-      length_text(Length::mm(settings.axial_gap_most_mm), unit),
-      length_text(Length::mm(settings.radial_gap_mm), unit), length_text(entry.least, unit));
+  finding.advice = say(said::kTryFeeler, Length::mm(settings.axial_gap_most_mm),
+                       Length::mm(settings.radial_gap_mm), entry.least);
 }
 
 }  // namespace
@@ -157,17 +150,17 @@ std::vector<Finding> keep_off_findings(const WorkedGroup& worked) {
     Search search(declared, a, b);
     Finding finding;
     finding.kind = "keep off";
-    finding.about = {entry.a, entry.b};
+    finding.about = {{entry.a, a.occurrences.front()}, {entry.b, b.occurrences.front()}};
     finding.wanted = {{"gap", measure(entry.least), RangeEnd::least}};
     if (const auto nearest = search.nearest()) {
-      judge_nearest(declared, entry, *nearest, finding);
+      judge_nearest(entry, *nearest, finding);
     } else {
       judge_far(declared, entry, search.boxes_apart(), finding);
     }
-    finding.basis = fmt::format(
-        "must stay clear{}{}{}; least gap of the faces that look at each "
-        "other, and of fouls; {}",
-        entry.reason.empty() ? "" : ", ", entry.reason, from_line(entry.line), kIso14253);
+    finding.basis =
+        (entry.reason.empty() ? say(said::kMustStayClear, from_line(entry.line))
+                              : say(said::kMustStayClearFor, entry.reason, from_line(entry.line))) +
+        said::kLeastGap + say(said::kAsItIs, kIso14253);
     findings.push_back(std::move(finding));
   }
   return findings;

@@ -1,8 +1,5 @@
 #include "check/duty/press_findings.hpp"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
 #include <algorithm>
 #include <optional>
 
@@ -11,8 +8,9 @@
 #include "check/press/press_warm.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_press.hpp"
 #include "spotblue/mechanics/shrink_in.hpp"
 
 namespace spotblue {
@@ -41,7 +39,8 @@ void add_sizes(Finding& finding, const PressCase& pressed) {
 void add_part(Finding& finding, const std::string& part, const Governing& worst) {
   finding.found.push_back({part + "_hoop", megapascals(worst.stress.hoop_mpa)});
   finding.found.push_back({part + "_equivalent", megapascals(worst.stress.equivalent_mpa)});
-  finding.found.push_back({part + "_worst_at", std::string(press_surface_text(worst.surface))});
+  finding.found.push_back(
+      {part + "_worst_at", say(said::kAsItIs, press_surface_text(worst.surface))});
   if (worst.utilisation) {
     finding.found.push_back({part + "_utilisation", percent(100.0 * *worst.utilisation)});
     finding.margin.push_back({part + "_utilisation", percent(100.0 * (1.0 - *worst.utilisation))});
@@ -72,12 +71,11 @@ void add_states(Finding& finding, const PressStates& states) {
       {"hub_growth", millimetres(states.tightest.hub_growth_mm), RangeEnd::greatest});
 }
 
-std::string chilling_text(const SlipIn& slip) {
+const Said& chilling(const SlipIn& slip) {
   if (slip.dry_ice_will_do) {
-    return "dry ice is cold enough";
+    return said::kDryIceWillDo;
   }
-  return slip.liquid_nitrogen_will_do ? "liquid nitrogen is cold enough, dry ice is not"
-                                      : "no usual medium is cold enough";
+  return slip.liquid_nitrogen_will_do ? said::kLiquidNitrogenWillDo : said::kNothingColdEnough;
 }
 
 SlipIn add_slip_in(Finding& finding, const DeclaredJob& declared, const PressCase& pressed) {
@@ -91,24 +89,22 @@ SlipIn add_slip_in(Finding& finding, const DeclaredJob& declared, const PressCas
   finding.found.push_back({"slip_clearance", millimetres(clearance)});
   finding.found.push_back({"heat_hub_to", degrees_celsius(slip.heat_hub_to_c)});
   finding.found.push_back({"chill_inner_to", degrees_celsius(slip.chill_inner_to_c)});
-  finding.found.push_back({"chilling", chilling_text(slip)});
+  finding.found.push_back({"chilling", chilling(slip)});
   return slip;
 }
 
 // The greatest interference of the sizes at which the part just does not give way.
-std::string enough_interference(const DeclaredJob& declared, const PressCase& pressed,
-                                double utilisation) {
+Length enough_interference(const PressCase& pressed, double utilisation) {
   const double lost =
       roughness_loss(FitEnd::tightest) * (pressed.rz_hub_um + pressed.rz_inner_um) / 1000.0;
-  const double most = effective_mm(pressed, FitEnd::tightest) / utilisation + lost;
-  return length_text(Length::mm(most), declared.job->unit);
+  return Length::mm(effective_mm(pressed, FitEnd::tightest) / utilisation + lost);
 }
 
 void judge_part(Reasons& reasons, const DeclaredJob& declared, const PressCase& pressed,
                 const Governing& worst, OccurrenceId occurrence) {
-  const std::string& part = declared.names.id_of(occurrence);
+  const Reference part = declared.names.reference(occurrence);
   if (!worst.utilisation) {
-    reasons.add(Outcome::undecided, fmt::format("no strength is known for {}", part));
+    reasons.add(Outcome::undecided, say(said::kNoStrength, part));
     return;
   }
   if (*worst.utilisation <= 1.0) {
@@ -120,54 +116,44 @@ void judge_part(Reasons& reasons, const DeclaredJob& declared, const PressCase& 
                                                      roughness_loss(FitEnd::tightest));
   const double share = effective / effective_mm(pressed, FitEnd::tightest);
   const bool gives_way = *worst.utilisation * share > 1.0;
-  reasons.add(
-      gives_way ? Outcome::nonconforming : Outcome::undecided,
-      fmt::format("{} gives way at {}: {:.0f} percent of its strength is used; no more than {} "
-                  "interference is enough",
-                  part, press_surface_text(worst.surface), 100.0 * *worst.utilisation,
-                  enough_interference(declared, pressed, *worst.utilisation)));
+  reasons.add(gives_way ? Outcome::nonconforming : Outcome::undecided,
+              say(said::kGivesWay, part, press_surface_text(worst.surface),
+                  Figure{100.0 * *worst.utilisation}) +
+                  say(said::kEnoughInterference, enough_interference(pressed, *worst.utilisation)));
 }
 
-void judge_hold(Reasons& reasons, const DeclaredJob& declared, const PressCase& pressed) {
+void judge_hold(Reasons& reasons, const PressCase& pressed) {
   if (!pressed.must_hold || effective_mm(pressed, FitEnd::loosest) > 0.0) {
     return;
   }
   const double needed = kGreatRoughnessLoss * (pressed.rz_hub_um + pressed.rz_inner_um) / 1000.0;
   const bool never = effective_mm(pressed, FitEnd::tightest) <= 0.0;
   reasons.add(never ? Outcome::nonconforming : Outcome::undecided,
-              fmt::format("{} come out without hold: roughness alone takes up to {} of the "
-                          "interference",
-                          never ? "it will" : "it may",
-                          length_text(Length::mm(needed), declared.job->unit)));
+              say(never ? said::kWillNotHold : said::kMayNotHold, Length::mm(needed)));
 }
 
-std::string how_to_join(const DeclaredJob& declared, const PressCase& pressed,
-                        const PressStates& states, const SlipIn& slip) {
+Saying how_to_join(const DeclaredJob& declared, const PressCase& pressed, const PressStates& states,
+                   const SlipIn& slip) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
-  std::string text = fmt::format(
-      "press with up to {:.1f} kN, square and oiled, or warm {} to {:.0f} C and slip {} in",
-      states.tightest.force_to_press_n / 1000.0, declared.names.id_of(seat.hole.occurrence),
-      slip.heat_hub_to_c, declared.names.id_of(seat.shaft.occurrence));
+  Saying how =
+      say(said::kHowToPress, newtons(states.tightest.force_to_press_n),
+          declared.names.reference(seat.hole.occurrence), degrees_celsius(slip.heat_hub_to_c),
+          declared.names.reference(seat.shaft.occurrence));
   if (slip.may_soften_hub) {
-    text += fmt::format(" (above {:.0f} C hardened steel loses its temper: chill the inner part)",
-                        kTemperLimit_c);
+    how += say(said::kLosesTemper, degrees_celsius(kTemperLimit_c));
   }
-  return text;
+  return how;
 }
 
-std::string press_basis(const DeclaredJob& declared, const PressCase& pressed) {
-  const Conditions& conditions = declared.job->conditions;
-  std::string basis = fmt::format(
-      "thick rings, plane stress (Lame), by stretches of wall; roughness Rz {} and {} um, of which "
-      "0.4 (DIN 7190-1:2017) is lost at the tightest and 0.8 (DIN 7190 before) at the loosest; "
-      "friction {} to {}",
-      pressed.rz_hub_um, pressed.rz_inner_um, conditions.friction_least,
-      conditions.friction_greatest);
-  basis += conditions.slip_clearance
-               ? "; slip clearance from the job"
-               : "; slip clearance 0.001 of the diameter (common practice, no source)";
-  basis += "; yield by von Mises, castings by greatest tension; elastic, no edges, no keyways";
-  return basis;
+Saying press_basis(const Conditions& conditions, const PressCase& pressed) {
+  return Saying(said::kThickRings) +
+         say(said::kRoughnessLost, micrometres(pressed.rz_hub_um), micrometres(pressed.rz_inner_um),
+             plain_number(kSmallRoughnessLoss), plain_number(kGreatRoughnessLoss)) +
+         say(said::kFrictionUsed, plain_number(conditions.friction_least),
+             plain_number(conditions.friction_greatest)) +
+         (conditions.slip_clearance ? Saying(said::kSlipByJob)
+                                    : say(said::kSlipByPractice, plain_number(kSlipClearance))) +
+         said::kYieldRules + said::kElasticOnly;
 }
 
 Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
@@ -177,13 +163,16 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
   finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
   finding.caution = is_casting(pressed.hub) || is_casting(pressed.inner) ? said::kCastingCaution
                                                                          : said::kPressCaution;
-  finding.basis = press_basis(declared, pressed);
+  finding.basis = press_basis(declared.job->conditions, pressed);
   add_sizes(finding, pressed);
   if (!pressed.blind_spots.empty()) {
-    finding.found.push_back(
-        {"blind_spots", fmt::format("{}", fmt::join(pressed.blind_spots, "; "))});
+    Saying not_allowed_for;
+    for (const std::string& blind_spot : pressed.blind_spots) {
+      not_allowed_for += say(said::kAsItIs, blind_spot);
+    }
+    finding.found.push_back({"blind_spots", not_allowed_for});
   }
-  std::string unknown = not_computable(declared, pressed);
+  Saying unknown = not_computable(declared, pressed);
   if (unknown.empty()) {
     unknown = pressed.third;
   }
@@ -200,7 +189,7 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
   Reasons reasons;
   judge_part(reasons, declared, pressed, states.tightest.hub, seat.hole.occurrence);
   judge_part(reasons, declared, pressed, states.tightest.inner, seat.shaft.occurrence);
-  judge_hold(reasons, declared, pressed);
+  judge_hold(reasons, pressed);
   judge_warm_press(finding, reasons, declared, pressed);
   finding.outcome = reasons.outcome();
   finding.advice = reasons.advice(how_to_join(declared, pressed, states, slip));

@@ -1,7 +1,5 @@
 #include "check/duty/stock_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -12,7 +10,7 @@
 #include <vector>
 
 #include "check/fits/fit_verdict.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_stock.hpp"
 #include "spotblue/mechanics/stock.hpp"
 
 namespace spotblue {
@@ -199,31 +197,26 @@ StockCheck checked(const Product& product, const std::optional<Turned>& turned, 
                 : check_stock(as_block(product), round_stock(stock), cleaning_mm);
 }
 
-Verdict verdict_on(const StockCheck& check, bool measured_whole, const Stock& stock,
-                   LengthUnit unit) {
+Verdict verdict_on(const StockCheck& check, bool measured_whole, const Stock& stock) {
   if (!check.fits()) {
-    std::string advice = "the " + std::string(word_of(stock.form)) + " is too small:";
+    Saying by;
     for (const StockMargin& margin : check.margins) {
       if (margin.margin_mm < 0.0) {
-        advice +=
-            fmt::format(" {} by {}", margin.size, length_text(Length::mm(-margin.margin_mm), unit));
+        by += say(said::kStockShort, margin.size, Length::mm(-margin.margin_mm));
       }
     }
-    return {Outcome::nonconforming, advice + "; find larger stock, or clean less off it"};
+    return {Outcome::nonconforming,
+            say(said::kStockTooSmall, word_of(stock.form), by) + said::kFindLargerStock};
   }
   const bool plate = stock.form == StockForm::plate;
   if (!stock.length || (plate && !stock.width)) {
-    return {Outcome::undecided,
-            plate ? "it fits as far as its sizes are given: say length and width of the plate"
-                  : "it fits across: say how long the stock is"};
+    return {Outcome::undecided, plate ? said::kPlateSizes : said::kStockLength};
   }
   if (!measured_whole) {
-    return {Outcome::undecided,
-            "the part has free-form faces that were left out: measure its greatest size"};
+    return {Outcome::undecided, said::kFreeFormLeftOut};
   }
   return {Outcome::conforming,
-          fmt::format("comes out of the {} with {} to spare", word_of(stock.form),
-                      length_text(Length::mm(check.least_margin_mm()), unit))};
+          say(said::kStockFits, word_of(stock.form), Length::mm(check.least_margin_mm()))};
 }
 
 Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
@@ -237,7 +230,7 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
   const StockCheck check = checked(product, turned, stock, cleaning);
   Finding finding;
   finding.kind = "stock";
-  finding.about = {part.part};
+  finding.about = {{part.part, named.occurrences.front()}};
   if (turned) {
     finding.found = {{"outside", millimetres(turned->size.outside_mm)},
                      {"length", millimetres(turned->size.length_mm)}};
@@ -260,15 +253,11 @@ Finding judge_stock(const DeclaredJob& declared, const JobPart& part) {
   for (const StockMargin& margin : check.margins) {
     finding.margin.push_back({margin.size, millimetres(margin.margin_mm)});
   }
-  const Verdict verdict =
-      verdict_on(check, !turned || turned->measured_whole, stock, declared.job->unit);
+  const Verdict verdict = verdict_on(check, !turned || turned->measured_whole, stock);
   finding.outcome = verdict.outcome;
   finding.advice = verdict.advice;
-  finding.basis = fmt::format(
-      "{} as modelled, {} cleaned off each side of the stock (job's conditions; 1 mm by default: "
-      "common practice, no source); no allowance for the saw or for holding it",
-      turned ? "greatest sizes about its axis" : "box round the part",
-      length_text(declared.job->conditions.cleaning, declared.job->unit));
+  finding.basis = say(turned ? said::kAboutItsAxis : said::kBoxRoundIt, Length::mm(cleaning)) +
+                  say(said::kCleaning, DrawnSize{Conditions{}.cleaning}) + said::kNoSaw;
   return finding;
 }
 

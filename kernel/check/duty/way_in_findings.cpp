@@ -12,17 +12,14 @@
 
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_ways.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
 
 namespace spotblue {
 namespace {
-
-constexpr std::string_view kBasis =
-    "parts moved along their centre line, past each other, as rings about it; own geometry; parts "
-    "of other groups taken as not there";
 
 // What the job presses, and what the model shows with interference, whatever the job says: by these
 // shapes no part slides past the other.
@@ -61,66 +58,67 @@ WayInOptions options_of(const WorkedGroup& worked) {
 }
 
 /// "+z", "-x", or "(0.500, 0.866, 0.000)".
-std::string direction_text(Direction d) {
+Saying said_direction(Direction d) {
   const std::array<std::pair<double, char>, 3> parts{{{d.x(), 'x'}, {d.y(), 'y'}, {d.z(), 'z'}}};
   for (const auto& [along, name] : parts) {
     if (std::abs(along) > 1.0 - 1e-9) {
       return fmt::format("{}{}", along > 0.0 ? '+' : '-', name);
     }
   }
-  return fmt::format("({:.3f}, {:.3f}, {:.3f})", d.x(), d.y(), d.z());
+  return say(said::kDirection, Figure{d.x(), 3}, Figure{d.y(), 3}, Figure{d.z(), 3});
 }
 
-std::string names_text(const DeclaredJob& declared, const std::vector<OccurrenceId>& parts) {
-  std::string text;
+Saying said_parts(const DeclaredJob& declared, const std::vector<OccurrenceId>& parts) {
+  Saying all;
   for (const OccurrenceId part : parts) {
-    text += (text.empty() ? "" : ", ") + declared.names.id_of(part);
+    all = all.empty() ? say(said::kAsItIs, declared.names.reference(part))
+                      : say(said::kAndPart, all, declared.names.reference(part));
   }
-  return text;
+  return all;
 }
 
-/// "into" a bore, "over" a shaft, "to" anything else.
-std::string_view preposition(const Seats& seats, const WayStep& step) {
+// Into a bore, over a shaft, to anything else.
+const Said& step_said(const Seats& seats, const WayStep& step) {
   const auto moves = [&](const FeatureRef& feature) {
     return std::ranges::find(step.parts, feature.occurrence) != step.parts.end();
   };
-  const auto among = [&](const auto& pairs, auto hole, auto shaft) -> std::string_view {
+  const auto among = [&](const auto& pairs, auto hole, auto shaft) -> const Said* {
     for (const auto& pair : pairs) {
       if (moves(pair.*shaft) && (pair.*hole).occurrence == step.onto) {
-        return "into";
+        return &said::kStepInto;
       }
       if (moves(pair.*hole) && (pair.*shaft).occurrence == step.onto) {
-        return "over";
+        return &said::kStepOver;
       }
     }
-    return {};
+    return nullptr;
   };
-  for (const std::string_view found : {among(seats.threads, &Thread::hole, &Thread::screw),
-                                       among(seats.radial, &RadialSeat::hole, &RadialSeat::shaft),
-                                       among(seats.taper, &TaperSeat::hole, &TaperSeat::shaft),
-                                       among(seats.width, &WidthSeat::slot, &WidthSeat::key)}) {
-    if (!found.empty()) {
-      return found;
+  for (const Said* const found : {among(seats.threads, &Thread::hole, &Thread::screw),
+                                  among(seats.radial, &RadialSeat::hole, &RadialSeat::shaft),
+                                  among(seats.taper, &TaperSeat::hole, &TaperSeat::shaft),
+                                  among(seats.width, &WidthSeat::slot, &WidthSeat::key)}) {
+    if (found != nullptr) {
+      return *found;
     }
   }
-  return "to";
+  return said::kStepTo;
 }
 
-std::string step_text(const DeclaredJob& declared, const WayStep& step) {
-  const std::string holds =
-      step.holds.empty() ? "" : "; holds in " + names_text(declared, step.holds);
-  return fmt::format("{} {} {}, {} towards {}{}", names_text(declared, step.parts),
-                     preposition(declared.look->seats, step), declared.names.id_of(step.onto),
-                     word_of(step.how), direction_text(step.along), holds);
+Saying said_step(const DeclaredJob& declared, const WayStep& step) {
+  const Saying goes =
+      say(step_said(declared.look->seats, step), said_parts(declared, step.parts),
+          declared.names.reference(step.onto), word_of(step.how), said_direction(step.along));
+  return step.holds.empty() ? goes : goes + say(said::kHoldsIn, said_parts(declared, step.holds));
 }
 
-std::string blocked_text(const DeclaredJob& declared, const Blockage& blockage) {
-  const LengthUnit unit = declared.job->unit;
-  const std::string needs = length_text(Length::mm(blockage.needs), unit);
-  return fmt::format(
-      "{} by {} towards {}: needs {}, has {}", declared.names.id_of(blockage.part),
-      declared.names.id_of(blockage.by), direction_text(blockage.leaving), needs,
-      blockage.has ? length_text(Length::mm(*blockage.has), unit) : std::string("no hole"));
+Saying said_blocked(const DeclaredJob& declared, const Blockage& blockage) {
+  const Reference part = declared.names.reference(blockage.part);
+  const Reference by = declared.names.reference(blockage.by);
+  const Saying leaving = said_direction(blockage.leaving);
+  const Length needs = Length::mm(blockage.needs);
+  return blockage.has
+             ? say(said::kHoleTooSmall, part, by, leaving, needs, Length::mm(*blockage.has))
+             : say(said::kNoHole, part, by, leaving, needs);
 }
 
 // Stations of a cylinder on a line along which its own axis lies.
@@ -173,40 +171,31 @@ void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& findi
   double least = 0.0;
   for (std::size_t i = 0; i < way.blocked.size(); ++i) {
     finding.found.push_back(
-        {fmt::format("blocked_{}", i + 1), blocked_text(declared, way.blocked[i])});
+        {fmt::format("blocked_{}", i + 1), said_blocked(declared, way.blocked[i])});
     least = std::min(least, way.blocked[i].has.value_or(0.0) - way.blocked[i].needs);
   }
   finding.margin = {{"passing", millimetres(least)}};
   const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
+  finding.advice = say(held == way.blocked.end() ? said::kNoWayAlong : said::kNoWayIn,
+                       declared.names.reference(first.part), declared.names.reference(first.by));
   if (held == way.blocked.end()) {
-    finding.advice = fmt::format(
-        "{} has no way along the line past {}; whether it comes in from the side can not be told: "
-        "look by eye",
-        declared.names.id_of(first.part), declared.names.id_of(first.by));
-    return;
+    finding.advice += said::kFromTheSide;
   }
-  finding.advice = fmt::format(
-      "{} cannot be brought to its place past {}: open the bore, turn the shoulder down, split the "
-      "part, or make the shoulder a ring of its own",
-      declared.names.id_of(first.part), declared.names.id_of(first.by));
 }
 
 void judge_untold(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
   finding.outcome = Outcome::undecided;
   for (std::size_t i = 0; i < way.not_told.size(); ++i) {
     const NotTold& pair = way.not_told[i];
-    finding.found.push_back(
-        {fmt::format("not_told_{}", i + 1),
-         fmt::format("{} past {} towards {}", declared.names.id_of(pair.part),
-                     declared.names.id_of(pair.by), direction_text(pair.leaving))});
+    finding.found.push_back({fmt::format("not_told_{}", i + 1),
+                             say(said::kPast, declared.names.reference(pair.part),
+                                 declared.names.reference(pair.by), said_direction(pair.leaving))});
   }
-  finding.advice = way.too_many
-                       ? "too many parts on one line to try every order: check by hand"
-                       : fmt::format(
-                             "it cannot be told whether {} passes {}: look by eye; for a ring that "
-                             "is sprung in by hand say springs = true in its [[parts]] entry",
-                             declared.names.id_of(way.not_told.front().part),
-                             declared.names.id_of(way.not_told.front().by));
+  finding.advice =
+      way.too_many ? Saying(said::kTooManyOrders)
+                   : say(said::kPassesNotTold, declared.names.reference(way.not_told.front().part),
+                         declared.names.reference(way.not_told.front().by)) +
+                         said::kSayItSprings;
 }
 
 // What stands in the way stands there whatever else is missing.
@@ -228,10 +217,10 @@ Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
   finding.kind = "way in";
   finding.about = {declared.look->seats.centre_lines.at(way.centre_lines.front()).id,
                    declared.names.reference(way.base)};
-  finding.wanted = {{"want", "a way in for every part"}};
-  finding.basis = std::string(kBasis);
+  finding.wanted = {{"want", said::kWayForAll}};
+  finding.basis = Saying(said::kAlongCentreLine) + said::kOwnGeometry + said::kOtherGroupsAway;
   for (std::size_t i = 0; i < way.steps.size(); ++i) {
-    finding.found.push_back({fmt::format("step_{}", i + 1), step_text(declared, way.steps[i])});
+    finding.found.push_back({fmt::format("step_{}", i + 1), said_step(declared, way.steps[i])});
   }
   const bool presses =
       std::ranges::any_of(way.steps, [](const WayStep& step) { return step.how == WayHow::press; });
@@ -242,8 +231,7 @@ Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
     judge_untold(declared, way, finding);
   } else {
     finding.outcome = Outcome::conforming;
-    finding.advice = fmt::format("put together in this order, starting from {}; apart in reverse",
-                                 declared.names.id_of(way.base));
+    finding.advice = say(said::kInThisOrder, declared.names.reference(way.base)) + said::kInReverse;
   }
   leave_unseen_open(declared, way, finding);
   return finding;

@@ -1,7 +1,5 @@
 #include "check/findings/suit_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <cstddef>
 #include <set>
@@ -11,8 +9,10 @@
 #include "check/fits/reasons.hpp"
 #include "check/press/suit_problem.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_suit.hpp"
+#include "spotblue/mechanics/press_fit.hpp"
 
 namespace spotblue {
 namespace {
@@ -47,28 +47,27 @@ class Suit {
   }
 
  private:
-  [[nodiscard]] LengthUnit unit() const { return declared_.job->unit; }
-  [[nodiscard]] const std::string& name(std::size_t size) const {
-    return job_.problem.sizes[size].name;
+  [[nodiscard]] Reference name(std::size_t size) const {
+    return declared_.names.reference(job_.features[size]);
   }
+  [[nodiscard]] const Saying& want(const std::string& named) const { return job_.wants.at(named); }
 
   // Every fit that speaks of the size, in the order of the job.
-  [[nodiscard]] std::string demands_on(std::size_t size) const {
-    std::string text;
-    std::string last;
+  [[nodiscard]] Saying demands_on(std::size_t size) const {
+    Saying all;
+    Saying last;
     for (std::size_t i = 0; i < job_.problem.demands.size(); ++i) {
       for (const SuitTerm& term : job_.problem.demands[i].terms) {
         const bool speaks = term.of == SuitOf::to_make && term.index == size;
         if (speaks && job_.asked[i] != last) {
-          text += (text.empty() ? "" : "; ") + job_.asked[i];
-          last = job_.asked[i];
+          all += last = job_.asked[i];
         }
       }
     }
     if (const auto& own = job_.problem.sizes[size].own) {
-      text += fmt::format("; {}, {}", job_.problem.sizes[size].own_by, range_text(*own, unit()));
+      all += say(said::kWantedWithin, want(job_.problem.sizes[size].own_by), *own);
     }
-    return text;
+    return all;
   }
 
   [[nodiscard]] Finding start(std::size_t size) const {
@@ -81,34 +80,33 @@ class Suit {
   [[nodiscard]] Finding contradiction(const SuitConflict& conflict) const {
     Finding finding = start(conflict.size);
     finding.outcome = Outcome::nonconforming;
-    finding.wanted = {{"one", conflict.first}, {"other", conflict.second}};
+    finding.wanted = {{"one", want(conflict.first)}, {"other", want(conflict.second)}};
     finding.found = {{"apart", measure(conflict.short_by)}};
     finding.margin = {{"apart", measure(-conflict.short_by)}};
-    const std::string apart = length_text(conflict.short_by, unit());
-    std::string through;
-    for (const std::string& name : conflict.through) {
-      through += (through.empty() ? " (by way of " : " and ") + name;
+    Saying through;
+    for (const std::string& named : conflict.through) {
+      through = through.empty() ? want(named) : say(said::kAndWant, through, want(named));
     }
-    through += through.empty() ? "" : ")";
-    finding.advice = fmt::format(
-        "no size of {} suits both {} and {}{}: they miss each other by {}; widen or change one of "
-        "them",
-        name(conflict.size), conflict.first, conflict.second, through, apart);
-    finding.basis = "the largest size the one allows is below the least the other needs";
+    finding.advice =
+        (through.empty()
+             ? say(said::kSuitsNotBoth, name(conflict.size), want(conflict.first),
+                   want(conflict.second), conflict.short_by)
+             : say(said::kSuitsNotBothThrough, name(conflict.size), want(conflict.first),
+                   want(conflict.second), through, conflict.short_by)) +
+        said::kWidenOne;
+    finding.basis = said::kOneBelowOther;
     return finding;
   }
 
   [[nodiscard]] Finding unclear_mate(const SuitConflict& conflict) const {
     Finding finding = start(conflict.size);
     finding.outcome = Outcome::undecided;
-    finding.wanted = {{"one", conflict.first}};
+    finding.wanted = {{"one", want(conflict.first)}};
     finding.found = {{"apart", measure(conflict.short_by)}};
     finding.margin = {{"apart", measure(-conflict.short_by)}};
-    finding.advice = fmt::format(
-        "no size of {} suits every size its mates may have by {}: know the mates closer by {} in "
-        "all, or widen the fit",
-        name(conflict.size), conflict.first, length_text(conflict.short_by, unit()));
-    finding.basis = "the sizes that exist may vary by more than the fit does";
+    finding.advice =
+        say(said::kKnowMatesCloser, name(conflict.size), want(conflict.first), conflict.short_by);
+    finding.basis = said::kMatesVary;
     return finding;
   }
 
@@ -119,37 +117,26 @@ class Suit {
     finding.caution = said::kPressCaution;
     const CloseIn& close_in = pressed.close_in;
     const RadialSeat& press = declared_.look->seats.radial.at(close_in.press_seat);
-    const std::string where = declared_.names.id_of(press.hole);
+    const Reference where = declared_.names.reference(press.hole);
     if (!close_in.unknown.empty()) {
-      finding.basis += fmt::format(
-          "; its bore closes when it is pressed into {}, by how much is not "
-          "known: {}",
-          where, close_in.unknown);
+      finding.basis += say(said::kClosesNotKnown, where, close_in.unknown);
       return;
     }
     finding.found.push_back({"close_in", percent(100.0 * close_in.least), RangeEnd::least});
     finding.found.push_back({"close_in", percent(100.0 * close_in.greatest), RangeEnd::greatest});
-    finding.basis += fmt::format(
-        "; pressed into {} its bore closes by {:.3f} to {:.3f} of the interference left when "
-        "roughness has taken {} (thick rings in plane stress; 0.4 to 0.8 of both Rz, DIN 7190-1)",
-        where, close_in.least, close_in.greatest, range_text(close_in.flattened, unit()));
+    finding.basis += say(said::kClosesBy, where, Figure{close_in.least, 3},
+                         Figure{close_in.greatest, 3}, close_in.flattened) +
+                     say(said::kClosesByRings, plain_number(kSmallRoughnessLoss),
+                         plain_number(kGreatRoughnessLoss));
   }
 
-  [[nodiscard]] std::string when(const SuitWindow& window) const {
+  static Saying when(const SuitWindow& window) {
     if (window.of < 2) {
-      return "";
+      return {};
     }
-    if (window.turn == 1 && window.first) {
-      return fmt::format(
-          "; make it first: made and measured anywhere from {}, the rest can still "
-          "be made to suit",
-          range_text(*window.first, unit()));
-    }
-    return fmt::format(
-        "; make it as number {} of {}: with the others made and measured its window "
-        "is {} wide instead of {}",
-        window.turn, window.of, length_text(window.last.width(), unit()),
-        length_text(window.hold.width(), unit()));
+    return window.turn == 1 && window.first ? say(said::kMakeFirst, *window.first)
+                                            : say(said::kMakeAsNumber, window.turn, window.of,
+                                                  window.last.width(), window.hold.width());
   }
 
   // An assembly may show a bore as it is made or as it is once pressed in.
@@ -164,19 +151,25 @@ class Suit {
     return size >= limits.lower && size <= limits.upper;
   }
 
-  [[nodiscard]] std::string make_text(const SuitWindow& window) const {
+  [[nodiscard]] const Said& how_to_make(const FeatureRef& feature) const {
+    const Model& model = declared_.look->model;
+    const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
+    if (feature.kind == FeatureKind::width) {
+      return said::kCutWidth;
+    }
+    return product.cylinders.at(feature.index).side == Side::internal ? said::kBore : said::kTurn;
+  }
+
+  [[nodiscard]] Saying making(const SuitWindow& window) const {
+    const FeatureRef& feature = job_.features[window.size];
     const auto& pressed = job_.pressed[window.size];
-    std::string text =
-        fmt::format("make {} {}, aim at {}", name(window.size), range_text(window.hold, unit()),
-                    length_text(window.target, unit()));
+    const Saying make = say(how_to_make(feature), declared_.names.reference(feature.occurrence),
+                            window.hold, DrawnSize{job_.problem.sizes[window.size].drawn});
     if (!pressed || !pressed->close_in.unknown.empty()) {
-      return text;
+      return say(said::kAimAt, make, window.target);
     }
-    text += ", before it is pressed in";
-    if (pressed->after) {
-      text += fmt::format(" (then {})", range_text(*pressed->after, unit()));
-    }
-    return text;
+    return pressed->after ? say(said::kAimThen, make, window.target, *pressed->after)
+                          : say(said::kAimBeforePressing, make, window.target);
   }
 
   void judge(Finding& finding, const SuitWindow& window) const {
@@ -184,34 +177,27 @@ class Suit {
     const FeatureRef& feature = job_.features[window.size];
     const auto& pressed = job_.pressed[window.size];
     const bool finished_in_place = pressed && !pressed->close_in.unknown.empty();
-    if (const std::string& open = job_.open[window.size]; !open.empty() && !finished_in_place) {
+    if (const Saying& open = job_.open[window.size]; !open.empty() && !finished_in_place) {
       // Limits that forget what pressing does would spoil a part.
       finding.outcome = Outcome::undecided;
-      finding.advice = "pressing moves it or its mate, by how much is not known: " + open;
+      finding.advice = say(said::kPressingMovesIt, open);
       return;
     }
-    const std::string make = make_text(window);
     Reasons reasons;
     if (!window.accept) {
-      reasons.add(Outcome::undecided,
-                  fmt::format("{}; a measurement of +- {} cannot prove it: measure closer", make,
-                              length_text(size.uncertainty, unit())));
+      reasons.add(Outcome::undecided, say(said::kCannotProve, size.uncertainty));
     }
     if (finished_in_place) {
-      reasons.add(Outcome::undecided,
-                  fmt::format("{}, once pressed in: {}, so finish the bore in place", make,
-                              pressed->close_in.unknown));
+      reasons.add(Outcome::undecided, say(said::kFinishInPlace, pressed->close_in.unknown));
     }
     const bool actual = sizes_of(declared_, feature.occurrence) == SizesMeant::actual;
     if (actual && !within(size.drawn, drawn_against(window))) {
       const bool first = window.first && within(size.drawn, *window.first);
       reasons.add(first ? Outcome::undecided : Outcome::nonconforming,
-                  fmt::format("{}; drawn at {} it {}", make, length_text(size.drawn, unit()),
-                              first ? "suits only if the rest is then made to suit it"
-                                    : "suits nothing the rest may be"));
+                  say(first ? said::kSuitsIfRestDoes : said::kSuitsNothing, size.drawn));
     }
     finding.outcome = reasons.outcome();
-    finding.advice = reasons.advice(make) + when(window);
+    finding.advice = making(window) + reasons.advice({}) + when(window);
   }
 
   [[nodiscard]] Finding size_to_make(const SuitWindow& window) const {
@@ -226,14 +212,14 @@ class Suit {
                      {"uncertainty", measure(size.uncertainty)},
                      {"window_left", percent(100.0 * window.share_left)}};
     if (window.of > 1) {
-      finding.found.push_back({"order", fmt::format("{} of {}", window.turn, window.of)});
+      finding.found.push_back({"order", say(said::kNumberOf, window.turn, window.of)});
       add_range(finding.found, "made_last", window.last);
       if (window.first) {
         add_range(finding.found, "made_first", *window.first);
       }
     }
     finding.margin = {{"size", measure(margin({size.drawn, size.drawn}, drawn_against(window)))}};
-    finding.basis = fmt::format("{}; {}", demands_on(window.size), kIso14253);
+    finding.basis = demands_on(window.size) + say(said::kAsItIs, kIso14253);
     if (const auto& pressed = job_.pressed[window.size]) {
       add_pressed(finding, *pressed);
     }

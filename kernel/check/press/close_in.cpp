@@ -6,6 +6,7 @@
 
 #include "check/press/press_case.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/words/said_press.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
@@ -49,8 +50,7 @@ void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bo
     any = true;
   }
   if (!any) {
-    found.unknown =
-        fmt::format("the wall of {} is not known", declared.names.id_of(press.hole.occurrence));
+    found.unknown = say(said::kWallNotKnown, declared.names.reference(press.hole.occurrence));
   }
 }
 

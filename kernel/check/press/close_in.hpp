@@ -3,7 +3,6 @@
 
 #include <cstddef>
 #include <optional>
-#include <string>
 
 #include "group/making/worked_group.hpp"
 #include "spotblue/mechanics/elastic.hpp"
@@ -25,7 +24,7 @@ struct CloseIn {
   std::size_t press_seat = 0;
   double least = 0.0, greatest = 0.0;  ///< per interference, where the hub is thinnest and thickest
   Limits flattened;                    ///< interference that roughness takes first
-  std::string unknown;                 ///< why there are no numbers; empty when there are
+  Saying unknown;                      ///< why there are no numbers; empty when there are
 };
 
 /// The press fit that closes the hole of a radial seat; nothing where its part is not pressed into

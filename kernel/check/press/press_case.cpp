@@ -1,12 +1,10 @@
 #include "check/press/press_case.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <numbers>
 
 #include "group/joints/part_material.hpp"
-#include "spotblue/base/angle.hpp"
+#include "group/words/said_press.hpp"
 
 namespace spotblue {
 namespace {
@@ -53,11 +51,7 @@ PressCase press_case(const DeclaredJob& declared, std::size_t index, const Surfa
   return pressed;
 }
 
-}  // namespace
-
-namespace {
-
-std::string third_of(const WorkedGroup& worked, std::size_t number) {
+Saying third_of(const WorkedGroup& worked, std::size_t number) {
   const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
   const RadialSeat& own = seats[number];
   for (std::size_t i = 0; i < seats.size(); ++i) {
@@ -65,9 +59,9 @@ std::string third_of(const WorkedGroup& worked, std::size_t number) {
     const bool inside = seats[i].hole.occurrence == own.shaft.occurrence;
     if ((outside || inside) && worked.surfaces[i].pressing != Pressing::none &&
         seats[i].centre_line == own.centre_line && shared_stretch(own, seats[i]) > kNoLength_mm) {
-      return fmt::format("{} is pressed there too, and the stresses of all together are not known",
-                         worked.declared.names.id_of(outside ? seats[i].hole.occurrence
-                                                             : seats[i].shaft.occurrence));
+      return say(said::kPressedThereToo,
+                 worked.declared.names.reference(outside ? seats[i].hole.occurrence
+                                                         : seats[i].shaft.occurrence));
     }
   }
   return {};
@@ -113,18 +107,15 @@ double effective_mm(const PressCase& pressed, FitEnd end) {
                                    pressed.rz_inner_um, roughness_loss(end));
 }
 
-std::string not_computable(const DeclaredJob& declared, const PressCase& pressed) {
+Saying not_computable(const DeclaredJob& declared, const PressCase& pressed) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
-  std::string why = pressed.hub.unknown;
-  if (!pressed.inner.unknown.empty()) {
-    why += (why.empty() ? "" : " and ") + pressed.inner.unknown;
-  }
+  Saying why = pressed.hub.unknown;
+  why += pressed.inner.unknown;
   if (pressed.stretches.empty()) {
-    why += fmt::format("{}the walls round the joint could not be found", why.empty() ? "" : "; ");
+    why += said::kWallsNotFound;
   }
   if (!is_whole_ring(seat)) {
-    why += fmt::format("{}the seat goes round {:.0f} degrees only: no whole ring to press",
-                       why.empty() ? "" : "; ", degrees(seat.coverage));
+    why += say(said::kGoesRoundOnly, angle(seat.coverage));
   }
   return why;
 }

@@ -31,7 +31,7 @@ struct PressCase {
   std::vector<std::string> blind_spots;
   /// Why the two are not alone: another part is pressed on or into one of them there, and the
   /// stresses of all together are not worked out; empty where they are.
-  std::string third;
+  Saying third;
   double rz_hub_um = 0.0, rz_inner_um = 0.0;
 };
 
@@ -57,7 +57,7 @@ enum class FitEnd { tightest, middle, loosest };
 [[nodiscard]] double effective_mm(const PressCase& pressed, FitEnd end);
 
 /// Reasons why the mechanics can not be asked; empty when they can.
-[[nodiscard]] std::string not_computable(const DeclaredJob& declared, const PressCase& pressed);
+[[nodiscard]] Saying not_computable(const DeclaredJob& declared, const PressCase& pressed);
 
 /// What the mechanics say at that end; materials and stretches must be known.
 [[nodiscard]] PressState press_state(const DeclaredJob& declared, const PressCase& pressed,

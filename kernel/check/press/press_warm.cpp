@@ -1,11 +1,10 @@
 #include "check/press/press_warm.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <optional>
 
 #include "check/words/words.hpp"
+#include "group/words/said_press.hpp"
 #include "spotblue/mechanics/loosening.hpp"
 
 namespace spotblue {
@@ -69,18 +68,16 @@ void judge_loosening(Finding& finding, Reasons& reasons, const DeclaredJob& decl
   add_temperature(finding, "first_yield_at", found.first_yield_c);
   add_temperature(finding, "whole_wall_yields_at", found.whole_wall_c);
   add_temperature(finding, "comes_back_loose_above", found.loose_c);
-  const std::string& part =
-      declared.names.id_of(declared.look->seats.radial.at(pressed.seat).shaft.occurrence);
+  const Reference part =
+      declared.names.reference(declared.look->seats.radial.at(pressed.seat).shaft.occurrence);
   if (found.loose_c && running_c >= *found.loose_c) {
     reasons.add(Outcome::nonconforming,
-                fmt::format("warmed to {:.0f} C {} yields so far that it comes back loose in the "
-                            "hub and tight on its shaft; that begins at {:.0f} C",
-                            running_c, part, *found.loose_c));
+                say(said::kComesBackLoose, degrees_celsius(running_c), part) +
+                    say(said::kLooseFrom, degrees_celsius(*found.loose_c)));
   } else if (found.first_yield_c && running_c > *found.first_yield_c) {
     reasons.add(Outcome::undecided,
-                fmt::format("{} begins to yield at {:.0f} C and runs at {:.0f} C: it loses some "
-                            "of its interference for good",
-                            part, *found.first_yield_c, running_c));
+                say(said::kYieldsWarm, part, degrees_celsius(*found.first_yield_c),
+                    degrees_celsius(running_c)));
   }
 }
 
@@ -102,7 +99,7 @@ void judge_warm_press(Finding& finding, Reasons& reasons, const DeclaredJob& dec
     const double left = effective_interference_mm(least, pressed.rz_hub_um, pressed.rz_inner_um,
                                                   kGreatRoughnessLoss);
     if (pressed.must_hold && left <= 0.0 && effective_mm(pressed, FitEnd::loosest) > 0.0) {
-      reasons.add(Outcome::undecided, "it may let go when warm: the hub outgrows the inner part");
+      reasons.add(Outcome::undecided, said::kMayLetGoWarm);
     }
   }
   judge_loosening(finding, reasons, declared, pressed, std::max(hub_c, inner_c));

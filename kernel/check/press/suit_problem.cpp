@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "group/sizes/seat_sizes.hpp"
+#include "group/words/said_suit.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -57,6 +58,13 @@ class Builder {
                           : product.cylinders.at(feature.index).diameter);
   }
 
+  // A name of its own, which errors show.
+  std::string want_named(const std::string& feature, const Saying& want) {
+    const std::string name = fmt::format("{}, want {}", feature, job_.wants.size() + 1);
+    job_.wants.emplace(name, want);
+    return name;
+  }
+
   SuitTerm term(const Part& part, double factor) {
     const Subject subject = subject_of(part.feature);
     if (!open(part.feature)) {
@@ -81,8 +89,9 @@ class Builder {
         const WantedSize wanted = wanted_size(*declared_.job, *want->second, size.drawn,
                                               sizes_of(declared_, feature.occurrence));
         size.own = wanted.limits;
-        size.own_by = fmt::format("the wanted size {} of {}{}", wanted.text, size.name,
-                                  from_line(want->second->line));
+        size.own_by = want_named(
+            size.name, say(said::kWantedSizeOf, wanted.text, declared_.names.reference(feature),
+                           from_line(want->second->line)));
       }
       job_.problem.sizes.push_back(std::move(size));
       job_.features.push_back(feature);
@@ -138,8 +147,7 @@ class Builder {
                                    Length::mm(size.assembled->high - size.free.high)}});
   }
 
-  void add_demand(const Form& form, Limits wanted, const std::string& name,
-                  const std::string& asked) {
+  void add_demand(const Form& form, Limits wanted, const std::string& name, const Saying& asked) {
     job_.problem.demands.push_back({name, form, {}, wanted});
     job_.asked.push_back(asked);
   }
@@ -154,19 +162,18 @@ class Builder {
       return;
     }
     const WantedFit& wanted = *sizes.wanted;
-    const std::string name =
-        fmt::format("{} of {} and {}{}", wanted.text, declared_.names.id_of(hole.feature),
-                    declared_.names.id_of(shaft.feature), from_line(want.line));
+    const Saying fit = say(said::kFitOf, wanted.text, declared_.names.reference(hole.feature),
+                           declared_.names.reference(shaft.feature), from_line(want.line));
+    const std::string name = want_named(declared_.names.id_of(hole.feature), fit);
     const bool by_class = open(hole.feature) && open(shaft.feature) && wanted.hole && wanted.shaft;
-    const std::string asked =
-        fmt::format("{}, clearance {}", name, range_text(wanted.clearance, declared_.job->unit));
+    const Saying asked = by_class ? fit : say(said::kFitWithClearance, fit, wanted.clearance);
     for (const double ratio : ratios(close_in)) {
       Form form = bore_form(hole, close_in, ratio);
       if (!close_in && surface != nullptr) {
         add_move(form, surface->hole, 1.0);
       }
       if (by_class) {
-        add_demand(form, *wanted.hole, name, name);
+        add_demand(form, *wanted.hole, name, asked);
         continue;
       }
       form.push_back(term(shaft, -1.0));
@@ -180,12 +187,12 @@ class Builder {
       if (surface != nullptr) {
         add_move(form, surface->shaft, 1.0);
       }
-      add_demand(form, *wanted.shaft, name, name);
+      add_demand(form, *wanted.shaft, name, asked);
     }
     for (const Part* part : {&hole, &shaft}) {
       if (surface != nullptr && open(part->feature)) {
-        std::string& why = job_.open[size_of(part->feature)];
-        why = why.empty() ? why_not_assembled(*surface) : why;
+        Saying& why = job_.open[size_of(part->feature)];
+        why = why.empty() ? Saying(why_not_assembled(*surface)) : why;
       }
     }
     if (close_in && open(hole.feature)) {

@@ -6,6 +6,7 @@
 // each gets the limits of its class; with plain limits of the clearance the two share them.
 
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,8 +26,9 @@ struct SuitJob {
   SuitProblem problem;
   std::vector<FeatureRef> features;                 ///< by size
   std::vector<std::optional<PressedBore>> pressed;  ///< by size
-  std::vector<std::string> open;   ///< by size: why what pressing does to its fit is not known
-  std::vector<std::string> asked;  ///< by demand: the fit and what it asks, in words
+  std::vector<Saying> open;             ///< by size: why what pressing does to its fit is not known
+  std::vector<Saying> asked;            ///< by demand: the fit and what it asks
+  std::map<std::string, Saying> wants;  ///< by the name that the problem has for a want
 };
 
 /// @throws Error of the standard, with the job's file and line.

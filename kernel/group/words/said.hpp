@@ -6,5 +6,6 @@
 namespace spotblue::said {
 
 inline constexpr Said kAsItIs{"as-it-is", "{}"};
+inline constexpr Said kLeaveAsItIs{"leave-as-it-is", "leave it as it is"};
 
 }  // namespace spotblue::said

@@ -1,0 +1,31 @@
+#pragma once
+// Whether a part comes out of the stock that lies there.
+
+#include "spotblue/group/sentence.hpp"
+
+namespace spotblue::said {
+
+inline constexpr Said kStockTooSmall{"stock-too-small", "the {} is too small: {}"};
+inline constexpr Said kStockShort{"stock-short", "{} by {}"};
+inline constexpr Said kFindLargerStock{"stock-find-larger",
+                                       "find larger stock, or clean less off it"};
+inline constexpr Said kPlateSizes{
+    "stock-plate-sizes",
+    "it fits as far as its sizes are given: say length and width of the plate"};
+inline constexpr Said kStockLength{"stock-length", "it fits across: say how long the stock is"};
+inline constexpr Said kFreeFormLeftOut{
+    "stock-free-form",
+    "the part has free-form faces that were left out: measure its greatest size"};
+inline constexpr Said kStockFits{"stock-fits", "comes out of the {} with {} to spare"};
+
+inline constexpr Said kAboutItsAxis{
+    "stock-about-axis",
+    "greatest sizes about its axis as modelled, {} cleaned off each side of the stock"};
+inline constexpr Said kBoxRoundIt{
+    "stock-box", "box round the part as modelled, {} cleaned off each side of the stock"};
+inline constexpr Said kCleaning{
+    "stock-cleaning",
+    "the job says how much is cleaned off, {} by default: common practice, no source"};
+inline constexpr Said kNoSaw{"stock-no-saw", "no allowance for the saw or for holding it"};
+
+}  // namespace spotblue::said
