@@ -6,6 +6,7 @@ from pathlib import Path
 import include_rules as rules
 import name_rules
 import room_rules
+import said_rules
 
 TOP = Path(__file__).resolve().parents[2]
 
@@ -74,6 +75,27 @@ class Names(unittest.TestCase):
                  for path, text in rules.sources(TOP, folder) if path.suffix == ".cpp"]
         self.assertGreater(len(texts), 100)
         self.assertEqual("\n".join(name_rules.shared_names(texts)), "")
+
+
+class Catalogue(unittest.TestCase):
+    def RulesCatchWhatTheyShould(self):
+        def problems(said, others="said::kTwo"):
+            return said_rules.problems([("said_x.hpp", f"inline constexpr Said {said};")], others)
+
+        self.assertEqual(problems('kTwo{"two-words", "no more than {} at {}"}'), [])
+        self.assertEqual(len(problems('kTwo{"Two_words", "at {}"}')), 1)
+        self.assertEqual(len(problems('kTwo{\n"two", "at most "\n"{} mm"}')), 1)
+        self.assertEqual(len(problems('kTwo{"two", "at {}"}', "said::kTwoOthers")), 1)
+        again = 'kTwo{"two", "at {}"}; constexpr Said kOther{"two", "on {}"}'
+        self.assertEqual(len(problems(again, "said::kTwo, said::kOther")), 1)
+
+    def TheSentencesKeepThem(self):
+        headers = sorted((TOP / "kernel/group/words").glob("said*.hpp"))
+        texts = [(path.relative_to(TOP), path.read_text()) for path in headers]
+        self.assertEqual(sum(text.count("constexpr Said ") for _, text in texts),
+                         sum(len(list(said_rules.sentences(text))) for _, text in texts))
+        others = "\n".join(text for _, text in rules.sources(TOP, "kernel"))
+        self.assertEqual("\n".join(said_rules.problems(texts, others)), "")
 
 
 ROOMS = """
