@@ -96,7 +96,7 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.materials = read_materials(top);
   require_known_materials(top, job);
   job.conditions = read_conditions(top, job.unit);
-  job.turning = read_turning(top);
+  job.turning = read_turning(top, job.unit);
   job.joins = read_joins(top);
   job.adjust = read_adjust(top, job.unit);
   job.keep_off = read_keep_off(top, job.unit);

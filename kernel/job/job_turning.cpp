@@ -15,7 +15,7 @@ namespace {
 
 constexpr Interval kLoads_n{0.0, 1e7};
 
-Turning read_turning_entry(const TomlTable& entry) {
+Turning read_turning_entry(const TomlTable& entry, LengthUnit unit) {
   Turning turning;
   turning.line = entry.line();
   turning.part = entry.text("part");
@@ -23,6 +23,15 @@ Turning read_turning_entry(const TomlTable& entry) {
   turning.duty = read_word<Duty>(entry, "duty", entry.text("duty"));
   turning.load_n = find_number(entry, "load_n", kLoads_n);
   turning.thrust_n = find_number(entry, "thrust_n", kLoads_n);
+  turning.at = entry.find_text("at").value_or("");
+  turning.out = entry.find_length("out", unit);
+  if (turning.out && turning.at.empty()) {
+    throw entry.error("out", "says how far past a face, and none is named",
+                      "name the face: at = \"Shaft: face 2\"");
+  }
+  if (const auto shared = entry.find_text("shared")) {
+    turning.sharing = read_word<LoadSharing>(entry, "shared", *shared);
+  }
   entry.refuse_unknown();
   return turning;
 }
@@ -74,11 +83,11 @@ Adjust read_adjust_entry(const TomlTable& entry, LengthUnit unit) {
 
 }  // namespace
 
-std::vector<Turning> read_turning(const TomlTable& top) {
+std::vector<Turning> read_turning(const TomlTable& top, LengthUnit unit) {
   std::vector<Turning> all;
   FirstUse parts;
   for (const TomlTable& entry : top.tables("turning")) {
-    all.push_back(read_turning_entry(entry));
+    all.push_back(read_turning_entry(entry, unit));
     parts.note(entry, "part", all.back().part);
   }
   return all;

@@ -1,9 +1,14 @@
 #include "spotblue/mechanics/plain_bearing.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 #include "mechanics/require.hpp"
+#include "spotblue/base/angle.hpp"
+#include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
@@ -23,6 +28,25 @@ double projected_pressure_mpa(double load_n, Diameter diameter, Length length) {
   require_positive(diameter.in_mm(), "diameter", "mm");
   require_positive(length.in_mm(), "length", "mm");
   return load_n / (diameter.in_mm() * length.in_mm());
+}
+
+Length projected_width(Diameter diameter, double covered_deg) {
+  require_positive(diameter.in_mm(), "diameter", "mm");
+  require_positive(covered_deg, "covered_deg", "deg");
+  if (covered_deg > 360.0) {
+    throw Error(ErrorCode::bad_input, {"", "covered_deg"},
+                fmt::format("need no more than 360 degrees, got {}", covered_deg),
+                "check the number and its unit");
+  }
+  return covered_deg < 180.0 ? std::sin(0.5 * radians(covered_deg)) * diameter.length()
+                             : diameter.length();
+}
+
+double edge_load_n(double load_n, double moment_nm, Length length) {
+  require_not_negative(load_n, "load_n", "N");
+  require_finite(moment_nm, "moment_nm", "N m");
+  require_positive(length.in_mm(), "length", "mm");
+  return load_n + 6.0 * 1000.0 * std::abs(moment_nm) / length.in_mm();
 }
 
 double surface_speed_m_s(Diameter diameter, double rpm) {
@@ -48,12 +72,13 @@ BearingRatios bearing_ratios(const BearingSizes& sizes) {
   return ratios;
 }
 
-RunningLoad bearing_load(Diameter diameter, Length length, double rpm,
-                         std::optional<double> load_n) {
+RunningLoad bearing_load(Diameter diameter, Length length, double rpm, std::optional<double> load_n,
+                         double covered_deg) {
+  const Diameter across(projected_width(diameter, covered_deg));
   RunningLoad load;
   load.speed_m_s = surface_speed_m_s(diameter, rpm);
   if (load_n) {
-    load.pressure_mpa = projected_pressure_mpa(*load_n, diameter, length);
+    load.pressure_mpa = projected_pressure_mpa(*load_n, across, length);
     load.pressure_speed_mpa_m_s = *load.pressure_mpa * load.speed_m_s;
   }
   return load;

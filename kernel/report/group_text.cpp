@@ -21,23 +21,55 @@ class GroupText {
         names_(look_.model,
                [&style](std::string_view name) { return spelt_in(name, style.unit); }) {}
 
-  [[nodiscard]] std::string text() const { return bodies() + sizes() + stops(); }
+  [[nodiscard]] std::string text() const {
+    return bodies() + joints() + bearings() + thrust_faces() + sizes() + stops();
+  }
 
  private:
   [[nodiscard]] std::string bodies() const {
-    TextTable table({{"turns"}, {"parts that are one body"}, {"held by"}});
+    TextTable table({{"turns"}, {"parts that are one body"}});
     for (const Body& body : group_.bodies) {
       std::string parts;
       for (const OccurrenceId part : body.parts) {
         parts += (parts.empty() ? "" : ", ") + names_.part(part);
       }
-      std::string holds;
-      for (const std::string& hold : body.held_by) {
-        holds += (holds.empty() ? "" : "; ") + shown_text(hold);
-      }
-      table.add({body.rpm ? fmt::format("{:g} rpm", *body.rpm) : "stands", parts, holds});
+      table.add({body.rpm ? fmt::format("{:g} rpm", *body.rpm) : "stands", parts});
     }
     return paint_.heading("Bodies") + '\n' + table.text(kTableIndent, style_.width) + '\n';
+  }
+
+  [[nodiscard]] std::string joints() const {
+    TextTable table({{"part"}, {"and part"}, {"are"}, {"turn as one"}, {"move as one"}, {"by"}});
+    for (const Joint& joint : group_.joints) {
+      const bool perhaps = joint.certainty == Certainty::perhaps;
+      table.add({names_.part(joint.a), names_.part(joint.b),
+                 (perhaps ? "perhaps " : "") + std::string(word_of(joint.kind)),
+                 joint.turning ? "yes" : "no", joint.along ? "yes" : "no", shown_text(joint.why)});
+    }
+    return section("Joints", table);
+  }
+
+  [[nodiscard]] std::string bearings() const {
+    TextTable table({{"hole"}, {"shaft"}, {"turning"}, {"at"}, {"long"}, {"carries"}, {""}});
+    for (const Bearing& bearing : group_.bearings) {
+      const bool perhaps = bearing.certainty == Certainty::perhaps;
+      table.add({names_.feature(bearing.hole), names_.feature(bearing.shaft),
+                 fmt::format("{:g} rpm", bearing.rpm), length(bearing.station),
+                 length(bearing.length),
+                 bearing.load_n ? fmt::format("{:.4g} N", *bearing.load_n) : "not known",
+                 (perhaps ? "perhaps, it may be pressed; " : "") + shown_text(bearing.how)});
+    }
+    return section(fmt::format("Bearings, lengths in {}", unit_word(style_.unit)), table);
+  }
+
+  [[nodiscard]] std::string thrust_faces() const {
+    TextTable table({{"face"}, {"rubs on"}, {"turning"}, {"gap"}, {""}});
+    for (const ThrustFace& face : group_.thrust_faces) {
+      table.add({names_.feature(face.a), names_.feature(face.b), fmt::format("{:g} rpm", face.rpm),
+                 length(face.gap),
+                 face.certainty == Certainty::perhaps ? "perhaps: " + shown_text(face.why) : ""});
+    }
+    return section(fmt::format("Thrust faces, gaps in {}", unit_word(style_.unit)), table);
   }
 
   [[nodiscard]] std::string sizes() const {
@@ -47,10 +79,13 @@ class GroupText {
       add_size(table, seat.hole, seat.pressing, seat.hole_size);
       add_size(table, seat.shaft, seat.pressing, seat.shaft_size);
     }
+    return section(fmt::format("Sizes in {}", unit_word(style_.unit)), table);
+  }
+
+  // Nothing where the table has no rows.
+  [[nodiscard]] std::string section(const std::string& heading, const TextTable& table) const {
     const std::string rows = table.text(kTableIndent, style_.width);
-    return rows.empty() ? ""
-                        : paint_.heading(fmt::format("Sizes in {}", unit_word(style_.unit))) +
-                              '\n' + rows + '\n';
+    return rows.empty() ? "" : paint_.heading(heading) + '\n' + rows + '\n';
   }
 
   [[nodiscard]] std::string stops() const {
@@ -59,10 +94,7 @@ class GroupText {
       table.add({names_.feature(stop.a), names_.feature(stop.b), range({stop.gap, stop.gap}),
                  stop.play ? range(*stop.play) : "", stop.running ? range(*stop.running) : ""});
     }
-    const std::string rows = table.text(kTableIndent, style_.width);
-    return rows.empty() ? ""
-                        : paint_.heading(fmt::format("Stops in {}", unit_word(style_.unit))) +
-                              '\n' + rows + '\n';
+    return section(fmt::format("Stops in {}", unit_word(style_.unit)), table);
   }
 
   void add_size(TextTable& table, const FeatureRef& surface, Pressing pressing,
@@ -72,12 +104,13 @@ class GroupText {
                size.running ? range(*size.running) : "not known", shown_text(size.unknown)});
   }
 
+  [[nodiscard]] std::string length(double mm) const {
+    return format_length(Length::mm(mm), style_.unit, style_.unit == LengthUnit::mm ? 3 : 5);
+  }
+
   [[nodiscard]] std::string range(Interval mm) const {
-    const auto one = [this](double value) {
-      return format_length(Length::mm(value), style_.unit, style_.unit == LengthUnit::mm ? 3 : 5);
-    };
-    const std::string low = one(mm.low);
-    const std::string high = one(mm.high);
+    const std::string low = length(mm.low);
+    const std::string high = length(mm.high);
     return low == high ? low : low + " to " + high;
   }
 

@@ -60,6 +60,10 @@ std::string check_json(const CheckResult& result) {
                            [&out](std::string_view text) { return out.quoting(text); });
     const LookNames numbered{names, result.look.seats.centre_lines};
     write_values(out, "bodies", result.group->bodies, &numbered);
+    write_values(out, "joints", result.group->joints, &numbered);
+    write_values(out, "turning", result.group->turning, &numbered);
+    write_values(out, "bearings", result.group->bearings, &numbered);
+    write_values(out, "thrust_faces", result.group->thrust_faces, &numbered);
     write_values(out, "seat_states", result.group->seats, &numbered);
     write_values(out, "stops", result.group->stops, &numbered);
   }

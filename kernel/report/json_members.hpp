@@ -237,6 +237,14 @@ class JsonMembers {
     }
     out_.close_array();
   }
+  void say(std::string_view key, const std::vector<FeatureRef>& refs) {
+    out_.key(key);
+    out_.open_array();
+    for (const FeatureRef& ref : refs) {
+      feature_object(out_, ref, names());
+    }
+    out_.close_array();
+  }
   void say(std::string_view key, const FeatureRef& ref) { feature_field(out_, key, ref, names()); }
 
   template <class M>

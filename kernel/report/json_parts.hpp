@@ -36,6 +36,8 @@ void place_field(JsonWriter& out, std::string_view key, OccurrenceId occurrence,
                  const ModelNames& names);
 void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
                    const ModelNames& names);
+/// The same in an array.
+void feature_object(JsonWriter& out, const FeatureRef& ref, const ModelNames& names);
 /// Nothing at all where there are none.
 void quantities_field(JsonWriter& out, std::string_view key,
                       const std::vector<Quantity>& quantities);

@@ -18,6 +18,10 @@ void place_field(JsonWriter& out, std::string_view key, OccurrenceId occurrence,
 void feature_field(JsonWriter& out, std::string_view key, const FeatureRef& ref,
                    const ModelNames& names) {
   out.key(key);
+  feature_object(out, ref, names);
+}
+
+void feature_object(JsonWriter& out, const FeatureRef& ref, const ModelNames& names) {
   out.open_object();
   quoted_field(out, "occurrence", names.occurrence(ref.occurrence));
   quoted_field(out, "product", names.product_of(ref.occurrence));

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "spotblue/base/angle.hpp"
 #include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
@@ -25,6 +26,13 @@ Bench shaft_in_bush(const std::string& bush_material, const std::string& shaft_m
   bench.declare("Bush", PartState::as_found, SizesMeant::actual).material = bush_material;
   bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = shaft_material;
   return bench;
+}
+
+/// Another bush of 25.033 on the same shaft, its middle there.
+void add_bearing(Bench& bench, const std::string& part, double middle) {
+  const FeatureRef hole = bench.bore(bench.part(part), "bore 25", 25.033);
+  bench.seat(hole, {OccurrenceId(1), FeatureKind::cylinder, 0});
+  bench.look.seats.radial.back().from = bench.look.seats.radial.back().to = middle;
 }
 
 void turn(Bench& bench, double rpm, Duty duty, std::optional<double> load_n) {
@@ -165,16 +173,49 @@ TEST(BearingFinding, AHoleThatOnlyLetsTheShaftThroughIsNoBearing) {
   EXPECT_TRUE(of_kind(bench, "plain bearing").empty());
 }
 
-TEST(BearingFinding, TwoBearingsShareTheLoad) {
+// 500 N over bearings at 0 and 60, at 30 by the part's box: 250 each on 25 x 20.
+TEST(BearingFinding, TwoBearingsCarryTheLoadByStatics) {
   Bench bench = shaft_in_bush("bronze", "1045");
-  const FeatureRef second = bench.bore(bench.part("Second bush"), "bore 25", 25.033);
-  bench.seat(second, {OccurrenceId(1), FeatureKind::cylinder, 0});
+  add_bearing(bench, "Second bush", 60.0);
+  bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
   bench.declare("Second bush", PartState::as_found, SizesMeant::actual).material = "bronze";
   turn(bench, 60, Duty::continuous, 500.0);
   const std::vector<Finding> found = of_kind(bench, "plain bearing");
   ASSERT_EQ(found.size(), 2U);
   EXPECT_NEAR(number(found[1].found, "pressure_mpa"), 0.5, kNear);
-  EXPECT_THAT(text_of(found[1].basis), HasSubstr("shared evenly by 2 bearings"));
+  EXPECT_THAT(text_of(found[1].basis), HasSubstr("at the middle of Shaft, no place is given"));
+  EXPECT_THAT(text_of(found[1].basis), HasSubstr("two bearings 60.000 mm apart"));
+}
+
+// 500 N 30 off the middle of 20: 500 + 6 x 15,000/20 = 5000 N on 25 x 20.
+TEST(BearingFinding, ALoneBearingIsJudgedAtItsHarderEnd) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_NEAR(number(finding.found, "moment_nm"), 15.0, kNear);
+  EXPECT_NEAR(number(finding.found, "pressure_mpa"), 10.0, kNear);
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("pressure at its harder end"));
+}
+
+TEST(BearingFinding, APartialBearingThatTheLoadTiltsIsUndecided) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  bench.look.seats.radial[0].coverage = 180.0 * kDegree;
+  bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("30.000 mm off its middle"));
+}
+
+// 120 degrees of 25 are 21.650635 wide: 500/(21.650635 x 20).
+TEST(BearingFinding, APartialBearingIsPressedOnItsChord) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  bench.look.seats.radial[0].coverage = 120.0 * kDegree;
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_NEAR(number(finding.found, "pressure_mpa"), 1.1547005, 1e-6);
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("120 degrees round"));
 }
 
 TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheirMaker) {
@@ -182,6 +223,8 @@ TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheir
   const FeatureRef ring = bench.bore(bench.part("Ring"), "bore 30", 30.03);
   const OccurrenceId sleeve = bench.part("Sleeve");
   bench.seat(ring, bench.outside(sleeve, "outside 30", 30.0));
+  bench.look.seats.radial.back().from = bench.look.seats.radial.back().to = 60.0;
+  bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
   bench.job.joins.push_back({"Sleeve", "Shaft", "clamped", 0});
   turn(bench, 60, Duty::continuous, 500.0);
   EXPECT_EQ(of_kind(bench, "plain bearing").size(), 1U);

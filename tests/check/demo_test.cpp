@@ -129,6 +129,19 @@ TEST(Demo, PlanBFindsEachPlantedFaultWithItsNumber) {
   EXPECT_EQ(found[6].kind, "plain bearing");
 }
 
+// tests/reference/hand-checks.md, "What the bearings carry".
+TEST(Demo, BearingsCarryTheirLoadsByStaticsFromTheMiddleOfTheirParts) {
+  const CheckResult result = check_demo("ink-disc-plan-b-mended");
+  std::map<std::string, double> pressures;  // by the shaft
+  for (const Finding& finding : result.findings) {
+    if (finding.kind == "plain bearing") {
+      pressures[finding.about.back().name] = number(finding.found, "pressure_mpa");
+    }
+  }
+  EXPECT_NEAR(pressures.at("Cross shaft: outside 25.97"), 0.0551, 5e-5);
+  EXPECT_NEAR(pressures.at("Pinion: outside 15.975"), 2.93, 0.005);
+}
+
 // What two discs share: radii r < R, centres d apart, neither within the other.
 double lens_area(double r, double big, double d) {
   const double near = (d * d + r * r - big * big) / (2 * d);

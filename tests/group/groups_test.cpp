@@ -28,9 +28,9 @@ TEST(Groups, APressFitHoldsBothWays) {
   Bench bench = test::wheel_on_bush(44.0, 44.05);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Groups groups = groups_of(bench);
-  ASSERT_EQ(groups.holds.size(), 1U);
-  EXPECT_EQ(groups.holds.front().by, HeldBy::press);
-  EXPECT_THAT(groups.holds.front().why, HasSubstr("H7/s6"));
+  ASSERT_EQ(groups.joints.size(), 1U);
+  EXPECT_EQ(groups.joints.front().kind, JointKind::press);
+  EXPECT_THAT(groups.joints.front().why, HasSubstr("H7/s6"));
   EXPECT_TRUE(turn_together(groups, 0, 1));
   EXPECT_TRUE(move_together(groups, 0, 1));
 }
@@ -39,7 +39,9 @@ TEST(Groups, APressFitHoldsBothWays) {
 TEST(Groups, ATransitionFitHoldsNothing) {
   Bench bench = test::wheel_on_bush(44.0, 44.01);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/k6"));
-  EXPECT_TRUE(groups_of(bench).holds.empty());
+  const Groups groups = groups_of(bench);
+  EXPECT_FALSE(turn_together(groups, 0, 1));
+  EXPECT_FALSE(move_together(groups, 0, 1));
 }
 
 TEST(Groups, SizesThatAlwaysInterfereHoldWhereNoFitIsDeclared) {
@@ -154,7 +156,7 @@ TEST(Groups, ADeclaredJoinHoldsBothWays) {
   bench.job.joins.push_back({"Wheel", "Bush", "pin", 12});
   const Groups groups = groups_of(bench);
   EXPECT_TRUE(turn_together(groups, 0, 1));
-  EXPECT_THAT(groups.holds.front().why, HasSubstr("line 12"));
+  EXPECT_THAT(groups.joints.front().why, HasSubstr("line 12"));
 }
 
 TEST(Turns, AreSharedByAllThatTurnTogether) {

@@ -174,7 +174,8 @@ TEST(MakeGroup, CallsASleeveAndItsShaftOneBody) {
   const Group group = make_group(sleeved.bench.job, sleeved.bench.look);
   ASSERT_EQ(group.bodies.size(), 2U);
   EXPECT_EQ(group.bodies[0].parts.size(), 2U);
-  EXPECT_THAT(group.bodies[0].held_by, ::testing::ElementsAre(HasSubstr("pressed, H7/s6")));
+  EXPECT_EQ(group.joints.at(0).kind, JointKind::press);
+  EXPECT_THAT(group.joints.at(0).why, HasSubstr("pressed, H7/s6"));
 }
 
 }  // namespace spotblue::surface_sizes_test

@@ -41,6 +41,13 @@ TEST(JobTurning, GivesSpeedDutyAndLoads) {
   EXPECT_EQ(turning.thrust_n, 40.0);
 }
 
+TEST(JobTurning, GivesWhereTheLoadActsAndHowItIsShared) {
+  const Turning turning = every_key().turning.at(0);
+  EXPECT_EQ(turning.at, "Wheel: face 55 @ 0");
+  EXPECT_EQ(turning.out, Length::mm(-12.5));
+  EXPECT_EQ(turning.sharing, LoadSharing::evenly);
+}
+
 TEST(JobTurning, LoadsThatAreNotGivenStayUnknown) {
   const Job job =
       test::job_of(kHead + "[[turning]]\npart = \"A\"\nrpm = 10\nduty = \"continuous\"\n");

@@ -28,8 +28,9 @@ class WorkedBearing : public ::testing::TestWithParam<Worked> {};
 
 TEST_P(WorkedBearing, IsWithinTheRoundingOfItsPrint) {
   const Worked& row = GetParam();
-  const RunningLoad load = bearing_load(Diameter(Length::inch(row.diameter_in)),
-                                        Length::inch(row.length_in), row.rpm, row.load_lb * kPound);
+  const RunningLoad load =
+      bearing_load(Diameter(Length::inch(row.diameter_in)), Length::inch(row.length_in), row.rpm,
+                   row.load_lb * kPound, 360.0);
   EXPECT_NEAR(load.pressure_mpa.value() / kPsi, row.pressure_psi, row.pressure_within);
   EXPECT_NEAR(load.speed_m_s / kFtMin, row.speed_ft_min, row.speed_within);
   if (row.product > 0.0) {
@@ -100,7 +101,7 @@ TEST(PlainBearing, RatiosArePerUnitOfTheShaft) {
 }
 
 TEST(PlainBearing, WithoutALoadOnlyTheSpeedIsKnown) {
-  const RunningLoad load = bearing_load(Diameter(25_mm), 25_mm, 60.0, std::nullopt);
+  const RunningLoad load = bearing_load(Diameter(25_mm), 25_mm, 60.0, std::nullopt, 360.0);
   EXPECT_GT(load.speed_m_s, 0.0);
   EXPECT_FALSE(load.pressure_mpa.has_value());
   EXPECT_FALSE(load.pressure_speed_mpa_m_s.has_value());
@@ -141,6 +142,33 @@ TEST(PlainBearing, ANegativeLoadIsRefusedByName) {
   const Error problem =
       test::error_of([&] { return projected_pressure_mpa(-1.0, Diameter(25_mm), 25_mm); });
   EXPECT_EQ(problem.place(), "load_n");
+}
+
+// By hand: sin 60 = 0.8660254; from half the way round on the whole diameter bears.
+TEST(ProjectedWidth, IsTheChordOfWhatIsCovered) {
+  EXPECT_NEAR(projected_width(Diameter(40_mm), 120.0).in_mm(), 34.641016, 1e-6);
+  EXPECT_EQ(projected_width(Diameter(40_mm), 180.0), 40_mm);
+  EXPECT_EQ(projected_width(Diameter(40_mm), 360.0), 40_mm);
+}
+
+TEST(ProjectedWidth, RefusesMoreThanAllRoundByItsName) {
+  EXPECT_EQ(test::error_of([] { return projected_width(Diameter(40_mm), 361.0); }).place(),
+            "covered_deg");
+}
+
+// 866.0254 N on 34.641016 x 25 is 1 MPa.
+TEST(BearingLoad, OfAPartialBearingPressesOnItsChord) {
+  const RunningLoad load = bearing_load(Diameter(40_mm), 25_mm, 60.0, 866.0254, 120.0);
+  EXPECT_NEAR(load.pressure_mpa.value(), 1.0, 1e-6);
+}
+
+// By hand: 500 + 6 x 15,000/20 = 5000. At a sixth of the length off, one end is pressed twice as
+// hard and the other not at all: 600 x 5 = 3000 N mm on 30.
+TEST(EdgeLoad, IsThatOfTheHarderEnd) {
+  EXPECT_NEAR(edge_load_n(500.0, 15.0, 20_mm), 5000.0, 1e-9);
+  EXPECT_NEAR(edge_load_n(500.0, -15.0, 20_mm), 5000.0, 1e-9);
+  EXPECT_NEAR(edge_load_n(600.0, 3.0, 30_mm), 1200.0, 1e-9);
+  EXPECT_EQ(edge_load_n(500.0, 0.0, 20_mm), 500.0);
 }
 
 }  // namespace spotblue::plain_bearing_test

@@ -58,6 +58,10 @@ struct Form<int> : Copied<true> {
   static Json json() { return {{"type", "integer"}}; }
 };
 template <>
+struct Form<std::size_t> : Copied<true> {
+  static Json json() { return {{"type", "integer"}, {"minimum", 0}}; }
+};
+template <>
 struct Form<bool> : Copied<true> {
   static Json json() { return {{"type", "boolean"}}; }
 };
@@ -86,6 +90,10 @@ struct Form<std::vector<Interval>> : Copied<true> {
 template <>
 struct Form<std::vector<OccurrenceId>> : Named {
   static Json json() { return {{"type", "array"}}; }
+};
+template <>
+struct Form<std::vector<FeatureRef>> : Copied<true> {
+  static Json json() { return {{"type", "array"}, {"items", reference_to("place_feature")}}; }
 };
 template <>
 struct Form<std::vector<DiameterAt>> : Named {
@@ -296,6 +304,10 @@ void describe_lists(Json& results) {
   describe_object<Note>(each_of("notes"));
   describe_object<Note>(each_of("not_looked_at"));
   describe_object<Body>(each_of("bodies"));
+  describe_object<Joint>(each_of("joints"));
+  describe_object<TurningBody>(each_of("turning"));
+  describe_object<Bearing>(each_of("bearings"));
+  describe_object<ThrustFace>(each_of("thrust_faces"));
   describe_object<SeatStates>(each_of("seat_states"));
   describe_object<GroupStop>(each_of("stops"));
   describe_object<Finding>(each_of("findings"));

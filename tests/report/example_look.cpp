@@ -164,9 +164,51 @@ Seats example_seats() {
 
 Group example_group() {
   Group group;
-  group.bodies = {{{OccurrenceId(0), OccurrenceId(1)}, 40.0, {"Wheel and Stud: pressed, H7/s6"}},
-                  {{OccurrenceId(2)}, {}, {}}};
+  group.bodies = {{{OccurrenceId(0), OccurrenceId(1)}, 40.0}, {{OccurrenceId(2)}, {}}};
   const RadialSeat seat = press(OccurrenceId(0), OccurrenceId(1), CentreLineId(0));
+  group.joints = {{OccurrenceId(0),
+                   OccurrenceId(1),
+                   JointKind::press,
+                   Certainty::certain,
+                   true,
+                   true,
+                   {seat.hole, seat.shaft},
+                   {},
+                   "pressed, H7/s6"}};
+  group.turning = {{.part = OccurrenceId(0),
+                    .rpm = 40.0,
+                    .duty = Duty::intermittent,
+                    .load_n = 220.0,
+                    .thrust_n = {},
+                    .centre_line = CentreLineId(0),
+                    .load_at = 12.0,
+                    .load_place = "at Wheel: bore 44",
+                    .span = {}}};
+  group.bearings = {{.hole = seat.hole,
+                     .shaft = seat.shaft,
+                     .seat = 0,
+                     .turning = OccurrenceId(0),
+                     .rpm = 40.0,
+                     .duty = Duty::intermittent,
+                     .both = false,
+                     .certainty = Certainty::perhaps,
+                     .centre_line = CentreLineId(0),
+                     .station = 12.7,
+                     .length = 25.4,
+                     .covered = std::numbers::pi,
+                     .load_n = -220.0,
+                     .moment_nm = {},
+                     .how = "one bearing carries all"}};
+  group.thrust_faces = {{.a = {OccurrenceId(0), FeatureKind::plane, 0},
+                         .b = {OccurrenceId(1), FeatureKind::plane, 0},
+                         .seat = 0,
+                         .turning = OccurrenceId(0),
+                         .rpm = 40.0,
+                         .duty = Duty::intermittent,
+                         .thrust_n = {},
+                         .gap = 0.254,
+                         .certainty = Certainty::perhaps,
+                         .why = "others stop the two sooner"}};
   group.seats = {{seat.hole,
                   seat.shaft,
                   Pressing::always,

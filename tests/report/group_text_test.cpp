@@ -11,16 +11,33 @@ namespace spotblue::test::group_text_test {
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 
-TEST(GroupText, NamesThePartsOfABodyWhatHoldsThemAndHowTheyTurn) {
+TEST(GroupText, NamesThePartsOfABodyAndHowTheyTurn) {
   const std::string text = group_text(example_check(), {});
-  EXPECT_THAT(shown_cells(text, "40 rpm"), ElementsAre("40 rpm", "Press/Wheel, Stud \"worn\"",
-                                                       "Wheel and Stud: pressed, H7/s6"));
+  EXPECT_THAT(shown_cells(text, "40 rpm"), ElementsAre("40 rpm", "Press/Wheel, Stud \"worn\""));
   EXPECT_THAT(shown_cells(text, "stands"), ElementsAre("stands", "Press/Wheel (2)"));
+}
+
+TEST(GroupText, SaysWhatEachPairIsToEachOther) {
+  EXPECT_THAT(
+      shown_cells(group_text(example_check(), {}), "H7/s6"),
+      ElementsAre("Press/Wheel", "Stud \"worn\"", "pressed", "yes", "yes", "pressed, H7/s6"));
+}
+
+TEST(GroupText, SaysWhereEachBearingStandsAndWhatItCarries) {
+  EXPECT_THAT(
+      shown_cells(group_text(example_check(), {}), "-220 N"),
+      ElementsAre("Wheel: bore 44", "Stud \"worn\": outside 44.035", "40 rpm", "12.700", "25.400",
+                  "-220 N", "perhaps, it may be pressed; one bearing carries all"));
+  EXPECT_THAT(group_text(example_check(), {LengthUnit::inch}), HasSubstr("0.50000"));
+}
+
+TEST(GroupText, SaysWhichFacesRub) {
+  EXPECT_THAT(group_text(example_check(), {}), HasSubstr("perhaps: others stop the two sooner"));
 }
 
 TEST(GroupText, ShowsEachSurfaceInEachState) {
   const std::string text = group_text(example_check(), {});
-  EXPECT_THAT(shown_cells(text, "Wheel: bore 44"),
+  EXPECT_THAT(shown_cells(text, "44.010 to 44.035"),
               ElementsAre("Wheel: bore 44", "pressed", "44.000 to 44.025", "44.000 to 44.025",
                           "44.010 to 44.035"));
 }

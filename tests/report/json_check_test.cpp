@@ -16,6 +16,10 @@ TEST(CheckJson, HoldsAllThatALookHolds) {
   check.erase("findings");
   check.erase("outcomes");
   check.erase("bodies");
+  check.erase("joints");
+  check.erase("turning");
+  check.erase("bearings");
+  check.erase("thrust_faces");
   check.erase("seat_states");
   check.erase("stops");
   EXPECT_EQ(check, json::parse(look_json(example_look())));
@@ -23,9 +27,7 @@ TEST(CheckJson, HoldsAllThatALookHolds) {
 
 TEST(CheckJson, SaysWhatIsOneBodyAndEachSizeInEachState) {
   const json check = json::parse(check_json(example_check()));
-  EXPECT_EQ(check["bodies"][0], (json{{"parts", {"Press/Wheel", "Press/Stud"}},
-                                      {"rpm", 40.0},
-                                      {"held_by", {"Wheel and Stud: pressed, H7/s6"}}}));
+  EXPECT_EQ(check["bodies"][0], (json{{"parts", {"Press/Wheel", "Press/Stud"}}, {"rpm", 40.0}}));
   EXPECT_FALSE(check["bodies"][1].contains("rpm"));
   const json& seat = check["seat_states"][0];
   EXPECT_EQ(seat["pressing"], "pressed");
@@ -40,6 +42,27 @@ TEST(CheckJson, SaysWhatStopsWhatAndThePlayThatItEnds) {
   EXPECT_EQ(stop["gap_mm"], 0.3);
   EXPECT_EQ(stop["play_mm"], (json{0.28, 0.32}));
   EXPECT_FALSE(stop.contains("running_mm"));
+}
+
+TEST(CheckJson, SaysWhatEachPairIsToEachOtherAndByWhichFeatures) {
+  const json joint = json::parse(check_json(example_check()))["joints"][0];
+  EXPECT_EQ(joint["a"], (json{{"occurrence", "Press/Wheel"}, {"product", "Wheel"}}));
+  EXPECT_EQ(joint["kind"], "pressed");
+  EXPECT_EQ(joint["certainty"], "certain");
+  EXPECT_EQ(joint["turning"], true);
+  EXPECT_EQ(joint["by"][0]["feature"], "Wheel: bore 44");
+  EXPECT_FALSE(joint.contains("line"));
+}
+
+TEST(CheckJson, SaysWhatTurnsOnWhatAndWhatRubs) {
+  const json check = json::parse(check_json(example_check()));
+  EXPECT_EQ(check["turning"][0]["load_at_mm"], 12.0);
+  EXPECT_EQ(check["turning"][0]["centre_line"], "centre line 1");
+  EXPECT_EQ(check["bearings"][0]["load_n"], -220.0);
+  EXPECT_EQ(check["bearings"][0]["covered_deg"], 180.0);
+  EXPECT_EQ(check["bearings"][0]["seat"], 0);
+  EXPECT_FALSE(check["bearings"][0].contains("moment_nm"));
+  EXPECT_EQ(check["thrust_faces"][0]["certainty"], "perhaps");
 }
 
 TEST(CheckJson, FindingKeepsItsNumbersAndWords) {

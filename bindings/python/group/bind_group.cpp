@@ -11,16 +11,19 @@
 namespace spotblue::python {
 
 void bind_group(py::module_& module) {
+  choice<Certainty>(module);
+  choice<JointKind>(module);
   choice<Pressing>(module);
-  bind_views<SizeStates, Body, SeatStates, GroupStop, Group>(module);
+  bind_views<SizeStates, Body, Joint, TurningBody, Bearing, ThrustFace, SeatStates, GroupStop,
+             Group>(module);
   module.def(
       "make_group",
       [](const Job& job, const std::shared_ptr<Look>& look) {
         return long_call([=] { return make_group(job, *look); });
       },
       py::arg("job"), py::arg("look"),
-      R"(Works out what the parts of a job do to each other: bodies, sizes in each state,
-and what stops what along each line.
+      R"(Works out what the parts of a job do to each other: joints, bodies, what turns on what,
+sizes in each state, and what stops what along each line.
 
 Raises: BadInputError naming job file and line for names that mean nothing or too much, and for
     entries that contradict each other.)");

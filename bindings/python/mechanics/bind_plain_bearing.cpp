@@ -47,16 +47,47 @@ void bind_bearing_load(py::module_& module) {
              "size breaks its rule.");
   module.def(
       "bearing_load",
-      [](double diameter_mm, double length_mm, double rpm, std::optional<double> load_n) {
-        return bearing_load(Diameter(Length::mm(diameter_mm)), Length::mm(length_mm), rpm, load_n);
+      [](double diameter_mm, double length_mm, double rpm, std::optional<double> load_n,
+         double covered_deg) {
+        return bearing_load(Diameter(Length::mm(diameter_mm)), Length::mm(length_mm), rpm, load_n,
+                            covered_deg);
       },
       py::arg("diameter_mm"), py::arg("length_mm"), py::kw_only(), py::arg("rpm"),
-      py::arg("load_n") = py::none(), R"(Speed, pressure and their product of a running bearing.
+      py::arg("load_n") = py::none(), py::arg("covered_deg") = 360.0,
+      R"(Speed, pressure and their product of a running bearing.
 
 Args:
     diameter_mm, length_mm: mm, > 0.
     rpm: turns per minute, 0 or more.
     load_n: N, 0 or more; None when not known.
+    covered_deg: how far round the bearing goes, as projected_width.
+Raises: BadInputError naming the argument out of range.)");
+  module.def(
+      "projected_width",
+      [](double diameter_mm, double covered_deg) {
+        return projected_width(Diameter(Length::mm(diameter_mm)), covered_deg).in_mm();
+      },
+      py::arg("diameter_mm"), py::arg("covered_deg"),
+      R"(Width of the shadow of a bearing that covers the shaft only part of the way round.
+
+Args:
+    diameter_mm: mm, > 0.
+    covered_deg: > 0 and no more than 360, the load taken towards the middle of it.
+Returns: mm; diameter x sin(covered/2) under half the way, else the diameter.
+Raises: BadInputError naming the argument out of range.)");
+  module.def(
+      "edge_load_n",
+      [](double load_n, double moment_nm, double length_mm) {
+        return edge_load_n(load_n, moment_nm, Length::mm(length_mm));
+      },
+      py::arg("load_n"), py::arg("moment_nm"), py::kw_only(), py::arg("length_mm"),
+      R"(The even load that presses a bearing as hard as load and moment press its harder end.
+
+Args:
+    load_n: N, 0 or more.
+    moment_nm: N m about the middle of the bearing, of either sign.
+    length_mm: mm, > 0.
+Returns: N, load + 6 moment/length.
 Raises: BadInputError naming the argument out of range.)");
   module.def("counting_limits", &counting_limits, py::arg("duty"),
              "Which of a material's limits count for a duty; common practice, no source.");

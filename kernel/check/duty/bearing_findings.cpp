@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <set>
 
@@ -14,75 +14,28 @@
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
-#include "group/turning/rubbing.hpp"
-#include "group/turning/turns.hpp"
 #include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
+#include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/wall.hpp"
 
 namespace spotblue {
 namespace {
 
-// A hole this much larger than its shaft, per diameter, lets it through and carries nothing, unless
-// the fit that is wanted says otherwise. Choice of this program, common practice, no source.
-constexpr double kPassingHole = 0.01;
-
-struct Bearing {
-  std::size_t seat = 0;
-  Rubbing rub;
-  /// As the two meet once everything is pressed; as made where what pressing does is not known.
-  Limits clearance;
-  std::string unknown;
-};
-
-bool is_bearing(const SeatSizes& sizes, Length diameter) {
-  if (sizes.wanted) {
-    return sizes.wanted->clearance.upper > Length() &&
-           sizes.wanted->clearance.lower < kPassingHole * diameter;
-  }
-  return sizes.found.clearance.upper > Length() &&
-         sizes.found.clearance.lower < kPassingHole * diameter;
-}
-
-std::vector<Bearing> bearings(const WorkedGroup& worked) {
-  std::vector<Bearing> all;
-  const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
-  for (std::size_t i = 0; i < seats.size(); ++i) {
-    const auto rub =
-        rubbing(worked.joints, worked.turns, seats[i].hole.occurrence, seats[i].shaft.occurrence);
-    if (!rub || !(seats[i].engaged > 0.0)) {
-      continue;
-    }
-    const SurfaceSizes& surface = worked.surfaces[i];
-    if (is_bearing(surface.sizes, Length::mm(seats[i].shaft_diameter))) {
-      all.push_back({i, *rub, assembled_clearance(surface), why_not_assembled(surface)});
-    }
-  }
-  return all;
-}
-
-// How many bearings a group that turns hangs in.
-std::map<std::size_t, int> count_by_group(const Groups& groups, const std::vector<Bearing>& all) {
-  std::map<std::size_t, int> counts;
-  for (const Bearing& bearing : all) {
-    ++counts[groups.turns_with.at(bearing.rub.turning)];
-  }
-  return counts;
-}
+// Oil grooves and keyseats leave a little less than all of it.
+constexpr double kWholeWay_deg = 359.9;
 
 bool nameless(const DeclaredJob& declared, const Bearing& bearing) {
-  const RadialSeat& seat = declared.look->seats.radial[bearing.seat];
-  return material_name(declared, seat.hole.occurrence).empty() &&
-         material_name(declared, seat.shaft.occurrence).empty();
+  return material_name(declared, bearing.hole.occurrence).empty() &&
+         material_name(declared, bearing.shaft.occurrence).empty();
 }
 
-// Groups that turn in at least one bearing of a known material.
-std::set<std::size_t> groups_with_material(const DeclaredJob& declared, const Groups& groups,
-                                           const std::vector<Bearing>& all) {
+// Bodies that turn in at least one bearing of a known material.
+std::set<std::size_t> bodies_with_material(const WorkedGroup& worked) {
   std::set<std::size_t> known;
-  for (const Bearing& bearing : all) {
-    if (!nameless(declared, bearing)) {
-      known.insert(groups.turns_with.at(bearing.rub.turning));
+  for (const Bearing& bearing : worked.running.bearings) {
+    if (!nameless(worked.declared, bearing)) {
+      known.insert(worked.joints.turns_with.at(bearing.turning));
     }
   }
   return known;
@@ -199,61 +152,97 @@ std::string groove_advice(const DeclaredJob& declared, const BearingSizes& sizes
       length_text(usual.groove_width_least * sizes.diameter.length(), unit), depth);
 }
 
-std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide& guide,
-                          int shared, Duty duty) {
+std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide& guide) {
   std::string basis = "pressure = load/(diameter x length), speed = pi x diameter x rpm; ";
   basis += pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis;
   if (!pair.note.empty()) {
     basis += " (" + pair.note + ")";
   }
-  if (bearing.rub.load_n && shared > 1) {
-    basis += fmt::format("; load shared evenly by {} bearings: overhung, one carries more", shared);
+  if (bearing.load_n) {
+    basis += "; " + bearing.how;
   }
-  if (bearing.rub.both) {
+  if (bearing.load_n && bearing.moment_nm) {
+    basis += ": pressure at its harder end, (load + 6 moment/length)/(diameter x length)";
+  }
+  if (bearing.load_n && *bearing.load_n < 0.0) {
+    basis += "; this one is lifted against the load";
+  }
+  if (degrees(bearing.covered) < kWholeWay_deg) {
+    basis += fmt::format(
+        "; it goes {:.0f} degrees round: pressed on the chord of that, the load towards its middle",
+        degrees(bearing.covered));
+  }
+  if (bearing.both) {
     basis += "; both turn: taken as against each other";
   }
   basis += fmt::format("; clearance per diameter: {}; length: {}; wall: {}", guide.source,
                        bearing_proportions().length_source, bearing_proportions().wall_source);
-  return basis + "; what counts for \"" + std::string(word_of(duty)) +
+  return basis + "; what counts for \"" + std::string(word_of(bearing.duty)) +
          "\": common practice, no source";
 }
 
-Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int shared) {
+// A bearing that is open on one side cannot bear there when its load tilts it.
+void judge_moment(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
+                  const Bearing& bearing) {
+  if (!bearing.load_n || !bearing.moment_nm) {
+    return;
+  }
+  finding.found.push_back({"moment", newton_metres(*bearing.moment_nm)});
+  const Length off = Length::mm(1000.0 * std::abs(*bearing.moment_nm / *bearing.load_n));
+  if (*bearing.load_n != 0.0 && degrees(bearing.covered) < kWholeWay_deg &&
+      off > Length::mm(bearing.length) / 6.0) {
+    reasons.add(Outcome::undecided,
+                fmt::format("its load acts {} off its middle, more than a sixth of its length: the "
+                            "far end lifts, and on that side it is open",
+                            length_text(off, declared.job->unit)));
+  }
+}
+
+// What presses as hard as its harder end is pressed.
+std::optional<double> pressing_load(const Bearing& bearing) {
+  if (!bearing.load_n) {
+    return std::nullopt;
+  }
+  return edge_load_n(std::abs(*bearing.load_n), bearing.moment_nm.value_or(0.0),
+                     Length::mm(bearing.length));
+}
+
+Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing) {
   const DeclaredJob& declared = worked.declared;
   const RadialSeat& seat = declared.look->seats.radial[bearing.seat];
-  const Rubbing& rub = bearing.rub;
-  const Limits clearance = bearing.clearance;
-  const Limits shaft = worked.surfaces[bearing.seat].sizes.found.shaft.limits;
-  BearingSizes sizes{Diameter(0.5 * (shaft.lower + shaft.upper)), Length::mm(seat.engaged),
-                     clearance, least_wall(declared, seat)};
+  const SurfaceSizes& surface = worked.surfaces[bearing.seat];
+  const Limits clearance = assembled_clearance(surface);
+  const Limits shaft = surface.sizes.found.shaft.limits;
+  const BearingSizes sizes{Diameter(0.5 * (shaft.lower + shaft.upper)), Length::mm(bearing.length),
+                           clearance, least_wall(declared, seat)};
   const BearingRatios ratios = bearing_ratios(sizes);
-  const Guide guide = clearance_guide(rub.duty);
-  const std::optional<double> load =
-      rub.load_n ? std::optional(*rub.load_n / shared) : std::nullopt;
+  const Guide guide = clearance_guide(bearing.duty);
   const PairLimits pair = pair_limits(declared, seat.hole.occurrence, seat.shaft.occurrence);
 
   Finding finding;
   finding.kind = "plain bearing";
-  finding.about = {declared.names.reference(seat.hole), declared.names.reference(seat.shaft)};
-  finding.found = {{"turns", declared.names.id_of(rub.turning)},
-                   {"turning", turns_per_minute(rub.rpm)}};
+  finding.about = {declared.names.reference(bearing.hole), declared.names.reference(bearing.shaft)};
+  finding.found = {{"turns", declared.names.id_of(bearing.turning)},
+                   {"turning", turns_per_minute(bearing.rpm)}};
   add_range(finding.found, "clearance", clearance);
   Reasons reasons;
   judge_clearance(finding, reasons, ratios, guide);
-  if (!bearing.unknown.empty()) {
+  const std::string unknown = why_not_assembled(surface);
+  if (!unknown.empty()) {
     reasons.add(Outcome::undecided,
-                "pressing moves its sizes, by how much is not known: " + bearing.unknown);
+                "pressing moves its sizes, by how much is not known: " + unknown);
   }
-  judge_proportions(finding, reasons, sizes, ratios, rub.duty);
-  judge_running(finding, reasons, bearing_load(sizes.diameter, sizes.length, rub.rpm, load), pair,
-                rub.duty,
-                fmt::format("no load is given for {}: pressure is not known",
-                            declared.names.id_of(rub.turning)));
-  if (load) {
-    finding.found.push_back({"load", newtons(*load)});
+  judge_proportions(finding, reasons, sizes, ratios, bearing.duty);
+  judge_running(finding, reasons,
+                bearing_load(sizes.diameter, sizes.length, bearing.rpm, pressing_load(bearing),
+                             std::min(degrees(bearing.covered), 360.0)),
+                pair, bearing.duty, bearing.how + ": pressure is not known");
+  if (bearing.load_n) {
+    finding.found.push_back({"load", newtons(std::abs(*bearing.load_n))});
   }
+  judge_moment(declared, finding, reasons, bearing);
   finding.outcome = reasons.outcome();
-  finding.basis = bearing_basis(bearing, pair, guide, shared, rub.duty);
+  finding.basis = bearing_basis(bearing, pair, guide);
   finding.advice = reasons.advice(groove_advice(declared, sizes));
   if (!pair.unknown.empty() && pair.basis.empty()) {
     finding.advice += "; a rolling bearing goes by its maker's table";
@@ -266,19 +255,14 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing, int sha
 }  // namespace
 
 std::vector<Finding> bearing_findings(const WorkedGroup& worked) {
-  const DeclaredJob& declared = worked.declared;
-  const Groups& groups = worked.joints;
-  const std::vector<Bearing> all = bearings(worked);
-  const std::map<std::size_t, int> counts = count_by_group(groups, all);
   std::vector<Finding> findings;
-  findings.reserve(all.size());
-  const std::set<std::size_t> known = groups_with_material(declared, groups, all);
-  for (const Bearing& bearing : all) {
-    const std::size_t group = groups.turns_with.at(bearing.rub.turning);
+  const std::set<std::size_t> known = bodies_with_material(worked);
+  for (const Bearing& bearing : worked.running.bearings) {
+    const std::size_t body = worked.joints.turns_with.at(bearing.turning);
     // Rings without a material beside a bearing that has one stand for a rolling bearing: it takes
     // its share of the load, and nothing here can judge it.
-    if (!nameless(declared, bearing) || !known.contains(group)) {
-      findings.push_back(judge_bearing(worked, bearing, counts.at(group)));
+    if (!nameless(worked.declared, bearing) || !known.contains(body)) {
+      findings.push_back(judge_bearing(worked, bearing));
     }
   }
   return findings;

@@ -7,7 +7,7 @@
 
 namespace spotblue {
 
-/// Seats with clearance whose parts turn against each other, by what is declared in [[turning]].
+/// Each bearing of the group: clearance, proportions, pressure and speed.
 [[nodiscard]] std::vector<Finding> bearing_findings(const WorkedGroup& worked);
 
 }  // namespace spotblue

@@ -2,41 +2,19 @@
 
 #include <fmt/format.h>
 
-#include <cstddef>
-#include <optional>
+#include <algorithm>
 
 #include "check/findings/unsound.hpp"
 #include "check/fits/reasons.hpp"
 #include "check/running/pair_limits.hpp"
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
-#include "group/turning/rubbing.hpp"
-#include "group/turning/turns.hpp"
 #include "group/words/said_cautions.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 
 namespace spotblue {
 namespace {
-
-// Faces this far apart may still close the end play; farther ones take no thrust.
-constexpr double kClosesEndPlay_mm = 2.0;
-
-Length gap_of(const DeclaredJob& declared, std::size_t number) {
-  const MeasuredGap* measured = declared.axial_gaps.at(number);
-  return measured != nullptr ? measured->value : Length::mm(declared.look->seats.axial[number].gap);
-}
-
-// A gap that is wanted keeps the faces off each other; faces that overlap are found as such.
-bool takes_thrust(const DeclaredJob& declared, std::size_t number) {
-  const AxialWant* want = declared.axial_wants.at(number);
-  if (want != nullptr && want->kind == AxialWantKind::gap && want->least > Length()) {
-    return false;
-  }
-  const double same = declared.look->settings.seats.same_length_mm;
-  const double gap = gap_of(declared, number).in_mm();
-  return gap >= -same && gap <= kClosesEndPlay_mm;
-}
 
 void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
                 const ThrustRing& ring, Duty duty) {
@@ -54,19 +32,22 @@ void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
   }
 }
 
-Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbing& rub) {
-  const AxialSeat& seat = declared.look->seats.axial[number];
+Finding judge_face(const DeclaredJob& declared, const ThrustFace& face) {
+  const AxialSeat& seat = declared.look->seats.axial[face.seat];
   const ThrustRing ring{Diameter(Length::mm(seat.inner.value_or(0.0))),
                         Diameter(Length::mm(seat.outer.value_or(0.0)))};
   const PairLimits pair = pair_limits(declared, seat.a.occurrence, seat.b.occurrence);
   Finding finding;
   finding.kind = "thrust face";
-  finding.about = {declared.names.reference(seat.a), declared.names.reference(seat.b)};
-  finding.found = {{"turns", declared.names.id_of(rub.turning)},
-                   {"turning", turns_per_minute(rub.rpm)},
-                   {"gap", measure(gap_of(declared, number))},
+  finding.about = {declared.names.reference(face.a), declared.names.reference(face.b)};
+  finding.found = {{"turns", declared.names.id_of(face.turning)},
+                   {"turning", turns_per_minute(face.rpm)},
+                   {"gap", millimetres(face.gap)},
                    {"area", square_millimetres(seat.area)}};
   Reasons reasons;
+  if (face.certainty == Certainty::perhaps) {
+    reasons.add(Outcome::undecided, "whether these two meet is not known: " + face.why);
+  }
   RunningLoad load;
   if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
     reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
@@ -75,14 +56,14 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
     finding.found.push_back({"outer", measure(ring.outer.length())});
     finding.found.push_back({"mean_radius", measure(mean_radius(ring).length())});
     finding.found.push_back({"full_area", square_millimetres(full_area_mm2(ring))});
-    judge_band(declared, finding, reasons, ring, rub.duty);
-    load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), rub.rpm, rub.thrust_n);
-    judge_running(finding, reasons, load, pair, rub.duty,
+    judge_band(declared, finding, reasons, ring, face.duty);
+    load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), face.rpm, face.thrust_n);
+    judge_running(finding, reasons, load, pair, face.duty,
                   fmt::format("no thrust is given for {}: pressure is not known",
-                              declared.names.id_of(rub.turning)));
+                              declared.names.id_of(face.turning)));
   }
-  if (rub.thrust_n) {
-    finding.found.push_back({"thrust", newtons(*rub.thrust_n)});
+  if (face.thrust_n) {
+    finding.found.push_back({"thrust", newtons(*face.thrust_n)});
   }
   finding.outcome = reasons.outcome();
   finding.advice = reasons.advice("leave it as it is; oil reaches it by a groove or the bore");
@@ -100,16 +81,9 @@ Finding judge_face(const DeclaredJob& declared, std::size_t number, const Rubbin
 }  // namespace
 
 std::vector<Finding> thrust_findings(const WorkedGroup& worked) {
-  const DeclaredJob& declared = worked.declared;
-  const Groups& groups = worked.joints;
-  const Turns& turns = worked.turns;
   std::vector<Finding> findings;
-  const std::vector<AxialSeat>& seats = declared.look->seats.axial;
-  for (std::size_t i = 0; i < seats.size(); ++i) {
-    const auto rub = rubbing(groups, turns, seats[i].a.occurrence, seats[i].b.occurrence);
-    if (rub && takes_thrust(declared, i)) {
-      findings.push_back(judge_face(declared, i, *rub));
-    }
+  for (const ThrustFace& face : worked.thrust_faces) {
+    findings.push_back(judge_face(worked.declared, face));
   }
   return findings;
 }

@@ -170,10 +170,10 @@ FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const Pa
       touching_[subject_of(seat.b)].push_back(seat.a);
     }
   }
-  for (const Hold& hold : groups.holds) {
-    if (hold.along) {
-      joined_[hold.a].push_back(hold.b);
-      joined_[hold.b].push_back(hold.a);
+  for (const Joint& joint : groups.joints) {
+    if (joint.along) {
+      joined_[joint.a].push_back(joint.b);
+      joined_[joint.b].push_back(joint.a);
     }
   }
 }

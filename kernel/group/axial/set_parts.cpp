@@ -57,9 +57,9 @@ std::vector<SetPart> find_set_parts(const DeclaredJob& declared, const Groups& g
         refuse_second(*declared.job, "adjust", known->second->line, adjust.line);
       }
       SetPart part{&adjust, one, false, std::nullopt, std::nullopt, std::nullopt};
-      part.held = std::any_of(groups.holds.begin(), groups.holds.end(), [one](const Hold& hold) {
-        return hold.along && (hold.a == one || hold.b == one);
-      });
+      part.held = std::any_of(
+          groups.joints.begin(), groups.joints.end(),
+          [one](const Joint& joint) { return joint.along && (joint.a == one || joint.b == one); });
       if (adjust.from && adjust.to) {
         part.from = face_of(declared, groups, part, *adjust.from, false);
         part.to = face_of(declared, groups, part, *adjust.to, true);

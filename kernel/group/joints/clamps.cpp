@@ -6,6 +6,9 @@
 #include <map>
 #include <set>
 
+#include "group/joints/crosswise.hpp"
+#include "group/joints/joints.hpp"
+#include "group/joints/tapers.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
@@ -13,8 +16,6 @@ namespace {
 
 // A screw's end that is as near as this to the shaft bears on it: point or dog end, as drawn.
 constexpr double kScrewEnd_mm = 0.05;
-// A thread within this of square to a shaft comes from its side.
-constexpr double kSquare = 0.1;
 
 // `from` bears on `to`, which lies in this direction.
 struct Contact {
@@ -37,7 +38,11 @@ Contacts contacts_of(const DeclaredJob& declared) {
       add_contact(contacts, seat.a.occurrence, seat.b.occurrence, seat.axis.along);
     }
   }
-  for (const TaperSeat& seat : look.seats.taper) {
+  for (std::size_t i = 0; i < look.seats.taper.size(); ++i) {
+    if (!taper_touches(declared, i)) {
+      continue;
+    }
+    const TaperSeat& seat = look.seats.taper[i];
     const Occurrence& hub = look.model.occurrences[seat.hole.occurrence];
     const Cone& cone = look.model.products[hub.product].cones[seat.hole.index];
     // The hub comes to rest where the cone has grown to its bore.
@@ -89,7 +94,7 @@ bool end_reaches(const Look& look, const Thread& thread, const RadialSeat& seat)
   const Occurrence& screw = look.model.occurrences[thread.screw.occurrence];
   for (const Plane& plane : look.model.products[screw.product].planes) {
     const Direction normal = place_direction(screw.frame, plane.normal);
-    if (std::abs(dot(normal, thread.axis.along)) < 1.0 - kSquare * kSquare) {
+    if (!is_along(normal, thread.axis.along)) {
       continue;
     }
     const Point end =
@@ -105,27 +110,32 @@ bool end_reaches(const Look& look, const Thread& thread, const RadialSeat& seat)
 
 }  // namespace
 
-std::vector<Hold> clamp_holds(const DeclaredJob& declared) {
+void add_clamp_joints(const DeclaredJob& declared, std::vector<Joint>& joints) {
   const Look& look = *declared.look;
   if (look.seats.threads.empty()) {
-    return {};
+    return;
   }
   const Contacts contacts = contacts_of(declared);
   const SeatSettings& settings = look.settings.seats;
   const double least_cosine = std::cos(most_tilt(settings.facing_tilt_deg, settings));
-  std::vector<Hold> holds;
   for (const Thread& thread : look.seats.threads) {
     for (const Direction way : {thread.axis.along, -thread.axis.along}) {
       for (const OccurrenceId part : clamped(contacts, thread, way, least_cosine)) {
-        holds.push_back({part, thread.hole.occurrence, HeldBy::thread, true, true,
-                         fmt::format("clamped by the thread {}", thread.size)});
+        joints.push_back({part,
+                          thread.hole.occurrence,
+                          JointKind::clamp,
+                          Certainty::certain,
+                          true,
+                          true,
+                          {thread.hole, thread.screw},
+                          {},
+                          fmt::format("clamped by the thread {}", thread.size)});
       }
     }
   }
-  return holds;
 }
 
-std::vector<Hold> side_screw_holds(const DeclaredJob& declared) {
+void add_side_screw_joints(const DeclaredJob& declared, std::vector<Joint>& joints) {
   const Look& look = *declared.look;
   std::map<std::size_t, std::vector<const RadialSeat*>> seats_of_hub;
   if (!look.seats.threads.empty()) {
@@ -133,7 +143,6 @@ std::vector<Hold> side_screw_holds(const DeclaredJob& declared) {
       seats_of_hub[seat.hole.occurrence].push_back(&seat);
     }
   }
-  std::vector<Hold> holds;
   for (const Thread& thread : look.seats.threads) {
     const auto seats = seats_of_hub.find(thread.hole.occurrence);
     if (seats == seats_of_hub.end()) {
@@ -141,14 +150,19 @@ std::vector<Hold> side_screw_holds(const DeclaredJob& declared) {
     }
     for (const RadialSeat* seat : seats->second) {
       if (seat->shaft.occurrence != thread.screw.occurrence &&
-          std::abs(dot(seat->axis.along, thread.axis.along)) <= kSquare &&
-          end_reaches(look, thread, *seat)) {
-        holds.push_back({thread.hole.occurrence, seat->shaft.occurrence, HeldBy::thread, true, true,
-                         fmt::format("set screw {}", thread.size)});
+          is_across(seat->axis.along, thread.axis.along) && end_reaches(look, thread, *seat)) {
+        joints.push_back({thread.hole.occurrence,
+                          seat->shaft.occurrence,
+                          JointKind::screw,
+                          Certainty::certain,
+                          true,
+                          true,
+                          {thread.hole, thread.screw},
+                          {},
+                          fmt::format("set screw {}", thread.size)});
       }
     }
   }
-  return holds;
 }
 
 }  // namespace spotblue

@@ -3,15 +3,16 @@
 
 #include <vector>
 
-#include "group/joints/groups.hpp"
+#include "group/match/declared.hpp"
+#include "spotblue/group/joint.hpp"
 
 namespace spotblue {
 
 /// Parts that lie in a chain of touching faces or cones between the two parts of a thread, each
-/// joined to the part that is screwed on.
-[[nodiscard]] std::vector<Hold> clamp_holds(const DeclaredJob& declared);
+/// with the part that is screwed on: the screw closes the loop.
+void add_clamp_joints(const DeclaredJob& declared, std::vector<Joint>& joints);
 
-/// Parts held to a shaft in their bore by a screw from the side.
-[[nodiscard]] std::vector<Hold> side_screw_holds(const DeclaredJob& declared);
+/// Parts with the shaft in their bore that a screw from the side reaches.
+void add_side_screw_joints(const DeclaredJob& declared, std::vector<Joint>& joints);
 
 }  // namespace spotblue

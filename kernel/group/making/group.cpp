@@ -1,7 +1,5 @@
 #include "spotblue/group/group.hpp"
 
-#include <fmt/format.h>
-
 #include <map>
 #include <utility>
 
@@ -11,7 +9,6 @@ namespace spotblue {
 namespace {
 
 std::vector<Body> bodies_of(const WorkedGroup& worked) {
-  const DeclaredJob& declared = worked.declared;
   const Groups& groups = worked.joints;
   const Turns& turns = worked.turns;
   std::vector<Body> bodies;
@@ -25,12 +22,6 @@ std::vector<Body> bodies_of(const WorkedGroup& worked) {
     body.parts.push_back(i);
     if (const auto& turn = turns.of.at(i)) {
       body.rpm = turn->rpm;
-    }
-  }
-  for (const Hold& hold : groups.holds) {
-    if (hold.turning) {
-      bodies[number_of.at(groups.turns_with[hold.a])].held_by.push_back(fmt::format(
-          "{} and {}: {}", declared.names.id_of(hold.a), declared.names.id_of(hold.b), hold.why));
     }
   }
   return bodies;
@@ -66,10 +57,12 @@ std::vector<GroupStop> stops_of(const WorkedGroup& worked) {
 }  // namespace
 
 WorkedGroup work_out(DeclaredJob declared) {
-  WorkedGroup worked{std::move(declared), {}, {}, {}, {}};
+  WorkedGroup worked{std::move(declared), {}, {}, {}, {}, {}, {}};
   worked.joints = find_groups(worked.declared);
   worked.turns = find_turns(worked.declared, worked.joints);
   worked.surfaces = surface_sizes(worked.declared);
+  worked.running = find_running(worked.declared, worked.joints, worked.turns, worked.surfaces);
+  worked.thrust_faces = find_thrust_faces(worked.declared, worked.joints, worked.turns);
   // What was not looked at may be what stops a part.
   if (worked.declared.look->not_looked_at.empty()) {
     worked.plays = find_body_plays(worked.declared, worked.joints, worked.turns);
@@ -80,6 +73,10 @@ WorkedGroup work_out(DeclaredJob declared) {
 Group group_of(const WorkedGroup& worked) {
   Group group;
   group.bodies = bodies_of(worked);
+  group.joints = worked.joints.joints;
+  group.turning = worked.running.bodies;
+  group.bearings = worked.running.bearings;
+  group.thrust_faces = worked.thrust_faces;
   const std::vector<RadialSeat>& seats = worked.declared.look->seats.radial;
   for (std::size_t i = 0; i < seats.size(); ++i) {
     const SurfaceSizes& sizes = worked.surfaces[i];

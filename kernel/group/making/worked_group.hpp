@@ -7,6 +7,8 @@
 #include "group/joints/groups.hpp"
 #include "group/match/declared.hpp"
 #include "group/rings/surface_sizes.hpp"
+#include "group/turning/bearings.hpp"
+#include "group/turning/thrust_faces.hpp"
 #include "group/turning/turns.hpp"
 #include "spotblue/group/group.hpp"
 
@@ -17,7 +19,9 @@ struct WorkedGroup {
   Groups joints;
   Turns turns;
   std::vector<SurfaceSizes> surfaces;  ///< by radial seat
-  BodyPlays plays;                     ///< empty where not all was looked at
+  Running running;
+  std::vector<ThrustFace> thrust_faces;
+  BodyPlays plays;  ///< empty where not all was looked at
 };
 
 /// Points into the job and the look that were declared.

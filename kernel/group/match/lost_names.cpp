@@ -72,6 +72,16 @@ class Sieve {
     });
   }
 
+  void turning(std::vector<Turning>& entries) {
+    std::erase_if(entries, [this](const Turning& entry) {
+      std::vector<Spoken> spoken{{"part", &entry.part, why_no_part(entry.part)}};
+      if (!entry.at.empty()) {
+        spoken.push_back({"at", &entry.at, why_no_feature(entry.at)});
+      }
+      return is_lost("turning", entry.line, spoken);
+    });
+  }
+
   [[nodiscard]] std::vector<LostName> lost() { return std::move(lost_); }
 
  private:
@@ -186,7 +196,7 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   sieve.features("tapers", job.tapers, {{"hole", &TaperWant::hole}, {"shaft", &TaperWant::shaft}});
   sieve.parts("allow", job.allowed,
               {{"between", &AllowedOverlap::a}, {"between", &AllowedOverlap::b}});
-  sieve.parts("turning", job.turning, {{"part", &Turning::part}});
+  sieve.turning(job.turning);
   sieve.parts("joins", job.joins, {{"between", &Join::a}, {"between", &Join::b}});
   sieve.parts("keep_off", job.keep_off, {{"between", &KeepOff::a}, {"between", &KeepOff::b}});
   sieve.features("surfaces", job.surfaces, {{"feature", &Surface::feature}});

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <map>
+#include <tuple>
 
 #include "group/joints/groups.hpp"
 
@@ -31,8 +32,22 @@ void merge(const Job& job, const Turning& entry, Turn& into) {
     }
     known = known ? known : value;
   };
+  const auto place = [](const Turning& of) { return std::tie(of.at, of.out, of.sharing); };
+  if (entry.load_n && into.loaded != nullptr && place(entry) != place(*into.loaded)) {
+    refuse(job, entry, into.line, "place of its load");
+  }
   take(entry.load_n, into.load_n, "load");
   take(entry.thrust_n, into.thrust_n, "thrust");
+}
+
+void add_load(const Turning& entry, OccurrenceId part, Turn& into) {
+  if (!entry.load_n) {
+    return;
+  }
+  into.loaded = into.loaded == nullptr ? &entry : into.loaded;
+  if (into.loaded == &entry) {
+    into.named.push_back(part);
+  }
 }
 
 }  // namespace
@@ -48,6 +63,7 @@ Turns find_turns(const DeclaredJob& declared, const Groups& groups) {
       if (!fresh) {
         merge(job, entry, known->second);
       }
+      add_load(entry, occurrence, known->second);
     }
   }
   Turns turns;

@@ -16,6 +16,8 @@ struct Turn {
   std::optional<double> load_n;
   std::optional<double> thrust_n;
   std::optional<int> line{};
+  const Turning* loaded = nullptr;    ///< the entry that gives the load; none where none does
+  std::vector<OccurrenceId> named{};  ///< of this body, by that entry
 };
 
 struct Turns {

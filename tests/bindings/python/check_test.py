@@ -43,6 +43,15 @@ class CheckTest(unittest.TestCase):
         for seat, row in zip(group.seats, listed["seat_states"], strict=True):
             self.assertEqual(list(seat.hole_size.free_mm), row["hole_size"]["free_mm"])
             self.assertEqual(seat.pressing, row["pressing"])
+        for joint, row in zip(group.joints, listed["joints"], strict=True):
+            self.assertEqual(joint.kind, row["kind"])
+            self.assertEqual(joint.why, row["why"])
+            self.assertEqual(len(joint.by), len(row["by"]))
+        for bearing, row in zip(group.bearings, listed["bearings"], strict=True):
+            self.assertEqual(bearing.load_n, row.get("load_n"))
+            self.assertEqual(bearing.station_mm, row["station_mm"])
+        self.assertEqual([body.rpm for body in group.turning], [40.0, 60.0, 80.0])
+        self.assertEqual(len(group.thrust_faces), len(listed["thrust_faces"]))
 
     def test_a_group_is_worked_out_of_a_job_and_a_look(self) -> None:
         group = spotblue.make_group(self.result.job, self.result.look)

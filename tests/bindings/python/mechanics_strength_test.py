@@ -168,6 +168,14 @@ class Bearings(unittest.TestCase):
         self.assertAlmostEqual(load.pressure_speed_mpa_m_s / PSI / FT_MIN, 13100, delta=50)
         self.assertIsNone(mechanics.bearing_load(size, size, rpm=500).pressure_mpa)
 
+    def test_a_partial_or_tilted_bearing_is_pressed_harder(self) -> None:
+        # By hand: sin 60 = 0.8660254; 500 + 6 x 15,000/20 = 5000.
+        self.assertAlmostEqual(mechanics.projected_width(40.0, 120.0), 34.641016, places=6)
+        self.assertAlmostEqual(mechanics.edge_load_n(500.0, 15.0, length_mm=20.0), 5000.0)
+        half = mechanics.bearing_load(40.0, 25.0, rpm=60, load_n=866.0254, covered_deg=120.0)
+        assert half.pressure_mpa is not None
+        self.assertAlmostEqual(half.pressure_mpa, 1.0, places=6)
+
     def test_ratios_are_per_diameter(self) -> None:
         sizes = mechanics.BearingSizes(
             diameter_mm=40.0,

@@ -7,6 +7,7 @@
 
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
+#include "spotblue/mechanics/bearing_loads.hpp"
 
 namespace spotblue {
 
@@ -40,6 +41,9 @@ struct Turning {
   std::optional<double> load_n;
   std::optional<double> thrust_n;
   std::optional<int> line{};
+  std::string at{};
+  std::optional<Length> out{};
+  LoadSharing sharing = LoadSharing::by_statics;
 };
 constexpr void describe(auto& fields, const Turning*) {
   fields
@@ -48,9 +52,16 @@ constexpr void describe(auto& fields, const Turning*) {
       .member("part", &Turning::part, "product id or occurrence path")
       .member("rpm", &Turning::rpm, "1/min, more than 0")
       .member("duty", &Turning::duty, "\"no load, slow\", \"intermittent\" or \"continuous\"")
-      .member("load_n", &Turning::load_n, "across the axis, shared by its bearings; >= 0")
+      .member("load_n", &Turning::load_n, "across the axis, carried by its bearings; >= 0")
       .member("thrust_n", &Turning::thrust_n, "along the axis, or None")
-      .member("line", &Turning::line, "of the job file; None in code");
+      .member("line", &Turning::line, "of the job file; None in code")
+      .member("at", &Turning::at,
+              "the feature in whose middle the load acts: \"Crank: bore\"; of another part that "
+              "runs on this one, it comes in there; empty: the middle of the part")
+      .member("out_mm", &Turning::out,
+              "how far past the face that `at` names, negative: into the part; None: at it")
+      .member("sharing", &Turning::sharing,
+              "evenly where more than two bearings are to be taken to share the load alike");
 }
 
 struct Join {

@@ -18,6 +18,22 @@ namespace spotblue {
 [[nodiscard]] SPOTBLUE_EXPORT double projected_pressure_mpa(double load_n, Diameter diameter,
                                                             Length length);
 
+/// Width of a bearing's shadow where it covers the shaft only part of the way round, the load taken
+/// towards the middle of what it covers: diameter x sin(covered/2) under half the way, else the
+/// diameter.
+/// @throws Error bad_input unless diameter > 0 and 0 < covered_deg <= 360.
+/// Source: the chord of an arc.
+[[nodiscard]] SPOTBLUE_EXPORT Length projected_width(Diameter diameter, double covered_deg);
+
+/// The even load that presses a bearing as hard as a load and a moment about its middle press its
+/// harder end, the pressure going in a straight line along it: load + 6 moment/length. Of a load
+/// more than a sixth of the length off the middle, the far end bears on the other side of the bore:
+/// only a bearing that goes all the way round can.
+/// @throws Error bad_input unless load_n >= 0, moment_nm is finite and length > 0.
+/// Source: stress of a rectangle under force and couple, F/A + M/W (any book on the strength of
+/// materials); bearing taken as stiff.
+[[nodiscard]] SPOTBLUE_EXPORT double edge_load_n(double load_n, double moment_nm, Length length);
+
 /// pi x diameter x rpm; in inch units 0.262 x rpm x diameter in ft/min.
 /// @throws Error bad_input unless diameter > 0 and rpm >= 0.
 /// Source: Mott, ch. 16, V = pi D n / 12.
@@ -63,9 +79,11 @@ constexpr void describe(auto& fields, const RunningLoad*) {
       .member("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None")
       .member("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None");
 }
-/// @throws Error bad_input as projected_pressure_mpa and surface_speed_m_s.
+/// @param covered_deg  how far round the bearing goes, as projected_width.
+/// @throws Error bad_input as projected_pressure_mpa, surface_speed_m_s and projected_width.
 [[nodiscard]] SPOTBLUE_EXPORT RunningLoad bearing_load(Diameter diameter, Length length, double rpm,
-                                                       std::optional<double> load_n);
+                                                       std::optional<double> load_n,
+                                                       double covered_deg);
 
 enum class RunningDuty { no_load_slow, intermittent, continuous };
 constexpr auto describe(const RunningDuty*) {
