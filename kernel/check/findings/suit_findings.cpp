@@ -155,9 +155,10 @@ class Suit {
     const Model& model = declared_.look->model;
     const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
     if (feature.kind == FeatureKind::width) {
-      return said::kCutWidth;
+      return said::kSuitCut;
     }
-    return product.cylinders.at(feature.index).side == Side::internal ? said::kBore : said::kTurn;
+    return product.cylinders.at(feature.index).side == Side::internal ? said::kSuitBore
+                                                                      : said::kSuitTurn;
   }
 
   [[nodiscard]] Saying making(const SuitWindow& window) const {
