@@ -84,20 +84,6 @@ double effective_interference_mm(double interference_mm, double rz_hub_um, doubl
   return std::max(0.0, interference_mm - loss * (rz_hub_um + rz_inner_um) / 1000.0);
 }
 
-std::string_view press_surface_text(PressSurface surface) {
-  switch (surface) {
-    case PressSurface::hub_bore:
-      return "the hub's bore";
-    case PressSurface::hub_outside:
-      return "the hub's outside";
-    case PressSurface::inner_outside:
-      return "the inner part's outside";
-    case PressSurface::inner_bore:
-      break;
-  }
-  return "the inner part's bore";
-}
-
 PressState press_fit(const PressFit& fit) {
   require_fit(fit);
   PressState total;

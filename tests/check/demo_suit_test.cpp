@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <set>
+#include <string>
 
 #include "spotblue/check/judge_job.hpp"
 #include "spotblue/geometry/mockup_write.hpp"
@@ -74,6 +76,26 @@ TEST_F(PlanB, TheOutsideSuitsTheWheel) {
   expect_range(finding.found, "made_first", 38.034, 38.067);
   EXPECT_LE(38.034, number(finding.wanted, "size_min_mm") + 1e-9);
   EXPECT_GE(38.067, number(finding.wanted, "size_max_mm") - 1e-9);
+}
+
+TEST_F(PlanB, InInchesIsToldWithNothingMetric) {
+  job.unit = LengthUnit::inch;
+  int told = 0;
+  for (const Finding& finding : judge_job(job, *look_)) {
+    const std::set<std::string> kinds{"make to suit",  "press fit", "stock",
+                                      "shaft section", "keep off",  "way in"};
+    if (kinds.contains(finding.kind)) {
+      ++told;
+      EXPECT_EQ(test::metric_in(finding), "") << finding.id;
+    }
+  }
+  EXPECT_GT(told, 5);
+}
+
+TEST_F(PlanB, TheBoreSaysToWhatItIsBoredAndWhatPressingLeaves) {
+  EXPECT_THAT(text_of(bore().advice), ::testing::StartsWith("bore the Flanged bush 29.0"));
+  EXPECT_THAT(text_of(bore().advice),
+              ::testing::HasSubstr("before it is pressed in (then 28.993 to 29.041 mm)"));
 }
 
 TEST_F(PlanB, TheBoreClosesByWhatTheHandCalculationSays) {

@@ -47,10 +47,6 @@ Args:
 Returns: mm.
 Raises: BadInputError naming the argument out of range.)");
   bind_press_values(module);
-  module.def(
-      "press_surface_text",
-      [](PressSurface surface) { return std::string(press_surface_text(surface)); },
-      py::arg("surface"), "The surface in words: the hub's bore.");
   module.def("press_fit", &press_fit, py::arg("fit"),
              R"(Pressure, stresses, force, hold and change of size of a press fit, elastic.
 

@@ -36,11 +36,24 @@ void add_sizes(Finding& finding, const PressCase& pressed) {
              Length::mm(effective_mm(pressed, FitEnd::tightest))});
 }
 
+const Said& surface_said(PressSurface surface) {
+  switch (surface) {
+    case PressSurface::hub_bore:
+      return said::kHubBore;
+    case PressSurface::hub_outside:
+      return said::kHubOutside;
+    case PressSurface::inner_outside:
+      return said::kInnerOutside;
+    case PressSurface::inner_bore:
+      break;
+  }
+  return said::kInnerBore;
+}
+
 void add_part(Finding& finding, const std::string& part, const Governing& worst) {
   finding.found.push_back({part + "_hoop", megapascals(worst.stress.hoop_mpa)});
   finding.found.push_back({part + "_equivalent", megapascals(worst.stress.equivalent_mpa)});
-  finding.found.push_back(
-      {part + "_worst_at", say(said::kAsItIs, press_surface_text(worst.surface))});
+  finding.found.push_back({part + "_worst_at", surface_said(worst.surface)});
   if (worst.utilisation) {
     finding.found.push_back({part + "_utilisation", percent(100.0 * *worst.utilisation)});
     finding.margin.push_back({part + "_utilisation", percent(100.0 * (1.0 - *worst.utilisation))});
@@ -117,7 +130,7 @@ void judge_part(Reasons& reasons, const DeclaredJob& declared, const PressCase& 
   const double share = effective / effective_mm(pressed, FitEnd::tightest);
   const bool gives_way = *worst.utilisation * share > 1.0;
   reasons.add(gives_way ? Outcome::nonconforming : Outcome::undecided,
-              say(said::kGivesWay, part, press_surface_text(worst.surface),
+              say(said::kGivesWay, part, Saying(surface_said(worst.surface)),
                   Figure{100.0 * *worst.utilisation}) +
                   say(said::kEnoughInterference, enough_interference(pressed, *worst.utilisation)));
 }

@@ -13,6 +13,10 @@ inline constexpr Said kGoesRoundOnly{"press-round-only",
                                      "the seat goes round {} only: no whole ring to press"};
 inline constexpr Said kWallNotKnown{"press-wall-not-known", "the wall of {} is not known"};
 
+inline constexpr Said kHubBore{"press-at-hub-bore", "the hub's bore"};
+inline constexpr Said kHubOutside{"press-at-hub-outside", "the hub's outside"};
+inline constexpr Said kInnerOutside{"press-at-inner-outside", "the inner part's outside"};
+inline constexpr Said kInnerBore{"press-at-inner-bore", "the inner part's bore"};
 inline constexpr Said kNoStrength{"press-no-strength", "no strength is known for {}"};
 inline constexpr Said kGivesWay{"press-gives-way",
                                 "{} gives way at {}: {} percent of its strength is used"};

@@ -11,7 +11,6 @@
 /// turning speed, edges, keyways (they cut hold and raise stress), creep.
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 #include "spotblue/base/export.hpp"
@@ -73,8 +72,6 @@ constexpr auto describe(const PressSurface*) {
   return words("The four surfaces that can give way.", "hub bore", "hub outside", "inner outside",
                "inner bore");
 }
-/// "the hub's bore".
-[[nodiscard]] SPOTBLUE_EXPORT std::string_view press_surface_text(PressSurface surface);
 
 struct StretchState {
   double pressure_mpa = 0.0;
