@@ -21,11 +21,12 @@ struct Runner {
   std::string_view verb;
   ExitCode (*run)(const Given&);
 };
-constexpr std::array<Runner, 5> kRunners{{{"model", run_model},
+constexpr std::array<Runner, 6> kRunners{{{"model", run_model},
                                           {"look", run_look},
                                           {"draft", run_draft},
                                           {"check", run_check},
-                                          {"compare", run_compare}}};
+                                          {"compare", run_compare},
+                                          {"materials", run_materials}}};
 
 // "press.step" or "a.toml, b.toml".
 std::string files_in(const Given& given) {

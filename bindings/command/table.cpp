@@ -143,12 +143,20 @@ constexpr std::array<Option, 8> kWhichOptions{{
     {"--json", Takes::nothing, "", "as JSON, always in mm"},
 }};
 
+constexpr std::array<Use, 1> kMaterialsUses{{
+    {"", "which materials jobs may name, and what is taken of each"},
+}};
+constexpr std::array<Option, 2> kMaterialsOptions{{
+    {"--unit", Takes::unit, kUnitShown, "show them in N and mm, or in pounds and inches"},
+    kOutput,
+}};
+
 constexpr std::array<Option, 2> kProgramOptions{{
     {"--help", Takes::nothing, "", "what the program or a verb takes, with examples"},
     {"--version", Takes::nothing, "", "its version, and that of Open CASCADE"},
 }};
 
-constexpr std::array<Verb, 7> kVerbs{{
+constexpr std::array<Verb, 8> kVerbs{{
     {"model", DoneBy::kernel, "make STEP solids from caliper sizes", kModelUses, 2, 2,
      R"(The mock-up file lists parts by their steps, bores, keyseats and holes, in mm or inches, and where
 each stands. OUT.step appears whole or not at all; an older one is replaced. Files that the mock-up
@@ -208,9 +216,10 @@ spotblue check press-with-sizes.step
     {"compare", DoneBy::kernel, "put plans for one repair side by side", kCompareUses, 2, 1000,
      R"(Every plan is checked. A row for each finding that differs or does not conform, with outcome and
 margin for each plan; then what each plan takes: new parts, stock, cuts in parts that have no
-second and the metal they take off ([[cuts]]), press fits, ways in. The last line says which plan
-stands, and what would change that: one without nonconforming findings, of these one without
-undecided ones, of these the one with the widest least margin.
+second and the metal they take off ([[cuts]]), press fits, ways in. The line before the last says
+which plan stands, and what would change that: one without nonconforming findings, of these one
+without undecided ones, of these the one with the widest least margin. The last line has what each
+costs, and by what one of them comes first.
 )",
      kCompareOptions,
      R"(Ends with 0 when a plan has no nonconforming finding, 1 when none is free of them, 2 for bad input, 3
@@ -265,6 +274,14 @@ Best first: no cut before a cut, a wide margin before a narrow one, a small cut 
      R"(spotblue which shelf/manifest.shelf.db --hole 38.012 --hole-fit H7/s6
 spotblue which shelf/manifest.shelf.db --hole 38.012 --hole-fit H7/s6 --cut 0.5
 spotblue which shelf/manifest.shelf.db --hole 38 --hole-fit H7/s6 --shaft 29 --shaft-fit H8/f7
+)"},
+    {"materials", DoneBy::kernel, "list the materials that jobs may name", kMaterialsUses, 0, 0,
+     R"(Stiffness, expansion and strength are typical or least values: they serve to compare and to warn. A
+material that is not there goes into [[materials]] of the job.
+)",
+     kMaterialsOptions, "Ends with 0.\n",
+     R"(spotblue materials
+spotblue materials --unit in
 )"},
 }};
 

@@ -24,6 +24,7 @@ ExitCode run_look(const Given& given);
 ExitCode run_draft(const Given& given);
 ExitCode run_check(const Given& given);
 ExitCode run_compare(const Given& given);
+ExitCode run_materials(const Given& given);
 
 /// Loads the module library and runs the verb there.
 /// @throws Error file_access when the library is not beside the program or of another build.

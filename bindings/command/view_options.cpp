@@ -26,7 +26,7 @@ std::optional<double> number_of(const Given& given, const char* option) {
 }  // namespace
 
 ViewOptions view_options(const Given& given) {
-  return {.file = given.operands.front(),
+  return {.file = given.operands.empty() ? std::string() : given.operands.front(),
           .output = given.text("--output"),
           .unit = given.text("--unit"),
           .json = given.has("--json"),

@@ -23,7 +23,7 @@ struct ViewOptions {
   Outside outside = Outside::refused;
 };
 
-/// The first operand and what of these options was given.
+/// The first operand, where there is one, and what of these options was given.
 [[nodiscard]] ViewOptions view_options(const Given& given);
 
 /// What --allow-outside says.

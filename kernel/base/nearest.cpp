@@ -51,4 +51,12 @@ std::string nearest_word(std::string_view word, std::span<const std::string> kno
   return best;
 }
 
+std::string likely_word(std::string_view word, std::span<const std::string> known) {
+  std::string nearest = nearest_word(word, known);
+  const std::size_t most = std::max<std::size_t>(1, word.size() / 4);
+  word = word.substr(0, kMostCompared);
+  const bool likely = edits(word, std::string_view(nearest).substr(0, kMostCompared)) <= most;
+  return likely ? nearest : std::string();
+}
+
 }  // namespace spotblue

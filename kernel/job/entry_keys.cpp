@@ -59,8 +59,9 @@ Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit u
 double read_number(const TomlTable& entry, std::string_view key, Interval range) {
   const double value = entry.number(key);
   if (!(value >= range.low) || !(value <= range.high)) {
-    throw entry.error(key, fmt::format("need {} to {}, got {}", range.low, range.high, value),
-                      "check the number and its unit");
+    throw entry.error(
+        key, fmt::format("need {:.6g} to {:.6g}, got {:.6g}", range.low, range.high, value),
+        "check the number and its unit");
   }
   return value;
 }
@@ -140,6 +141,45 @@ std::size_t read_choice(const TomlTable& entry, std::string_view key, std::strin
                     nearest_word(text, std::vector<std::string>(known.begin(), known.end()))));
   }
   return static_cast<std::size_t>(found - known.begin());
+}
+
+namespace {
+
+std::string key_of(std::string_view name, const UnitKey& unit) {
+  return fmt::format("{}{}", name, unit.ending);
+}
+
+}  // namespace
+
+std::optional<double> find_in_units(const TomlTable& entry, std::string_view name,
+                                    std::span<const UnitKey> units, Interval range) {
+  std::optional<double> value;
+  std::string by;
+  for (const UnitKey& unit : units) {
+    const std::string key = key_of(name, unit);
+    const auto in_unit = [&unit](double of_first) {
+      return (of_first - unit.of_none) / unit.of_one;
+    };
+    const auto given = find_number(entry, key, {in_unit(range.low), in_unit(range.high)});
+    if (!given) {
+      continue;
+    }
+    if (value) {
+      throw entry.error(key, fmt::format("{} is given by {} already", name, by),
+                        "keep one of the two");
+    }
+    value = unit.of_none + *given * unit.of_one;
+    by = key;
+  }
+  return value;
+}
+
+double read_in_units(const TomlTable& entry, std::string_view name, std::span<const UnitKey> units,
+                     Interval range) {
+  if (const auto value = find_in_units(entry, name, units, range)) {
+    return *value;
+  }
+  throw entry.missing(key_of(name, units.front()));
 }
 
 }  // namespace spotblue

@@ -1,6 +1,8 @@
 #pragma once
 // Small readings that several lists of the job file share.
 
+#include <array>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -31,6 +33,8 @@ class FirstUse {
 [[nodiscard]] Length read_tolerance(const TomlTable& entry, std::string_view key, LengthUnit unit);
 /// Temperatures that solid metal parts have in service, deg C.
 inline constexpr Interval kTemperatures_c{-200.0, 600.0};
+/// Heights of roughness, Rz, um.
+inline constexpr Interval kHeights_um{0.0, 500.0};
 /// A number within the range.
 [[nodiscard]] double read_number(const TomlTable& entry, std::string_view key, Interval range);
 [[nodiscard]] std::optional<double> find_number(const TomlTable& entry, std::string_view key,
@@ -55,5 +59,34 @@ template <class E>
 [[nodiscard]] E read_word(const TomlTable& entry, std::string_view key, std::string_view text) {
   return static_cast<E>(read_choice(entry, key, text, kWordsOf<E>.all));
 }
+
+/// How a key ends and what 0 and 1 of its unit are in the first one's.
+struct UnitKey {
+  std::string_view ending;
+  double of_one = 1.0;
+  double of_none = 0.0;
+};
+
+// By the definitions of the units: 1 in is 25.4 mm, 1 lb 0.45359237 kg, standard gravity 9.80665
+// m/s2, 0 deg C 32 deg F.
+inline constexpr double kNewtonOfLbf = 4.4482216152605;
+inline constexpr double kMpaOfPsi = 0.00689475729316836;
+inline constexpr std::array<UnitKey, 2> kForces{{{"_n"}, {"_lbf", kNewtonOfLbf}}};
+inline constexpr std::array<UnitKey, 3> kTorques{
+    {{"_nm"}, {"_lb_ft", kNewtonOfLbf * 0.3048}, {"_lb_in", kNewtonOfLbf * 0.0254}}};
+inline constexpr std::array<UnitKey, 2> kTemperatures{{{"_c"}, {"_f", 1.0 / 1.8, -32.0 / 1.8}}};
+inline constexpr std::array<UnitKey, 2> kRoughnesses{{{"_um"}, {"_uin", 0.0254}}};
+inline constexpr std::array<UnitKey, 2> kStrengths{{{"_mpa"}, {"_psi", kMpaOfPsi}}};
+inline constexpr std::array<UnitKey, 2> kModuli{{{"_gpa"}, {"_psi", kMpaOfPsi / 1000.0}}};
+inline constexpr std::array<UnitKey, 2> kExpansions{{{"_um_per_m_k"}, {"_uin_per_in_f", 1.8}}};
+
+/// In the first unit; nothing where no key is there.
+/// @param range  in the first unit; an error tells it in that of the key.
+/// @throws Error bad_input for a number out of range, and for two keys for one number.
+[[nodiscard]] std::optional<double> find_in_units(const TomlTable& entry, std::string_view name,
+                                                  std::span<const UnitKey> units, Interval range);
+/// @throws Error bad_input as find_in_units, and where no key is there.
+[[nodiscard]] double read_in_units(const TomlTable& entry, std::string_view name,
+                                   std::span<const UnitKey> units, Interval range);
 
 }  // namespace spotblue

@@ -34,12 +34,14 @@ Conditions read_conditions(const TomlTable& top, LengthUnit unit) {
   if (!entry) {
     return conditions;
   }
-  conditions.bench_c = find_number(*entry, "bench_c", kTemperatures_c).value_or(conditions.bench_c);
+  conditions.bench_c =
+      find_in_units(*entry, "bench", kTemperatures, kTemperatures_c).value_or(conditions.bench_c);
   // Without a running temperature nothing gets warm: as at the bench, whatever that is.
   conditions.running_c =
-      find_number(*entry, "running_c", kTemperatures_c).value_or(conditions.bench_c);
+      find_in_units(*entry, "running", kTemperatures, kTemperatures_c).value_or(conditions.bench_c);
   read_friction(*entry, conditions);
-  conditions.rz_um = find_number(*entry, "rz_um", {0.0, 500.0}).value_or(conditions.rz_um);
+  conditions.rz_um =
+      find_in_units(*entry, "rz", kRoughnesses, kHeights_um).value_or(conditions.rz_um);
   if (entry->has("slip_clearance")) {
     conditions.slip_clearance = read_tolerance(*entry, "slip_clearance", unit);
   }

@@ -49,8 +49,8 @@ Cut read_cut(const TomlTable& entry, LengthUnit unit) {
   if (entry.has("mate_corner")) {
     cut.mate_corner = read_tolerance(entry, "mate_corner", unit);
   }
-  cut.torque_nm = find_number(entry, "torque_nm", moments_nm);
-  cut.bending_nm = find_number(entry, "bending_nm", moments_nm);
+  cut.torque_nm = find_in_units(entry, "torque", kTorques, moments_nm);
+  cut.bending_nm = find_in_units(entry, "bending", kTorques, moments_nm);
   entry.refuse_unknown();
   return cut;
 }

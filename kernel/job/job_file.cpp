@@ -59,17 +59,18 @@ void require_known_materials(const TomlTable& top, const Job& job) {
     const bool own =
         std::any_of(job.materials.begin(), job.materials.end(),
                     [&name](const OwnMaterial& material) { return material.name == name; });
-    if (name.empty() || own || find_material(name) != nullptr) {
+    if (name.empty() || own || find_material(name) != nullptr || is_soft_material(name)) {
       continue;
     }
     std::vector<std::string> known(material_names().begin(), material_names().end());
     for (const OwnMaterial& material : job.materials) {
       known.push_back(material.name);
     }
-    throw entries.at(i).error(
-        "material", fmt::format("\"{}\" is no known material", name),
-        fmt::format("did you mean \"{}\"? A material of your own goes into [[materials]]",
-                    nearest_word(name, known)));
+    const std::string likely = likely_word(name, known);
+    throw entries.at(i).error("material", fmt::format("\"{}\" is no known material", name),
+                              (likely.empty() ? "spotblue materials lists those known."
+                                              : fmt::format("did you mean \"{}\"?", likely)) +
+                                  " A material of your own goes into [[materials]]");
   }
 }
 

@@ -72,7 +72,7 @@ std::vector<Surface> read_surfaces(const TomlTable& top, LengthUnit unit) {
     surface.line = entry.line();
     (void)read_feature(entry, "feature", unit, turned);
     surface.feature = entry.text("feature");
-    surface.rz_um = read_number(entry, "rz_um", {0.0, 500.0});
+    surface.rz_um = read_in_units(entry, "rz", kRoughnesses, kHeights_um);
     entry.refuse_unknown();
     features.note(entry, "feature", surface.feature);
     surfaces.push_back(surface);

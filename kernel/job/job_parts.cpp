@@ -46,7 +46,7 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
     throw entry.error("irreplaceable", "a part still to make is not irreplaceable",
                       "drop one of irreplaceable and state = \"to make\"");
   }
-  part.running_c = find_number(entry, "running_c", kTemperatures_c);
+  part.running_c = find_in_units(entry, "running", kTemperatures, kTemperatures_c);
   part.springs = entry.find_flag("springs").value_or(false);
   if (const auto stock = entry.find_table("stock")) {
     part.stock = read_stock(*stock, unit);
@@ -55,28 +55,22 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   return part;
 }
 
-double read_positive(const TomlTable& entry, std::string_view key, double below) {
-  const double value = entry.number(key);
-  if (!(value > 0.0) || !(value < below)) {
-    throw entry.error(key, fmt::format("need more than 0 and less than {}, got {}", below, value),
-                      "check the number and the unit in the key's name");
-  }
-  return value;
-}
+// More than 0: a material without strength or stiffness is none.
+constexpr Interval kStrengths_mpa{1e-3, 1e4};
+constexpr Interval kModuli_gpa{1e-6, 1500.0};
+constexpr Interval kRatios{1e-3, 0.4999};
+constexpr Interval kExpansions_um_per_m_k{1e-3, 500.0};
 
 OwnMaterial read_material(const TomlTable& entry) {
   OwnMaterial material;
   material.line = entry.line();
   material.name = entry.text("name");
-  material.youngs_modulus_gpa = read_positive(entry, "youngs_modulus_gpa", 1500.0);
-  material.poisson_ratio = read_positive(entry, "poisson_ratio", 0.5);
-  material.expansion_um_per_m_k = read_positive(entry, "expansion_um_per_m_k", 500.0);
-  if (entry.has("yield_mpa")) {
-    material.yield_mpa = read_positive(entry, "yield_mpa", 10'000.0);
-  }
-  if (entry.has("tensile_mpa")) {
-    material.tensile_mpa = read_positive(entry, "tensile_mpa", 10'000.0);
-  }
+  material.youngs_modulus_gpa = read_in_units(entry, "youngs_modulus", kModuli, kModuli_gpa);
+  material.poisson_ratio = read_number(entry, "poisson_ratio", kRatios);
+  material.expansion_um_per_m_k =
+      read_in_units(entry, "expansion", kExpansions, kExpansions_um_per_m_k);
+  material.yield_mpa = find_in_units(entry, "yield", kStrengths, kStrengths_mpa);
+  material.tensile_mpa = find_in_units(entry, "tensile", kStrengths, kStrengths_mpa);
   entry.refuse_unknown();
   return material;
 }

@@ -21,8 +21,8 @@ Turning read_turning_entry(const TomlTable& entry, LengthUnit unit) {
   turning.part = entry.text("part");
   turning.rpm = read_number(entry, "rpm", {1e-3, 1e5});
   turning.duty = read_word<Duty>(entry, "duty", entry.text("duty"));
-  turning.load_n = find_number(entry, "load_n", kLoads_n);
-  turning.thrust_n = find_number(entry, "thrust_n", kLoads_n);
+  turning.load_n = find_in_units(entry, "load", kForces, kLoads_n);
+  turning.thrust_n = find_in_units(entry, "thrust", kForces, kLoads_n);
   turning.at = entry.find_text("at").value_or("");
   turning.out = entry.find_length("out", unit);
   if (turning.out && turning.at.empty()) {

@@ -67,7 +67,7 @@ RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2, double rpm,
 
 Length least_band(const ThrustRing& ring) {
   require_face(ring);
-  return std::max(Length::mm(2.0), 0.05 * ring.outer.length());
+  return std::max(kLeastBand, 0.05 * ring.outer.length());
 }
 
 }  // namespace spotblue

@@ -24,7 +24,7 @@ class CompareText {
       : comparison_(comparison), plans_(plans), style_(style), paint_(style.colour) {}
 
   [[nodiscard]] std::string text() const {
-    return fitted_text(heading() + findings() + costs() + verdict(), style_.width);
+    return fitted_text(heading() + findings() + costs() + verdict() + in_short(), style_.width);
   }
 
  private:
@@ -179,6 +179,44 @@ class CompareText {
           counted(static_cast<std::size_t>(cost.outcomes.undecided), "finding", "findings"));
     }
     return text + "; " + in_the_way() + '\n';
+  }  // What each plan costs in one line, and by what the choice is made.
+  [[nodiscard]] std::string in_short() const {
+    std::vector<std::string> plans;
+    for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+      const PlanCost& cost = comparison_.plans[plan];
+      const std::size_t cuts = cost.cuts_in_irreplaceable.size() + cost.other_cuts.size();
+      plans.push_back(
+          fmt::format("{} takes {} {}3 off irreplaceable parts, {} and {}", number(plan),
+                      volume_cell(cost.removed_mm3, style_.unit), unit_name(style_.unit),
+                      counted(cost.new_parts.size(), "new part", "new parts"),
+                      counted(cuts + cost.presses, "cut or press fit", "cuts and press fits")));
+    }
+    return fmt::format("{}; {}\n", fmt::join(plans, "; "), decided_by());
+  }
+
+  [[nodiscard]] std::string decided_by() const {
+    if (!comparison_.best) {
+      return "not decided: each has something nonconforming or was not judged whole";
+    }
+    const auto all = [this](const auto& is) {
+      for (std::size_t plan = 0; plan < plans_.size(); ++plan) {
+        if (plan != *comparison_.best && !is(comparison_.plans[plan])) {
+          return false;
+        }
+      }
+      return true;
+    };
+    const auto fails = [](const PlanCost& plan) {
+      return !plan.whole || plan.outcomes.nonconforming > 0;
+    };
+    const bool open = comparison_.plans[*comparison_.best].outcomes.undecided > 0;
+    const auto is_open = [&](const PlanCost& plan) {
+      return fails(plan) || (!open && plan.outcomes.undecided > 0);
+    };
+    return fmt::format("{} comes first {}", number(*comparison_.best),
+                       all(fails)     ? "as the only one with nothing nonconforming"
+                       : all(is_open) ? "as the only one with nothing open"
+                                      : "by its least margin");
   }
 
   [[nodiscard]] std::string in_the_way() const {

@@ -46,7 +46,25 @@ struct QuantityRow {
   std::array<Cell, 3> cells;  // wanted, found, margin
 };
 
+struct Label {
+  std::string_view name, words;
+};
+// Where a machinist says it otherwise than the key does.
+constexpr std::array<Label, 8> kLabels{{{"hub_utilisation", "hub strength used"},
+                                        {"inner_utilisation", "inner strength used"},
+                                        {"blind_spots", "not allowed for"},
+                                        {"engaged", "length together"},
+                                        {"coverage", "touches round"},
+                                        {"root_sum_square", "by chance"},
+                                        {"by_lot", "random assemblies"},
+                                        {"overlap_most", "allowed overlap"}}};
+
 std::string words_of(const std::string& name) {
+  const auto* const label = std::find_if(kLabels.begin(), kLabels.end(),
+                                         [&](const Label& one) { return one.name == name; });
+  if (label != kLabels.end()) {
+    return std::string(label->words);
+  }
   std::string words = name;
   std::replace(words.begin(), words.end(), '_', ' ');
   return words;

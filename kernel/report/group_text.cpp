@@ -2,11 +2,13 @@
 
 #include <fmt/format.h>
 
+#include "report/measure_text.hpp"
 #include "report/model_names.hpp"
 #include "report/text_paint.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -56,8 +58,9 @@ class GroupText {
       table.add({names_.feature(bearing.hole), names_.feature(bearing.shaft),
                  fmt::format("{:g} rpm", bearing.rpm), length(bearing.station),
                  length(bearing.length),
-                 bearing.load_n ? fmt::format("{:.4g} N", *bearing.load_n) : "not known",
-                 (perhaps ? "perhaps, it may be pressed; " : "") + shown_text(bearing.how)});
+                 bearing.load_n ? measure_text(newtons(*bearing.load_n), style_.unit) : "not known",
+                 (perhaps ? "perhaps, it may be pressed; " : "") +
+                     shown_text(text_of(bearing.how, style_.unit))});
     }
     return section(fmt::format("Bearings, lengths in {}", unit_word(style_.unit)), table);
   }
@@ -67,7 +70,9 @@ class GroupText {
     for (const ThrustFace& face : group_.thrust_faces) {
       table.add({names_.feature(face.a), names_.feature(face.b), fmt::format("{:g} rpm", face.rpm),
                  length(face.gap),
-                 face.certainty == Certainty::perhaps ? "perhaps: " + shown_text(face.why) : ""});
+                 face.certainty == Certainty::perhaps
+                     ? "perhaps: " + shown_text(text_of(face.why, style_.unit))
+                     : ""});
     }
     return section(fmt::format("Thrust faces, gaps in {}", unit_word(style_.unit)), table);
   }
@@ -101,7 +106,8 @@ class GroupText {
                 const SizeStates& size) const {
     table.add({names_.feature(surface), std::string(word_of(pressing)), range(size.free),
                size.assembled ? range(*size.assembled) : "not known",
-               size.running ? range(*size.running) : "not known", shown_text(size.unknown)});
+               size.running ? range(*size.running) : "not known",
+               shown_text(text_of(size.unknown, style_.unit))});
   }
 
   [[nodiscard]] std::string length(double mm) const {

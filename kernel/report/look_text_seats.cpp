@@ -44,7 +44,7 @@ std::string radial_remark(const RadialSeat& seat, LengthUnit unit) {
   }
   constexpr double kFullTurn = 2.0 * std::numbers::pi - 1e-6;
   if (seat.coverage < kFullTurn) {
-    say(fmt::format("covers {:.0f} deg", degrees(seat.coverage)));
+    say(fmt::format("touches {:.0f} deg round", degrees(seat.coverage)));
   }
   return remark;
 }
@@ -59,7 +59,7 @@ std::string radial_table(const TextContext& c, const std::vector<const RadialSea
                    {"off axis", Align::right},
                    {"tilt deg", Align::right},
                    {"least gap", Align::right},
-                   {"engaged", Align::right},
+                   {"together", Align::right},
                    {""}});
   const double same = c.look.settings.seats.same_length_mm;
   for (const RadialSeat* seat : seats) {
@@ -102,7 +102,7 @@ std::string taper_table(const TextContext& c, const std::vector<const TaperSeat*
                    {"off axis", Align::right},
                    {"tilt deg", Align::right},
                    {"at dia", Align::right},
-                   {"engaged", Align::right}});
+                   {"together", Align::right}});
   for (const TaperSeat* seat : seats) {
     table.add({c.names.feature(seat->hole), c.names.feature(seat->shaft),
                angle_cell(seat->hole_half_angle), angle_cell(seat->shaft_half_angle),
@@ -119,7 +119,7 @@ std::string thread_table(const TextContext& c, const std::vector<const Thread*>&
                    {"thread"},
                    {"hole", Align::right},
                    {"screw", Align::right},
-                   {"engaged", Align::right}});
+                   {"together", Align::right}});
   for (const Thread* thread : threads) {
     table.add({c.names.feature(thread->hole), c.names.feature(thread->screw), thread->size,
                length_cell(thread->hole_diameter, c.unit),
@@ -154,7 +154,7 @@ std::string line_heading(const TextContext& c, const std::vector<std::size_t>& a
     heading += fmt::format(" and {} more alike, x {}", count_text(alike.size() - 1),
                            count_text(alike.size()));
   }
-  std::string text = c.paint.heading(heading) + fmt::format(", {}{} through {}\n  joins ",
+  std::string text = c.paint.heading(heading) + fmt::format(", {}{} through {}\n  on this line ",
                                                             alike.size() > 1 ? "the first " : "",
                                                             direction_text(first.line.along),
                                                             point_text(first.line.at, c.unit));

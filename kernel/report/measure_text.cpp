@@ -53,7 +53,7 @@ double shown_value(const Measure& measure, LengthUnit unit) {
 
 // A press is rated in kN, and in an inch shop in lbf.
 std::string force_text(double newtons, LengthUnit unit) {
-  return unit == LengthUnit::mm && std::abs(newtons) >= 100.0
+  return unit == LengthUnit::mm && std::abs(newtons) >= 1000.0
              ? fmt::format("{:.1f} kN", newtons / 1000.0)
              : fmt::format("{:.0f} {}", shown_value({newtons, Dimension::force}, unit),
                            unit_of(Dimension::force, unit));
@@ -96,8 +96,9 @@ std::string measure_text(const Measure& measure, LengthUnit unit) {
     case Dimension::temperature:
     case Dimension::rotation:
       return with_unit(fmt::format("{:.0f}", shown_value(measure, unit)));
-    case Dimension::angle:
-      return with_unit(fmt::format("{:.3f}", measure.value));
+    case Dimension::angle:  // how far round, or how far askew
+      return with_unit(
+          fmt::format("{:.{}f}", measure.value, std::abs(measure.value) < 10.0 ? 3 : 0));
     case Dimension::share:
       return with_unit(fmt::format("{:.0f}", measure.value));
     case Dimension::number:

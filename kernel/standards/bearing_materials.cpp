@@ -20,64 +20,68 @@ constexpr BearingLimits limits(std::optional<double> pressure, std::optional<dou
 }
 
 constexpr std::string_view kAluminiumBronzeNote =
-    "Chinese handbooks print 20 to 30 MPa, 5 to 8 m/s, 12 to 15 MPa m/s; wants a hard shaft";
+    // 20 to 30 MPa, 5 to 8 m/s, 12 to 15 MPa m/s
+    "Chinese handbooks print otherwise; wants a hard shaft";
 
 // clang-format off
 constexpr std::array<BearingMaterial, 14> kRows = {{
     {"bearing bronze C93200 (SAE 660)", limits(psi(3000), ft_min(750), psi_ft_min(75000)), 260.0,
-     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (75 000 psi ft/min); "
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1; "
      "pressure and speed: bush makers' tables, memory",
-     "temperature ceilings disagree: 260 C (bush makers), 225 C lead bronze (Carvill, "
-     "Mechanical Engineer's Data Handbook, p. 92); a bush maker prints 4000 psi"},
+     // 260 C by bush makers, 225 C for lead bronze by Carvill; a bush maker prints 4000 psi
+     "temperature ceilings disagree: bush makers print a higher one than Carvill, Mechanical "
+     "Engineer's Data Handbook, p. 92; a bush maker prints a greater pressure"},
     {"aluminium bronze C95400", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
-     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (125 000 psi ft/min); "
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1; "
      "pressure and speed: bush makers' tables, memory",
      kAluminiumBronzeNote},
     {"aluminium bronze C95400 TQ50", limits(psi(4000), ft_min(225), psi_ft_min(125000)), 399.0,
      "as aluminium bronze C95400", kAluminiumBronzeNote},
     {"manganese bronze C86300", limits(psi(8000), ft_min(225), psi_ft_min(150000)), 204.0,
-     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (C86200, 150 000 psi "
-     "ft/min); pressure and speed memory",
-     "bush makers print 250 ft/min and 8000 psi: the least stands"},
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1 (C86200); pressure and "
+     "speed memory",
+     // bush makers: 250 ft/min and 8000 psi
+     "bush makers print otherwise: the least stands"},
     {"tin bronze", limits(8.0, 3.0, 15.0), 260.0,
      "Pu and others, Mechanical Design (Beijing), table 12-2 (ZCuSn5Pb5Zn5, memory); Carvill, "
-     "Mechanical Engineer's Data Handbook, p. 92 (260 C)", "ZCuSn10P1 is printed 15 MPa, 10 m/s"},
+     "Mechanical Engineer's Data Handbook, p. 92 (temperature)",
+     "ZCuSn10P1 is printed higher"},
     {"sintered bronze (SAE 841)", limits(psi(2000), ft_min(1200), 0.7), 75.0,
-     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (0.7 MPa m/s, 75 C); pressure and "
-     "speed memory",
-     "Mott, Machine Elements in Mechanical Design, table 16-1 prints 50 000 psi ft/min (1.75 "
-     "MPa m/s); Carvill 30 MPa, 7.5 m/s"},
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (product, temperature); pressure "
+     "and speed memory",
+     // Mott 50 000 psi ft/min; Carvill 30 MPa, 7.5 m/s
+     "Mott, Machine Elements in Mechanical Design, table 16-1, and Carvill print higher"},
     {"grey cast iron A48 class 20", limits(4.0, 2.0, 2.0), 150.0,
-     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250: 4 MPa at 0.5 m/s, "
-     "2 at 1, 1 at 2; memory)",
+     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250; memory)",
      "light loads without shock"},
     {"grey cast iron A48 class 30", limits(4.0, 2.0, 2.0), 150.0,
-     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250: 4 MPa at 0.5 m/s, "
-     "2 at 1, 1 at 2; memory)",
+     "Pu and others, Mechanical Design (Beijing), table 12-2 (HT150 to HT250; memory)",
      "light loads without shock"},
     {"ductile iron A536 65-45-12", limits(12.0, 5.0, 2.5), std::nullopt,
-     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT450-10: 0.5 "
-     "MPa at 5 m/s, 12 MPa at 1 m/s; memory)",
+     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT450-10; "
+     "memory)",
      "the product is the lesser of the two printed"},
     {"ductile iron A536 80-55-06", limits(12.0, 5.0, 2.5), std::nullopt,
-     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT500-7: 0.5 "
-     "MPa at 5 m/s, 12 MPa at 1 m/s; memory)",
+     "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals (QT500-7; "
+     "memory)",
      "the product is the lesser of the two printed; wants a hardened shaft"},
     {"brass C36000 free cutting", limits(10.0, 1.0, 10.0), 200.0,
      "Cheng (ed.), Handbook of Mechanical Design (Beijing), plain bearing metals "
      "(ZCuZn38Mn2Pb2; memory)",
      "stands in: a cast leaded brass, not C36000 itself"},
     {"tin babbitt", limits(5.5, std::nullopt, psi_ft_min(30000)), 150.0,
-     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (5.5 to 10.3 MPa, 150 C); product: "
-     "Mott, Machine Elements in Mechanical Design, table 16-1 (30 000 psi ft/min)",
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (pressure, temperature); product: "
+     "Mott, Machine Elements in Mechanical Design, table 16-1",
      "the pressure is the lesser printed"},
     {"acetal copolymer (POM-C)", limits(10.0, ft_min(1000), psi_ft_min(3000)), 100.0,
-     "Neale, The Tribology Handbook, A5.1 (10 MPa static, 100 C); speed and product memory, dry",
+     "Neale, The Tribology Handbook, A5.1 (pressure, static, and temperature); speed and product "
+     "memory, dry",
      "creeps under steady load"},
     {"nylon 6/6", limits(7.0, 2.5, psi_ft_min(3000)), 95.0,
-     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (7 MPa, 2.5 m/s, 95 C); product: "
-     "Mott, Machine Elements in Mechanical Design, table 16-1 (3000 psi ft/min)",
-     "Carvill prints 0.875 MPa m/s; swells when wet"},
+     "Carvill, Mechanical Engineer's Data Handbook, p. 92 (pressure, speed, temperature); "
+     "product: Mott, Machine Elements in Mechanical Design, table 16-1",
+     // Carvill: 0.875 MPa m/s
+     "Carvill prints a greater product; swells when wet"},
 }};
 
 constexpr std::array<std::string_view, 9> kJournals = {{

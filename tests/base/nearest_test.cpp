@@ -21,4 +21,15 @@ TEST(NearestWord, TakesNoLongerForNamesWithoutEnd) {
 
 TEST(NearestWord, IsEmptyWhenNothingIsKnown) { EXPECT_EQ(nearest_word("x", {}), ""); }
 
+TEST(LikelyWord, IsWhatWasMistyped) {
+  const std::vector<std::string> known{"gunmetal", "POM", "bronze"};
+  EXPECT_EQ(likely_word("gunmetl", known), "gunmetal");
+  EXPECT_EQ(likely_word("Bronse", known), "bronze");
+}
+
+TEST(LikelyWord, IsNoneWhereTheNearestIsAnotherWord) {
+  EXPECT_EQ(likely_word("PTFE", std::vector<std::string>{"POM", "bronze"}), "");
+  EXPECT_EQ(likely_word("zinc", std::vector<std::string>{"iron"}), "");
+}
+
 }  // namespace spotblue::nearest_test

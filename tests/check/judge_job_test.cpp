@@ -79,7 +79,7 @@ TEST(JudgeJob, TellsOfAnAllowanceThatHidesNothing) {
   const std::vector<Finding> findings = bench.findings();
   ASSERT_EQ(findings.size(), 2U);
   EXPECT_EQ(findings[1].outcome, Outcome::conforming);
-  EXPECT_THAT(text_of(findings[1].basis), HasSubstr("hides nothing"));
+  EXPECT_THAT(text_of(findings[1].basis), HasSubstr("nothing overlaps"));
 }
 
 TEST(JudgeJob, LetsOneOccurrencesFitWinOverItsProducts) {

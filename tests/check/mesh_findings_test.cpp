@@ -248,7 +248,7 @@ TEST_F(MeshFindings, OverlapOfTheBlanksIsAccountedForUpToTheAddenda) {
   const std::vector<Finding> all = bench.findings();
   EXPECT_EQ(all.front().kind, "foul");
   EXPECT_EQ(all.front().outcome, Outcome::conforming);
-  EXPECT_NE(text_of(all.front().basis).find("hides 12.5 mm3"), std::string::npos)
+  EXPECT_NE(text_of(all.front().basis).find("allowed overlap 12.5 mm3"), std::string::npos)
       << text_of(all.front().basis);
   EXPECT_NEAR(number(all.front().wanted, "overlap_most_mm"), 5.0, 1e-9);
 }

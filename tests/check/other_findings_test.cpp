@@ -98,6 +98,31 @@ TEST(TaperFinding, SaysAtWhichEndTheConesBear) {
   EXPECT_EQ(bench.only().outcome, Outcome::conforming);
 }
 
+// Offset 0.02 takes 0.02 x cos 2.86 deg = 0.01998 of the 0.01 by which the cones press.
+TEST(TaperFinding, OffItsAxisByMoreThanItsInterferenceIsNonconforming) {
+  Bench bench = cone_in_hub(2.86, 2.86);
+  TaperSeat& seat = bench.look.seats.taper.front();
+  seat.gap = -0.01;
+  seat.offset = 0.02;
+  bench.job.tapers.push_back({"Hub: taper bore 20/24", "Stud: taper 20/24", 0.05, {}, 0});
+  const Finding finding = bench.only();
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("out of line by 0.020 mm"));
+  bench.look.seats.taper.front().gap = -0.03;
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
+// Tilt 0.1 deg over 40: 20 x tan 0.1 deg = 0.0349 at the end.
+TEST(TaperFinding, TiltedByMoreThanItsInterferenceIsNonconforming) {
+  Bench bench = cone_in_hub(2.86, 2.86);
+  TaperSeat& seat = bench.look.seats.taper.front();
+  seat.gap = -0.03;
+  seat.engaged = 40.0;
+  seat.tilt = 0.1 * std::numbers::pi / 180.0;
+  bench.job.tapers.push_back({"Hub: taper bore 20/24", "Stud: taper 20/24", 0.05, {}, 0});
+  EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
+}
+
 Bench faces(double gap) {
   Bench bench;
   const FeatureRef a = bench.face(bench.part("Bush"), "face 60", 0.0, 1.0);
@@ -115,6 +140,13 @@ TEST(AxialFinding, IsUndecidedWhenNothingIsDeclared) {
   EXPECT_EQ(faces(0.2).only().outcome, Outcome::undecided);
 }
 
+TEST(AxialFinding, AsksNothingOfFacesThatTouchAndAreHeldTogether) {
+  Bench bench = faces(0.0);
+  EXPECT_EQ(bench.only().outcome, Outcome::undecided);
+  bench.job.joins.push_back({"Bush", "Washer", "screw", 0});
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
 TEST(AxialFinding, DoesNotConformWhenFacesOverlap) {
   const Finding finding = faces(-0.15).only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
@@ -126,7 +158,8 @@ TEST(AxialFinding, ConformsWhenTheOverlapIsAllowedAndSaysWhatItHides) {
   bench.job.allowed.push_back({"Bush", "Washer", "soft washer", Length::mm(0.2), 9});
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(text_of(finding.basis), AllOf(HasSubstr("soft washer"), HasSubstr("hides 0.150 mm")));
+  EXPECT_THAT(text_of(finding.basis),
+              AllOf(HasSubstr("soft washer"), HasSubstr("allowed overlap 0.150 mm")));
   bench.job.allowed.front().depth = Length::mm(0.1);
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }
@@ -181,14 +214,14 @@ TEST(FoulFinding, DoesNotConformAndGivesVolumeAndDepth) {
   EXPECT_EQ(finding.id, "foul-1");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(finding.found, "volume_mm3"), 12.5, kNear);
-  EXPECT_THAT(text_of(finding.advice), HasSubstr("12.5 mm3, 0.400 mm deep"));
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("fouls by 0.400 mm, 12.5 mm3 shared"));
 }
 
 TEST(FoulFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
   const Finding finding = two_parts(0.4, "press fit off axis").only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(text_of(finding.advice),
-              HasSubstr("0.400 mm deep, beyond what such a seat may overlap: true"));
+              HasSubstr("12.5 mm3 shared, beyond what such a seat may overlap: true"));
 }
 
 TEST(FoulFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
@@ -197,7 +230,7 @@ TEST(FoulFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
   EXPECT_THAT(text_of(finding.basis),
-              AllOf(HasSubstr("squeezed on purpose"), HasSubstr("hides 12.5 mm3")));
+              AllOf(HasSubstr("squeezed on purpose"), HasSubstr("allowed overlap 12.5 mm3")));
   bench.job.allowed.front().depth = Length::mm(0.3);
   EXPECT_EQ(bench.only().outcome, Outcome::nonconforming);
 }

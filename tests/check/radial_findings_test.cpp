@@ -100,7 +100,8 @@ TEST(RadialFit, DoesNotConformOutsideItsLimitsAndSaysWhichPartMayBeCut) {
 TEST(RadialFit, NamesTheWindowOfThePartStillToMake) {
   const Finding finding = pressed(44.012, 0.004).only();
   EXPECT_EQ(finding.outcome, Outcome::conforming);
-  EXPECT_THAT(text_of(finding.advice), HasSubstr("make Bush: outside 44 44.034 to 44.067 mm"));
+  EXPECT_THAT(text_of(finding.advice),
+              HasSubstr("turn the Bush 44.034 to 44.067 mm (drawn 44 mm)"));
   EXPECT_NEAR(number(finding.wanted, "make_shaft_min_mm"), 44.034, kNear);
   EXPECT_NEAR(number(finding.wanted, "make_shaft_max_mm"), 44.067, kNear);
 }
@@ -109,7 +110,8 @@ TEST(RadialFit, NamesTheWindowOfThePartStillToMake) {
 TEST(RadialFit, DoesNotConformWhenTheClassOfThePartToMakeIsNotEnough) {
   const Finding finding = pressed(44.030, 0.0).only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
-  EXPECT_THAT(text_of(finding.advice), HasSubstr("make Bush: outside 44 44.048 to 44.089 mm"));
+  EXPECT_THAT(text_of(finding.advice),
+              HasSubstr("turn the Bush 44.048 to 44.089 mm (drawn 44 mm)"));
 }
 
 // Bore 44.018 alone leaves -0.041 to -0.025, inside; its +-0.010 alone takes it out.
@@ -132,7 +134,7 @@ TEST(RadialFit, DoesNotConformWhenTheModelIsNotAtBasicSize) {
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(text_of(finding.advice),
-              HasSubstr("model is not at basic size: Bush: outside 44 is 44.05"));
+              HasSubstr("model is not drawn at its nominal size: Bush: outside 44 is 44.05"));
 }
 
 // A bush with its own k6 (44.002 to 44.018) in a fit that wants s6.

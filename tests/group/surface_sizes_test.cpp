@@ -78,7 +78,7 @@ TEST(SurfaceSizes, WithoutAMaterialAPressedSleevesSizeIsNotKnown) {
   sleeved.material("");
   const SeatStates seat = sleeved.seat("Ring");
   EXPECT_FALSE(seat.shaft_size.assembled);
-  EXPECT_THAT(seat.shaft_size.unknown, HasSubstr("no material"));
+  EXPECT_THAT(text_of(seat.shaft_size.unknown), HasSubstr("no material"));
   EXPECT_TRUE(seat.hole_size.assembled);
 }
 
@@ -126,7 +126,7 @@ TEST(SurfaceSizes, OfABushInALongBlockAreNotKnown) {
   sleeved.material("carbon steel 1045");
   const SeatStates seat = sleeved.seat("Sleeve");
   EXPECT_FALSE(seat.hole_size.assembled);
-  EXPECT_THAT(seat.hole_size.unknown, HasSubstr("out of round"));
+  EXPECT_THAT(text_of(seat.hole_size.unknown), HasSubstr("out of round"));
 }
 
 // A stranger's case: make to suit forgot that the sleeve grows.
@@ -165,7 +165,7 @@ TEST(SurfaceSizes, OfAWarmPartWithoutAMaterialTheRunningSizeIsThatOfAnyMaterial)
   EXPECT_NEAR(seat.hole_size.running->low, 40.1, 1e-9);
   EXPECT_NEAR(seat.hole_size.running->high, 40.1 * (1.0 + 40.0 * 2e-4), 1e-9);
   EXPECT_EQ(seat.hole_size.assembled, seat.hole_size.free);
-  EXPECT_THAT(seat.hole_size.unknown, HasSubstr("Ring"));
+  EXPECT_THAT(text_of(seat.hole_size.unknown), HasSubstr("Ring"));
   EXPECT_TRUE(seat.shaft_size.running);
 }
 

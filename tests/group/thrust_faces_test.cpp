@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "spotblue/group/group.hpp"
+#include "spotblue/report/sentence_text.hpp"
 #include "support/bench.hpp"
 
 namespace spotblue::thrust_faces_test {
@@ -39,7 +40,7 @@ TEST(ThrustFaces, ThatLengthsMayLetMeetArePerhaps) {
   const Group group = make_group(bench.job, bench.look);
   ASSERT_EQ(group.thrust_faces.size(), 2U);
   EXPECT_EQ(group.thrust_faces[1].certainty, Certainty::perhaps);
-  EXPECT_THAT(group.thrust_faces[1].why, HasSubstr("hub"));
+  EXPECT_THAT(text_of(group.thrust_faces[1].why), HasSubstr("hub"));
 }
 
 TEST(ThrustFaces, ThatMeetAtOnceAreBoth) {

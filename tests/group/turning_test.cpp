@@ -39,7 +39,8 @@ TEST(Running, ALoadInTheMiddleOfThePartIsCarriedByStaticsAndTheBasisSaysSo) {
   EXPECT_NEAR(group.bearings[1].load_n.value(), 600.0, kNear);
   EXPECT_NEAR(group.turning[0].span.value(), 60.0, kNear);
   EXPECT_NEAR(group.turning[0].load_at.value(), 50.0, kNear);
-  EXPECT_THAT(group.bearings[0].how, HasSubstr("at the middle of Shaft, no place is given"));
+  EXPECT_THAT(text_of(group.bearings[0].how),
+              HasSubstr("at the middle of Shaft, no place is given"));
 }
 
 // 900 N at 130, 60 past the second: 900 x 60/60 lifts the first, 1800 on the second.
@@ -53,7 +54,7 @@ TEST(Running, AnOverhungLoadLiftsTheFarBearing) {
   const Group group = model.group();
   EXPECT_NEAR(group.bearings.at(0).load_n.value(), -900.0, kNear);
   EXPECT_NEAR(group.bearings.at(1).load_n.value(), 1800.0, kNear);
-  EXPECT_THAT(group.turning[0].load_place, HasSubstr("10.000 mm past Shaft: end"));
+  EXPECT_THAT(text_of(group.turning[0].load_place), HasSubstr("10.000 mm past Shaft: end"));
 }
 
 // 900 N at 50 on a bearing in the middle of 0 to 20: 900 x 40 = 36,000 N mm.
@@ -63,7 +64,7 @@ TEST(Running, ALoneBearingCarriesAllAndTheMoment) {
   const Bearing bearing = model.group().bearings.at(0);
   EXPECT_NEAR(bearing.load_n.value(), 900.0, kNear);
   EXPECT_NEAR(bearing.moment_nm.value(), 36.0, kNear);
-  EXPECT_THAT(bearing.how, HasSubstr("the moment about it"));
+  EXPECT_THAT(text_of(bearing.how), HasSubstr("the moment about it"));
 }
 
 TEST(Running, WhatThreeBearingsCarryIsNotKnownUnlessTheyShareByDeclaration) {
@@ -73,10 +74,10 @@ TEST(Running, WhatThreeBearingsCarryIsNotKnownUnlessTheyShareByDeclaration) {
   model.runs_in("Third", 80.0, 100.0);
   const Bearing bearing = model.group().bearings.at(1);
   EXPECT_FALSE(bearing.load_n);
-  EXPECT_THAT(bearing.how, HasSubstr("3 bearings"));
+  EXPECT_THAT(text_of(bearing.how), HasSubstr("3 bearings"));
   model.bench.job.turning[0].sharing = LoadSharing::evenly;
   EXPECT_NEAR(model.group().bearings.at(1).load_n.value(), 300.0, kNear);
-  EXPECT_THAT(model.group().bearings.at(1).how, HasSubstr("shared evenly by 3 bearings"));
+  EXPECT_THAT(text_of(model.group().bearings.at(1).how), HasSubstr("shared evenly by 3 bearings"));
 }
 
 TEST(Running, TheTwoHalvesOfASplitBearingAreOneAndEachMayCarryAll) {
@@ -87,14 +88,14 @@ TEST(Running, TheTwoHalvesOfASplitBearingAreOneAndEachMayCarryAll) {
   ASSERT_EQ(group.bearings.size(), 2U);
   EXPECT_NEAR(group.bearings[0].load_n.value(), 900.0, kNear);
   EXPECT_NEAR(group.bearings[1].load_n.value(), 900.0, kNear);
-  EXPECT_THAT(group.bearings[0].how, HasSubstr("2 seats at one place"));
+  EXPECT_THAT(text_of(group.bearings[0].how), HasSubstr("2 seats at one place"));
 }
 
 TEST(Running, WithoutALoadNothingIsCarriedThatIsKnown) {
   TurningShaft model(std::nullopt);
   model.runs_in("Bush", 0.0, 20.0);
   EXPECT_FALSE(model.group().bearings.at(0).load_n);
-  EXPECT_THAT(model.group().bearings.at(0).how, HasSubstr("no load is given for Shaft"));
+  EXPECT_THAT(text_of(model.group().bearings.at(0).how), HasSubstr("no load is given for Shaft"));
 }
 
 TEST(Running, AThinRingWhoseFitIsWantedIsABearing) {
@@ -138,7 +139,7 @@ TEST(Running, WhatASeatBesideTheLineCarriesIsNotKnown) {
   ASSERT_EQ(group.bearings.size(), 2U);
   EXPECT_NEAR(group.bearings[0].load_n.value(), 900.0, kNear);
   EXPECT_FALSE(group.bearings[1].load_n);
-  EXPECT_THAT(group.bearings[1].how, HasSubstr("beside the line on which Shaft turns"));
+  EXPECT_THAT(text_of(group.bearings[1].how), HasSubstr("beside the line on which Shaft turns"));
 }
 
 // 900 N at 80: 900 x 70 = 63,000 N mm about the bush.
@@ -148,7 +149,7 @@ TEST(Running, ALoadThatComesInAtAHandleIsCarriedThereAndByTheBush) {
   const Group group = model.group();
   EXPECT_NEAR(group.bearings.at(0).moment_nm.value(), 63.0, kNear);
   EXPECT_NEAR(group.bearings.at(1).load_n.value(), 900.0, kNear);
-  EXPECT_THAT(group.bearings.at(1).how, HasSubstr("comes in here"));
+  EXPECT_THAT(text_of(group.bearings.at(1).how), HasSubstr("comes in here"));
 }
 
 // An idler with 200 N at 50 on a shaft with 900 N at 50 over bearings at 10 and 70: 1100 x 20/60.
@@ -164,7 +165,7 @@ TEST(Running, WhatRunsOnAPartThatTurnsPutsItsLoadOnItsBearingsToo) {
   EXPECT_NEAR(group.bearings.at(1).load_n.value(), 2200.0 / 3.0, kNear);
   EXPECT_NEAR(group.bearings.at(2).load_n.value(), 200.0, kNear);
   EXPECT_NEAR(group.bearings.at(2).rpm, 160.0, kNear);
-  EXPECT_THAT(group.bearings.at(0).how, HasSubstr("with what runs on it"));
+  EXPECT_THAT(text_of(group.bearings.at(0).how), HasSubstr("with what runs on it"));
 }
 
 TEST(Running, ALoadAtAFeatureThatIsNoneNamesTheLine) {

@@ -118,7 +118,7 @@ const Mistake kMistakes[] = {
     {"PoissonOutOfRange",
      "[[materials]]\nname = \"x\"\nyoungs_modulus_gpa = 200\npoisson_ratio = 0.7\n"
      "expansion_um_per_m_k = 11\n",
-     "line 7", "less than 0.5, got 0.7", "unit in the key"},
+     "line 7", "to 0.4999, got 0.7", "its unit"},
     {"FrictionReversed", "[conditions]\nfriction_least = 0.3\n",
      "line 5, conditions, friction_least", "0.3 is more than 0.2", "give both"},
     {"UnknownGeneralTolerance", "[conditions]\nuntoleranced = \"x\"\n",

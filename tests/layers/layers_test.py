@@ -80,7 +80,8 @@ class Names(unittest.TestCase):
 class Catalogue(unittest.TestCase):
     def RulesCatchWhatTheyShould(self):
         def problems(said, others="said::kTwo"):
-            return said_rules.problems([("said_x.hpp", f"inline constexpr Said {said};")], others)
+            return said_rules.problems([("said_x.hpp", f"inline constexpr Said {said};")], others,
+                                       "ISO 286-1")
 
         self.assertEqual(problems('kTwo{"two-words", "no more than {} at {}"}'), [])
         self.assertEqual(len(problems('kTwo{"Two_words", "at {}"}')), 1)
@@ -88,6 +89,8 @@ class Catalogue(unittest.TestCase):
         self.assertEqual(len(problems('kTwo{"two", "at {}"}', "said::kTwoOthers")), 1)
         again = 'kTwo{"two", "at {}"}; constexpr Said kOther{"two", "on {}"}'
         self.assertEqual(len(problems(again, "said::kTwo, said::kOther")), 1)
+        self.assertEqual(problems('kTwo{"two", "by ISO 286-1 {}"}'), [])
+        self.assertEqual(len(problems('kTwo{"two", "by ISO 99999 {}"}')), 1)
 
     def TheSentencesKeepThem(self):
         headers = sorted((TOP / "kernel/group/words").glob("said*.hpp"))
@@ -95,7 +98,7 @@ class Catalogue(unittest.TestCase):
         self.assertEqual(sum(text.count("constexpr Said ") for _, text in texts),
                          sum(len(list(said_rules.sentences(text))) for _, text in texts))
         others = "\n".join(text for _, text in rules.sources(TOP, "kernel"))
-        self.assertEqual("\n".join(said_rules.problems(texts, others)), "")
+        self.assertEqual("\n".join(said_rules.problems(texts, others, (TOP / "tests/reference/SOURCES.md").read_text())), "")
 
 
 ROOMS = """

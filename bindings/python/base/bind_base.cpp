@@ -154,6 +154,15 @@ void bind_base(py::module_& module) {
       R"(The known word with the fewest single-letter edits from one that was mistyped.
 
 Returns: the first of several equally near; empty when `known` is empty.)");
+  module.def(
+      "likely_word",
+      [](const std::string& word, const std::vector<std::string>& known) {
+        return likely_word(word, known);
+      },
+      py::arg("word"), py::arg("known"),
+      R"(nearest_word where it is no more than a quarter of the word's letters off, one at the least.
+
+Returns: what was mistyped, and not what merely comes nearest; empty else.)");
 }
 
 }  // namespace spotblue::python

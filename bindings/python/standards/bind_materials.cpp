@@ -1,3 +1,4 @@
+#include "python/values/choices.hpp"
 #include "python/values/numbers.hpp"
 #include "spotblue/standards/bearing_materials.hpp"
 #include "spotblue/standards/materials.hpp"
@@ -6,6 +7,7 @@ namespace spotblue::python {
 namespace {
 
 void bind_material(py::module_& module) {
+  choice<MaterialKind>(module);
   bind_record<Material>(module);
   module.def(
       "materials", [] { return listed(materials()); },
@@ -31,6 +33,19 @@ Returns: None when there is none; a short name gives one usual grade, so show th
         return names;
       },
       "Full names and short names of all materials.");
+  module.def(
+      "is_soft_material", [](const std::string& name) { return is_soft_material(name); },
+      py::arg("name"), "Whether it is felt, paper, cork, leather or rubber, letter case aside.");
+  module.def(
+      "soft_materials",
+      [] {
+        std::vector<std::string> names;
+        for (const std::string_view name : soft_materials()) {
+          names.emplace_back(name);
+        }
+        return names;
+      },
+      "The soft materials of seals and packings, known by name only.");
 }
 
 void bind_bearing_material(py::module_& module) {

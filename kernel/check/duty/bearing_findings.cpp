@@ -14,8 +14,9 @@
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_turning.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/geometry/wall.hpp"
 
@@ -86,20 +87,16 @@ void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ra
   finding.wanted.push_back(
       {"clearance_per_diameter", percent(100.0 * guide.greatest), RangeEnd::greatest});
   if (ratios.clearance_least <= 0.0) {
-    reasons.add(Outcome::undecided, "it may have no running clearance at all");
+    reasons.add(Outcome::undecided, said::kNoRunningClearance);
   } else if (ratios.clearance_least < guide.least - rounding) {
-    reasons.add(
-        Outcome::undecided,
-        fmt::format("clearance may be only {:.4f} of the diameter, common practice is {:.4f}"
-                    " or more: it may bind warm or dry",
-                    ratios.clearance_least, guide.least));
+    reasons.add(Outcome::undecided, say(said::kClearanceSmall, Figure{ratios.clearance_least, 4},
+                                        Figure{guide.least, 4}));
   }
   if (ratios.clearance_greatest > guide.greatest + rounding) {
     const bool always = ratios.clearance_least > guide.greatest + rounding;
     reasons.add(always ? Outcome::nonconforming : Outcome::undecided,
-                fmt::format("clearance may be {:.4f} of the diameter, common practice is {:.4f} or "
-                            "less: it knocks and loses its oil",
-                            ratios.clearance_greatest, guide.greatest));
+                say(said::kClearanceLarge, Figure{ratios.clearance_greatest, 4},
+                    Figure{guide.greatest, 4}));
   }
 }
 
@@ -115,17 +112,14 @@ void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& s
       {"length_per_diameter", percent(100.0 * usual.length_greatest), RangeEnd::greatest});
   const bool works = duty != Duty::no_load_slow;
   if (works && ratios.length < usual.length_least) {
-    reasons.add(
-        Outcome::undecided,
-        fmt::format("only {:.2f} of its diameter long, usual is {:.1f} to {:.1f}: the edges "
-                    "carry the load",
-                    ratios.length, usual.length_least, usual.length_greatest));
+    reasons.add(Outcome::undecided,
+                say(said::kBearingShort, Figure{ratios.length, 2}, Figure{usual.length_least, 1},
+                    Figure{usual.length_greatest, 1}));
   }
   if (works && ratios.length > usual.length_greatest) {
     reasons.add(Outcome::undecided,
-                fmt::format("{:.2f} of its diameter long, usual is {:.1f} to {:.1f}: relieve the "
-                            "middle and line up the ends",
-                            ratios.length, usual.length_least, usual.length_greatest));
+                say(said::kBearingLong, Figure{ratios.length, 2}, Figure{usual.length_least, 1},
+                    Figure{usual.length_greatest, 1}));
   }
   if (!sizes.wall) {
     return;
@@ -134,56 +128,44 @@ void judge_proportions(Finding& finding, Reasons& reasons, const BearingSizes& s
   finding.found.push_back({"wall", measure(*sizes.wall)});
   finding.wanted.push_back({"wall", measure(least), RangeEnd::least});
   if (*sizes.wall < least) {
-    reasons.add(Outcome::undecided, "the wall is thinner than a solid bush is usually made");
+    reasons.add(Outcome::undecided, said::kWallThin);
   }
 }
 
-std::string groove_advice(const DeclaredJob& declared, const BearingSizes& sizes) {
+Saying groove_advice(const BearingSizes& sizes) {
   const BearingProportions& usual = bearing_proportions();
-  const LengthUnit unit = declared.job->unit;
-  std::string depth;
-  if (sizes.wall && *sizes.wall < 0.3 * sizes.diameter.length()) {
-    depth = fmt::format(", {} deep", length_text(usual.groove_depth * *sizes.wall, unit));
-  }
-  return fmt::format(
-      "feed hole in the unloaded side, one groove {} long stopping short of both ends, {} wide{}, "
-      "edges rounded (common practice, no source)",
-      length_text(usual.groove_length * sizes.length, unit),
-      length_text(usual.groove_width_least * sizes.diameter.length(), unit), depth);
+  const Length length = usual.groove_length * sizes.length;
+  const Length width = usual.groove_width_least * sizes.diameter.length();
+  return sizes.wall && *sizes.wall < 0.3 * sizes.diameter.length()
+             ? say(said::kGrooveDeep, length, width, usual.groove_depth * *sizes.wall)
+             : say(said::kGroove, length, width);
 }
 
-std::string bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide& guide) {
-  std::string basis = "pressure = load/(diameter x length), speed = pi x diameter x rpm; ";
-  basis += pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis;
-  if (!pair.note.empty()) {
-    basis += " (" + pair.note + ")";
-  }
+Saying bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide& guide) {
+  Saying basis = said::kBearingFormula;
+  basis += limits_told(pair);
   if (bearing.load_n) {
-    basis += "; " + bearing.how;
+    basis += bearing.how;
   }
   if (bearing.load_n && bearing.moment_nm) {
-    basis += ": pressure at its harder end, (load + 6 moment/length)/(diameter x length)";
+    basis += said::kHarderEnd;
   }
   if (bearing.load_n && *bearing.load_n < 0.0) {
-    basis += "; this one is lifted against the load";
+    basis += said::kLifted;
   }
   if (degrees(bearing.covered) < kWholeWay_deg) {
-    basis += fmt::format(
-        "; it goes {:.0f} degrees round: pressed on the chord of that, the load towards its middle",
-        degrees(bearing.covered));
+    basis += say(said::kGoesRound, angle(bearing.covered));
   }
   if (bearing.both) {
-    basis += "; both turn: taken as against each other";
+    basis += said::kBothTurn;
   }
-  basis += fmt::format("; clearance per diameter: {}; length: {}; wall: {}", guide.source,
-                       bearing_proportions().length_source, bearing_proportions().wall_source);
-  return basis + "; what counts for \"" + std::string(word_of(bearing.duty)) +
-         "\": common practice, no source";
+  basis += say(said::kGuides, guide.source, bearing_proportions().length_source,
+               bearing_proportions().wall_source);
+  return basis + say(said::kDutyCounts, word_of(bearing.duty));
 }
 
 // A bearing that is open on one side cannot bear there when its load tilts it.
-void judge_moment(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
-                  const Bearing& bearing) {
+void judge_moment(Finding& finding, Reasons& reasons, const Bearing& bearing) {
   if (!bearing.load_n || !bearing.moment_nm) {
     return;
   }
@@ -191,10 +173,7 @@ void judge_moment(const DeclaredJob& declared, Finding& finding, Reasons& reason
   const Length off = Length::mm(1000.0 * std::abs(*bearing.moment_nm / *bearing.load_n));
   if (*bearing.load_n != 0.0 && degrees(bearing.covered) < kWholeWay_deg &&
       off > Length::mm(bearing.length) / 6.0) {
-    reasons.add(Outcome::undecided,
-                fmt::format("its load acts {} off its middle, more than a sixth of its length: the "
-                            "far end lifts, and on that side it is open",
-                            length_text(off, declared.job->unit)));
+    reasons.add(Outcome::undecided, say(said::kLoadOffMiddle, off));
   }
 }
 
@@ -222,30 +201,29 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing) {
   Finding finding;
   finding.kind = "plain bearing";
   finding.about = {declared.names.reference(bearing.hole), declared.names.reference(bearing.shaft)};
-  finding.found = {{"turns", declared.names.id_of(bearing.turning)},
+  finding.found = {{"turns", say(said::kPartNamed, declared.names.reference(bearing.turning))},
                    {"turning", turns_per_minute(bearing.rpm)}};
   add_range(finding.found, "clearance", clearance);
   Reasons reasons;
   judge_clearance(finding, reasons, ratios, guide);
-  const std::string unknown = why_not_assembled(surface);
+  const Saying unknown = why_not_assembled(surface);
   if (!unknown.empty()) {
-    reasons.add(Outcome::undecided,
-                "pressing moves its sizes, by how much is not known: " + unknown);
+    reasons.add(Outcome::undecided, say(said::kMovesNotKnown, unknown));
   }
   judge_proportions(finding, reasons, sizes, ratios, bearing.duty);
   judge_running(finding, reasons,
                 bearing_load(sizes.diameter, sizes.length, bearing.rpm, pressing_load(bearing),
                              std::min(degrees(bearing.covered), 360.0)),
-                pair, bearing.duty, bearing.how + ": pressure is not known");
+                pair, bearing.duty, say(said::kPressureNotKnown, bearing.how));
   if (bearing.load_n) {
     finding.found.push_back({"load", newtons(std::abs(*bearing.load_n))});
   }
-  judge_moment(declared, finding, reasons, bearing);
+  judge_moment(finding, reasons, bearing);
   finding.outcome = reasons.outcome();
   finding.basis = bearing_basis(bearing, pair, guide);
-  finding.advice = reasons.advice(groove_advice(declared, sizes));
+  finding.advice = reasons.advice(groove_advice(sizes));
   if (!pair.unknown.empty() && pair.basis.empty()) {
-    finding.advice += "; a rolling bearing goes by its maker's table";
+    finding.advice += said::kRollingBearing;
   }
   finding.caution = said::kTurningCaution;
   leave_missing_open(declared, finding);

@@ -1,7 +1,5 @@
 #include "check/duty/running_clearance_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
 
 #include "check/fits/reasons.hpp"
@@ -9,7 +7,7 @@
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_running.hpp"
 
 namespace spotblue {
 namespace {
@@ -27,14 +25,10 @@ bool says_more(const SizeStates& size) {
          !is_same(*size.running, size.free);
 }
 
-std::string basis_of(const DeclaredJob& declared) {
+Saying basis_of(const DeclaredJob& declared) {
   const Conditions& conditions = declared.job->conditions;
-  return fmt::format(
-      "rings one in another, plane stress (Lame), free expansion of each, weakest and strongest "
-      "wall, each stretch by itself: metal beyond a joint's ends, which moves its stretch too, is "
-      "not counted; bench {} C, running {} C where a part has none of its own; "
-      "elastic",
-      conditions.bench_c, conditions.running_c);
+  return say(said::kRunningBasis, degrees_celsius(conditions.bench_c),
+             degrees_celsius(conditions.running_c));
 }
 
 void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates& shaft) {
@@ -52,25 +46,18 @@ void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates&
 }
 
 // @param open  why the sizes are known no closer.
-void judge_warm(Finding& finding, Limits warm, const std::string& open, LengthUnit unit) {
+void judge_warm(Finding& finding, Limits warm, const Saying& open) {
   add_range(finding.found, "warm_clearance", warm);
   Reasons reasons;
   if (warm.lower <= Length() && warm.upper > Length() && !open.empty()) {
-    reasons.add(Outcome::undecided,
-                fmt::format("from {} to {} may be left when it runs: {}",
-                            length_text(warm.lower, unit), length_text(warm.upper, unit), open));
+    reasons.add(Outcome::undecided, say(said::kMayBeLeft, warm, open));
   } else if (warm.upper <= Length()) {
-    reasons.add(Outcome::nonconforming,
-                fmt::format("it binds when it runs, by up to {}: allow more clearance",
-                            length_text(-warm.lower, unit)));
+    reasons.add(Outcome::nonconforming, say(said::kBinds, -warm.lower));
   } else if (warm.lower <= Length()) {
-    reasons.add(Outcome::nonconforming,
-                fmt::format("it may bind when it runs: {} clearance at the tightest; allow more",
-                            length_text(warm.lower, unit)));
+    reasons.add(Outcome::nonconforming, say(said::kMayBind, warm.lower));
   }
   finding.outcome = reasons.outcome();
-  finding.advice =
-      reasons.advice(fmt::format("leave it so: {} clearance when it runs", range_text(warm, unit)));
+  finding.advice = reasons.advice(say(said::kLeaveItSo, warm));
 }
 
 Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const SurfaceSizes& surface) {
@@ -80,13 +67,12 @@ Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const Surface
   finding.basis = basis_of(declared);
   finding.caution = said::kTurningCaution;
   add_both_states(finding, surface.hole, surface.shaft);
-  const std::string& hole = surface.hole.unknown;
-  const std::string& shaft = surface.shaft.unknown;
+  const Saying& hole = surface.hole.unknown;
+  const Saying& shaft = surface.shaft.unknown;
   const bool both = !hole.empty() && !shaft.empty() && hole != shaft;
-  const std::string open = both ? hole + "; " + shaft : hole.empty() ? shaft : hole;
+  const Saying open = both ? hole + shaft : hole.empty() ? shaft : hole;
   if (surface.hole.running && surface.shaft.running) {
-    judge_warm(finding, clearance_between(*surface.hole.running, *surface.shaft.running), open,
-               declared.job->unit);
+    judge_warm(finding, clearance_between(*surface.hole.running, *surface.shaft.running), open);
   } else {
     finding.outcome = Outcome::undecided;
     finding.advice = open;

@@ -1,7 +1,5 @@
 #include "check/duty/thrust_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "check/findings/unsound.hpp"
@@ -9,15 +7,15 @@
 #include "check/running/pair_limits.hpp"
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
+#include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_turning.hpp"
 #include "spotblue/mechanics/thrust_face.hpp"
 
 namespace spotblue {
 namespace {
 
-void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
-                const ThrustRing& ring, Duty duty) {
+void judge_band(Finding& finding, Reasons& reasons, const ThrustRing& ring, Duty duty) {
   const Length width = radial_width(ring);
   const Length least = least_band(ring);
   finding.found.push_back({"band", measure(width)});
@@ -25,10 +23,7 @@ void judge_band(const DeclaredJob& declared, Finding& finding, Reasons& reasons,
   finding.margin.push_back({"band", measure(width - least)});
   if (width < least) {
     reasons.add(duty == Duty::no_load_slow ? Outcome::undecided : Outcome::nonconforming,
-                fmt::format("the faces share a band of only {}: give it {} or more, with a washer "
-                            "or a larger shoulder",
-                            length_text(width, declared.job->unit),
-                            length_text(least, declared.job->unit)));
+                say(said::kBandNarrow, width, least));
   }
 }
 
@@ -40,39 +35,33 @@ Finding judge_face(const DeclaredJob& declared, const ThrustFace& face) {
   Finding finding;
   finding.kind = "thrust face";
   finding.about = {declared.names.reference(face.a), declared.names.reference(face.b)};
-  finding.found = {{"turns", declared.names.id_of(face.turning)},
+  finding.found = {{"turns", say(said::kPartNamed, declared.names.reference(face.turning))},
                    {"turning", turns_per_minute(face.rpm)},
                    {"gap", millimetres(face.gap)},
                    {"area", square_millimetres(seat.area)}};
   Reasons reasons;
   if (face.certainty == Certainty::perhaps) {
-    reasons.add(Outcome::undecided, "whether these two meet is not known: " + face.why);
+    reasons.add(Outcome::undecided, say(said::kMeetNotKnown, face.why));
   }
   RunningLoad load;
   if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
-    reasons.add(Outcome::undecided, "the faces lie round no centre line: no mean radius");
+    reasons.add(Outcome::undecided, said::kNoMeanRadius);
   } else {
     finding.found.push_back({"inner", measure(ring.inner.length())});
     finding.found.push_back({"outer", measure(ring.outer.length())});
     finding.found.push_back({"mean_radius", measure(mean_radius(ring).length())});
     finding.found.push_back({"full_area", square_millimetres(full_area_mm2(ring))});
-    judge_band(declared, finding, reasons, ring, face.duty);
+    judge_band(finding, reasons, ring, face.duty);
     load = thrust_load(ring, std::min(seat.area, full_area_mm2(ring)), face.rpm, face.thrust_n);
     judge_running(finding, reasons, load, pair, face.duty,
-                  fmt::format("no thrust is given for {}: pressure is not known",
-                              declared.names.id_of(face.turning)));
+                  say(said::kNoThrustGiven, declared.names.reference(face.turning)));
   }
   if (face.thrust_n) {
     finding.found.push_back({"thrust", newtons(*face.thrust_n)});
   }
   finding.outcome = reasons.outcome();
-  finding.advice = reasons.advice("leave it as it is; oil reaches it by a groove or the bore");
-  finding.basis = fmt::format(
-      "net area of the faces as they lie; mean radius 2/3 (Ro3 - Ri3)/(Ro2 - Ri2), uniform "
-      "pressure; the whole thrust on this face; {}{}; least band: 2 mm or 0.05 of the diameter, "
-      "common practice, no source",
-      pair.basis.empty() ? "no limits of the materials" : "limits: " + pair.basis,
-      pair.note.empty() ? "" : " (" + pair.note + ")");
+  finding.advice = reasons.advice(said::kLeaveThrustFace);
+  finding.basis = say(said::kThrustBasis, limits_told(pair), DrawnSize{kLeastBand});
   finding.caution = said::kTurningCaution;
   leave_missing_open(declared, finding);
   return finding;

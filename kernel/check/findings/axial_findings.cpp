@@ -1,13 +1,13 @@
 #include "check/findings/axial_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cstddef>
 #include <utility>
 
 #include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
@@ -38,7 +38,7 @@ Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const Found
   finding.about = {declared.names.reference(seat.a), declared.names.reference(seat.b)};
   finding.found = {{"gap", measure(gap.value)},
                    {"uncertainty", measure(gap.uncertainty)},
-                   {"gap", gap.measured ? "measured" : "as modelled"},
+                   {"gap", gap.measured ? said::kGapMeasured : said::kAsModelled},
                    {"modelled_gap", millimetres(seat.gap)}};
   if (seat.centre_line && seat.inner && seat.outer) {
     finding.found.push_back({"inner", millimetres(*seat.inner)});
@@ -50,7 +50,6 @@ Finding describe(const DeclaredJob& declared, const AxialSeat& seat, const Found
 
 Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const FoundGap& gap,
                    Finding finding) {
-  const LengthUnit unit = declared.job->unit;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   const Limits limits{want.least, want.greatest};
   finding.wanted = {{"want", std::string(word_of(want.kind))}};
@@ -58,56 +57,59 @@ Finding judge_want(const DeclaredJob& declared, const AxialWant& want, const Fou
   finding.margin = {
       {"gap", measure(margin({gap.value - gap.uncertainty, gap.value + gap.uncertainty}, limits))}};
   finding.basis =
-      fmt::format("{} wanted{}; {}", word_of(want.kind), from_line(want.line), kIso14253);
+      say(said::kGapWanted, word_of(want.kind), at_line(want.line)) + said::kJudgedByStandard;
   // Faces that touch are apart by rounding: the same length is the same length.
   finding.outcome = judge(gap.value, gap.uncertainty, {want.least - same, want.greatest + same});
   switch (finding.outcome) {
     case Outcome::conforming:
-      finding.advice = "leave it as it is";
+      finding.advice = said::kLeaveAsItIs;
       break;
     case Outcome::undecided:
-      finding.advice = fmt::format("measure the gap closer than +- {}, with a feeler or indicator",
-                                   length_text(gap.uncertainty, unit));
+      finding.advice = say(said::kMeasureGapCloser, gap.uncertainty);
       break;
     case Outcome::nonconforming:
-      finding.advice = gap.value < want.least
-                           ? fmt::format("take {} off a face that may be cut, or a shim less",
-                                         length_text(want.least - gap.value, unit))
-                           : fmt::format("take up {} with a washer or shim, or a thicker part",
-                                         length_text(gap.value - want.greatest, unit));
+      finding.advice = gap.value < want.least ? say(said::kTakeOffFace, want.least - gap.value)
+                                              : say(said::kTakeUp, gap.value - want.greatest);
       break;
   }
   return finding;
 }
 
+// Whether nothing moves the two faces from each other: they are of one body.
+bool held_together(const WorkedGroup& worked, const AxialSeat& seat) {
+  const auto& body_of = worked.joints.moves_with;
+  return body_of.at(seat.a.occurrence) == body_of.at(seat.b.occurrence);
+}
+
+Finding judge_held(Finding finding) {
+  finding.outcome = Outcome::conforming;
+  finding.basis = said::kOneBody;
+  finding.advice = said::kHeldTogether;
+  return finding;
+}
+
 Finding judge_alone(const DeclaredJob& declared, const AllowedOverlap* allowed, const FoundGap& gap,
                     Finding finding) {
-  const LengthUnit unit = declared.job->unit;
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   const bool overlaps = gap.value < -same;
   if (overlaps && allowed != nullptr && -gap.value <= allowed->depth + same) {
     finding.outcome = Outcome::conforming;
     finding.wanted = {{"overlap_most", measure(allowed->depth)}};
     finding.margin = {{"overlap", measure(allowed->depth + gap.value)}};
-    finding.basis = fmt::format("allowed{}: {}; hides {} of overlap", from_line(allowed->line),
-                                allowed->reason, length_text(-gap.value, unit));
-    finding.advice = "allowed as declared";
+    finding.basis = say(said::kAllowedOverlap, at_line(allowed->line), allowed->reason, -gap.value);
+    finding.advice = said::kAllowed;
     return finding;
   }
   if (overlaps) {
     finding.outcome = Outcome::nonconforming;
-    finding.basis = "two faces cannot overlap; no allowance declared";
-    finding.advice = fmt::format("the faces overlap by {}: face one back, or move the part",
-                                 length_text(-gap.value, unit));
+    finding.basis = said::kFacesCannotOverlap;
+    finding.advice = say(said::kFacesOverlap, -gap.value);
     return finding;
   }
   finding.outcome = Outcome::undecided;
-  finding.basis = "no gap declared";
+  finding.basis = said::kNoGapDeclared;
   finding.advice =
-      gap.value <= same
-          ? "the faces touch; say in [[wants]] whether they should"
-          : fmt::format("{} apart; say in [[wants]] what gap, end play or touch is wanted",
-                        length_text(gap.value, unit));
+      gap.value <= same ? Saying(said::kFacesTouch) : say(said::kFacesApart, gap.value);
   return finding;
 }
 
@@ -122,9 +124,13 @@ std::vector<Finding> axial_findings(const WorkedGroup& worked) {
     const FoundGap gap = found_gap(declared, seats[i], declared.axial_gaps.at(i));
     Finding described = describe(declared, seats[i], gap);
     const AxialWant* want = declared.axial_wants.at(i);
-    findings.push_back(want != nullptr ? judge_want(declared, *want, gap, std::move(described))
-                                       : judge_alone(declared, declared.axial_allowed.at(i), gap,
-                                                     std::move(described)));
+    const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
+    const bool touch = gap.value <= same && -gap.value <= same;
+    findings.push_back(
+        want != nullptr ? judge_want(declared, *want, gap, std::move(described))
+        : touch && held_together(worked, seats[i])
+            ? judge_held(std::move(described))
+            : judge_alone(declared, declared.axial_allowed.at(i), gap, std::move(described)));
   }
   return findings;
 }

@@ -1,36 +1,33 @@
 #include "check/findings/foul_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cstddef>
-#include <string>
 
 #include "check/findings/unseen_findings.hpp"
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
 
-std::string foul_cure(const Foul& foul) {
+const Said& foul_cure(const Foul& foul) {
   if (foul.cause.ends_with("off axis")) {
-    return "true up the bore or the seat it hangs on";
+    return said::kTrueUpBore;
   }
   if (foul.cause == "faces overlap") {
-    return "face one back, or move the part along";
+    return said::kFaceOneBack;
   }
-  return "cut one clear of the other, or move it";
+  return said::kCutClear;
 }
 
 // Of a press fit or a taper off its axis the seat's own overlap is meant and not counted.
-std::string shared_text(const Foul& foul, Length depth, LengthUnit unit) {
+Saying shared(const Foul& foul, Length depth) {
   const bool seated = foul.cause.starts_with("press fit") || foul.cause.starts_with("taper");
-  return fmt::format("the parts share {:.4g} mm3, {} deep{}", foul.volume, length_text(depth, unit),
-                     seated ? ", beyond what such a seat may overlap" : "");
+  return say(seated ? said::kFoulsBeyondSeat : said::kFoulsBy, depth,
+             cubic_millimetres(foul.volume), Saying(foul_cure(foul)));
 }
 
 Finding judge_foul(const DeclaredJob& declared, const Foul& foul, const AllowedOverlap* allowed) {
-  const LengthUnit unit = declared.job->unit;
   const Length depth = Length::mm(foul.depth);
   const Length same = Length::mm(declared.look->settings.seats.same_length_mm);
   Finding finding;
@@ -39,7 +36,7 @@ Finding judge_foul(const DeclaredJob& declared, const Foul& foul, const AllowedO
   finding.found = {{"volume", cubic_millimetres(foul.volume)},
                    {"depth", measure(depth)},
                    {"cause", foul.cause},
-                   {"volume", foul.exact ? "exact" : "not proven"}};
+                   {"volume", foul.exact ? said::kExact : said::kNotProven}};
   if (foul.length) {
     finding.found.push_back({"length", millimetres(*foul.length)});
   }
@@ -54,21 +51,19 @@ Finding judge_foul(const DeclaredJob& declared, const Foul& foul, const AllowedO
   }
   if (foul.undecided()) {
     finding.outcome = Outcome::undecided;
-    finding.basis = "Open CASCADE could not decide: " + foul.cause;
-    finding.advice = "look at this pair by eye, or mend the solids and check again";
+    finding.basis = say(said::kNotDecided, foul.cause);
+    finding.advice = said::kLookByEye;
   } else if (allowed != nullptr && depth <= allowed->depth + same) {
     finding.outcome = Outcome::conforming;
-    finding.basis =
-        fmt::format("allowed{}: {}; hides {:.4g} mm3, {} deep", from_line(allowed->line),
-                    allowed->reason, foul.volume, length_text(depth, unit));
-    finding.advice = "allowed as declared";
+    finding.basis = say(said::kAllowedFoul, at_line(allowed->line), allowed->reason,
+                        cubic_millimetres(foul.volume), depth);
+    finding.advice = said::kAllowed;
   } else {
     finding.outcome = Outcome::nonconforming;
     finding.basis = allowed != nullptr
-                        ? fmt::format("deeper than the {} allowed{}",
-                                      length_text(allowed->depth, unit), from_line(allowed->line))
-                        : std::string("two solids cannot share space; no allowance declared");
-    finding.advice = shared_text(foul, depth, unit) + ": " + foul_cure(foul);
+                        ? say(said::kDeeperThanAllowed, allowed->depth, at_line(allowed->line))
+                        : Saying(said::kSolidsShareSpace);
+    finding.advice = shared(foul, depth);
   }
   return finding;
 }

@@ -1,7 +1,5 @@
 #include "check/findings/size_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cstddef>
 #include <map>
@@ -12,7 +10,9 @@
 #include "check/words/words.hpp"
 #include "group/sizes/size_range.hpp"
 #include "group/sizes/wanted_fit.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
@@ -46,29 +46,26 @@ Modelled modelled(const DeclaredJob& declared, const FeatureRef& feature) {
 }
 
 // The name that means all of them: the product's when there are several.
-std::string name_of(const DeclaredJob& declared, const std::vector<Subject>& subjects) {
+Reference name_of(const DeclaredJob& declared, const std::vector<Subject>& subjects) {
   const FeatureRef first = ref_of(subjects.front());
   if (subjects.size() == 1) {
-    return declared.names.id_of(first);
+    return declared.names.reference(first);
   }
   const Model& model = declared.look->model;
-  return model.products.at(model.occurrences.at(first.occurrence).product).id + ": " +
-         feature_name(model, first);
+  return {model.products.at(model.occurrences.at(first.occurrence).product).id + ": " +
+              feature_name(model, first),
+          first};
 }
 
-std::string size_cure(Side side, bool too_large, Length by, LengthUnit unit) {
-  const std::string amount = length_text(by, unit);
+Saying size_cure(Side side, bool too_large, Length by) {
   if (side == Side::internal) {
-    return too_large ? fmt::format("too large by {}: bush or sleeve it", amount)
-                     : fmt::format("too small by {}: open it", amount);
+    return say(too_large ? said::kSizeTooLargeHole : said::kSizeTooSmallHole, by);
   }
-  return too_large ? fmt::format("too large by {}: take it down", amount)
-                   : fmt::format("too small by {}: sleeve it or make a new one", amount);
+  return say(too_large ? said::kSizeTooLargeShaft : said::kSizeTooSmallShaft, by);
 }
 
 Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
                    const std::vector<Subject>& subjects) {
-  const LengthUnit unit = declared.job->unit;
   const FeatureRef feature = ref_of(subjects.front());
   const Modelled model = modelled(declared, feature);
   SizeRange range = size_range(declared, feature, model.size, std::nullopt);
@@ -81,34 +78,29 @@ Finding judge_size(const DeclaredJob& declared, const WantedSize& wanted,
   Finding finding;
   finding.kind = "size";
   finding.about = {name_of(declared, subjects)};
-  finding.wanted = {{"size", wanted.text}};
+  finding.wanted = {{"size", told(wanted)}};
   if (wanted.nominal) {
     finding.wanted.push_back({"nominal", measure(*wanted.nominal)});
   }
   add_range(finding.wanted, "size", wanted.limits);
   add_range(finding.found, "size", range.limits);
-  finding.found.push_back({"size", std::string(source_text(range.source))});
+  finding.found.push_back({"size", source_said(range.source)});
   finding.found.push_back({"modelled", measure(model.size)});
   finding.margin = {{"size", measure(margin(range.limits, wanted.limits))}};
-  finding.basis = fmt::format("{}; {}", wanted.basis, judged_by(has_uncertainty(range)));
+  finding.basis = wanted.basis + judged_by(has_uncertainty(range));
   finding.outcome = range.basic ? Outcome::nonconforming : judge(range.limits, wide);
   if (range.basic) {
-    finding.advice = fmt::format("model is not at basic size: it is {}, its nominal is {}",
-                                 length_text(model.size, unit), length_text(*range.basic, unit));
+    finding.advice = say(said::kSizeNotNominal, DrawnSize{model.size}, DrawnSize{*range.basic});
   } else if (finding.outcome == Outcome::conforming) {
-    finding.advice = range.to_make ? "make it " + range_text(wanted.limits, unit)
-                                   : std::string("leave it as it is");
+    finding.advice = range.to_make ? say(said::kMakeIt, wanted.limits) : Saying(said::kLeaveAsItIs);
   } else if (finding.outcome == Outcome::undecided) {
-    finding.advice = worn ? fmt::format("worn, {}: not all of it is well; true it up",
-                                        range_text(range.limits, unit))
-                          : fmt::format("measure it closer than +- {}",
-                                        length_text(0.5 * range.limits.width(), unit));
+    finding.advice = worn ? say(said::kSizeWorn, range.limits)
+                          : say(said::kSizeMeasureCloser, 0.5 * range.limits.width());
   } else {
     const bool too_large = range.limits.lower > wanted.limits.upper;
     finding.advice = size_cure(model.side, too_large,
                                too_large ? range.limits.upper - wanted.limits.upper
-                                         : wanted.limits.lower - range.limits.lower,
-                               unit);
+                                         : wanted.limits.lower - range.limits.lower);
   }
   return finding;
 }
@@ -224,8 +216,8 @@ std::vector<Finding> doubtful_in_model(const DeclaredJob& declared) {
                                    : product.cylinders.at(feature.index).name));
     }
     finding.wanted = {{"size", semantic_size_text(size)}};
-    finding.basis = "stated in the model" + entity_text(size);
-    finding.advice = size.doubt + ": see the drawing, and say in a job file what it shall be";
+    finding.basis = say(said::kStatedInModel, entity_text(size));
+    finding.advice = say(said::kSizeDoubtful, size.doubt);
     findings.push_back(std::move(finding));
   }
   return findings;
@@ -264,10 +256,8 @@ Finding unused_measurement(const DeclaredJob& declared, const MeasuredSize& meas
   finding.found = {{"measured", measure(measured.value)},
                    {"uncertainty", measure(uncertainty)},
                    {"modelled", measure(modelled(declared, ref_of(subjects.front())).size)}};
-  finding.basis = "measured size" + from_line(measured.line);
-  finding.advice =
-      "measured, but it makes no seat in the model and no [[sizes]] entry asks for it: place its "
-      "mate, or say what the size should be";
+  finding.basis = say(said::kMeasuredSize, at_line(measured.line));
+  finding.advice = said::kMeasuredForNothing;
   return finding;
 }
 

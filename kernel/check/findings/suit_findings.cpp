@@ -11,6 +11,7 @@
 #include "check/words/words.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
+#include "group/words/said_making.hpp"
 #include "group/words/said_suit.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
 
@@ -155,10 +156,9 @@ class Suit {
     const Model& model = declared_.look->model;
     const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
     if (feature.kind == FeatureKind::width) {
-      return said::kSuitCut;
+      return said::kCutWidth;
     }
-    return product.cylinders.at(feature.index).side == Side::internal ? said::kSuitBore
-                                                                      : said::kSuitTurn;
+    return product.cylinders.at(feature.index).side == Side::internal ? said::kBore : said::kTurn;
   }
 
   [[nodiscard]] Saying making(const SuitWindow& window) const {

@@ -1,14 +1,14 @@
 #include "check/findings/taper_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <cstddef>
 #include <numbers>
 
 #include "check/findings/unseen_findings.hpp"
+#include "check/fits/fit_verdict.hpp"
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
@@ -17,15 +17,37 @@ constexpr double kDegrees = 180.0 / std::numbers::pi;
 // Rounding of angles that are written with fifteen digits.
 constexpr double kSameAngle_deg = 1e-9;
 
-std::string taper_advice(const TaperSeat& seat, double difference_deg, bool angle_good,
-                         bool gap_good, LengthUnit unit) {
+Saying taper_advice(const TaperSeat& seat, double difference_deg, bool angle_good, bool gap_good) {
   if (!angle_good) {
-    return fmt::format("the cones bear at the {} end only: half angles differ by {:.4f} deg",
-                       difference_deg < 0.0 ? "small" : "large", std::abs(difference_deg));
+    return say(difference_deg < 0.0 ? said::kBearsAtSmallEnd : said::kBearsAtLargeEnd,
+               angle_of_degrees(std::abs(difference_deg)));
   }
-  return gap_good ? "prove it with blue before use"
-                  : fmt::format("the gap between the cones is {}: move them along the axis",
-                                length_text(Length::mm(seat.gap), unit));
+  return gap_good ? Saying(said::kProveWithBlue) : say(said::kConesApart, Length::mm(seat.gap));
+}
+
+// What offset and tilt take from the gap on one side, square to the surface.
+Length off_line(const TaperSeat& seat) {
+  return Length::mm(seat.offset * std::cos(seat.hole_half_angle) +
+                    0.5 * seat.engaged * std::tan(seat.tilt));
+}
+
+// Cones that bear all round stand in line.
+Verdict verdict_on_line(const TaperSeat& seat, Length same) {
+  const Length lost = off_line(seat);
+  const Length gap = Length::mm(seat.gap);
+  if (lost <= same || std::abs(gap.in_mm()) - lost.in_mm() >= -same.in_mm()) {
+    return {};
+  }
+  return {Outcome::nonconforming,
+          gap > Length() ? say(said::kConesFoul, lost, gap) : say(said::kConesOffLine, lost, -gap)};
+}
+
+void judge_line(const DeclaredJob& declared, const TaperSeat& seat, Finding& finding) {
+  const Verdict verdict =
+      worse(verdict_on_line(seat, Length::mm(declared.look->settings.seats.same_length_mm)),
+            Verdict{finding.outcome, finding.advice});
+  finding.outcome = verdict.outcome;
+  finding.advice = verdict.advice;
 }
 
 Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const TaperWant* want) {
@@ -42,16 +64,15 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
                    {"engaged", millimetres(seat.engaged)},
                    {"diameter", millimetres(seat.diameter)}};
   if (want == nullptr) {
-    finding.basis = "no taper declared";
-    finding.advice = fmt::format(
-        "half angles differ by {:.4f} deg; say in [[tapers]] how near they must agree, or blue it",
-        difference_deg);
+    finding.basis = said::kNoTaperDeclared;
+    finding.advice = say(said::kTaperDiffers, angle_of_degrees(difference_deg));
+    judge_line(declared, seat, finding);
     return finding;
   }
   const double room_deg = want->angle_within_deg - std::abs(difference_deg);
   finding.wanted = {{"half_angle_within", angle_of_degrees(want->angle_within_deg)}};
   finding.margin = {{"half_angle", angle_of_degrees(room_deg)}};
-  finding.basis = "limits of the taper" + from_line(want->line);
+  finding.basis = say(said::kLimitsOfTaper, at_line(want->line));
   const bool angle_good = room_deg >= -kSameAngle_deg;
   bool gap_good = true;
   if (want->gap) {
@@ -62,7 +83,8 @@ Finding judge_taper(const DeclaredJob& declared, const TaperSeat& seat, const Ta
     finding.margin.push_back({"gap", measure(margin({found, found}, gap))});
   }
   finding.outcome = angle_good && gap_good ? Outcome::conforming : Outcome::nonconforming;
-  finding.advice = taper_advice(seat, difference_deg, angle_good, gap_good, declared.job->unit);
+  finding.advice = taper_advice(seat, difference_deg, angle_good, gap_good);
+  judge_line(declared, seat, finding);
   return finding;
 }
 

@@ -1,14 +1,12 @@
 #include "check/findings/thread_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <cstddef>
 
 #include "check/findings/unseen_findings.hpp"
 #include "check/fits/judge_fit.hpp"
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
@@ -39,12 +37,11 @@ Finding as_fit(const DeclaredJob& declared, const Thread& thread, const FitWant&
   fit_case.want = &want;
   fit_case.placing = placing(thread);
   Finding finding = judge_fit(declared, fit_case);
-  finding.basis += fmt::format("; declared as a plain fit, the sizes are those of {}", thread.size);
+  finding.basis += say(said::kPlainFitOfThread, thread.size);
   return finding;
 }
 
 Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
-  const LengthUnit unit = declared.job->unit;
   const Length overlap = Length::mm(thread.screw_diameter - thread.hole_diameter);
   const Length lost = out_of_line(thread);
   Finding finding;
@@ -57,15 +54,11 @@ Finding as_thread(const DeclaredJob& declared, const Thread& thread) {
   for (Quantity& quantity : placing(thread)) {
     finding.found.push_back(std::move(quantity));
   }
-  finding.basis = fmt::format("thread table: {}; hides {} of overlap by diameter", thread.size,
-                              length_text(overlap, unit));
+  finding.basis = say(said::kThreadTable, thread.size, overlap);
   const bool starts = lost <= kStartsByHand;
   finding.outcome = starts ? Outcome::conforming : Outcome::undecided;
-  finding.advice = starts ? fmt::format("a {} screw in its tapped hole", thread.size)
-                          : fmt::format(
-                                "{} is out of line with its tapped hole by {}: see whether "
-                                "it starts by hand",
-                                thread.size, length_text(lost, unit));
+  finding.advice =
+      starts ? say(said::kScrewInHole, thread.size) : say(said::kScrewOutOfLine, thread.size, lost);
   return finding;
 }
 

@@ -1,7 +1,5 @@
 #include "check/findings/unmatched_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cstddef>
 #include <optional>
@@ -9,7 +7,8 @@
 
 #include "check/fits/why_apart.hpp"
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_seats.hpp"
 
 namespace spotblue {
 namespace {
@@ -41,35 +40,30 @@ Finding not_found(std::string kind, std::vector<Reference> about, Outcome outcom
   finding.kind = std::move(kind);
   finding.about = std::move(about);
   finding.outcome = outcome;
-  finding.basis = "limits of a seat in the job's settings";
+  finding.basis = said::kLimitsOfSeat;
   return finding;
 }
 
 Finding unmatched_fit(const DeclaredJob& declared, const FitWant& want) {
   const Model& model = declared.look->model;
   const SeatSettings& settings = declared.look->settings.seats;
-  const LengthUnit unit = declared.job->unit;
   const NamedFeature hole = declared.names.feature(want.hole, {"fits", "hole", want.line});
   const NamedFeature shaft = declared.names.feature(want.shaft, {"fits", "shaft", want.line});
   const bool round = hole.refs.front().kind == FeatureKind::cylinder;
   const auto apart = nearest(hole, shaft, [&](const FeatureRef& a, const FeatureRef& b) {
-    return round ? cylinders_apart(model, a, b, settings, unit)
-                 : widths_apart(model, a, b, settings, unit);
+    return round ? cylinders_apart(model, a, b, settings) : widths_apart(model, a, b, settings);
   });
   Finding finding = not_found(round ? "radial fit" : "width fit", {want.hole, want.shaft},
                               Outcome::nonconforming);
-  finding.found = {{"seat", "none"}, {"apart", millimetres(apart->distance_mm)}};
-  finding.advice = fmt::format("declared fit not found{}: {}; place the parts, or drop the entry",
-                               from_line(want.line), apart->text);
+  finding.found = {{"seat", said::kNone}, {"apart", millimetres(apart->distance_mm)}};
+  finding.advice = say(said::kFitNotFound, at_line(want.line), apart->text);
   return finding;
 }
 
 Finding unmatched_taper(const TaperWant& want) {
   Finding finding = not_found("taper", {want.hole, want.shaft}, Outcome::nonconforming);
-  finding.found = {{"seat", "none"}};
-  finding.advice =
-      fmt::format("declared taper not found{}: the two cones make no seat as they are placed",
-                  from_line(want.line));
+  finding.found = {{"seat", said::kNone}};
+  finding.advice = say(said::kTaperNotFound, at_line(want.line));
   return finding;
 }
 
@@ -83,7 +77,7 @@ std::optional<Apart> faces_of(const DeclaredJob& declared, const std::string& a,
   const SeatSettings& settings = declared.look->settings.seats;
   return nearest(declared.names.feature(a, entry), declared.names.feature(b, entry),
                  [&](const FeatureRef& first, const FeatureRef& second) {
-                   return faces_apart(model, first, second, settings, declared.job->unit);
+                   return faces_apart(model, first, second, settings);
                  });
 }
 
@@ -91,7 +85,7 @@ Finding unmatched_axial(const DeclaredJob& declared, const AxialWant& want) {
   const auto apart = faces_of(declared, want.a, want.b, {"wants", "between", want.line});
   Finding finding = not_found("axial gap", {want.a, want.b}, Outcome::nonconforming);
   add_range(finding.wanted, "gap", {want.least, want.greatest});
-  finding.found = {{"seat", "none"}};
+  finding.found = {{"seat", said::kNone}};
   if (apart) {
     finding.found.push_back({"apart", millimetres(apart->distance_mm)});
     const Length distance = Length::mm(apart->distance_mm);
@@ -99,18 +93,15 @@ Finding unmatched_axial(const DeclaredJob& declared, const AxialWant& want) {
     const bool may_be = distance >= want.least && distance <= want.greatest;
     finding.outcome = may_be ? Outcome::undecided : Outcome::nonconforming;
   }
-  finding.advice = fmt::format(
-      "nothing to judge{}: {}; place the parts, or widen axial_gap_most_mm in [settings]",
-      from_line(want.line),
-      apart ? apart->text : std::string("no face of one looks at a face of the other from near"));
+  finding.advice =
+      say(said::kGapNotFound, at_line(want.line), apart ? apart->text : Saying(said::kNoFaceLooks));
   return finding;
 }
 
 Finding unmatched_gap(const MeasuredGap& measured) {
   Finding finding = not_found("axial gap", {measured.a, measured.b}, Outcome::undecided);
-  finding.found = {{"gap", measure(measured.value)}, {"seat", "none"}};
-  finding.advice = fmt::format("the measured gap{} lies between faces that make no seat",
-                               from_line(measured.line));
+  finding.found = {{"gap", measure(measured.value)}, {"seat", said::kNone}};
+  finding.advice = say(said::kMeasuredGapNotFound, at_line(measured.line));
   return finding;
 }
 
@@ -118,9 +109,8 @@ Finding unused_allowance(const AllowedOverlap& allowed) {
   Finding finding = not_found("foul", {allowed.a, allowed.b}, Outcome::conforming);
   finding.found = {{"depth", measure(Length())}};
   finding.wanted = {{"overlap_most", measure(allowed.depth)}};
-  finding.basis =
-      fmt::format("allowed{}: {}; hides nothing", from_line(allowed.line), allowed.reason);
-  finding.advice = "the parts do not overlap; the allowance may go";
+  finding.basis = say(said::kNothingOverlaps, at_line(allowed.line), allowed.reason);
+  finding.advice = said::kAllowanceMayGo;
   return finding;
 }
 

@@ -1,7 +1,5 @@
 #include "check/findings/unseen_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -11,26 +9,25 @@
 #include <utility>
 
 #include "base/work_limit.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_unseen.hpp"
 #include "spotblue/base/stop.hpp"
 
 namespace spotblue {
 namespace {
 
-Finding unseen(std::vector<Reference> about, std::string why, std::string advice) {
+Finding unseen(std::vector<Reference> about, Saying why, Saying advice) {
   Finding finding;
   finding.kind = kUnseen;
   finding.about = std::move(about);
   finding.outcome = Outcome::undecided;
   finding.found = {{"not_compared", std::move(why)}};
-  finding.basis = "closed solids are compared, and fits of planes, cylinders and cones measured";
+  finding.basis = said::kWhatIsCompared;
   finding.advice = std::move(advice);
   return finding;
 }
 
-std::string more_of_both(bool machine_lacked) {
-  return machine_lacked ? "close other programs and try again"
-                        : "give it more time or memory: --seconds, --memory";
+const Said& more_of_both(bool machine_lacked) {
+  return machine_lacked ? said::kCloseOthers : said::kGiveMore;
 }
 
 // What a finding takes, and again in a report. Choice of this program, no source.
@@ -67,14 +64,12 @@ std::vector<AlikeContacts> alike_contacts(const DeclaredJob& declared) {
   return found;
 }
 
-std::string contact_text(const AlikeContacts& alike, LengthUnit unit) {
+Saying contact_told(const AlikeContacts& alike) {
   const Contact& contact = *alike.first;
-  std::string text =
-      contact.gap
-          ? fmt::format("{} and {} come within {} of each other where no seat says how they bear",
-                        contact.a_face, contact.b_face, length_text(Length::mm(*contact.gap), unit))
-          : "whether they touch is not measured: " + contact.why;
-  return alike.count > 1 ? fmt::format("{}; {} such pairs", text, alike.count) : text;
+  const Saying told =
+      contact.gap ? say(said::kComeNear, contact.a_face, contact.b_face, Length::mm(*contact.gap))
+                  : say(said::kTouchNotMeasured, contact.why);
+  return alike.count > 1 ? told + say(said::kSuchPairs, alike.count) : told;
 }
 
 std::vector<Finding> contact_findings(const DeclaredJob& declared) {
@@ -82,8 +77,7 @@ std::vector<Finding> contact_findings(const DeclaredJob& declared) {
   for (const AlikeContacts& alike : alike_contacts(declared)) {
     findings.push_back(
         unseen({declared.names.reference(alike.first->a), declared.names.reference(alike.first->b)},
-               contact_text(alike, declared.job->unit),
-               "measure it on the parts, or draw it with planes, cylinders and cones that seat"));
+               contact_told(alike), said::kMeasureOnParts));
   }
   return findings;
 }
@@ -105,24 +99,20 @@ bool lacks_parts(const Look& look) {
 std::vector<Finding> not_looked_at_findings(const Look& look) {
   std::vector<Finding> findings;
   for (const Note& note : look.not_looked_at) {
-    findings.push_back(
-        unseen({note.about}, "not looked at: " + note.text, more_of_both(look.machine_lacked)));
+    findings.push_back(unseen({note.about}, say(said::kNotLookedAt, note.text),
+                              more_of_both(look.machine_lacked)));
   }
   return findings;
 }
 
 Finding rest_not_judged(const DeclaredJob& declared) {
-  return unseen({declared.look->model.file.name},
-                "what several parts do together, and what matched nothing: not all was looked at",
+  return unseen({declared.look->model.file.name}, said::kSeveralPartsNot,
                 more_of_both(declared.look->machine_lacked));
 }
 
 Finding not_all_judged(const Look& look, std::size_t judged) {
-  Finding finding =
-      unseen({look.model.file.name},
-             fmt::format("not all that was found is judged, {} findings were made: {}", judged,
-                         why_not_done()),
-             more_of_both(limit_reached() == Bound::machine));
+  Finding finding = unseen({look.model.file.name}, say(said::kNotAllJudged, judged, why_not_done()),
+                           more_of_both(limit_reached() == Bound::machine));
   finding.kind = kNotJudged;
   return finding;
 }
@@ -130,13 +120,11 @@ Finding not_all_judged(const Look& look, std::size_t judged) {
 std::vector<Finding> lost_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const LostName& lost : declared.lost) {
-    const std::string line = lost.line ? fmt::format("line {}, ", *lost.line) : std::string();
-    Finding finding =
-        unseen({lost.name},
-               fmt::format("{}{}, {}: no \"{}\" is in what arrived of the model; {}", line,
-                           lost.list, lost.key, lost.name, lost.why),
-               "export the model whole and judge again; if the name is mistyped, correct it");
-    finding.basis = "what a partial model lacks is neither well nor bad";
+    const Saying line = lost.line ? say(said::kLineOf, *lost.line) : Saying();
+    Finding finding = unseen(
+        {lost.name}, say(said::kNotInWhatArrived, line, lost.list, lost.key, lost.name, lost.why),
+        said::kExportWhole);
+    finding.basis = said::kPartialIsNeither;
     findings.push_back(std::move(finding));
   }
   return findings;
@@ -146,15 +134,13 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   const Look& look = *declared.look;
   for (const Note& note : look.model.not_compared) {
-    findings.push_back(
-        unseen({note.about}, note.text, "export it as a solid, or look at what it touches by eye"));
+    findings.push_back(unseen({note.about}, note.text, said::kExportAsSolid));
   }
   std::vector<Finding> late = not_looked_at_findings(look);
   std::move(late.begin(), late.end(), std::back_inserter(findings));
   for (const Product& product : look.model.products) {
     if (!product.unsound.empty()) {
-      findings.push_back(unseen({product.id}, product.unsound,
-                                "put it right where it was drawn and export it again"));
+      findings.push_back(unseen({product.id}, product.unsound, said::kPutRightAndExport));
     }
   }
   std::vector<Finding> touching = contact_findings(declared);
@@ -163,9 +149,7 @@ std::vector<Finding> unseen_findings(const DeclaredJob& declared) {
 }
 
 Finding nothing_to_judge(const DeclaredJob& declared) {
-  return unseen({declared.look->model.file.name},
-                "nothing to judge: no two parts seat, screw or foul, and nothing is wanted",
-                "see what the file holds: spotblue look FILE");
+  return unseen({declared.look->model.file.name}, said::kNothingToJudge, said::kSeeWhatItHolds);
 }
 
 }  // namespace spotblue

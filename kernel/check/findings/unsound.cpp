@@ -1,12 +1,11 @@
 #include "check/findings/unsound.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <string>
 #include <string_view>
 
 #include "check/findings/unseen_findings.hpp"
+#include "group/words/said_unseen.hpp"
 
 namespace spotblue {
 namespace {
@@ -24,8 +23,8 @@ std::string part_about(const Names& names, std::string about) {
 
 void leave_open(Finding& finding, std::string_view part, std::string_view why) {
   finding.outcome = Outcome::undecided;
-  finding.advice = fmt::format("put {} right where it was drawn first, and judge again", part);
-  finding.found.push_back({kUnsound, fmt::format("{}: {}", part, why)});
+  finding.advice = say(said::kPutRightFirst, Reference(std::string(part)));
+  finding.found.push_back({kUnsound, say(said::kUnsoundPart, Reference(std::string(part)), why)});
 }
 
 // Whether it did, or was before.
@@ -86,15 +85,12 @@ void leave_missing_open(const DeclaredJob& declared, Finding& finding) {
   if (missing.empty()) {
     return;
   }
-  const std::string more =
-      missing.size() == 1 ? std::string() : fmt::format("; and {} more", missing.size() - 1);
+  const Saying more = missing.size() == 1 ? Saying() : say(said::kAndMore, missing.size() - 1);
   finding.found.push_back(
-      {"not_compared", fmt::format("{}: {}{}", missing.front().about, missing.front().text, more)});
+      {"not_compared", say(said::kNotArrived, missing.front().about, missing.front().text) + more});
   if (finding.outcome != Outcome::undecided) {
     finding.outcome = Outcome::undecided;
-    finding.advice =
-        "what did not arrive may stand here too and change this: export the model whole, and judge "
-        "again";
+    finding.advice = said::kMayStandHere;
   }
 }
 

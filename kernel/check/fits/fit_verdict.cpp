@@ -1,12 +1,12 @@
 #include "check/fits/fit_verdict.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
 #include "check/words/common_fits.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said.hpp"
+#include "group/words/said_fits.hpp"
+#include "group/words/said_making.hpp"
 
 namespace spotblue {
 namespace {
@@ -35,67 +35,67 @@ bool may_be_cut(const DeclaredJob& declared, const FeatureRef& feature) {
 }
 
 // What to do about a pair that exists: where metal may come off, or has to go on.
-std::string cure_for(const DeclaredJob& declared, const FitCase& fit_case, bool tight) {
-  const std::string hole = declared.names.id_of(fit_case.hole);
-  const std::string shaft = declared.names.id_of(fit_case.shaft);
+Saying cure_for(const DeclaredJob& declared, const FitCase& fit_case, bool tight) {
+  const Reference hole = declared.names.reference(fit_case.hole);
+  const Reference shaft = declared.names.reference(fit_case.shaft);
   const bool hole_free = may_be_cut(declared, fit_case.hole);
   const bool shaft_free = may_be_cut(declared, fit_case.shaft);
   if (!tight) {
-    return hole_free || shaft_free ? fmt::format("sleeve {}, or make a new mate to suit",
-                                                 shaft_free && !hole_free ? shaft : hole)
-                                   : "make something between them to suit; neither may be replaced";
+    return hole_free || shaft_free ? say(said::kSleeveIt, shaft_free && !hole_free ? shaft : hole)
+                                   : Saying(said::kMakeBetween);
   }
   if (hole_free && shaft_free) {
-    return fmt::format("open {} or reduce {}", hole, shaft);
+    return say(said::kOpenOrReduce, hole, shaft);
   }
   if (hole_free || shaft_free) {
-    return hole_free ? "open " + hole : "reduce " + shaft;
+    return hole_free ? say(said::kOpen, hole) : say(said::kReduce, shaft);
   }
-  return "both parts are irreplaceable: think again before cutting either";
+  return said::kNeitherMayBeCut;
 }
 
-std::string too_much(const DeclaredJob& declared, const FitCase& fit_case, Limits found,
-                     Limits wanted) {
-  const LengthUnit unit = declared.job->unit;
+Saying too_much(const DeclaredJob& declared, const FitCase& fit_case, Limits found, Limits wanted) {
   const Length tight = wanted.lower - found.lower;
   const Length loose = found.upper - wanted.upper;
   const bool is_tight = tight > loose;
-  return fmt::format("too {} by up to {}: {}", is_tight ? "tight" : "loose",
-                     length_text(is_tight ? tight : loose, unit),
-                     cure_for(declared, fit_case, is_tight));
+  return say(is_tight ? said::kTooTight : said::kTooLoose, is_tight ? tight : loose,
+             cure_for(declared, fit_case, is_tight));
 }
 
-std::string size_window(const DeclaredJob& declared, const FeatureRef& feature, Limits window,
-                        Limits move) {
-  const std::string name = declared.names.id_of(feature);
-  if (window.lower > window.upper) {
-    return fmt::format(
-        "no size of {} suits every size its mate may have: measure or hold the mate closer", name);
-  }
-  return fmt::format("make {} {}{}", name, range_text(window, declared.job->unit),
-                     move == kNoMove ? "" : " before pressing");
+// What is bored, turned or cut, to which limits, of what it is drawn.
+Saying making(const DeclaredJob& declared, const FeatureRef& feature, Limits window, Length drawn,
+              bool hole, bool moved = false) {
+  const Said& how = feature.kind == FeatureKind::width ? said::kCutWidth
+                    : hole ? (moved ? said::kBoreBeforePressing : said::kBore)
+                           : (moved ? said::kTurnBeforePressing : said::kTurn);
+  return say(how, declared.names.reference(feature.occurrence), window, DrawnSize{drawn});
+}
+
+Saying size_window(const DeclaredJob& declared, const FeatureRef& feature, Limits window,
+                   Length drawn, bool hole, Limits move) {
+  return window.lower > window.upper
+             ? say(said::kNoSizeSuits, declared.names.reference(feature))
+             : making(declared, feature, window, drawn, hole, move != kNoMove);
 }
 
 // The limits that the part to make would have to hold now; empty when neither or both are to make.
-std::string make_to_suit(const DeclaredJob& declared, const FitCase& fit_case,
-                         const FoundFit& found, Limits wanted) {
+Saying make_to_suit(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
+                    Limits wanted) {
   switch (made_to_suit(found)) {
     case Suited::shaft:
       return size_window(declared, fit_case.shaft, window_of_shaft(found, wanted),
-                         found.moves.shaft);
+                         fit_case.shaft_size, false, found.moves.shaft);
     case Suited::hole:
-      return size_window(declared, fit_case.hole, window_of_hole(found, wanted), found.moves.hole);
+      return size_window(declared, fit_case.hole, window_of_hole(found, wanted), fit_case.hole_size,
+                         true, found.moves.hole);
     case Suited::neither:
       break;
   }
-  return "";
+  return {};
 }
 
-std::string make_both(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found) {
-  const LengthUnit unit = declared.job->unit;
-  return fmt::format("make {} {} and {} {}", declared.names.id_of(fit_case.hole),
-                     range_text(found.hole.limits, unit), declared.names.id_of(fit_case.shaft),
-                     range_text(found.shaft.limits, unit));
+Saying make_both(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found) {
+  return making(declared, fit_case.hole, found.hole.limits, fit_case.hole_size, true) +
+         making(declared, fit_case.shaft, found.shaft.limits, fit_case.shaft_size, false);
 }
 
 Verdict conforming(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
@@ -103,23 +103,22 @@ Verdict conforming(const DeclaredJob& declared, const FitCase& fit_case, const F
   if (found.hole.to_make && found.shaft.to_make && made_to_suit(found) == Suited::neither) {
     return {Outcome::conforming, make_both(declared, fit_case, found)};
   }
-  const std::string make = make_to_suit(declared, fit_case, found, wanted);
-  return {Outcome::conforming, make.empty() ? "leave it as it is" : make};
+  const Saying make = make_to_suit(declared, fit_case, found, wanted);
+  return {Outcome::conforming, make.empty() ? Saying(said::kLeaveAsItIs) : make};
 }
 
 Verdict measure_closer(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                        Limits wanted) {
-  const auto unknown = [&](const FeatureRef& feature, const SizeRange& range) {
-    const bool wide = !range.to_make && range.limits.width() > kSizeRounding;
-    return wide ? declared.names.id_of(feature) : std::string();
+  const auto is_wide = [](const SizeRange& range) {
+    return !range.to_make && range.limits.width() > kSizeRounding;
   };
-  const std::string hole = unknown(fit_case.hole, found.hole);
-  const std::string shaft = unknown(fit_case.shaft, found.shaft);
-  const std::string both = hole + (hole.empty() || shaft.empty() ? "" : " and ") + shaft;
+  const Reference hole = declared.names.reference(fit_case.hole);
+  const Reference shaft = declared.names.reference(fit_case.shaft);
   const Length room = Length::mm(std::abs(margin(found.without_uncertainty, wanted).in_mm()));
   return {Outcome::undecided,
-          fmt::format("measure {} closer: the uncertainties together must come below {}", both,
-                      length_text(room, declared.job->unit))};
+          is_wide(found.hole) && is_wide(found.shaft)
+              ? say(said::kMeasureBothCloser, hole, shaft, room)
+              : say(said::kMeasureCloser, is_wide(found.hole) ? hole : shaft, room)};
 }
 
 }  // namespace
@@ -161,7 +160,7 @@ Verdict verdict_on_clearance(const DeclaredJob& declared, const FitCase& fit_cas
       return measure_closer(declared, fit_case, found, want);
     }
   }
-  const std::string make = make_to_suit(declared, fit_case, found, want);
+  const Saying make = make_to_suit(declared, fit_case, found, want);
   return {Outcome::nonconforming,
           make.empty() ? too_much(declared, fit_case, found.clearance, want) : make};
 }
@@ -171,29 +170,21 @@ Verdict verdict_on_basic_size(const DeclaredJob& declared, const FeatureRef& fea
   if (!range.basic) {
     return {};
   }
-  const LengthUnit unit = declared.job->unit;
-  const std::string nominal = format_size(*range.basic, unit);
-  return {Outcome::nonconforming,
-          fmt::format("model is not at basic size: {} is {} {}, its nominal is {}; draw it at {}, "
-                      "state the nominal, or say sizes = \"actual\"",
-                      declared.names.id_of(feature), format_size(modelled, unit), unit_name(unit),
-                      nominal, nominal)};
+  return {Outcome::nonconforming, say(said::kNotAtBasicSize, declared.names.reference(feature),
+                                      DrawnSize{modelled}, DrawnSize{*range.basic})};
 }
 
 namespace {
 
 // A press fit out of line by more than its interference stands off on one side.
-Verdict verdict_on_pressed_line(const DeclaredJob& declared, const FoundFit& found, Length lost) {
+Verdict verdict_on_pressed_line(const FoundFit& found, Length lost) {
   const Limits bites{-0.5 * found.clearance.upper, -0.5 * found.clearance.lower};
   if (lost <= bites.lower) {
     return {};
   }
   const bool to_make = found.hole.to_make || found.shaft.to_make;
-  return {
-      lost > bites.upper || to_make ? Outcome::nonconforming : Outcome::undecided,
-      fmt::format("out of line by {} on one side, and the interference there is {}: it stands "
-                  "off on that side; true up the bore or what it hangs on",
-                  length_text(lost, declared.job->unit), range_text(bites, declared.job->unit))};
+  return {lost > bites.upper || to_make ? Outcome::nonconforming : Outcome::undecided,
+          say(said::kStandsOff, lost, bites)};
 }
 
 }  // namespace
@@ -206,23 +197,18 @@ Verdict verdict_on_line(const DeclaredJob& declared, const FitCase& fit_case,
     return {};
   }
   if (found.clearance.upper < Length()) {
-    return verdict_on_pressed_line(declared, found, lost);
+    return verdict_on_pressed_line(found, lost);
   }
   const Limits gap{0.5 * found.clearance.lower - lost, 0.5 * found.clearance.upper - lost};
-  const LengthUnit unit = declared.job->unit;
-  const std::string out = fmt::format("out of line by {} on one side", length_text(lost, unit));
   if (gap.upper < -same) {
     return {Outcome::nonconforming,
-            fmt::format("fouls: {}, the clearance leaves {}; true up the bore or the seat it "
-                        "hangs on",
-                        out, length_text(0.5 * std::max(found.clearance.upper, Length()), unit))};
+            say(said::kFoulsOffAxis, lost, 0.5 * std::max(found.clearance.upper, Length()))};
   }
   // A fit that may come out tight anyway says nothing about its line.
   if (gap.lower < -same && found.clearance.lower >= Length()) {
     const bool to_make = found.hole.to_make || found.shaft.to_make;
     return {to_make ? Outcome::nonconforming : Outcome::undecided,
-            fmt::format("may foul at the least clearance: {}; true it up or allow more clearance",
-                        out)};
+            say(said::kMayFoulOffAxis, lost)};
   }
   return {};
 }
@@ -230,10 +216,10 @@ Verdict verdict_on_line(const DeclaredJob& declared, const FitCase& fit_case,
 Verdict verdict_without_want(const DeclaredJob& declared, const FitCase& fit_case,
                              const FoundFit& found) {
   const Length middle = 0.5 * (found.clearance.lower + found.clearance.upper);
-  const std::string named = fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size),
-                                               middle, declared.job->unit);
-  return {Outcome::undecided, fmt::format("no fit declared; with {} clearance it {}",
-                                          length_text(middle, declared.job->unit), named)};
+  const Saying named = fits_that_would_do(0.5 * (fit_case.hole_size + fit_case.shaft_size), middle,
+                                          declared.job->unit);
+  return {Outcome::undecided,
+          named.empty() ? say(said::kSuitsNone, middle) : say(said::kWouldBe, middle, named)};
 }
 
 }  // namespace spotblue

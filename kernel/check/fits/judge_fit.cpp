@@ -1,14 +1,12 @@
 #include "check/fits/judge_fit.hpp"
 
-#include <fmt/format.h>
-
 #include <optional>
 #include <utility>
 
 #include "check/fits/fit_verdict.hpp"
 #include "check/words/words.hpp"
 #include "group/words/said_cautions.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_fits.hpp"
 
 namespace spotblue {
 namespace {
@@ -27,7 +25,6 @@ Limits clearance_of(const FitCase& fit_case, const FoundFit& found) {
 // A worn pair is judged where it is tightest and where it is loosest.
 Verdict verdict_on_worn(const DeclaredJob& declared, const FitCase& fit_case, const FoundFit& found,
                         const WantedFit& wanted) {
-  const LengthUnit unit = declared.job->unit;
   const auto at = [&](Length off) {
     FoundFit there = found;
     for (Limits* limits : {&there.clearance, &there.without_uncertainty}) {
@@ -40,10 +37,7 @@ Verdict verdict_on_worn(const DeclaredJob& declared, const FitCase& fit_case, co
   if (at_tightest.outcome == at_loosest.outcome) {
     return at_tightest.advice == at_loosest.advice ? at_tightest : worse(at_tightest, at_loosest);
   }
-  return {Outcome::undecided,
-          fmt::format("worn: the clearance is {} where it is tightest and {} where it is loosest, "
-                      "and only one of them is well; measure along and across, then true it up",
-                      length_text(tight.lower, unit), length_text(loose.upper, unit))};
+  return {Outcome::undecided, say(said::kWornHereAndThere, tight.lower, loose.upper)};
 }
 
 // A size that pressing moves, as its mate meets it.
@@ -58,9 +52,9 @@ std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& 
   std::vector<Quantity> quantities;
   add_range(quantities, "clearance", clearance_of(fit_case, found));
   add_range(quantities, "hole", found.hole.limits);
-  quantities.push_back({"hole_size", std::string(source_text(found.hole.source))});
+  quantities.push_back({"hole_size", source_said(found.hole.source)});
   add_range(quantities, "shaft", found.shaft.limits);
-  quantities.push_back({"shaft_size", std::string(source_text(found.shaft.source))});
+  quantities.push_back({"shaft_size", source_said(found.shaft.source)});
   add_moved(quantities, "hole_assembled", found.hole.limits, found.moves.hole);
   add_moved(quantities, "shaft_assembled", found.shaft.limits, found.moves.shaft);
   quantities.push_back({"modelled_clearance", measure(fit_case.hole_size - fit_case.shaft_size)});
@@ -71,7 +65,7 @@ std::vector<Quantity> found_quantities(const FitCase& fit_case, const FoundFit& 
 // @param known  how far pressing moves the sizes: without it nothing can be made to suit.
 std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& wanted,
                                         bool known) {
-  std::vector<Quantity> quantities{{"fit", wanted.text}};
+  std::vector<Quantity> quantities{{"fit", told(wanted)}};
   if (wanted.nominal) {
     quantities.push_back({"nominal", measure(*wanted.nominal)});
   }
@@ -116,8 +110,7 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   // By the sizes as made a part would be cut to suit what it is not once it is pressed.
   const bool known = fit_case.moves_unknown.empty();
   Verdict verdict =
-      !known ? Verdict{Outcome::undecided, "pressing moves its sizes, by how much is not known: " +
-                                               fit_case.moves_unknown}
+      !known    ? Verdict{Outcome::undecided, say(said::kMovesNotKnown, fit_case.moves_unknown)}
       : !wanted ? verdict_without_want(declared, fit_case, found)
       : worn    ? verdict_on_worn(declared, fit_case, found, *wanted)
                 : verdict_on_clearance(declared, fit_case, found, *wanted);
@@ -138,11 +131,10 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
           {"clearance", measure(margin(clearance_of(fit_case, found), wanted->clearance))}};
     }
     finding.basis =
-        fmt::format("{}; {}", wanted->basis,
-                    judged_by(has_uncertainty(found.hole) && has_uncertainty(found.shaft)));
+        wanted->basis + judged_by(has_uncertainty(found.hole) && has_uncertainty(found.shaft));
   } else {
-    finding.basis = "no fit declared; sizes " + std::string(source_text(found.hole.source)) +
-                    " and " + std::string(source_text(found.shaft.source));
+    finding.basis = say(said::kNoFitDeclared, Saying(source_said(found.hole.source)),
+                        Saying(source_said(found.shaft.source)));
   }
   const bool presses =
       wanted ? wanted->clearance.lower < Length() : found.clearance.lower < Length();

@@ -22,7 +22,7 @@ struct FitCase {
   Limits worn_by{Length(), Length()};
   /// How far pressing moves the two sizes before they meet, and why that is not known.
   FitMoves moves{};
-  std::string moves_unknown{};
+  Saying moves_unknown{};
   const FitWant* want = nullptr;
   std::vector<Quantity> placing;  ///< offset, tilt, engaged length: listed with what was found
 };

@@ -1,13 +1,11 @@
 #include "check/fits/why_apart.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
 
 #include "check/words/words.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_fits.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
@@ -21,10 +19,6 @@ const Product& product_of(const Model& model, const FeatureRef& feature) {
 
 const Frame& frame_of(const Model& model, const FeatureRef& feature) {
   return model.occurrences.at(feature.occurrence).frame;
-}
-
-std::string text_mm(double length_mm, LengthUnit unit) {
-  return length_text(Length::mm(length_mm), unit);
 }
 
 Interval extent(const Cylinder& cylinder) {
@@ -67,24 +61,22 @@ Line face_of(const Model& model, const FeatureRef& feature) {
 }
 
 Apart sizes_apart(double clearance, double gap_most, double overlap_most,
-                  const SeatSettings& settings, LengthUnit unit) {
+                  const SeatSettings& settings) {
   if (is_past(0.5 * clearance, gap_most, settings)) {
-    return {clearance, fmt::format("the clearance of {} is more than a seat's of {}",
-                                   text_mm(clearance, unit), text_mm(2.0 * gap_most, unit))};
+    return {clearance,
+            say(said::kTooMuchClearance, millimetres(clearance), millimetres(2.0 * gap_most))};
   }
   if (is_past(-0.5 * clearance, overlap_most, settings)) {
-    return {-clearance, fmt::format("they overlap by {}, more than a press fit's {}",
-                                    text_mm(-clearance, unit), text_mm(2.0 * overlap_most, unit))};
+    return {-clearance,
+            say(said::kTooMuchOverlap, millimetres(-clearance), millimetres(2.0 * overlap_most))};
   }
-  return {0.0,
-          "something lies between them, lands on both sides of one stand nearer, or a "
-          "narrower entry speaks of them"};
+  return {0.0, said::kSomethingBetween};
 }
 
 }  // namespace
 
 Apart cylinders_apart(const Model& model, const FeatureRef& hole_ref, const FeatureRef& shaft_ref,
-                      const SeatSettings& settings, LengthUnit unit) {
+                      const SeatSettings& settings) {
   const Placed hole = placed(model, hole_ref);
   const Placed shaft = placed(model, shaft_ref);
   const double diameter = std::max(hole.diameter, shaft.diameter);
@@ -94,54 +86,50 @@ Apart cylinders_apart(const Model& model, const FeatureRef& hole_ref, const Feat
   const double along = along_gap(hole, shaft);
   if (tilt > most_tilt(settings.coaxial_tilt_deg, settings)) {
     return {norm(middle - at_station(hole.axis, 0.5 * (hole.from + hole.to))),
-            fmt::format("their axes stand {:.3f} deg to each other", degrees(tilt))};
+            say(said::kAxesTilted, angle(tilt))};
   }
   if (is_past(offset, most_offset(settings, diameter), settings)) {
-    return {offset, fmt::format("their axes are {} apart", text_mm(offset, unit))};
+    return {offset, say(said::kAxesApart, millimetres(offset))};
   }
   if (along >= 0.0) {
-    return {along,
-            fmt::format("they share no length: {} apart along the axis", text_mm(along, unit))};
+    return {along, say(said::kNoSharedLength, millimetres(along))};
   }
   return sizes_apart(hole.diameter - shaft.diameter, most_radial_gap(settings, diameter),
-                     most_overlap(settings, diameter), settings, unit);
+                     most_overlap(settings, diameter), settings);
 }
 
 Apart widths_apart(const Model& model, const FeatureRef& slot, const FeatureRef& key,
-                   const SeatSettings& settings, LengthUnit unit) {
+                   const SeatSettings& settings) {
   const Line slot_middle = middle_of(model, slot);
   const Line key_middle = middle_of(model, key);
   const double tilt = angle_between_lines(slot_middle.along, key_middle.along);
   const double offset = std::abs(station(slot_middle, key_middle.at));
   if (tilt > most_tilt(settings.facing_tilt_deg, settings)) {
-    return {norm(key_middle.at - slot_middle.at),
-            fmt::format("they stand {:.3f} deg to each other", degrees(tilt))};
+    return {norm(key_middle.at - slot_middle.at), say(said::kTilted, angle(tilt))};
   }
   if (is_past(offset, settings.coaxial_offset_mm, settings)) {
-    return {offset, fmt::format("their middles are {} apart", text_mm(offset, unit))};
+    return {offset, say(said::kMiddlesApart, millimetres(offset))};
   }
   const double clearance = product_of(model, slot).widths.at(slot.index).width -
                            product_of(model, key).widths.at(key.index).width;
-  return sizes_apart(clearance, settings.radial_gap_mm, settings.radial_overlap_mm, settings, unit);
+  return sizes_apart(clearance, settings.radial_gap_mm, settings.radial_overlap_mm, settings);
 }
 
 Apart faces_apart(const Model& model, const FeatureRef& a, const FeatureRef& b,
-                  const SeatSettings& settings, LengthUnit unit) {
+                  const SeatSettings& settings) {
   const Line first = face_of(model, a);
   const Line second = face_of(model, b);
   const double tilt = angle_between_lines(first.along, second.along);
   const double gap = station(first, second.at);
   if (tilt > most_tilt(settings.facing_tilt_deg, settings) ||
       dot(first.along, second.along) > 0.0) {
-    return {norm(second.at - first.at), "they do not face each other"};
+    return {norm(second.at - first.at), said::kNotFacing};
   }
   if (is_past_facing(gap, settings)) {
-    return {std::abs(gap), gap > 0.0 ? fmt::format("they are {} apart", text_mm(gap, unit))
-                                     : fmt::format("they overlap by {}", text_mm(-gap, unit))};
+    return {std::abs(gap), gap > 0.0 ? say(said::kAreApart, millimetres(gap))
+                                     : say(said::kOverlapBy, millimetres(-gap))};
   }
-  return {std::abs(gap), fmt::format("they are {} apart, but do not lie over each other or "
-                                     "something lies between",
-                                     text_mm(gap, unit))};
+  return {std::abs(gap), say(said::kApartNotOver, millimetres(gap))};
 }
 
 }  // namespace spotblue

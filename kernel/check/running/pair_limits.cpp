@@ -5,6 +5,9 @@
 #include <utility>
 
 #include "group/joints/part_material.hpp"
+#include "group/words/said_running.hpp"
+#include "group/words/said_sizes.hpp"
+#include "group/words/said_turning.hpp"
 
 namespace spotblue {
 namespace {
@@ -23,15 +26,12 @@ OneMaterial one_material(const DeclaredJob& declared, OccurrenceId occurrence) {
   return one;
 }
 
-std::string why_unknown(const DeclaredJob& declared, OccurrenceId occurrence,
-                        const OneMaterial& one) {
-  const std::string& part = declared.names.id_of(occurrence);
+Saying why_unknown(const DeclaredJob& declared, OccurrenceId occurrence, const OneMaterial& one) {
+  const Reference part = declared.names.reference(occurrence);
   if (one.name.empty()) {
-    return fmt::format("no material is given for {}", part);
+    return say(said::kNoMaterial, part);
   }
-  return one.row == nullptr && !one.journal
-             ? fmt::format("no limits are known for {} of {}", one.name, part)
-             : std::string();
+  return one.row == nullptr && !one.journal ? say(said::kNoLimitsKnown, one.name, part) : Saying();
 }
 
 }  // namespace
@@ -41,8 +41,7 @@ PairLimits pair_limits(const DeclaredJob& declared, OccurrenceId a, OccurrenceId
   const OneMaterial second = one_material(declared, b);
   PairLimits pair;
   for (const auto& [occurrence, one] : {std::pair{a, &first}, {b, &second}}) {
-    const std::string why = why_unknown(declared, occurrence, *one);
-    pair.unknown += (pair.unknown.empty() || why.empty() ? "" : " and ") + why;
+    pair.unknown += why_unknown(declared, occurrence, *one);
     if (one->row != nullptr) {
       pair.limits = weaker(pair.limits, one->row->limits);
       pair.basis +=
@@ -53,9 +52,17 @@ PairLimits pair_limits(const DeclaredJob& declared, OccurrenceId a, OccurrenceId
     }
   }
   if (pair.unknown.empty() && first.journal && second.journal) {
-    pair.unknown = "steel on steel has no limits to go by: it galls; bush one of the two";
+    pair.unknown = said::kSteelOnSteel;
   }
   return pair;
+}
+
+Saying limits_told(const PairLimits& pair) {
+  if (pair.basis.empty()) {
+    return said::kNoMaterialLimits;
+  }
+  return pair.note.empty() ? say(said::kMaterialLimits, pair.basis)
+                           : say(said::kMaterialLimitsNote, pair.basis, pair.note);
 }
 
 }  // namespace spotblue

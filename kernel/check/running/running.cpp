@@ -1,26 +1,23 @@
 #include "check/running/running.hpp"
 
-#include <fmt/format.h>
-
 #include <optional>
 
+#include "group/words/said_running.hpp"
 namespace spotblue {
 namespace {
 
 struct Judged {
   const char* name;  // of the quantity
   Dimension dimension;
-  const char* word;  // for the advice
-  const char* cure;  // what makes it less
-  const char* unit;
+  const Said& over;
+  const Said& heats;  // where it may run over it for a time
 };
 
-constexpr Judged kPressure{"pressure", Dimension::pressure, "pressure",
-                           "a longer or larger bearing, or less load", "MPa"};
-constexpr Judged kSpeed{"speed", Dimension::speed, "surface speed",
-                        "a smaller diameter or fewer turns", "m/s"};
-constexpr Judged kProduct{"pressure_speed", Dimension::pressure_speed, "pressure x speed",
-                          "a longer bearing, less load or fewer turns", "MPa m/s"};
+constexpr Judged kPressure{"pressure", Dimension::pressure, said::kPressureOver,
+                           said::kPressureHeats};
+constexpr Judged kSpeed{"speed", Dimension::speed, said::kSpeedOver, said::kSpeedHeats};
+constexpr Judged kProduct{"pressure_speed", Dimension::pressure_speed, said::kProductOver,
+                          said::kProductHeats};
 
 void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
                const std::optional<double>& value, const std::optional<double>& limit,
@@ -28,11 +25,13 @@ void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
   if (!value) {
     return;
   }
-  finding.found.push_back({judged.name, {*value, judged.dimension}});
+  const Measure found{*value, judged.dimension};
+  finding.found.push_back({judged.name, found});
   if (!limit || counts == LimitCounts::no) {
     return;
   }
-  finding.wanted.push_back({judged.name, {*limit, judged.dimension}, RangeEnd::greatest});
+  const Measure most{*limit, judged.dimension};
+  finding.wanted.push_back({judged.name, most, RangeEnd::greatest});
   finding.margin.push_back({judged.name, {*limit - *value, judged.dimension}});
   if (*value <= *limit) {
     return;
@@ -40,15 +39,10 @@ void judge_one(Finding& finding, Reasons& reasons, const Judged& judged,
   if (counts == LimitCounts::as_average) {
     const double share = 100.0 * *limit / *value;
     finding.found.push_back({"running_time", percent(share), RangeEnd::greatest});
-    reasons.add(Outcome::undecided,
-                fmt::format("{} {:.3g} {} is over {:.3g} {}: it heats too much unless it runs no "
-                            "more than {:.0f} percent of the time",
-                            judged.word, *value, judged.unit, *limit, judged.unit, share));
+    reasons.add(Outcome::undecided, say(judged.heats, found, most, percent(share)));
     return;
   }
-  reasons.add(Outcome::nonconforming,
-              fmt::format("{} {:.3g} {} is over {:.3g} {}: {}", judged.word, *value, judged.unit,
-                          *limit, judged.unit, judged.cure));
+  reasons.add(Outcome::nonconforming, say(judged.over, found, most));
 }
 
 }  // namespace
@@ -66,7 +60,7 @@ RunningDuty running_duty(Duty duty) {
 }
 
 void judge_running(Finding& finding, Reasons& reasons, const RunningLoad& load,
-                   const PairLimits& pair, Duty duty, const std::string& missing_load) {
+                   const PairLimits& pair, Duty duty, const Saying& missing_load) {
   const CountingLimits counts = counting_limits(running_duty(duty));
   finding.wanted.push_back({"duty", std::string(word_of(duty))});
   judge_one(finding, reasons, kPressure, load.pressure_mpa, pair.limits.pressure_mpa,
@@ -82,7 +76,7 @@ void judge_running(Finding& finding, Reasons& reasons, const RunningLoad& load,
   }
   const bool speed_open = pair.unknown.empty() && !pair.limits.speed_m_s;
   if (speed_open) {
-    reasons.add(Outcome::undecided, "no greatest speed is known for this pair of materials");
+    reasons.add(Outcome::undecided, said::kNoSpeedKnown);
   }
 }
 

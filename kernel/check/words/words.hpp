@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "group/words/said_fits.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/check/finding.hpp"
@@ -16,8 +17,8 @@ void add_range(std::vector<Quantity>& quantities, const std::string& name, Limit
 inline constexpr std::string_view kIso14253 = "ISO 14253-1";
 /// By what sizes are held against limits: the standard, which needs an uncertainty; where none is
 /// known that is said, and the standard is not.
-[[nodiscard]] constexpr std::string_view judged_by(bool uncertainty_known) {
-  return uncertainty_known ? kIso14253 : "the uncertainty of measurement is not known";
+[[nodiscard]] inline const Said& judged_by(bool uncertainty_known) {
+  return uncertainty_known ? said::kJudgedByStandard : said::kUncertaintyNotKnown;
 }
 
 }  // namespace spotblue

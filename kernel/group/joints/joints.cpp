@@ -22,7 +22,8 @@ Joint radial_joint(const DeclaredJob& declared, const PairBook& squeezed, std::s
   joint.by = {seat.hole, seat.shaft};
   const SeatSizes sizes = seat_sizes(declared, number);
   const Pressing pressing = pressing_of(sizes);
-  const std::string fit = sizes.wanted ? ", " + sizes.wanted->text : "";
+  const std::string fit =
+      sizes.wanted && !sizes.wanted->text.empty() ? ", " + sizes.wanted->text : "";
   const std::vector<std::size_t> allowed =
       squeezed.find(seat.hole.occurrence, seat.shaft.occurrence);
   if (!allowed.empty()) {

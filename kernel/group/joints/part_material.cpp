@@ -1,6 +1,6 @@
 #include "group/joints/part_material.hpp"
 
-#include <fmt/format.h>
+#include "group/words/said_sizes.hpp"
 
 namespace spotblue {
 namespace {
@@ -31,24 +31,24 @@ std::string material_name(const DeclaredJob& declared, OccurrenceId occurrence) 
 
 PartMaterial part_material(const DeclaredJob& declared, OccurrenceId occurrence) {
   const std::string name = material_name(declared, occurrence);
-  const std::string& part = declared.names.id_of(occurrence);
+  const Reference part = declared.names.reference(occurrence);
   if (name.empty()) {
-    return {std::nullopt, fmt::format("no material is given for {}", part)};
+    return {std::nullopt, say(said::kNoMaterial, part)};
   }
   for (const OwnMaterial& own : declared.job->materials) {
     if (own.name == name) {
       const Elastic elastic = own_elastic(own);
       return is_whole(elastic)
-                 ? PartMaterial{elastic, ""}
-                 : PartMaterial{std::nullopt,
-                                fmt::format("{} of {} needs modulus, Poisson's ratio and expansion",
-                                            name, part)};
+                 ? PartMaterial{elastic, {}}
+                 : PartMaterial{std::nullopt, say(said::kMaterialNotWhole, name, part)};
     }
   }
+  if (is_soft_material(name)) {
+    return {std::nullopt, say(said::kMaterialSoft, name, part)};
+  }
   const Material* known = find_material(name);
-  return known == nullptr
-             ? PartMaterial{std::nullopt, fmt::format("{} of {} is not known", name, part)}
-             : PartMaterial{elastic_of(*known), ""};
+  return known == nullptr ? PartMaterial{std::nullopt, say(said::kMaterialNotKnown, name, part)}
+                          : PartMaterial{elastic_of(*known), {}};
 }
 
 std::optional<double> part_expansion_per_k(const DeclaredJob& declared, OccurrenceId occurrence) {

@@ -15,7 +15,7 @@ namespace spotblue {
 
 struct PartMaterial {
   std::optional<Elastic> elastic;
-  std::string unknown;  ///< "no material is given for Wheel"; empty when known
+  Saying unknown;  ///< "no material is given for Wheel"; empty when known
 };
 
 /// Known only with modulus, Poisson's ratio and expansion; strengths may still be absent.

@@ -272,7 +272,7 @@ void declare_stated(DeclaredJob& declared) {
     if (!is_usable(size)) {
       continue;
     }
-    const StatedWant want = stated_want(size, declared.job->unit);
+    const StatedWant want = stated_want(size);
     for (const OccurrenceId occurrence : places[*size.product]) {
       for (const ProductFeatureRef& feature : size.features) {
         const Subject subject = subject_of({occurrence, feature.kind, feature.index});

@@ -2,11 +2,9 @@
 
 #include <fmt/format.h>
 
-#include "group/words/size_text.hpp"
-
 namespace spotblue {
 
-StatedWant stated_want(const SemanticSize& size, LengthUnit unit) {
+StatedWant stated_want(const SemanticSize& size) {
   const double across = size.characteristic == SizeCharacteristic::radius ? 2.0 : 1.0;
   StatedWant want;
   want.size = &size;
@@ -17,7 +15,6 @@ StatedWant stated_want(const SemanticSize& size, LengthUnit unit) {
   }
   const std::string where = "stated in the model" + entity_text(size);
   if (size.tolerance_class.empty()) {
-    want.text = range_text(want.limits, unit);
     want.basis = "limits of the size, " + where;
   } else {
     want.text = size.tolerance_class;
@@ -32,7 +29,7 @@ FitWant stated_fit(const StatedWant& hole, const StatedWant& shaft) {
   rule.shaft = shaft.limits;
   rule.hole_nominal = hole.nominal;
   rule.shaft_nominal = shaft.nominal;
-  rule.text = hole.text + "/" + shaft.text;
+  rule.text = hole.text.empty() || shaft.text.empty() ? "" : hole.text + "/" + shaft.text;
   rule.basis = hole.basis == shaft.basis ? hole.basis : hole.basis + "; " + shaft.basis;
   FitWant want;
   want.rule = std::move(rule);

@@ -18,7 +18,7 @@ struct StatedWant {
   const SemanticSize* size = nullptr;
   Limits limits;
   std::optional<Length> nominal;
-  std::string text;   ///< "H7", "24.98 to 25 mm"
+  std::string text;   ///< "H7"; empty where the size has limits
   std::string basis;  ///< "ISO 286-1:2010, 44 H7; stated in the model (#120)"
 };
 
@@ -30,7 +30,7 @@ struct SemanticWants {
   std::deque<FitWant> fits;
 };
 
-[[nodiscard]] StatedWant stated_want(const SemanticSize& size, LengthUnit unit);
+[[nodiscard]] StatedWant stated_want(const SemanticSize& size);
 
 /// The fit that two stated sizes make.
 [[nodiscard]] FitWant stated_fit(const StatedWant& hole, const StatedWant& shaft);

@@ -1,7 +1,5 @@
 #include "group/rings/surface_sizes.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cstddef>
 #include <map>
@@ -14,6 +12,7 @@
 #include "group/joints/part_material.hpp"
 #include "group/match/roughness.hpp"
 #include "group/rings/ring_stack.hpp"
+#include "group/words/said_sizes.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/geometry/wall.hpp"
@@ -39,7 +38,7 @@ struct Link {
   std::size_t seat = 0;
   Wall hub, inner;
   RingJoint joint;
-  std::string unknown;
+  Saying unknown;
 };
 
 // One surface of a part, over a stretch of its seat.
@@ -124,8 +123,7 @@ class Stacks {
                 : here;
     }
     if (cut > kMostCut * (seat.to - seat.from)) {
-      found.unknown = fmt::format("the wall of {} is cut through: it is no ring",
-                                  declared_.names.id_of(asked.part));
+      found.unknown = say(said::kCutThrough, declared_.names.reference(asked.part));
       return found;
     }
     found.assembled =
@@ -141,7 +139,7 @@ class Stacks {
     std::size_t own = 0;
     bool alone = false;     // nothing is pressed on or into it
     bool in_place = false;  // nor is anything still to be
-    std::string unknown;
+    Saying unknown;
   };
 
   static double middle_of(Limits limits) { return 0.5 * (limits.lower + limits.upper).in_mm(); }
@@ -163,19 +161,17 @@ class Stacks {
                           state_of(declared_, seat.shaft.occurrence) == PartState::as_found;
     link.unknown = why_no_ring(link);
     if (!is_whole_ring(seat)) {
-      link.unknown =
-          fmt::format("{} is pressed {:.0f} degrees round only: no whole ring to press",
-                      declared_.names.id_of(seat.shaft.occurrence), degrees(seat.coverage));
+      link.unknown = say(said::kNotAllRound, declared_.names.reference(seat.shaft.occurrence),
+                         angle(seat.coverage));
     }
     return link;
   }
 
   // What goes out of round when it is pressed lies at some places outside what any two rings say.
-  [[nodiscard]] std::string why_no_ring(const Link& link) const {
+  [[nodiscard]] Saying why_no_ring(const Link& link) const {
     const RadialSeat& seat = seats_[link.seat];
-    const auto says = [&](OccurrenceId part, const char* why) {
-      return fmt::format("{} {}: it goes out of round when it is pressed, by more than rings tell",
-                         declared_.names.id_of(part), why);
+    const auto says = [&](const Said& why, OccurrenceId part) {
+      return say(why, declared_.names.reference(part));
     };
     const auto is_cut = [](Interval part) { return part.length() > kNoLength_mm; };
     for (const WallStretch& stretch : link.hub.stretches) {
@@ -184,15 +180,15 @@ class Stacks {
         continue;  // cut through, which counts by its length
       }
       if (is_cut(stretch.begins)) {
-        return says(seat.hole.occurrence, "is cut into at its bore");
+        return says(said::kCutAtBore, seat.hole.occurrence);
       }
       if (bore_give(joint, stretch.ends.low) > kMostUneven * bore_give(joint, stretch.ends.high)) {
-        return says(seat.hole.occurrence, "has a wall of very different thickness round it");
+        return says(said::kUnevenWall, seat.hole.occurrence);
       }
     }
     for (const WallStretch& stretch : link.inner.stretches) {
       if (stretch.begins.high < stretch.ends.low && is_cut(stretch.ends)) {
-        return says(seat.shaft.occurrence, "is cut into at its outside");
+        return says(said::kCutAtOutside, seat.shaft.occurrence);
       }
     }
     return {};
@@ -270,9 +266,8 @@ class Stacks {
         parts.insert(parts.begin(), joint.shaft.occurrence);
       }
       if (!more->unknown.empty() || parts.size() > kMostRings) {
-        built.unknown = !more->unknown.empty()
-                            ? more->unknown
-                            : fmt::format("more than {} rings one in another", kMostRings);
+        built.unknown =
+            !more->unknown.empty() ? more->unknown : say(said::kTooManyRings, kMostRings);
         return built;
       }
     }
@@ -396,11 +391,11 @@ Limits assembled_clearance(const SurfaceSizes& surface) {
   return clearance_between(*surface.hole.assembled, *surface.shaft.assembled);
 }
 
-std::string why_not_assembled(const SurfaceSizes& surface) {
-  std::string why;
+Saying why_not_assembled(const SurfaceSizes& surface) {
+  Saying why;
   for (const SizeStates* size : {&surface.hole, &surface.shaft}) {
-    if (!size->assembled && why.find(size->unknown) == std::string::npos) {
-      why += (why.empty() ? "" : "; ") + size->unknown;
+    if (!size->assembled && why != size->unknown) {
+      why += size->unknown;
     }
   }
   return why;

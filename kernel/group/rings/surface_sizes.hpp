@@ -1,7 +1,6 @@
 #pragma once
 // The sizes of every radial seat in each state.
 
-#include <string>
 #include <vector>
 
 #include "group/joints/pressing.hpp"
@@ -32,6 +31,6 @@ struct SurfaceSizes {
 /// where what pressing does is not known.
 [[nodiscard]] Limits assembled_clearance(const SurfaceSizes& surface);
 /// Why that is not known: "no material is given for Bush"; empty where it is.
-[[nodiscard]] std::string why_not_assembled(const SurfaceSizes& surface);
+[[nodiscard]] Saying why_not_assembled(const SurfaceSizes& surface);
 
 }  // namespace spotblue

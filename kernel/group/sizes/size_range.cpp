@@ -4,6 +4,7 @@
 
 #include "group/sizes/nominal.hpp"
 #include "group/sizes/wanted_fit.hpp"
+#include "group/words/said_sizes.hpp"
 
 namespace spotblue {
 namespace {
@@ -91,16 +92,16 @@ Limits without_uncertainty(const SizeRange& range) {
   return promised ? range.limits : Limits{range.centre, range.centre};
 }
 
-std::string_view source_text(SizeSource source) {
+const Said& source_said(SizeSource source) {
   switch (source) {
     case SizeSource::measured:
-      return "measured";
+      return said::kMeasured;
     case SizeSource::modelled:
-      return "as modelled";
+      return said::kAsModelled;
     case SizeSource::class_limits:
       break;
   }
-  return "to its limits";
+  return said::kToItsLimits;
 }
 
 }  // namespace spotblue

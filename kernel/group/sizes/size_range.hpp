@@ -40,6 +40,6 @@ struct ClassLimits {
 [[nodiscard]] Limits without_uncertainty(const SizeRange& range);
 
 /// "measured", "as modelled", "to its limits".
-[[nodiscard]] std::string_view source_text(SizeSource source);
+[[nodiscard]] const Said& source_said(SizeSource source);
 
 }  // namespace spotblue

@@ -6,7 +6,7 @@
 
 #include "group/match/declared.hpp"
 #include "group/sizes/nominal.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/iso286.hpp"
 
@@ -51,17 +51,15 @@ struct Wanting {
     wanted.shaft = known.shaft;
     wanted.nominal = nominal;
     wanted.text = rule.text;
-    wanted.basis =
-        iso ? fmt::format("ISO 286-1:2010, {} {}", format_size(nominal, LengthUnit::mm), rule.text)
-            : fmt::format("ANSI B4.1, {} in {}", format_size(nominal, LengthUnit::inch), rule.text);
+    wanted.basis = iso ? say(said::kIsoClass, format_size(nominal, LengthUnit::mm), rule.text)
+                       : say(said::kB41Class, format_size(nominal, LengthUnit::inch), rule.text);
     return wanted;
   }
 
   WantedFit operator()(const ClearanceLimits& rule) const {
     WantedFit wanted;
     wanted.clearance = {rule.least, rule.greatest};
-    wanted.text = range_text(wanted.clearance, job.unit);
-    wanted.basis = "limits of the clearance" + from_line(want.line);
+    wanted.basis = say(said::kLimitsOfClearance, at_line(want.line));
     return wanted;
   }
 
@@ -71,10 +69,8 @@ struct Wanting {
     WantedFit wanted;
     wanted.clearance = {middle - rule.tolerance, middle + rule.tolerance};
     wanted.nominal = nominal;
-    wanted.text = range_text(wanted.clearance, job.unit);
-    wanted.basis = fmt::format("allowance {:g} x {} {} +- {}, shop practice{}", rule.clearance,
-                               format_size(nominal, job.unit), unit_name(job.unit),
-                               format_size(rule.tolerance, job.unit), from_line(want.line));
+    wanted.basis = say(said::kAllowance, fmt::format("{:g}", rule.clearance), DrawnSize{nominal},
+                       DrawnSize{rule.tolerance}, at_line(want.line));
     return wanted;
   }
 
@@ -94,6 +90,18 @@ struct Wanting {
 
 }  // namespace
 
+Saying told(const WantedFit& wanted) {
+  if (!wanted.text.empty()) {
+    return wanted.text;
+  }
+  return wanted.hole && wanted.shaft ? say(said::kLimitsOfPair, *wanted.hole, *wanted.shaft)
+                                     : say(said::kLimits, wanted.clearance);
+}
+
+Saying told(const WantedSize& wanted) {
+  return wanted.text.empty() ? say(said::kLimits, wanted.limits) : Saying(wanted.text);
+}
+
 WantedFit wanted_fit(const Job& job, const FitWant& want, const PairSizes& sizes) {
   return std::visit(Wanting{job, want, sizes}, want.rule);
 }
@@ -102,8 +110,7 @@ WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, Si
   WantedSize wanted;
   if (const auto* given = std::get_if<Limits>(&want.rule)) {
     wanted.limits = *given;
-    wanted.text = range_text(*given, job.unit);
-    wanted.basis = "limits of the size" + from_line(want.line);
+    wanted.basis = say(said::kLimitsOfSize, at_line(want.line));
     return wanted;
   }
   const auto& tolerance_class = std::get<std::string>(want.rule);
@@ -114,8 +121,7 @@ WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, Si
       at_entry(job, "sizes", want.line, [&] { return limits(nominal, tolerance_class); });
   wanted.nominal = nominal;
   wanted.text = tolerance_class;
-  wanted.basis =
-      fmt::format("ISO 286-1:2010, {} {}", format_size(nominal, LengthUnit::mm), tolerance_class);
+  wanted.basis = say(said::kIsoClass, format_size(nominal, LengthUnit::mm), tolerance_class);
   return wanted;
 }
 

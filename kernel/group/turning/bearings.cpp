@@ -10,7 +10,7 @@
 
 #include "group/turning/bearing_seats.hpp"
 #include "group/turning/load_place.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_turning.hpp"
 #include "spotblue/mechanics/bearing_loads.hpp"
 
 namespace spotblue {
@@ -163,19 +163,16 @@ class RunningBodies {
         comes_in && groups_.turns_with[place.part.front()] != groups_.turns_with[body.part];
     if (of_another && body.load_n) {
       bearing.load_n = body.load_n;
-      bearing.how = "the whole load, which comes in here";
+      bearing.how = said::kWholeLoadHere;
     } else {
-      bearing.how = fmt::format(
-          "it lies beside the line on which {} turns: what it carries is not "
-          "known; say with at = where the load comes in",
-          declared_.names.id_of(body.part));
+      bearing.how = say(said::kBesideLine, declared_.names.reference(body.part));
     }
   }
 
   // What other bodies that turn put on this one, and why that is not known.
-  [[nodiscard]] std::pair<std::vector<BodyForce>, std::string> passed_on(std::size_t body,
-                                                                         const Line& axis) {
-    std::pair<std::vector<BodyForce>, std::string> forces;
+  [[nodiscard]] std::pair<std::vector<BodyForce>, Saying> passed_on(std::size_t body,
+                                                                    const Line& axis) {
+    std::pair<std::vector<BodyForce>, Saying> forces;
     for (const std::size_t i : carried_by_[body]) {
       carry(seats_[i].body);
       const Bearing& bearing = running_.bearings[i];
@@ -183,21 +180,20 @@ class RunningBodies {
         const Point at = at_station(line(bearing.centre_line), bearing.station);
         forces.first.push_back({station(axis, at), std::abs(*bearing.load_n)});
       } else {
-        forces.second = fmt::format("what {} puts on it is not known",
-                                    declared_.names.id_of(seats_[i].carried));
+        forces.second = say(said::kPassedOnNotKnown, declared_.names.reference(seats_[i].carried));
       }
     }
     return forces;
   }
 
   // @param why  empty: no load is given.
-  void leave_open(const std::vector<Support>& all, const std::string& why) {
+  void leave_open(const std::vector<Support>& all, const Saying& why) {
     for (const Support& support : all) {
       for (const std::size_t i : support.seats) {
         Bearing& bearing = running_.bearings[i];
-        bearing.how = why.empty() ? fmt::format("no load is given for {}",
-                                                declared_.names.id_of(bearing.turning))
-                                  : why;
+        bearing.how = why.empty()
+                          ? say(said::kNoLoadGivenFor, declared_.names.reference(bearing.turning))
+                          : why;
       }
     }
   }
@@ -221,7 +217,7 @@ class RunningBodies {
     const LoadSharing sharing =
         turn.loaded != nullptr ? turn.loaded->sharing : LoadSharing::by_statics;
     if (!placed && all.size() == 2 && sharing == LoadSharing::by_statics) {
-      leave_open(all, "where the load acts is not known: name it with at =");
+      leave_open(all, said::kLoadPlaceNotKnown);
       return;
     }
     if (!placed) {
@@ -253,28 +249,26 @@ class RunningBodies {
     return sum;
   }
 
-  [[nodiscard]] std::string how(const TurningBody& told, const Turn& turn,
-                                const std::vector<Support>& all, LoadSharing sharing,
-                                bool passed) const {
-    std::string text = turn.load_n ? "load " + told.load_place : "no load of its own is given";
+  [[nodiscard]] Saying how(const TurningBody& told, const Turn& turn,
+                           const std::vector<Support>& all, LoadSharing sharing,
+                           bool passed) const {
+    Saying text = turn.load_n ? say(said::kLoad, told.load_place) : Saying(said::kNoLoadOfItsOwn);
     if (passed) {
-      text += "; with what runs on it, directions not given: all at worst";
+      text += said::kWithWhatRunsOnIt;
     }
     if (sharing == LoadSharing::evenly && all.size() > 1) {
-      return text + fmt::format("; shared evenly by {} bearings, as declared", all.size());
+      return text + say(said::kSharedEvenly, all.size());
     }
     if (all.size() == 1) {
-      return text + "; one bearing carries all, and the moment about it";
+      return text + said::kOneCarriesAll;
     }
-    return told.span ? text + fmt::format("; by statics over two bearings {} apart",
-                                          length_text(Length::mm(*told.span), unit()))
-                     : text;
+    return told.span ? text + say(said::kByStatics, Length::mm(*told.span)) : text;
   }
 
-  void tell(const std::vector<Support>& all, const BearingLoads& loads, const std::string& how,
+  void tell(const std::vector<Support>& all, const BearingLoads& loads, const Saying& how,
             bool placed) {
     if (!loads.unknown.empty()) {
-      leave_open(all, loads.unknown + "; say shared = \"evenly\" where they may be taken to");
+      leave_open(all, say(said::kSayShared, loads.unknown));
       return;
     }
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -283,8 +277,7 @@ class RunningBodies {
         bearing.load_n = loads.loads_n[i];
         bearing.how = how;
         if (all[i].seats.size() > 1) {
-          bearing.how += fmt::format("; {} seats at one place, each taken to carry all of it",
-                                     all[i].seats.size());
+          bearing.how += say(said::kSeatsAtOnePlace, all[i].seats.size());
         }
         if (all.size() == 1 && placed) {
           bearing.moment_nm = loads.moment_nm;

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "group/words/size_text.hpp"
+#include "group/words/said_turning.hpp"
 
 namespace spotblue {
 namespace {
@@ -64,7 +64,7 @@ LoadPlace named_place(const DeclaredJob& declared, const Groups& groups, const T
   const Product& product = model.products[occurrence.product];
   const Turning& entry = *turn.loaded;
   Point at = place_point(occurrence.frame, middle_of(product, feature));
-  std::string words = "at " + declared.names.id_of(feature);
+  Saying words = say(said::kLoadAt, declared.names.reference(feature));
   if (entry.out) {
     if (feature.kind != FeatureKind::plane) {
       throw Error(ErrorCode::bad_input, entry_place(*declared.job, "turning", entry.line),
@@ -73,8 +73,7 @@ LoadPlace named_place(const DeclaredJob& declared, const Groups& groups, const T
     }
     const Point normal = place_direction(occurrence.frame, product.planes[feature.index].normal);
     at = at + entry.out->in_mm() * normal;
-    words = fmt::format("{} past {}", length_text(*entry.out, declared.job->unit),
-                        declared.names.id_of(feature));
+    words = say(said::kLoadPast, *entry.out, declared.names.reference(feature));
   }
   return {at, words, {feature.occurrence}};
 }
@@ -94,7 +93,7 @@ std::optional<Point> middle_of_part(const Model& model, OccurrenceId part) {
 
 LoadPlace load_place(const DeclaredJob& declared, const Groups& groups, const Turn& turn) {
   if (turn.loaded == nullptr || turn.named.empty()) {
-    return {std::nullopt, "no load is given", {}};
+    return {std::nullopt, said::kNoLoadGiven, {}};
   }
   if (!turn.loaded->at.empty()) {
     return named_place(declared, groups, turn);
@@ -103,12 +102,12 @@ LoadPlace load_place(const DeclaredJob& declared, const Groups& groups, const Tu
   for (const OccurrenceId part : turn.named) {
     const std::optional<Point> middle = middle_of_part(declared.look->model, part);
     if (!middle) {
-      return {std::nullopt, "no place is given", {}};
+      return {std::nullopt, said::kNoPlaceGiven, {}};
     }
     sum = sum + *middle;
   }
   return {(1.0 / static_cast<double>(turn.named.size())) * sum,
-          fmt::format("at the middle of {}, no place is given", turn.loaded->part),
+          say(said::kLoadAtMiddle, Reference(turn.loaded->part)),
           {}};
 }
 

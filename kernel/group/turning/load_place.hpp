@@ -11,7 +11,7 @@ namespace spotblue {
 
 struct LoadPlace {
   std::optional<Point> at;  ///< assembly's frame; nothing where it is not known
-  std::string words;        ///< "at Crank: bore", "at the middle of Wheel, no place is given"
+  Saying words;             ///< "at Crank: bore", "at the middle of Wheel, no place is given"
   std::vector<OccurrenceId> part{};  ///< whose feature the job names for it
 };
 

@@ -10,7 +10,7 @@
 #include <utility>
 
 #include "group/turning/rubbing.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/said_turning.hpp"
 
 namespace spotblue {
 namespace {
@@ -141,9 +141,8 @@ std::vector<ThrustFace> find_thrust_faces(const DeclaredJob& declared, const Gro
     if (short_by > same) {
       const AxialSeat& other = seats[stopped->seat];
       face.certainty = Certainty::perhaps;
-      face.why = fmt::format("{} and {} stop the two {} sooner as drawn",
-                             declared.names.id_of(other.a), declared.names.id_of(other.b),
-                             length_text(Length::mm(short_by), declared.job->unit));
+      face.why = say(said::kStopSooner, declared.names.reference(other.a),
+                     declared.names.reference(other.b), Length::mm(short_by));
     }
     faces.push_back(std::move(face));
   }

@@ -5,6 +5,7 @@
 
 namespace spotblue::said {
 
+inline constexpr Said kPartNamed{"part-named", "{}"};
 inline constexpr Said kAsItIs{"as-it-is", "{}"};
 inline constexpr Said kLeaveAsItIs{"leave-as-it-is", "leave it as it is"};
 

@@ -10,9 +10,6 @@ inline constexpr Said kFitWithClearance{"suit-fit-with-clearance", "{}, clearanc
 inline constexpr Said kWantedSizeOf{"suit-wanted-size-of", "the wanted size {} of {}{}"};
 inline constexpr Said kWantedWithin{"suit-wanted-within", "{}, {}"};
 
-inline constexpr Said kSuitBore{"suit-bore", "bore the {} {} (drawn {})"};
-inline constexpr Said kSuitTurn{"suit-turn", "turn the {} {} (drawn {})"};
-inline constexpr Said kSuitCut{"suit-cut", "cut the {} {} wide (drawn {})"};
 inline constexpr Said kAimAt{"suit-aim-at", "{}, aim at {}"};
 inline constexpr Said kAimBeforePressing{"suit-aim-before-pressing",
                                          "{}, aim at {}, before it is pressed in"};

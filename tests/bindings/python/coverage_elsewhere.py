@@ -46,6 +46,7 @@ FUNCTIONS: dict[str, tuple[str | None, str]] = {
         )
     },
     "report.text_of": (None, KEYS),
+    "report.materials_text": ("standards.materials", "the table itself"),
     "base.trimmed": (None, LETTERS),
     "base.is_ascii_digit": (None, LETTERS),
     "base.is_ascii_capital": (None, LETTERS),

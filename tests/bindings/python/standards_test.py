@@ -245,6 +245,16 @@ class Materials(unittest.TestCase):
         self.assertEqual((steel.youngs_modulus_gpa, steel.yield_mpa), (207.0, 427.0))
         self.assertIsNone(standards.find_material("unobtainable"))
 
+    def test_soft_materials_are_known_by_name(self) -> None:
+        self.assertIn("felt", standards.soft_materials())
+        self.assertTrue(standards.is_soft_material("Cork"))
+        self.assertFalse(standards.is_soft_material("steel"))
+
+    def test_no_metal_is_suggested_for_a_plastic(self) -> None:
+        names = standards.material_names()
+        self.assertEqual(base.likely_word("gunmetl", names), "gunmetal")
+        self.assertEqual(base.likely_word("PTFE", names), "")
+
     def test_bearing_limits_are_those_printed(self) -> None:
         # As bush makers print, from memory: C93200 bears 3000 psi.
         bronze = standards.find_bearing_material("C93200")

@@ -13,7 +13,7 @@ from pathlib import Path
 import spotblue
 from spotblue import standards
 from spotblue._kernel import shelf as kernel
-from spotblue.base import nearest_word, path_of_shown
+from spotblue.base import likely_word, path_of_shown
 from spotblue.shelf.claim import (
     CONFORMING,
     NONCONFORMING,
@@ -320,11 +320,17 @@ class FileJudge:
     def _material_rows(self, claimed: str) -> list[Row]:
         known = material_name(claimed)
         if not known:
-            nearest = nearest_word(claimed, standards.material_names())
+            likely = likely_word(claimed, standards.material_names())
             reason = f"{claimed} is not in the table of materials"
             return [
                 Row(
-                    "material", UNDECIDED, claimed, reason, advice=f"the nearest there is {nearest}"
+                    "material",
+                    UNDECIDED,
+                    claimed,
+                    reason,
+                    advice=f"did you mean {likely}?"
+                    if likely
+                    else "spotblue materials lists those known",
                 )
             ]
         stated = stated_materials(Path(path_of_shown(self.task.path)))

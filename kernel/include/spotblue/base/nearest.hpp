@@ -16,4 +16,9 @@ namespace spotblue {
 [[nodiscard]] SPOTBLUE_EXPORT std::string nearest_word(std::string_view word,
                                                        std::span<const std::string> known);
 
+/// nearest_word where it is no more than a quarter of the word's letters off, one at the least:
+/// what was mistyped, and not what merely comes nearest. Empty else.
+[[nodiscard]] SPOTBLUE_EXPORT std::string likely_word(std::string_view word,
+                                                      std::span<const std::string> known);
+
 }  // namespace spotblue

@@ -3,10 +3,10 @@
 /// A size in each state of a part: as made, after everything is pressed, and when running.
 
 #include <optional>
-#include <string>
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/interval.hpp"
+#include "spotblue/group/sentence.hpp"
 
 namespace spotblue {
 
@@ -14,7 +14,7 @@ struct SizeStates {
   Interval free;
   std::optional<Interval> assembled;
   std::optional<Interval> running;
-  std::string unknown;
+  Saying unknown;
 };
 constexpr void describe(auto& fields, const SizeStates*) {
   fields

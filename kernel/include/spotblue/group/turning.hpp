@@ -4,11 +4,11 @@
 
 #include <cstddef>
 #include <optional>
-#include <string>
 
 #include "spotblue/base/words.hpp"
 #include "spotblue/geometry/seats.hpp"
 #include "spotblue/group/joint.hpp"
+#include "spotblue/group/sentence.hpp"
 #include "spotblue/job/job.hpp"
 
 namespace spotblue {
@@ -21,7 +21,7 @@ struct TurningBody {
   std::optional<double> load_n, thrust_n;
   std::optional<CentreLineId> centre_line{};
   std::optional<double> load_at{};
-  std::string load_place{};
+  Saying load_place{};
   std::optional<double> span{};
 };
 constexpr void describe(auto& fields, const TurningBody*) {
@@ -60,7 +60,7 @@ struct Bearing {
   double covered = 0.0;
   std::optional<double> load_n{};
   std::optional<double> moment_nm{};
-  std::string how{};
+  Saying how{};
 };
 constexpr void describe(auto& fields, const Bearing*) {
   fields.value("Bearing", "A seat that carries a body that turns.")
@@ -99,7 +99,7 @@ struct ThrustFace {
   std::optional<double> thrust_n;
   double gap = 0.0;
   Certainty certainty = Certainty::certain;
-  std::string why{};
+  Saying why{};
 };
 constexpr void describe(auto& fields, const ThrustFace*) {
   fields.value("ThrustFace", "Two faces that rub on each other where an end play is closed.")

@@ -70,7 +70,7 @@ constexpr void describe(auto& fields, const LimitsOfBoth*) {
       .pair("shaft_mm", &LimitsOfBoth::shaft, "(lower, upper)")
       .member("hole_nominal_mm", &LimitsOfBoth::hole_nominal, "or None")
       .member("shaft_nominal_mm", &LimitsOfBoth::shaft_nominal, "or None")
-      .member("text", &LimitsOfBoth::text, "\"H7/s6\"")
+      .member("text", &LimitsOfBoth::text, "\"H7/s6\"; empty where not both have a class")
       .member("basis", &LimitsOfBoth::basis, "where the limits are from, for the report");
 }
 

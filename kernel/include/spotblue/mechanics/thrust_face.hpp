@@ -44,6 +44,9 @@ constexpr void describe(auto& fields, const ThrustRing*) {
 [[nodiscard]] SPOTBLUE_EXPORT RunningLoad thrust_load(const ThrustRing& ring, double net_area_mm2,
                                                       double rpm, std::optional<double> thrust_n);
 
+/// The narrowest band that a small face may have; common practice, no source.
+inline constexpr Length kLeastBand = Length::mm(2.0);
+
 /// The narrowest band that is called a thrust face: 2 mm, or a twentieth of the outer diameter
 /// where that is more. Common practice, no source: a narrower band cuts in or lets the part rock.
 [[nodiscard]] SPOTBLUE_EXPORT Length least_band(const ThrustRing& ring);

@@ -13,11 +13,20 @@
 #include <string_view>
 
 #include "spotblue/base/export.hpp"
+#include "spotblue/base/words.hpp"
 
 namespace spotblue {
 
+/// What a material is, as far as one may be taken for another.
+enum class MaterialKind { steel, iron, bronze_or_brass, aluminium, white_metal, plastic };
+constexpr auto describe(const MaterialKind*) {
+  return words("What a material is, as far as one may be taken for another.", "steel", "iron",
+               "bronze or brass", "aluminium", "white metal", "plastic");
+}
+
 struct Material {
   std::string_view name;
+  MaterialKind kind = MaterialKind::steel;
   std::string_view condition;
   double youngs_modulus_gpa = 0.0;
   double poisson_ratio = 0.0;
@@ -31,6 +40,8 @@ struct Material {
 constexpr void describe(auto& fields, const Material*) {
   fields.value("Material", "One material in one condition, typical values.")
       .member("name", &Material::name, "full name")
+      .member("kind", &Material::kind,
+              "steel, iron, bronze or brass, aluminium, white metal, plastic")
       .member("condition", &Material::condition, "as rolled, quenched, cast ...")
       .member("youngs_modulus_gpa", &Material::youngs_modulus_gpa, "GPa, > 0")
       .member("poisson_ratio", &Material::poisson_ratio, "0 to 0.5")
@@ -53,6 +64,11 @@ constexpr void describe(auto& fields, const Material*) {
 /// plain steels the weaker: show the name found.
 /// @return nothing (nullptr) when there is none; the material lives as long as the program.
 [[nodiscard]] SPOTBLUE_EXPORT const Material* find_material(std::string_view name);
+
+/// Whether it is one of the soft materials of seals and packings, letter case aside: felt, paper,
+/// cork, leather, rubber. They are known by name; nothing elastic is worked out for them.
+[[nodiscard]] SPOTBLUE_EXPORT bool is_soft_material(std::string_view name);
+[[nodiscard]] SPOTBLUE_EXPORT std::span<const std::string_view> soft_materials();
 
 /// Full names and short names, for error messages and help.
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const std::string_view> material_names();
