@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {

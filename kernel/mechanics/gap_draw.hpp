@@ -27,7 +27,7 @@ class LengthDraw {
 /// Fills its gaps, on any thread.
 using DrawBlock = std::function<void(LengthDraw&, std::span<double>)>;
 
-/// @throws Error bad_input for no samples, and whatever a block throws.
+/// @throws Error bad_input for no samples or too many, and whatever a block throws.
 [[nodiscard]] std::vector<double> draw_blocks(const StackDraw& draw, const DrawBlock& block);
 
 /// @pre gaps is not empty

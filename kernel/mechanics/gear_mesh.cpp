@@ -6,6 +6,7 @@
 #include <numbers>
 #include <string>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
@@ -16,11 +17,11 @@ namespace {
 
 constexpr double kPi = std::numbers::pi;
 
-void require_gear(const MeshedGear& gear, const std::string& name) {
+void require_gear(const ToothForm& form, const MeshedGear& gear, const std::string& name) {
+  require_value(gear, name);
   require_teeth(gear.teeth, (name + ".teeth").c_str());
-  require_positive(gear.thickness_mm, name + ".thickness_mm", "mm");
-  require_positive(gear.root_mm, name + ".root_mm", "mm");
-  if (!(gear.tip_mm > gear.root_mm) || !std::isfinite(gear.tip_mm)) {
+  require_tooth_thickness(form, gear.thickness_mm, name + ".thickness_mm");
+  if (!(gear.tip_mm > gear.root_mm)) {
     throw Error(
         ErrorCode::bad_input, {"", name + ".tip_mm"},
         fmt::format("need more than the root of {} mm, got {} mm", gear.root_mm, gear.tip_mm),
@@ -52,17 +53,21 @@ std::optional<double> tight_centre(const Backlash& b, double transverse_angle) {
 
 MeshedGear standard_gear(const ToothForm& form, int teeth, double thickness_mm) {
   const GearCircles circles = gear_circles(form, teeth);
+  require_tooth_thickness(form, thickness_mm, "thickness_mm");
   return {teeth, thickness_mm, circles.tip_mm, circles.root_mm};
 }
 
 double least_centre_mm(const ToothForm& form, int teeth_a, int teeth_b) {
+  require_teeth(teeth_a, "teeth_a");
+  require_teeth(teeth_b, "teeth_b");
   return 0.5 * (gear_circles(form, teeth_a).base_mm + gear_circles(form, teeth_b).base_mm);
 }
 
 GearMesh gear_mesh(const ToothForm& form, const MeshedGear& a, const MeshedGear& b,
                    double centre_mm, double face_mm) {
-  require_gear(a, "a");
-  require_gear(b, "b");
+  require_form(form);
+  require_gear(form, a, "a");
+  require_gear(form, b, "b");
   require_not_negative(face_mm, "face_mm", "mm");
   require_positive(centre_mm, "centre_mm", "mm");
   const double least = least_centre_mm(form, a.teeth, b.teeth);

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {

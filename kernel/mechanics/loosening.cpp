@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"
 
@@ -26,9 +26,7 @@ Wall wall_of(const BushInHub& pair) {
 }
 
 void require_pair(const BushInHub& pair) {
-  require_positive(pair.bore_mm, "pair.bore_mm", "mm");
-  require_not_negative(pair.interference_mm, "pair.interference_mm", "mm");
-  require_finite(pair.bench_c, "pair.bench_c", "C");
+  require_value(pair, "pair");
   require_elastic(pair.bush, "pair.bush");
   require_elastic(pair.hub, "pair.hub");
   const auto refuse = [](const std::string& argument, const std::string& rule) {
@@ -117,7 +115,7 @@ double yielded_radius(const Wall& wall, double hub_give_mm, double interference)
 
 WarmedBush warmed_bush(const BushInHub& pair, double temperature_c) {
   require_pair(pair);
-  require_finite(temperature_c, "temperature_c", "C");
+  require_temperature(temperature_c, "temperature_c");
   if (temperature_c < pair.bench_c) {
     throw Error(
         ErrorCode::bad_input, {"", "temperature_c"},
@@ -151,7 +149,7 @@ WarmedBush warmed_bush(const BushInHub& pair, double temperature_c) {
 
 Loosening loosening(const BushInHub& pair, double highest_c) {
   require_pair(pair);
-  require_finite(highest_c, "highest_c", "C");
+  require_temperature(highest_c, "highest_c");
   const double per_k = expansion_apart(pair);
   const Wall wall = wall_of(pair);
   const double give = hub_give(pair) - bush_per_pressure(pair).outside_change_mm;

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -56,17 +56,13 @@ double surface_speed_m_s(Diameter diameter, double rpm) {
 }
 
 BearingRatios bearing_ratios(const BearingSizes& sizes) {
-  require_positive(sizes.diameter.in_mm(), "diameter", "mm");
-  require_positive(sizes.length.in_mm(), "length", "mm");
-  require_finite(sizes.clearance.lower.in_mm(), "clearance.lower", "mm");
-  require_not_negative(sizes.clearance.width().in_mm(), "clearance.width", "mm");
+  require_value(sizes, "sizes");
   const Length across = sizes.diameter.length();
   BearingRatios ratios;
   ratios.clearance_least = sizes.clearance.lower / across;
   ratios.clearance_greatest = sizes.clearance.upper / across;
   ratios.length = sizes.length / across;
   if (sizes.wall) {
-    require_positive(sizes.wall->in_mm(), "wall", "mm");
     ratios.wall = *sizes.wall / across;
   }
   return ratios;
@@ -74,6 +70,7 @@ BearingRatios bearing_ratios(const BearingSizes& sizes) {
 
 RunningLoad bearing_load(Diameter diameter, Length length, double rpm, std::optional<double> load_n,
                          double covered_deg) {
+  require_positive(length.in_mm(), "length", "mm");
   const Diameter across(projected_width(diameter, covered_deg));
   RunningLoad load;
   load.speed_m_s = surface_speed_m_s(diameter, rpm);
@@ -97,6 +94,8 @@ CountingLimits counting_limits(RunningDuty duty) {
 }
 
 LimitShares limit_shares(const RunningLoad& load, const BearingLimits& limits, RunningDuty duty) {
+  require_value(load, "load");
+  require_value(limits, "limits");
   const CountingLimits counts = counting_limits(duty);
   LimitShares shares;
   shares.pressure = share(load.pressure_mpa, limits.pressure_mpa, counts.pressure);

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/require.hpp"
 #include "mechanics/gap_draw.hpp"
 #include "mechanics/play_bounds.hpp"
 #include "mechanics/play_ways.hpp"
@@ -83,6 +84,7 @@ PlayOutcome draw_plays(const PlayNet& net, std::size_t of, std::size_t on, Limit
                        const StackDraw& draw) {
   require_play_net(net);
   require_bodies(net, of, on);
+  require_limits(wanted, "wanted");
   const PlayWays all(net);
   if (!all.leads(on, of) || !all.leads(of, on)) {
     throw Error(ErrorCode::bad_input, {{}, "net"},

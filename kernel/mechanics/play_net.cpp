@@ -6,8 +6,8 @@
 #include <cmath>
 #include <utility>
 
+#include "base/require.hpp"
 #include "mechanics/play_bounds.hpp"
-#include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -101,9 +101,9 @@ std::optional<PlayLoop> loop_at(const PlayNet& net, std::size_t of, std::size_t 
                 "give each stop's gap, in order");
   }
   std::vector<double> values;
-  for (const Length gap : gaps) {
-    require_finite(gap.in_mm(), "gaps", "mm");
-    values.push_back(gap.in_mm());
+  for (std::size_t i = 0; i < gaps.size(); ++i) {
+    require_finite(gaps[i].in_mm(), fmt::format("gaps[{}]", i), "mm");
+    values.push_back(gaps[i].in_mm());
   }
   const PlayWays ways(net);
   try {

@@ -1,11 +1,13 @@
 #include "spotblue/mechanics/play_setting.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <optional>
 #include <utility>
 
+#include "base/require.hpp"
 #include "mechanics/play_bounds.hpp"
-#include "mechanics/require.hpp"
 
 namespace spotblue {
 namespace {
@@ -166,12 +168,10 @@ std::vector<std::size_t> contradiction(const std::vector<Windows>& by_want) {
 
 void require_wants(const PlayNet& net, std::span<const PlayWant> wants) {
   require_index(0, wants.size(), "wants", "want");
-  for (const PlayWant& want : wants) {
-    require_bodies(net, want.of, want.on);
-    const std::string place = "wanted of " + net.bodies[want.of];
-    require_finite(want.wanted.lower.in_mm(), place + ", lower limit", "mm");
-    require_finite(want.wanted.upper.in_mm(), place + ", upper limit", "mm");
-    require_not_negative(want.wanted.width().in_mm(), place + ", width of the limits", "mm");
+  for (std::size_t i = 0; i < wants.size(); ++i) {
+    const std::string place = fmt::format("wants[{}]", i);
+    require_bodies(net, wants[i].of, wants[i].on, place + ".");
+    require_value(wants[i], place);
   }
 }
 

@@ -6,6 +6,7 @@
 #include <limits>
 #include <utility>
 
+#include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -25,8 +26,8 @@ constexpr std::size_t kMostSteps = 2'000'000;
 }
 
 void require_stop(const PlayNet& net, const PlayStop& stop, const std::string& place) {
-  require_index(stop.a, net.bodies.size(), place, "body");
-  require_index(stop.b, net.bodies.size(), place, "body");
+  require_index(stop.a, net.bodies.size(), place + ".a", "body");
+  require_index(stop.b, net.bodies.size(), place + ".b", "body");
   if (stop.a == stop.b) {
     refuse(place, fmt::format("\"{}\" can not stop itself", net.bodies[stop.a]),
            "leave it out, or name two bodies");
@@ -49,27 +50,27 @@ void require_index(std::size_t index, std::size_t count, const std::string& plac
   }
 }
 
-void require_bodies(const PlayNet& net, std::size_t of, std::size_t on) {
-  require_index(of, net.bodies.size(), "of", "body");
-  require_index(on, net.bodies.size(), "on", "body");
+void require_bodies(const PlayNet& net, std::size_t of, std::size_t on, const std::string& under) {
+  require_index(of, net.bodies.size(), under + "of", "body");
+  require_index(on, net.bodies.size(), under + "on", "body");
   if (of == on) {
-    refuse("of, on", fmt::format("\"{}\" has no play relative to itself", net.bodies[of]),
+    refuse(under + "on", fmt::format("\"{}\" has no play relative to itself", net.bodies[of]),
            "name two bodies");
   }
 }
 
 void require_play_net(const PlayNet& net) {
-  if (!net.lengths.empty()) {
-    require_stack(net.lengths);
-  }
-  for (const StackDimension& length : net.lengths) {
-    if (length.sense != StackSense::opens) {
-      refuse(length.name, "a length of a net opens: its stops say what it does",
+  require_dimensions(net.lengths, "net.lengths");
+  for (std::size_t i = 0; i < net.lengths.size(); ++i) {
+    if (net.lengths[i].sense != StackSense::opens) {
+      refuse(fmt::format("net.lengths[{}].sense", i),
+             fmt::format("\"{}\" closes: a length of a net opens, its stops say what it does",
+                         net.lengths[i].name),
              "give its terms a negative count");
     }
   }
   for (std::size_t i = 0; i < net.stops.size(); ++i) {
-    require_stop(net, net.stops[i], fmt::format("stop {}", i));
+    require_stop(net, net.stops[i], fmt::format("net.stops[{}]", i));
   }
 }
 

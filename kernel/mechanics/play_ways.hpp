@@ -15,7 +15,8 @@
 namespace spotblue {
 
 /// @throws Error bad_input unless both are bodies of the net, and two.
-void require_bodies(const PlayNet& net, std::size_t of, std::size_t on);
+void require_bodies(const PlayNet& net, std::size_t of, std::size_t on,
+                    const std::string& under = "");
 
 /// @throws Error bad_input naming the place, for an index that is not under the count of them.
 void require_index(std::size_t index, std::size_t count, const std::string& place,

@@ -7,6 +7,7 @@
 #include <numbers>
 #include <string>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -22,12 +23,10 @@ void require_between(double value, double low, double high, const std::string& a
 }
 
 void require_fit(const PressFit& fit) {
-  require_positive(fit.joint_mm, "fit.joint_mm", "mm");
-  require_not_negative(fit.interference_mm, "fit.interference_mm", "mm");
+  require_value(fit, "fit");
+  require_interference(fit.interference_mm, fit.joint_mm, "fit.interference_mm");
   require_elastic(fit.hub, "fit.hub");
   require_elastic(fit.inner, "fit.inner");
-  require_positive(fit.friction_least, "fit.friction_least", "");
-  require_positive(fit.friction_greatest, "fit.friction_greatest", "");
   if (fit.friction_least > fit.friction_greatest) {
     throw Error(ErrorCode::bad_input, {"", "fit.friction_least"},
                 fmt::format("need at most the greatest ({}), got {}", fit.friction_greatest,
@@ -41,8 +40,6 @@ void require_fit(const PressFit& fit) {
   for (std::size_t i = 0; i < fit.stretches.size(); ++i) {
     const std::string name = fmt::format("fit.stretches[{}]", i);
     const PressStretch& stretch = fit.stretches[i];
-    require_positive(stretch.length_mm, name + ".length_mm", "mm");
-    require_positive(stretch.hub_outside_mm, name + ".hub_outside_mm", "mm");
     require_between(fit.joint_mm, 0.0, stretch.hub_outside_mm, name + ".hub_outside_mm");
     require_between(stretch.inner_bore_mm, 0.0, fit.joint_mm, name + ".inner_bore_mm");
   }
@@ -74,6 +71,16 @@ void take_worse(Governing& worst, PressSurface surface, const SurfaceStress& str
 }
 
 }  // namespace
+
+void require_interference(double interference_mm, double joint_mm, const std::string& argument) {
+  if (!(interference_mm <= kMostInterferenceShare * joint_mm)) {
+    throw Error(ErrorCode::bad_input, {"", argument},
+                fmt::format("an interference of {} mm on a joint of {} mm is more than any metal "
+                            "bears",
+                            interference_mm, joint_mm),
+                "check which diameter is which, and their units");
+  }
+}
 
 double effective_interference_mm(double interference_mm, double rz_hub_um, double rz_inner_um,
                                  double loss) {

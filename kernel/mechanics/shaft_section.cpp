@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -13,11 +13,10 @@ namespace {
 
 constexpr double kNmmPerNm = 1000.0;
 
-void require_section(const RoundSection& section) {
-  require_positive(section.outer_mm, "section.outer_mm", "mm");
-  require_not_negative(section.inner_mm, "section.inner_mm", "mm");
+void require_section(const RoundSection& section, const std::string& argument = "section") {
+  require_value(section, argument);
   if (section.inner_mm >= section.outer_mm) {
-    throw Error(ErrorCode::bad_input, {"", "section.inner_mm"},
+    throw Error(ErrorCode::bad_input, {"", argument + ".inner_mm"},
                 fmt::format("need less than the outside of {} mm, got {} mm", section.outer_mm,
                             section.inner_mm),
                 "swap or correct the two diameters");
@@ -45,11 +44,14 @@ NominalStress nominal_stress(const RoundSection& section, double torque_nm, doub
 }
 
 double equivalent_mpa(const NominalStress& stress) {
+  require_value(stress, "stress");
   return std::sqrt(stress.bending_mpa * stress.bending_mpa +
                    3.0 * stress.torsion_mpa * stress.torsion_mpa);
 }
 
 double strength_left(const RoundSection& before, const RoundSection& after) {
+  require_section(before, "before");
+  require_section(after, "after");
   return polar_modulus_mm3(after) / polar_modulus_mm3(before);
 }
 

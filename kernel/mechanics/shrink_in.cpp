@@ -1,5 +1,6 @@
 #include "spotblue/mechanics/shrink_in.hpp"
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 
 namespace spotblue {
@@ -11,7 +12,8 @@ SlipIn slip_in(const Elastic& hub, const Elastic& inner, double joint_mm, double
   require_positive(joint_mm, "joint_mm", "mm");
   require_not_negative(interference_mm, "interference_mm", "mm");
   require_not_negative(clearance_mm, "clearance_mm", "mm");
-  require_finite(bench_c, "bench_c", "C");
+  require_interference(interference_mm, joint_mm, "interference_mm");
+  require_temperature(bench_c, "bench_c");
   const double wanted = interference_mm + clearance_mm;
   // The shaft is the larger of the two by the interference; the hole is taken at the joint.
   const double shaft_mm = joint_mm + interference_mm;

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <utility>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -27,15 +28,12 @@ void require_chain(std::span<const ChainRing> rings) {
   }
   for (std::size_t i = 0; i < rings.size(); ++i) {
     const std::string name = fmt::format("rings[{}]", i);
-    require_elastic(rings[i].free.material, name + ".free.material");
-    require_finite(rings[i].temperature_c, name + ".temperature_c", "C");
-    if (rings[i].temperature_c <= -273.15) {
-      throw Error(ErrorCode::bad_input, {"", name + ".temperature_c"},
-                  fmt::format("need above -273.15 C, got {} C", rings[i].temperature_c),
-                  "check the unit");
-    }
+    require_value(rings[i], name);
+    require_ring(rings[i].free, name + ".free");
     if (i > 0) {
       require_positive(rings[i].free.inner_mm, name + ".free.inner_mm", "mm");
+      require_interference(rings[i - 1].free.outer_mm - rings[i].free.inner_mm,
+                           rings[i].free.inner_mm, name + ".free.inner_mm");
     }
   }
 }

@@ -1,8 +1,11 @@
 #include "spotblue/mechanics/stack.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -17,23 +20,30 @@ Length middle(const StackDimension& dimension) {
 
 }  // namespace
 
+void require_dimensions(std::span<const StackDimension> lengths, std::string_view argument) {
+  for (std::size_t i = 0; i < lengths.size(); ++i) {
+    const std::string place = fmt::format("{}[{}]", argument, i);
+    const StackDimension& length = lengths[i];
+    require_value(length, place);
+    if (!(length.expansion_per_k * length.warmer_by_k > -1.0)) {
+      throw Error(ErrorCode::bad_input, {{}, place + ".warmer_by_k"},
+                  fmt::format("{} K leave nothing of {} at {} per K", length.warmer_by_k,
+                              length.name, length.expansion_per_k),
+                  "check the temperature rise and the expansion");
+    }
+  }
+}
+
 void require_stack(std::span<const StackDimension> loop) {
   if (loop.empty()) {
     throw Error(ErrorCode::bad_input, {{}, "loop"},
                 "a stack needs at least one dimension, got none", "list the lengths of the loop");
   }
-  for (const StackDimension& dimension : loop) {
-    const std::string& name = dimension.name;
-    require_finite(dimension.nominal.in_mm(), name + ", nominal", "mm");
-    require_finite(dimension.limits.lower.in_mm(), name + ", lower limit", "mm");
-    require_finite(dimension.limits.upper.in_mm(), name + ", upper limit", "mm");
-    require_not_negative(dimension.limits.width().in_mm(), name + ", width of the limits", "mm");
-    require_not_negative(dimension.expansion_per_k, name + ", expansion", "1/K");
-    require_finite(dimension.warmer_by_k, name + ", temperature rise", "K");
-  }
+  require_dimensions(loop, "loop");
 }
 
 Length nominal_gap(std::span<const StackDimension> loop) {
+  require_stack(loop);
   Length gap;
   for (const StackDimension& dimension : loop) {
     gap = gap + sign_of(dimension.sense) * dimension.nominal;
@@ -42,6 +52,7 @@ Length nominal_gap(std::span<const StackDimension> loop) {
 }
 
 Limits worst_case_gap(std::span<const StackDimension> loop) {
+  require_stack(loop);
   Limits gap;
   for (const StackDimension& dimension : loop) {
     const auto [lower, upper] = dimension.limits;
@@ -53,6 +64,7 @@ Limits worst_case_gap(std::span<const StackDimension> loop) {
 }
 
 Limits root_sum_square_gap(std::span<const StackDimension> loop) {
+  require_stack(loop);
   Length centre;
   double squares = 0.0;
   for (const StackDimension& dimension : loop) {
@@ -65,6 +77,7 @@ Limits root_sum_square_gap(std::span<const StackDimension> loop) {
 }
 
 std::vector<StackDimension> warmed(std::span<const StackDimension> loop) {
+  require_stack(loop);
   std::vector<StackDimension> warm(loop.begin(), loop.end());
   for (StackDimension& dimension : warm) {
     const double longer = 1.0 + dimension.expansion_per_k * dimension.warmer_by_k;

@@ -6,8 +6,8 @@
 #include <thread>
 #include <utility>
 
+#include "base/require.hpp"
 #include "mechanics/gap_draw.hpp"
-#include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/stack.hpp"
 
 namespace spotblue {
@@ -63,10 +63,7 @@ double LengthDraw::off_middle(const StackDimension& dimension) {
 }
 
 std::vector<double> draw_blocks(const StackDraw& draw, const DrawBlock& block) {
-  if (draw.samples == 0) {
-    throw Error(ErrorCode::bad_input, {{}, "samples"}, "need at least 1 sample, got 0",
-                "draw some 100000");
-  }
+  require_value(draw, "draw");
   std::vector<double> gaps(draw.samples);
   const std::size_t blocks = (draw.samples + kBlock - 1) / kBlock;
   std::atomic<std::size_t> next{0};
@@ -113,6 +110,7 @@ StackOutcome outcome_of(std::vector<double> gaps, Limits wanted) {
 
 StackOutcome draw_gaps(std::span<const StackDimension> loop, Limits wanted, const StackDraw& draw) {
   require_stack(loop);
+  require_limits(wanted, "wanted");
   std::vector<double> gaps = draw_blocks(draw, [&loop](LengthDraw& lot, std::span<double> into) {
     for (double& gap : into) {
       gap = 0.0;

@@ -9,48 +9,28 @@
 #include <limits>
 #include <numbers>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
 
 void require_round(const RoundStock& stock) {
-  require_positive(stock.diameter_mm, "stock.diameter_mm", "mm");
-  require_not_negative(stock.inner_mm, "stock.inner_mm", "mm");
+  require_value(stock, "stock");
   if (stock.inner_mm >= stock.diameter_mm) {
     throw Error(ErrorCode::bad_input, {"", "stock.inner_mm"},
                 fmt::format("need less than the outside of {} mm, got {} mm", stock.diameter_mm,
                             stock.inner_mm),
                 "swap or correct the two diameters");
   }
-  if (stock.length_mm) {
-    require_positive(*stock.length_mm, "stock.length_mm", "mm");
-  }
 }
 
-void require_block(const BlockStock& stock) {
-  for (const auto& [size, name] :
-       {std::pair{stock.length_mm, "stock.length_mm"}, std::pair{stock.width_mm, "stock.width_mm"},
-        std::pair{stock.thickness_mm, "stock.thickness_mm"}}) {
-    if (size) {
-      require_positive(*size, name, "mm");
-    }
-  }
-}
-
-void require_part(const RoundPart& part) {
-  require_positive(part.outside_mm, "part.outside_mm", "mm");
-  require_not_negative(part.bore_mm, "part.bore_mm", "mm");
-  require_positive(part.length_mm, "part.length_mm", "mm");
-}
+void require_part(const RoundPart& part) { require_value(part, "part"); }
 
 // Longest first.
 std::array<double, 3> sizes_of(const FlatSidedPart& part) {
+  require_value(part, "part");
   std::array<double, 3> sizes{part.length_mm, part.width_mm, part.thickness_mm};
-  for (const double size : sizes) {
-    require_positive(size, "part", "mm");
-  }
   std::sort(sizes.begin(), sizes.end(), std::greater<>());
   return sizes;
 }
@@ -76,7 +56,7 @@ std::optional<double> block_volume(const BlockStock& stock) {
 }
 
 StockCheck in_block(double length, double width, double thickness, const BlockStock& stock) {
-  require_block(stock);
+  require_value(stock, "stock");
   StockCheck check;
   add_margin(check, "length", stock.length_mm, length);
   add_margin(check, "width", stock.width_mm, width);

@@ -7,7 +7,7 @@
 #include <span>
 #include <string_view>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
@@ -82,9 +82,8 @@ constexpr std::array<CurveFit, 2> kRoarkBending{{
 }};
 
 void require_step(const SteppedShaft& step) {
-  require_positive(step.smaller_mm, "step.smaller_mm", "mm");
-  require_positive(step.fillet_mm, "step.fillet_mm", "mm");
-  if (!(step.larger_mm > step.smaller_mm) || !std::isfinite(step.larger_mm)) {
+  require_value(step, "step");
+  if (!(step.larger_mm > step.smaller_mm)) {
     throw Error(ErrorCode::bad_input, {"", "step.larger_mm"},
                 fmt::format("need more than the smaller diameter of {} mm, got {} mm",
                             step.smaller_mm, step.larger_mm),

@@ -8,54 +8,41 @@
 #include <set>
 #include <string>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
 
-void require_limits(Limits limits, const std::string& name) {
-  require_finite(limits.lower.in_mm(), name + ", lower limit", "mm");
-  require_finite(limits.upper.in_mm(), name + ", upper limit", "mm");
-  if (limits.lower > limits.upper) {
-    throw Error(ErrorCode::bad_input, {"", name},
-                fmt::format("need lower <= upper, got {} to {} mm", limits.lower.in_mm(),
-                            limits.upper.in_mm()),
-                "swap the two limits");
-  }
-}
+// Of a size in a demand; beyond these what is left of the sum is rounding. Choice of this program,
+// no source.
+constexpr double kLeastFactor = 1e-6;
+constexpr double kMostFactor = 1e6;
 
-void require_term(const SuitProblem& problem, const SuitDemand& demand, const SuitTerm& term) {
+void require_term(const SuitProblem& problem, const std::string& demand, const SuitTerm& term,
+                  const std::string& place) {
   const std::size_t count =
       term.of == SuitOf::to_make ? problem.sizes.size() : problem.known.size();
   if (term.index >= count) {
-    throw Error(ErrorCode::bad_input, {"", demand.name},
-                fmt::format("need an index below {}, got {}", count, term.index),
+    throw Error(ErrorCode::bad_input, {"", place + ".index"},
+                fmt::format("{} needs an index below {}, got {}", demand, count, term.index),
                 "list the size before the demand that speaks of it");
   }
-  if (!std::isfinite(term.factor) || term.factor == 0.0) {
-    throw Error(ErrorCode::bad_input, {"", demand.name},
-                fmt::format("need a factor that is finite and not 0, got {}", term.factor),
+  if (std::abs(term.factor) < kLeastFactor || std::abs(term.factor) > kMostFactor) {
+    throw Error(ErrorCode::bad_input, {"", place + ".factor"},
+                fmt::format("{} needs a factor of {:g} to {:g}, either sign, got {}", demand,
+                            kLeastFactor, kMostFactor, term.factor),
                 "leave the term out");
   }
 }
 
 void require_problem(const SuitProblem& problem) {
-  for (const SuitKnown& known : problem.known) {
-    require_limits(known.limits, known.name);
-  }
-  for (const SuitSize& size : problem.sizes) {
-    require_finite(size.drawn.in_mm(), size.name + ", drawn", "mm");
-    require_not_negative(size.uncertainty.in_mm(), size.name + ", uncertainty", "mm");
-    if (size.own) {
-      require_limits(*size.own, size.name);
-    }
-  }
-  for (const SuitDemand& demand : problem.demands) {
-    require_limits(demand.wanted, demand.name);
-    require_finite(demand.constant.in_mm(), demand.name + ", constant", "mm");
-    for (const SuitTerm& term : demand.terms) {
-      require_term(problem, demand, term);
+  require_value(problem, "problem");
+  for (std::size_t i = 0; i < problem.demands.size(); ++i) {
+    const SuitDemand& demand = problem.demands[i];
+    for (std::size_t j = 0; j < demand.terms.size(); ++j) {
+      require_term(problem, demand.name, demand.terms[j],
+                   fmt::format("problem.demands[{}].terms[{}]", i, j));
     }
   }
 }

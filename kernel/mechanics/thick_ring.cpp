@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/error.hpp"
 
@@ -20,18 +21,8 @@ double change_of_diameter(const SurfaceStress& stress, double diameter, const El
          (stress.hoop_mpa - material.poisson_ratio * stress.radial_mpa);
 }
 
-void require_ring(const Ring& ring, const RingLoad& load) {
-  require_not_negative(ring.inner_mm, "ring.inner_mm", "mm");
-  require_positive(ring.outer_mm, "ring.outer_mm", "mm");
-  if (ring.inner_mm >= ring.outer_mm) {
-    throw Error(
-        ErrorCode::bad_input, {"", "ring.inner_mm"},
-        fmt::format("need less than the outside ({} mm), got {} mm", ring.outer_mm, ring.inner_mm),
-        "check which diameter is the bore");
-  }
-  require_elastic(ring.material, "ring.material");
-  require_not_negative(load.inside_mpa, "load.inside_mpa", "MPa");
-  require_not_negative(load.outside_mpa, "load.outside_mpa", "MPa");
+void require_load(const Ring& ring, const RingLoad& load) {
+  require_value(load, "load");
   if (ring.inner_mm == 0.0 && load.inside_mpa != 0.0) {
     throw Error(ErrorCode::bad_input, {"", "load.inside_mpa"},
                 fmt::format("a solid disc has no bore to press on, got {} MPa", load.inside_mpa),
@@ -41,11 +32,23 @@ void require_ring(const Ring& ring, const RingLoad& load) {
 
 }  // namespace
 
+void require_ring(const Ring& ring, const std::string& argument) {
+  require_value(ring, argument);
+  require_elastic(ring.material, argument + ".material");
+  if (ring.inner_mm >= ring.outer_mm) {
+    throw Error(
+        ErrorCode::bad_input, {"", argument + ".inner_mm"},
+        fmt::format("need less than the outside ({} mm), got {} mm", ring.outer_mm, ring.inner_mm),
+        "check which diameter is the bore");
+  }
+}
+
 RingState loaded_ring(const Ring& ring, const RingLoad& load) {
-  require_ring(ring, load);
+  require_ring(ring, "ring");
+  require_load(ring, load);
   const double inner2 = ring.inner_mm * ring.inner_mm;
   const double outer2 = ring.outer_mm * ring.outer_mm;
-  const double wall2 = outer2 - inner2;
+  const double wall2 = (ring.outer_mm - ring.inner_mm) * (ring.outer_mm + ring.inner_mm);
   // hoop = even + part * inner2 / d^2, radial = even - part * inner2 / d^2
   const double even = (load.inside_mpa * inner2 - load.outside_mpa * outer2) / wall2;
   const double part = (load.inside_mpa - load.outside_mpa) * outer2 / wall2;
@@ -60,6 +63,8 @@ RingState loaded_ring(const Ring& ring, const RingLoad& load) {
 }
 
 std::optional<double> utilisation(const SurfaceStress& stress, const Elastic& material) {
+  require_value(stress, "stress");
+  require_elastic(material, "material");
   if (material.gives_way == GivesWay::brittle) {
     if (!material.tensile_mpa) {
       return std::nullopt;

@@ -5,16 +5,20 @@
 #include <algorithm>
 #include <numbers>
 
-#include "mechanics/require.hpp"
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 
 namespace spotblue {
 namespace {
 
 void require_face(const ThrustRing& ring) {
-  require_not_negative(ring.inner.in_mm(), "ring.inner", "mm");
-  require_positive((ring.outer.length() - ring.inner.length()).in_mm(),
-                   "ring.outer less ring.inner", "mm");
+  require_value(ring, "ring");
+  if (!(ring.outer > ring.inner)) {
+    throw Error(ErrorCode::bad_input, {"", "ring.outer_mm"},
+                fmt::format("need more than the inner {} mm, got {} mm", ring.inner.in_mm(),
+                            ring.outer.in_mm()),
+                "swap or correct the two diameters");
+  }
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 #include <numbers>
 #include <string>
 
+#include "base/require.hpp"
 #include "mechanics/require.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/error.hpp"
@@ -16,6 +17,11 @@ namespace spotblue {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
+
+// How far teeth stand out over the reference circle, in modules, shift aside: long ones and stub
+// teeth. Common practice, no source.
+constexpr double kHighestAddendum = 1.25;
+constexpr double kStubAddendum = 0.8;
 
 double normal_angle(const ToothForm& form) { return radians(form.pressure_angle_deg); }
 
@@ -67,20 +73,40 @@ double pin_term(const ToothForm& form, int teeth, double pin_mm) {
               "take a pin of about 1.7 modules");
 }
 
+// A pin whose centre is seen at pressure angle `phi` touches the flanks between the base circle and
+// the tips, and stands out over the tips.
+void require_touch(const ToothForm& form, int teeth, double pin_mm, double thickness_mm,
+                   double phi) {
+  const GearCircles circles = gear_circles(form, teeth);
+  const double base = 0.5 * circles.base_mm;
+  const double base_helix = transverse_form(form).base_helix_rad;
+  const double along = base * std::tan(phi) - 0.5 * pin_mm / std::cos(base_helix);
+  const double shift = std::max(0.0, shift_of_thickness(form, thickness_mm));
+  const double reference = 0.5 * circles.reference_mm;
+  const double highest_tip = reference + form.module_mm * (kHighestAddendum + shift);
+  const double lowest_tip = reference + form.module_mm * kStubAddendum;
+  const double pin_top = base / std::cos(phi) + 0.5 * pin_mm;
+  if (along < 0.0 || std::hypot(base, along) > highest_tip || pin_top < lowest_tip) {
+    refuse_pin(pin_mm);
+  }
+}
+
 }  // namespace
 
 double standard_thickness_mm(const ToothForm& form) {
-  require_positive(form.module_mm, "form.module_mm", "mm");
+  require_form(form);
   return 0.5 * kPi * form.module_mm;
 }
 
 double shift_of_thickness(const ToothForm& form, double thickness_mm) {
-  require_positive(thickness_mm, "thickness_mm", "mm");
+  require_form(form);
+  require_tooth_thickness(form, thickness_mm, "thickness_mm");
   return (thickness_mm - standard_thickness_mm(form)) /
          (2.0 * form.module_mm * std::tan(normal_angle(form)));
 }
 
 int teeth_to_span(const ToothForm& form, int teeth) {
+  require_form(form);
   require_teeth(teeth, "teeth");
   const double helix = radians(form.helix_angle_deg);
   const double straight = teeth / std::pow(std::cos(helix), 3);
@@ -89,7 +115,8 @@ int teeth_to_span(const ToothForm& form, int teeth) {
 }
 
 double span_mm(const ToothForm& form, int teeth, int spanned, double thickness_mm) {
-  require_positive(thickness_mm, "thickness_mm", "mm");
+  require_form(form);
+  require_tooth_thickness(form, thickness_mm, "thickness_mm");
   return standard_span(form, teeth, spanned) +
          (thickness_mm - standard_thickness_mm(form)) * std::cos(normal_angle(form));
 }
@@ -105,13 +132,16 @@ double thickness_from_span_mm(const ToothForm& form, int teeth, int spanned, dou
 double over_pins_mm(const ToothForm& form, int teeth, double pin_mm, double thickness_mm,
                     Pins pins) {
   require_positive(pin_mm, "pin_mm", "mm");
-  require_positive(thickness_mm, "thickness_mm", "mm");
+  require_form(form);
+  require_tooth_thickness(form, thickness_mm, "thickness_mm");
   const double base = base_diameter(form, teeth);
   const double value = pin_term(form, teeth, pin_mm) + thickness_mm / (teeth * form.module_mm);
   if (!(value > 0.0)) {
     refuse_pin(pin_mm);
   }
-  return base / std::cos(involute_inverse(value)) * across(form, teeth, pins) + pin_mm;
+  const double phi = involute_inverse(value);
+  require_touch(form, teeth, pin_mm, thickness_mm, phi);
+  return base / std::cos(phi) * across(form, teeth, pins) + pin_mm;
 }
 
 double thickness_from_pins_mm(const ToothForm& form, int teeth, double pin_mm, double over_mm,
@@ -123,9 +153,12 @@ double thickness_from_pins_mm(const ToothForm& form, int teeth, double pin_mm, d
   if (!(centres > base)) {
     refuse_pin(pin_mm);
   }
-  const double value = involute(std::acos(base / centres));
-  const double thickness = (value - pin_term(form, teeth, pin_mm)) * teeth * form.module_mm;
-  return possible_thickness(form, thickness, "over_mm", over_mm);
+  const double phi = std::acos(base / centres);
+  const double thickness = possible_thickness(
+      form, (involute(phi) - pin_term(form, teeth, pin_mm)) * teeth * form.module_mm, "over_mm",
+      over_mm);
+  require_touch(form, teeth, pin_mm, thickness, phi);
+  return thickness;
 }
 
 }  // namespace spotblue

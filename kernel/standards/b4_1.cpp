@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "base/require.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/nearest.hpp"
@@ -68,7 +69,7 @@ std::string known_name(std::string_view cls) {
   const std::vector<std::string> names = class_names();
   if (std::find(names.begin(), names.end(), name) == names.end()) {
     throw Error(
-        ErrorCode::bad_input, {}, fmt::format("\"{}\" is not a class of ANSI B4.1", cls),
+        ErrorCode::bad_input, {"", "cls"}, fmt::format("\"{}\" is not a class of ANSI B4.1", cls),
         fmt::format("classes are RC1 to RC9, LC1 to LC11, LT1 to LT6, LN1 to LN3 and FN1 to "
                     "FN5; nearest is {}",
                     nearest_word(cls, names)));
@@ -77,15 +78,11 @@ std::string known_name(std::string_view cls) {
 }
 
 void check_basic_size(Length nominal) {
-  if (!std::isfinite(nominal.in_inch()) || nominal.in_inch() <= 0.0) {
-    throw Error(ErrorCode::bad_input, {},
-                fmt::format("need a basic size over 0 in, got {} in", nominal.in_inch()),
-                "give the basic diameter of the fit");
-  }
+  require_positive(nominal.in_inch(), "nominal_mm", "in");
   const double largest = b4_1_rows::kStepUpTo.back();
   if (nominal.in_inch() > largest + kStepSlack_in) {
-    throw Error(ErrorCode::not_in_standard, {},
-                fmt::format("the b4_1_rows of ANSI B4.1 here end at {} in, got {} in", largest,
+    throw Error(ErrorCode::not_in_standard, {"", "nominal_mm"},
+                fmt::format("the tables of ANSI B4.1 here end at {} in, got {} in", largest,
                             format_size(nominal, LengthUnit::inch)),
                 "give plain limits or an ISO 286 class instead");
   }
@@ -119,7 +116,7 @@ Fit b4_1_fit(Length nominal, std::string_view cls) {
   const Limits_thou row = class_limits(name, nominal);
   if (row.hole_upper == b4_1_rows::kNone) {
     throw Error(
-        ErrorCode::not_in_standard, {},
+        ErrorCode::not_in_standard, {"", "cls"},
         fmt::format("ANSI B4.1 has no {} at {} in", name, format_size(nominal, LengthUnit::inch)),
         fmt::format("nearest it has there: {}", nearest_at(name, nominal)));
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "base/require.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/standards/materials.hpp"
 
@@ -142,6 +143,8 @@ bool is_journal_material(std::string_view name) {
 }
 
 BearingLimits weaker(const BearingLimits& a, const BearingLimits& b) {
+  require_value(a, "a");
+  require_value(b, "b");
   return {lesser(a.pressure_mpa, b.pressure_mpa), lesser(a.speed_m_s, b.speed_m_s),
           lesser(a.pressure_speed_mpa_m_s, b.pressure_speed_mpa_m_s)};
 }

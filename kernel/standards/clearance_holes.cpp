@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "base/require.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -40,6 +42,7 @@ constexpr std::array<ClearanceHole, 35> kHoles = {{
 std::span<const ClearanceHole> clearance_holes() { return kHoles; }
 
 std::optional<ClearanceHole> clearance_hole(Length thread) {
+  require_positive(thread.in_mm(), "thread_mm", "mm");
   const auto* const row =
       std::find_if(kHoles.begin(), kHoles.end(), [thread](const ClearanceHole& hole) {
         return std::abs((hole.thread - thread).in_mm()) <= kSameSize_mm;

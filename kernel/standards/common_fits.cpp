@@ -1,13 +1,12 @@
 #include "spotblue/standards/common_fits.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
 #include <span>
 
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/standards/b4_1.hpp"
 #include "spotblue/standards/iso286.hpp"
@@ -83,11 +82,7 @@ double off_centre(const CommonFit& entry, Length clearance) {
 
 std::vector<CommonFit> with_clearance(Length nominal, Length clearance,
                                       std::span<const Named> names, FitFunction fit_of) {
-  if (!std::isfinite(clearance.in_mm())) {
-    throw Error(ErrorCode::bad_input, {},
-                fmt::format("need a clearance in mm, got {}", clearance.in_mm()),
-                "give hole diameter less shaft diameter");
-  }
+  require_finite(clearance.in_mm(), "clearance_mm", "mm");
   std::vector<CommonFit> found;
   for (const Named& named : names) {
     const auto at_size = fit_at(nominal, named.name, fit_of);

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/unit.hpp"
 
@@ -36,7 +37,7 @@ constexpr std::array<GeneralToleranceStep, 3> kBrokenEdges{{
 constexpr std::string_view kLetters = "fmcv";
 
 [[noreturn]] void refuse(double nominal_mm, GeneralTolerance tolerance, std::string cure) {
-  throw Error(ErrorCode::not_in_standard, {{}, "nominal"},
+  throw Error(ErrorCode::not_in_standard, {{}, "nominal_mm"},
               fmt::format("ISO 2768-1 gives nothing for {} mm in class {}",
                           format_size(Length::mm(nominal_mm), LengthUnit::mm),
                           general_tolerance_letter(tolerance)),
@@ -46,11 +47,7 @@ constexpr std::string_view kLetters = "fmcv";
 Length deviation(std::span<const GeneralToleranceStep> steps, Length nominal,
                  GeneralTolerance tolerance) {
   const double size = nominal.in_mm();
-  if (!std::isfinite(size) || size <= 0.0) {
-    throw Error(ErrorCode::bad_input, {{}, "nominal"},
-                fmt::format("a nominal size is a positive number, not {} mm", size),
-                "give the length between the two faces");
-  }
+  require_positive(size, "nominal_mm", "mm");
   if (size < steps.front().over_mm) {
     refuse(size, tolerance, "write the limits at the size itself, as the standard asks");
   }
@@ -75,7 +72,7 @@ std::span<const GeneralToleranceStep> broken_edge_steps() { return kBrokenEdges;
 GeneralTolerance parse_general_tolerance(std::string_view letter) {
   const std::size_t at = letter.size() == 1 ? kLetters.find(letter) : std::string_view::npos;
   if (at == std::string_view::npos) {
-    throw Error(ErrorCode::bad_input, {{}, "class"},
+    throw Error(ErrorCode::bad_input, {{}, "letter"},
                 fmt::format("ISO 2768-1 has no class \"{}\"", letter),
                 "use f (fine), m (medium), c (coarse) or v (very coarse)");
   }

@@ -10,6 +10,7 @@
 #include <span>
 #include <vector>
 
+#include "base/require.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/unit.hpp"
@@ -23,6 +24,7 @@ namespace {
 namespace iso286_rows = iso286_tables;
 
 constexpr double kLargest_mm = 3150.0;
+constexpr const char* kClassArgument = "tolerance_class";
 constexpr std::size_t kStepsTo500 = 25;
 constexpr double kStepSlack_mm = 1e-9;  // a nominal that came through inches still ends its step
 
@@ -34,13 +36,9 @@ struct Range_um {
 std::string size_text(Length nominal) { return format_size(nominal, LengthUnit::mm) + " mm"; }
 
 void check_nominal(Length nominal) {
-  if (!std::isfinite(nominal.in_mm()) || nominal.in_mm() <= 0.0) {
-    throw Error(ErrorCode::bad_input, {},
-                fmt::format("need a nominal size over 0 mm, got {} mm", nominal.in_mm()),
-                "give the basic diameter or width of the fit");
-  }
+  require_positive(nominal.in_mm(), "nominal_mm", "mm");
   if (nominal.in_mm() > kLargest_mm + kStepSlack_mm) {
-    throw Error(ErrorCode::not_in_standard, {},
+    throw Error(ErrorCode::not_in_standard, {"", "nominal_mm"},
                 fmt::format("ISO 286 ends at 3150 mm, got {}", size_text(nominal)),
                 "give plain limits instead of a class");
   }
@@ -206,11 +204,11 @@ std::string nearest_defined(Length nominal, const ToleranceClass& cls) {
   return fmt::format("{}", fmt::join(names, ", "));
 }
 
-Range_um checked_um(Length nominal, const ToleranceClass& cls) {
+Range_um checked_um(Length nominal, const ToleranceClass& cls, const std::string& argument) {
   check_nominal(nominal);
   const auto range = deviations_um(nominal, cls);
   if (!range) {
-    throw Error(ErrorCode::not_in_standard, {},
+    throw Error(ErrorCode::not_in_standard, {"", argument},
                 fmt::format("ISO 286 defines no class {} at {}", cls.text(), size_text(nominal)),
                 fmt::format("nearest it defines there: {}", nearest_defined(nominal, cls)));
   }
@@ -227,45 +225,50 @@ Length it_value(Length nominal, std::string_view grade) {
   check_nominal(nominal);
   const auto number = parse_grade(grade.starts_with("IT") ? grade.substr(2) : grade);
   if (!number) {
-    throw Error(ErrorCode::bad_input, {}, fmt::format("\"{}\" is not a tolerance grade", grade),
+    throw Error(ErrorCode::bad_input, {"", "grade"},
+                fmt::format("\"{}\" is not a tolerance grade", grade),
                 "use IT01, IT0, IT1 to IT18");
   }
   const auto width = grade_um(nominal, *number);
   if (!width) {
     throw Error(
-        ErrorCode::not_in_standard, {},
+        ErrorCode::not_in_standard, {"", "grade"},
         fmt::format("ISO 286 has no grade {} at {}", grade, size_text(nominal)),
         *number >= 14 ? "IT13 is the coarsest up to 1 mm" : "IT1 is the finest over 500 mm");
   }
   return Length::um(*width);
 }
 
-SizeKind size_kind(std::string_view tolerance_class) { return parse_class(tolerance_class).kind; }
+SizeKind size_kind(std::string_view tolerance_class) {
+  return parse_class(tolerance_class, kClassArgument).kind;
+}
 
 Deviations deviations(Length nominal, std::string_view tolerance_class) {
-  const Range_um range = checked_um(nominal, parse_class(tolerance_class));
+  const Range_um range =
+      checked_um(nominal, parse_class(tolerance_class, kClassArgument), kClassArgument);
   return {Length::um(range.lower), Length::um(range.upper)};
 }
 
 Limits limits(Length nominal, std::string_view tolerance_class) {
-  return around(nominal, checked_um(nominal, parse_class(tolerance_class)));
+  return around(nominal,
+                checked_um(nominal, parse_class(tolerance_class, kClassArgument), kClassArgument));
 }
 
 Fit fit(Length nominal, std::string_view text) {
   const std::size_t stroke = text.find('/');
   if (stroke == std::string_view::npos) {
-    throw Error(ErrorCode::bad_input, {}, fmt::format("\"{}\" is not a fit", text),
+    throw Error(ErrorCode::bad_input, {"", "text"}, fmt::format("\"{}\" is not a fit", text),
                 "write hole class, stroke, shaft class, like H7/s6");
   }
-  const ToleranceClass hole = parse_class(trimmed(text.substr(0, stroke)));
-  const ToleranceClass shaft = parse_class(trimmed(text.substr(stroke + 1)));
+  const ToleranceClass hole = parse_class(trimmed(text.substr(0, stroke)), "text");
+  const ToleranceClass shaft = parse_class(trimmed(text.substr(stroke + 1)), "text");
   if (hole.kind != SizeKind::hole || shaft.kind != SizeKind::shaft) {
-    throw Error(ErrorCode::bad_input, {},
+    throw Error(ErrorCode::bad_input, {"", "text"},
                 fmt::format("\"{}\" is not a hole class and then a shaft class", text),
                 "write the hole in capitals first, like H7/s6");
   }
-  const Range_um bore = checked_um(nominal, hole);
-  const Range_um pin = checked_um(nominal, shaft);
+  const Range_um bore = checked_um(nominal, hole, "text");
+  const Range_um pin = checked_um(nominal, shaft, "text");
   const Length least = Length::um(bore.lower - pin.upper);
   const Length greatest = Length::um(bore.upper - pin.lower);
   return {around(nominal, bore), around(nominal, pin), least, greatest, fit_kind(least, greatest)};

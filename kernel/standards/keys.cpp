@@ -7,6 +7,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "base/require.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/unit.hpp"
 #include "spotblue/standards/iso286.hpp"
@@ -14,6 +15,8 @@
 namespace spotblue {
 namespace {
 
+constexpr double kLargestWidth_mm = 3150.0;  // ISO 286 ends there
+constexpr const char* kShaft = "shaft_diameter_mm";
 constexpr double kSlack_mm = 1e-9;  // a diameter that came through another unit ends its row
 
 constexpr ParallelKey metric(double over, double up_to, double width, double height, double shaft,
@@ -96,22 +99,14 @@ constexpr std::array<InchWidthTolerance, 6> kInchWidths = {{{0.5, 2, 2, 1},
                                                             {2.5, 4, 4, 2}}};
 constexpr double kKeyseatClass2Over = 2.0;
 
-void check_diameter(Length diameter, std::string_view what) {
-  if (!std::isfinite(diameter.in_mm()) || diameter.in_mm() <= 0.0) {
-    throw Error(ErrorCode::bad_input, {},
-                fmt::format("need a {} over 0 mm, got {} mm", what, diameter.in_mm()),
-                "give it as measured or drawn");
-  }
-}
-
 template <class Rows>
 auto row_for(const Rows& rows, Length shaft, LengthUnit unit, std::string_view standard) {
-  check_diameter(shaft, "shaft diameter");
+  require_positive(shaft.in_mm(), kShaft, "mm");
   const auto* const row = std::find_if(rows.begin(), rows.end(), [shaft](const auto& entry) {
     return shaft.in_mm() <= entry.shaft_up_to.in_mm() + kSlack_mm;
   });
   if (row == rows.end() || shaft.in_mm() < rows.front().shaft_over.in_mm() - kSlack_mm) {
-    throw Error(ErrorCode::not_in_standard, {},
+    throw Error(ErrorCode::not_in_standard, {"", kShaft},
                 fmt::format("{} has keys for shafts of {} to {} {}, got {}", standard,
                             format_size(rows.front().shaft_over, unit),
                             format_size(rows.back().shaft_up_to, unit), unit_name(unit),
@@ -134,6 +129,8 @@ ParallelKey parallel_key(Diameter shaft) {
 }
 
 KeyWidths key_widths(const ParallelKey& key, KeyFit fit) {
+  require_value(key, "key");
+  require_in_range(key.width.in_mm(), {0.0, kLargestWidth_mm}, {nullptr, "key.width_mm"});
   const auto sized = [&key](std::string_view shaft, std::string_view hub) {
     return KeyWidths{limits(key.width, "h9"), limits(key.width, shaft), limits(key.width, hub)};
   };
@@ -154,16 +151,19 @@ InchKey inch_key(Diameter shaft) {
   return row_for(kInch, shaft.length(), LengthUnit::inch, "ASME B17.1");
 }
 
-Length inch_keyseat_depth(Length key_height) { return key_height / 2.0; }
+Length inch_keyseat_depth(Length key_height) {
+  require_positive(key_height.in_mm(), "key_height_mm", "mm");
+  return key_height / 2.0;
+}
 
 KeyWidths inch_key_widths(Length width, InchKeyFit fit) {
-  check_diameter(width, "key width");
+  require_positive(width.in_mm(), "width_mm", "mm");
   const auto* const row =
       std::find_if(kInchWidths.begin(), kInchWidths.end(), [width](const auto& entry) {
         return width.in_mm() <= Length::inch(entry.up_to_in).in_mm() + kSlack_mm;
       });
   if (row == kInchWidths.end()) {
-    throw Error(ErrorCode::not_in_standard, {},
+    throw Error(ErrorCode::not_in_standard, {"", "width_mm"},
                 fmt::format("key widths of ASME B17.1 here end at 2.5 in, got {} in",
                             format_size(width, LengthUnit::inch)),
                 "give the keyseat as plain limits");

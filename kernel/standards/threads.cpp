@@ -7,6 +7,7 @@
 #include <limits>
 #include <utility>
 
+#include "base/require.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "standards/thread_tables.hpp"
 #include "standards/thread_tables_other.hpp"
@@ -152,6 +153,8 @@ std::optional<ThreadSize> find_thread(std::string_view name) {
 }
 
 std::optional<std::string> thread_of(Diameter hole, Diameter screw) {
+  require_positive(hole.in_mm(), "hole_diameter_mm", "mm");
+  require_positive(screw.in_mm(), "screw_diameter_mm", "mm");
   double least = std::numeric_limits<double>::infinity();
   std::optional<std::string> nearest;
   for_each_row([&](const auto& row, Met met) {

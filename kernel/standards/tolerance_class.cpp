@@ -18,7 +18,7 @@ bool is_letter(std::string_view letters) {
          kDeviationLetters.end();
 }
 
-[[noreturn]] void throw_no_class(std::string_view text) {
+[[noreturn]] void throw_no_class(std::string_view text, const std::string& argument) {
   // As the writer meant it: holes for a capital, shafts for a small letter.
   const bool hole = text.empty() || is_ascii_capital(text.front());
   std::vector<std::string> known;
@@ -28,7 +28,8 @@ bool is_letter(std::string_view letters) {
       known.push_back(fmt::format("{}{}", hole ? ascii_upper(small) : small, grade));
     }
   }
-  throw Error(ErrorCode::bad_input, {}, fmt::format("\"{}\" is not an ISO 286 class", text),
+  throw Error(ErrorCode::bad_input, {"", argument},
+              fmt::format("\"{}\" is not an ISO 286 class", text),
               fmt::format("write letters and grade, capitals for a hole and small letters for a "
                           "shaft, like H7 or g6; nearest is {}",
                           nearest_word(text, known)));
@@ -55,14 +56,14 @@ std::optional<int> parse_grade(std::string_view text) {
   return grade;
 }
 
-ToleranceClass parse_class(std::string_view text) {
+ToleranceClass parse_class(std::string_view text, const std::string& argument) {
   const std::size_t split = std::min(text.find_first_of("0123456789"), text.size());
   const std::string letters(text.substr(0, split));
   const std::string small = ascii_lower(letters);
   const auto grade = parse_grade(text.substr(split));
   const bool one_case = letters == small || letters == ascii_upper(letters);
   if (!grade || !one_case || !is_letter(small)) {
-    throw_no_class(text);
+    throw_no_class(text, argument);
   }
   return {letters == small ? SizeKind::shaft : SizeKind::hole, small, *grade};
 }

@@ -30,7 +30,7 @@ struct ToleranceClass {
 // "7", "01"; empty for anything else.
 [[nodiscard]] std::optional<int> parse_grade(std::string_view text);
 
-// Throws Error bad_input when the text is no class.
-[[nodiscard]] ToleranceClass parse_class(std::string_view text);
+// Throws Error bad_input naming `argument` when the text is no class.
+[[nodiscard]] ToleranceClass parse_class(std::string_view text, const std::string& argument);
 
 }  // namespace spotblue

@@ -9,6 +9,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/mechanics/tooth_thickness.hpp"
 #include "support/csv.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::gear_mesh_test {
 
@@ -198,6 +199,15 @@ TEST(GearMesh, FewestTeethWithoutUndercutAgreeWithThePrint) {
   EXPECT_NEAR(undercut_below_teeth({1.0, 20.0, 0.0}), 17.097, 5e-4);
   EXPECT_NEAR(undercut_below_teeth({1.0, 14.5, 0.0}), 31.9, 0.05);
   EXPECT_NEAR(undercut_below_teeth({1.0, 25.0, 0.0}), 11.2, 0.05);
+}
+
+TEST(GearMesh, TeethThatFillTheirPitchAreRefusedByName) {
+  const ToothForm form{2.0, 20.0, 0.0};
+  MeshedGear full = standard_gear(form, 20, 3.0);
+  full.thickness_mm = 2.0 * std::numbers::pi;
+  const Error problem = test::error_of(
+      [&] { return gear_mesh(form, standard_gear(form, 40, 3.0), full, 60.0, 10.0); });
+  EXPECT_EQ(problem.place(), "b.thickness_mm");
 }
 
 TEST(GearMesh, ACentreInsideTheBaseCirclesIsRefused) {

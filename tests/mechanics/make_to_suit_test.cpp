@@ -189,10 +189,12 @@ TEST(MakeToSuit, AnUncertaintyAsWideAsTheWindowLeavesNothingToAccept) {
   EXPECT_EQ(plan.windows[0]->share_left, 0.0);
 }
 
-TEST(MakeToSuit, AFactorOfNothingIsRefusedByTheDemandsName) {
+TEST(MakeToSuit, AFactorOfNothingIsRefusedByItsPlaceAndTheDemandsName) {
   SuitProblem problem = bush(0.0);
   const Error problem_found = test::error_of([&] { const SuitPlan plan = make_to_suit(problem); });
-  EXPECT_EQ(problem_found.place(), "run");
+  EXPECT_THAT(problem_found.place(),
+              ::testing::MatchesRegex(R"(problem\.demands\[.\]\.terms\[.\]\.factor)"));
+  EXPECT_THAT(problem_found.rule(), ::testing::StartsWith("run needs a factor"));
 }
 
 }  // namespace spotblue::make_to_suit_test

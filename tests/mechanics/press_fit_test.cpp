@@ -134,6 +134,12 @@ TEST(PressFit, AHubNoLargerThanTheJointIsRefusedByName) {
   EXPECT_EQ(problem.place(), "fit.stretches[0].hub_outside_mm");
 }
 
+TEST(PressFit, AnInterferenceBeyondAnyMetalIsRefusedByName) {
+  PressFit fit = bush_in_boss();
+  fit.interference_mm = 0.51 * fit.joint_mm;
+  EXPECT_EQ(test::error_of([&] { return press_fit(fit); }).place(), "fit.interference_mm");
+}
+
 TEST(PressFit, ReversedFrictionIsRefused) {
   PressFit fit = bush_in_boss();
   fit.friction_least = 0.3;

@@ -7,6 +7,7 @@
 #include <ostream>
 
 #include "spotblue/base/error.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::tooth_thickness_test {
 
@@ -174,6 +175,21 @@ TEST(ToothThickness, MeasurementsOfAnotherGearAreRefused) {
   EXPECT_THROW((void)thickness_from_span_mm(kModule1, 36, 5, 16.8670), Error);
   EXPECT_THROW((void)thickness_from_span_mm(kModule1, 36, 1, 1.5), Error);
   EXPECT_THROW((void)thickness_from_pins_mm(kModule1, 36, 1.7, 20.0, Pins::two), Error);
+}
+
+TEST(ToothThickness, APinThatTouchesNoFlankIsRefusedByName) {
+  // Ten teeth of module 1: half a module drops to the roots, eight ride on the tips.
+  const double thickness = standard_thickness_mm(kModule1);
+  for (const double pin : {0.5, 1.0, 8.0, 50.0}) {
+    const Error problem =
+        test::error_of([&] { return over_pins_mm(kModule1, 10, pin, thickness, Pins::two); });
+    EXPECT_EQ(problem.place(), "pin_mm") << pin;
+  }
+}
+
+TEST(ToothThickness, AToothThatFillsItsPitchIsRefusedByName) {
+  const Error problem = test::error_of([&] { return span_mm(kModule1, 36, 5, std::numbers::pi); });
+  EXPECT_EQ(problem.place(), "thickness_mm");
 }
 
 }  // namespace spotblue::tooth_thickness_test

@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <optional>
 #include <ostream>
 #include <random>
@@ -148,8 +147,6 @@ TEST_P(ThreadOfPair, IsWhatAFitterWouldSay) {
                                               : std::optional<std::string>(GetParam().thread));
 }
 
-constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
-
 INSTANTIATE_TEST_SUITE_P(
     Pairs, ThreadOfPair,
     testing::Values(
@@ -160,8 +157,7 @@ INSTANTIATE_TEST_SUITE_P(
         Pair{"SameSize", 10.0, 10.0, nullptr}, Pair{"Running", 10.02, 10.0, nullptr},
         Pair{"ClearanceHole", 11.0, 10.0, nullptr}, Pair{"PressFit", 10.0, 10.05, nullptr},
         Pair{"HeavyShrinkFit", 100.0, 100.3, nullptr}, Pair{"DeepOverlap", 6.0, 10.0, nullptr},
-        Pair{"Zero", 0.0, 0.0, nullptr}, Pair{"Negative", -8.5, -10.0, nullptr},
-        Pair{"NaN", kNaN, 10.0, nullptr}, Pair{"NaNScrew", 8.5, kNaN, nullptr}),
+        Pair{"Tiny", 0.001, 0.002, nullptr}),
     [](const auto& row) { return row.param.name; });
 
 INSTANTIATE_TEST_SUITE_P(

@@ -80,11 +80,11 @@ class Stack(unittest.TestCase):
         worker.join()
         self.assertGreater(steps, 100)
 
-    def test_reversed_limits_are_refused_by_the_dimension_s_name(self) -> None:
+    def test_reversed_limits_are_refused_by_their_place(self) -> None:
         mechanics.require_stack(loop())
         wrong = loop()
         wrong[1].limits = limits(2.0, 1.0)
-        with self.assertRaisesRegex(errors.BadInputError, "length 1.5"):
+        with self.assertRaisesRegex(errors.BadInputError, r"^loop\[1\]\.limits: "):
             mechanics.require_stack(wrong)
 
 

@@ -29,6 +29,9 @@ struct NumberRange {
 };
 inline constexpr NumberRange kFrom0{};
 inline constexpr NumberRange kOver0{.least_too = false};
+/// Degrees C that something can have: over absolute zero, and no hotter than any material bears
+/// (choice of this program, no source).
+inline constexpr NumberRange kTemperature_c{-273.15, 1e4, false};
 
 /// Goes through the description of a value.
 template <class T, class Fields>

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/words.hpp"
 #include "spotblue/standards/materials.hpp"
@@ -32,10 +33,14 @@ constexpr void describe(auto& fields, const Elastic*) {
       .value("Elastic", "Elastic, thermal and strength values of one part; all > 0 where present.")
       .member("name", &Elastic::name, "as a finding shows it")
       .member("youngs_modulus_mpa", &Elastic::youngs_modulus_mpa, "MPa, > 0")
+      .range(kOver0)
       .member("poisson_ratio", &Elastic::poisson_ratio, "over 0, under 0.5")
       .member("expansion_per_k", &Elastic::expansion_per_k, "linear, 1/K: 11.7e-6 for steel")
+      .range(kOver0)
       .member("yield_mpa", &Elastic::yield_mpa, "MPa or None")
+      .range(kOver0)
       .member("tensile_mpa", &Elastic::tensile_mpa, "of brittle materials, MPa or None")
+      .range(kOver0)
       .member("gives_way", &Elastic::gives_way, "ductile or brittle");
 }
 

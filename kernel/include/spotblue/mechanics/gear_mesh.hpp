@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/tooth_form.hpp"
 
@@ -21,8 +22,11 @@ constexpr void describe(auto& fields, const MeshedGear*) {
       .member("teeth", &MeshedGear::teeth, "5 or more")
       .member("thickness_mm", &MeshedGear::thickness_mm,
               "of a tooth on the reference circle, normal plane, > 0")
+      .range(kOver0)
       .member("tip_mm", &MeshedGear::tip_mm, "diameter, mm, > root")
-      .member("root_mm", &MeshedGear::root_mm, "diameter, mm, > 0");
+      .range(kOver0)
+      .member("root_mm", &MeshedGear::root_mm, "diameter, mm, > 0")
+      .range(kOver0);
 }
 
 /// A gear with the tip and root of the basic rack at this tooth thickness; unshifted circles, since

@@ -27,6 +27,7 @@
 
 #include <optional>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
@@ -44,13 +45,18 @@ struct BushInHub {
 constexpr void describe(auto& fields, const BushInHub*) {
   fields.value("BushInHub", "A bush held in a stiffer hub.")
       .member("bore_mm", &BushInHub::bore_mm, "free, mm, > 0")
+      .range(kOver0)
       .member("joint_mm", &BushInHub::joint_mm, "diameter, mm, > bore")
+      .range(kOver0)
       .member("hub_outside_mm", &BushInHub::hub_outside_mm, "diameter, mm, > joint")
+      .range(kOver0)
       .member("interference_mm", &BushInHub::interference_mm,
               "effective, diametral, at the bench, mm, 0 or more")
+      .range(kFrom0)
       .member("bush", &BushInHub::bush, "elastic values, with a yield")
       .member("hub", &BushInHub::hub, "elastic values")
-      .member("bench_c", &BushInHub::bench_c, "degrees C");
+      .member("bench_c", &BushInHub::bench_c, "degrees C")
+      .range(kTemperature_c);
 }
 
 struct WarmedBush {

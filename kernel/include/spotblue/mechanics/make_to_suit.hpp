@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -42,7 +43,8 @@ constexpr void describe(auto& fields, const SuitSize*) {
       .member("own", &SuitSize::own, "limits of its own: a class, a wanted size")
       .member("own_by", &SuitSize::own_by, "who asks for them, for conflicts")
       .member("uncertainty_mm", &SuitSize::uncertainty,
-              "of the measurement that will accept it, k = 2, >= 0");
+              "of the measurement that will accept it, k = 2, >= 0")
+      .range(kFrom0);
 }
 
 enum class SuitOf { to_make, known };
@@ -59,7 +61,7 @@ constexpr void describe(auto& fields, const SuitTerm*) {
   fields.value("SuitTerm", "One size of a demand, times a factor.")
       .member("of", &SuitTerm::of, "to make or known")
       .member("index", &SuitTerm::index, "into the problem's sizes or known")
-      .member("factor", &SuitTerm::factor, "not 0");
+      .member("factor", &SuitTerm::factor, "1e-6 to 1e6, either sign");
 }
 
 struct SuitDemand {
@@ -159,8 +161,9 @@ constexpr void describe(auto& fields, const SuitPlan*) {
 /// then `first` of every other lies within what it was, and no conflict can arise.
 ///
 /// Source: interval arithmetic, worked here; ISO 14253-1 for the reduction.
-/// @throws Error bad_input naming the demand or size when limits are reversed, a factor is zero or
-///         not finite, an index is out of range or an uncertainty is negative.
+/// @throws Error bad_input naming the member when limits are reversed, a number is not finite, a
+///         factor is not within 1e-6 to 1e6 either way, an index is out of range or an uncertainty
+///         is negative.
 [[nodiscard]] SPOTBLUE_EXPORT SuitPlan make_to_suit(const SuitProblem& problem);
 
 }  // namespace spotblue

@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -48,9 +49,12 @@ struct BearingSizes {
 constexpr void describe(auto& fields, const BearingSizes*) {
   fields.value("BearingSizes", "The sizes that a bearing's proportions come from.")
       .member("diameter_mm", &BearingSizes::diameter, "of the shaft, mm, > 0")
+      .range(kOver0)
       .member("length_mm", &BearingSizes::length, "that hole and shaft share, mm, > 0")
+      .range(kOver0)
       .member("clearance", &BearingSizes::clearance, "diametral, mm")
-      .member("wall_mm", &BearingSizes::wall, "of the bush, mm, > 0, or None");
+      .member("wall_mm", &BearingSizes::wall, "of the bush, mm, > 0, or None")
+      .range(kOver0);
 }
 
 struct BearingRatios {
@@ -76,8 +80,11 @@ struct RunningLoad {
 constexpr void describe(auto& fields, const RunningLoad*) {
   fields.value("RunningLoad", "How a pair works; what is absent is not known.")
       .member("speed_m_s", &RunningLoad::speed_m_s, "m/s")
+      .range(kFrom0)
       .member("pressure_mpa", &RunningLoad::pressure_mpa, "MPa or None")
-      .member("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None");
+      .range(kFrom0)
+      .member("pressure_speed_mpa_m_s", &RunningLoad::pressure_speed_mpa_m_s, "MPa m/s or None")
+      .range(kFrom0);
 }
 /// @param covered_deg  how far round the bearing goes, as projected_width.
 /// @throws Error bad_input as projected_pressure_mpa, surface_speed_m_s and projected_width.

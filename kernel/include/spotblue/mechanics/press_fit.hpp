@@ -13,6 +13,7 @@
 #include <optional>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/words.hpp"
 #include "spotblue/mechanics/elastic.hpp"
@@ -44,8 +45,11 @@ struct PressStretch {
 constexpr void describe(auto& fields, const PressStretch*) {
   fields.value("PressStretch", "A length of the joint over which both walls are plain rings.")
       .member("length_mm", &PressStretch::length_mm, "mm, > 0")
+      .range(kOver0)
       .member("hub_outside_mm", &PressStretch::hub_outside_mm, "diameter, mm, > the joint's")
-      .member("inner_bore_mm", &PressStretch::inner_bore_mm, "< the joint's diameter; 0 is solid");
+      .range(kOver0)
+      .member("inner_bore_mm", &PressStretch::inner_bore_mm, "< the joint's diameter; 0 is solid")
+      .range(kFrom0);
 }
 
 struct PressFit {
@@ -58,12 +62,16 @@ struct PressFit {
 constexpr void describe(auto& fields, const PressFit*) {
   fields.value("PressFit", "A press or shrink fit at one interference.")
       .member("joint_mm", &PressFit::joint_mm, "nominal diameter, mm, > 0")
+      .range(kOver0)
       .member("interference_mm", &PressFit::interference_mm, "effective, diametral, mm, 0 or more")
+      .range(kFrom0)
       .member("hub", &PressFit::hub, "elastic values of the hub")
       .member("inner", &PressFit::inner, "elastic values of the inner part")
       .member("friction_least", &PressFit::friction_least, "of the joint, 0 < least <= greatest")
+      .range(kOver0)
       .member("friction_greatest", &PressFit::friction_greatest,
               "of the joint, 0 < least <= greatest")
+      .range(kOver0)
       .member("stretches", &PressFit::stretches, "at least one; set the whole list");
 }
 

@@ -3,6 +3,7 @@
 /// Strength of a round shaft's section, solid or hollow, against torsion and bending, and what is
 /// left of it after a cut.
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 
 namespace spotblue {
@@ -14,7 +15,9 @@ struct RoundSection {
 constexpr void describe(auto& fields, const RoundSection*) {
   fields.value("RoundSection", "A round section, mm; 0 <= inner < outer.")
       .member("outer_mm", &RoundSection::outer_mm, "diameter, mm, > inner")
-      .member("inner_mm", &RoundSection::inner_mm, "diameter, mm; 0 when solid");
+      .range(kOver0)
+      .member("inner_mm", &RoundSection::inner_mm, "diameter, mm; 0 when solid")
+      .range(kFrom0);
 }
 
 /// pi (D^4 - d^4) / (32 D), mm3. @throws Error bad_input for an impossible section.

@@ -14,6 +14,7 @@
 #include <span>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/thick_ring.hpp"
 
@@ -26,7 +27,8 @@ struct ChainRing {
 constexpr void describe(auto& fields, const ChainRing*) {
   fields.value("ChainRing", "A ring with its free sizes at 20 C and the temperature it has now.")
       .member("free", &ChainRing::free, "free sizes at 20 C, mm")
-      .member("temperature_c", &ChainRing::temperature_c, "degrees C, > -273.15");
+      .member("temperature_c", &ChainRing::temperature_c, "degrees C, > -273.15")
+      .range(kTemperature_c);
 }
 
 struct ChainRingState {

@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -52,6 +53,7 @@ constexpr void describe(auto& fields, const StackDimension*) {
       .member("sense", &StackDimension::sense, "opens or closes the gap")
       .member("spread", &StackDimension::spread, "uniform, or normal with limits at k = 2")
       .member("expansion_per_k", &StackDimension::expansion_per_k, "linear, 1/K, 0 or more")
+      .range(kFrom0)
       .member("warmer_by_k", &StackDimension::warmer_by_k, "K, than when the limits hold");
 }
 

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <span>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/mechanics/stack.hpp"
@@ -19,7 +20,8 @@ struct StackDraw {
 };
 constexpr void describe(auto& fields, const StackDraw*) {
   fields.value("StackDraw", "How many loops are drawn, and by which lot.")
-      .member("samples", &StackDraw::samples, "1 or more")
+      .member("samples", &StackDraw::samples, "1 to 100 million")
+      .range({1.0, 1e8})
       .member("seed", &StackDraw::seed, "one seed gives one answer")
       .member("threads", &StackDraw::threads,
               "0: as many as the machine has; changes no digit of the answer");
@@ -50,7 +52,8 @@ constexpr void describe(auto& fields, const StackOutcome*) {
 ///
 /// Samples come in blocks of 4096, each with a generator of its own seeded by (seed, block), and
 /// are added up in the order of the blocks: one seed gives one answer on any number of threads.
-/// @throws Error bad_input for an empty loop, no samples, and what require_stack refuses.
+/// @throws Error bad_input for no samples or too many, wanted limits that are reversed or not
+///         finite, and what require_stack refuses.
 [[nodiscard]] SPOTBLUE_EXPORT StackOutcome draw_gaps(std::span<const StackDimension> loop,
                                                      Limits wanted, const StackDraw& draw);
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 
 namespace spotblue {
@@ -19,8 +20,11 @@ struct RoundStock {
 constexpr void describe(auto& fields, const RoundStock*) {
   fields.value("RoundStock", "Bar, slug, or tube: turned round about its own axis.")
       .member("diameter_mm", &RoundStock::diameter_mm, "mm, > 0")
+      .range(kOver0)
       .member("inner_mm", &RoundStock::inner_mm, "hole of a tube, mm, under the diameter")
-      .member("length_mm", &RoundStock::length_mm, "mm; None: as long as needed");
+      .range(kFrom0)
+      .member("length_mm", &RoundStock::length_mm, "mm; None: as long as needed")
+      .range(kOver0);
 }
 
 struct BlockStock {
@@ -31,8 +35,11 @@ constexpr void describe(auto& fields, const BlockStock*) {
       .value("BlockStock",
              "Plate or block, three sizes square to each other; absent: as large as needed.")
       .member("length_mm", &BlockStock::length_mm, "mm or None")
+      .range(kOver0)
       .member("width_mm", &BlockStock::width_mm, "mm or None")
-      .member("thickness_mm", &BlockStock::thickness_mm, "mm or None");
+      .range(kOver0)
+      .member("thickness_mm", &BlockStock::thickness_mm, "mm or None")
+      .range(kOver0);
 }
 
 struct RoundPart {
@@ -43,8 +50,11 @@ struct RoundPart {
 constexpr void describe(auto& fields, const RoundPart*) {
   fields.value("RoundPart", "A turned part, mm.")
       .member("outside_mm", &RoundPart::outside_mm, "greatest diameter, mm, > 0")
+      .range(kOver0)
       .member("bore_mm", &RoundPart::bore_mm, "least bore right through, mm; 0 without one")
-      .member("length_mm", &RoundPart::length_mm, "mm, > 0");
+      .range(kFrom0)
+      .member("length_mm", &RoundPart::length_mm, "mm, > 0")
+      .range(kOver0);
 }
 
 struct FlatSidedPart {
@@ -53,8 +63,11 @@ struct FlatSidedPart {
 constexpr void describe(auto& fields, const FlatSidedPart*) {
   fields.value("FlatSidedPart", "A part with flat sides, sizes of the box round it.")
       .member("length_mm", &FlatSidedPart::length_mm, "> 0, in any order")
+      .range(kOver0)
       .member("width_mm", &FlatSidedPart::width_mm, "> 0, in any order")
-      .member("thickness_mm", &FlatSidedPart::thickness_mm, "> 0, in any order");
+      .range(kOver0)
+      .member("thickness_mm", &FlatSidedPart::thickness_mm, "> 0, in any order")
+      .range(kOver0);
 }
 
 struct StockMargin {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -28,8 +29,11 @@ constexpr void describe(auto& fields, const SteppedShaft*) {
              "A round shaft that steps from `larger` down to `smaller` with a fillet in the "
              "corner, mm.")
       .member("larger_mm", &SteppedShaft::larger_mm, "diameter, mm, > smaller")
+      .range(kOver0)
       .member("smaller_mm", &SteppedShaft::smaller_mm, "diameter, mm, > 0")
-      .member("fillet_mm", &SteppedShaft::fillet_mm, "radius, mm, > 0");
+      .range(kOver0)
+      .member("fillet_mm", &SteppedShaft::fillet_mm, "radius, mm, > 0")
+      .range(kOver0);
 }
 
 struct StressFactor {

@@ -9,6 +9,7 @@
 
 #include <optional>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/mechanics/elastic.hpp"
 
@@ -22,7 +23,9 @@ struct Ring {
 constexpr void describe(auto& fields, const Ring*) {
   fields.value("Ring", "A thick ring, or a solid disc where inner is 0, mm.")
       .member("inner_mm", &Ring::inner_mm, "diameter, mm, 0 or more")
+      .range(kFrom0)
       .member("outer_mm", &Ring::outer_mm, "diameter, mm, > inner")
+      .range(kOver0)
       .member("material", &Ring::material, "its elastic values");
 }
 
@@ -33,7 +36,9 @@ struct RingLoad {
 constexpr void describe(auto& fields, const RingLoad*) {
   fields.value("RingLoad", "Pressures on the surfaces, >= 0; `inside` must be 0 for a solid disc.")
       .member("inside_mpa", &RingLoad::inside_mpa, "MPa; 0 for a solid disc")
-      .member("outside_mpa", &RingLoad::outside_mpa, "MPa");
+      .range(kFrom0)
+      .member("outside_mpa", &RingLoad::outside_mpa, "MPa")
+      .range(kFrom0);
 }
 
 struct SurfaceStress {
@@ -45,7 +50,8 @@ constexpr void describe(auto& fields, const SurfaceStress*) {
   fields.value("SurfaceStress", "Stresses at a surface, MPa, tension positive.")
       .member("hoop_mpa", &SurfaceStress::hoop_mpa, "MPa")
       .member("radial_mpa", &SurfaceStress::radial_mpa, "MPa")
-      .member("equivalent_mpa", &SurfaceStress::equivalent_mpa, "von Mises, no axial stress");
+      .member("equivalent_mpa", &SurfaceStress::equivalent_mpa, "von Mises, no axial stress")
+      .range(kFrom0);
 }
 
 struct RingState {

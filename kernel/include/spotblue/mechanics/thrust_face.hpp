@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/mechanics/plain_bearing.hpp"
@@ -17,7 +18,9 @@ struct ThrustRing {
 constexpr void describe(auto& fields, const ThrustRing*) {
   fields.value("ThrustRing", "The ring two faces share, by diameters; 0 <= inner < outer.")
       .member("inner_mm", &ThrustRing::inner, "mm, 0 or more")
-      .member("outer_mm", &ThrustRing::outer, "mm, > inner");
+      .range(kFrom0)
+      .member("outer_mm", &ThrustRing::outer, "mm, > inner")
+      .range(kOver0);
 }
 
 /// pi/4 (outer2 - inner2): what a ring without grooves, holes and keyseats offers.

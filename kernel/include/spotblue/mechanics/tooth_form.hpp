@@ -3,9 +3,13 @@
 /// What the teeth of two gears that mesh have in common, in the normal and the transverse plane,
 /// and the circles of one gear. External involute gears, spur and helical.
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 
 namespace spotblue {
+
+inline constexpr NumberRange kPressureAngles_deg{5.0, 45.0};
+inline constexpr NumberRange kHelixAngles_deg{0.0, 60.0};
 
 struct ToothForm {
   double module_mm = 0.0;
@@ -15,13 +19,16 @@ struct ToothForm {
 constexpr void describe(auto& fields, const ToothForm*) {
   fields.value("ToothForm", "The basic rack of both gears, in the normal plane.")
       .member("module_mm", &ToothForm::module_mm, "normal module, mm, > 0")
+      .range(kOver0)
       .member("pressure_angle_deg", &ToothForm::pressure_angle_deg, "normal, 5 to 45 degrees")
+      .range(kPressureAngles_deg)
       .member("helix_angle_deg", &ToothForm::helix_angle_deg,
-              "on the reference circle, 0 (spur) to 60, hand aside");
+              "on the reference circle, 0 (spur) to 60, hand aside")
+      .range(kHelixAngles_deg);
 }
 
 /// A form by its normal diametral pitch, teeth per inch of diameter: module = 25.4 mm / pitch.
-/// @throws Error bad_input unless the pitch is > 0.
+/// @throws Error bad_input naming the argument out of range.
 [[nodiscard]] SPOTBLUE_EXPORT ToothForm form_of_diametral_pitch(double per_inch,
                                                                 double pressure_angle_deg = 20.0,
                                                                 double helix_angle_deg = 0.0);
@@ -65,7 +72,7 @@ constexpr void describe(auto& fields, const GearCircles*) {
 [[nodiscard]] SPOTBLUE_EXPORT GearCircles gear_circles(const ToothForm& form, int teeth,
                                                        double shift = 0.0);
 
-/// @throws Error bad_input naming `argument` unless teeth >= 5.
+/// @throws Error bad_input naming `argument` unless 5 <= teeth <= 100 000.
 SPOTBLUE_EXPORT void require_teeth(int teeth, const char* argument);
 
 }  // namespace spotblue

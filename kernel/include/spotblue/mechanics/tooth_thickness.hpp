@@ -45,7 +45,10 @@ constexpr auto describe(const Pins*) {
 ///   cos(phi); M = d_c + D for even z, d_c cos(90 deg/z) + D over two pins and d_c cos^2(90 deg/z)
 ///   + D over three for odd z. On a helical gear the pins shift along their spaces until they stand
 ///   opposite, so that M = d_c + D for any z.
-/// @throws Error bad_input when the pin falls through or bears below the base circle.
+/// @throws Error bad_input naming the argument out of range, the pin when it touches no flank:
+/// below
+///         the base circle, over the tips (addendum 1.25 modules, and the shift) or under them
+///         (addendum 0.8).
 /// Source: ISO 21771:2007, 6.4, DIN 3960 for helical odd z (both from memory); three pins derived.
 [[nodiscard]] SPOTBLUE_EXPORT double over_pins_mm(const ToothForm& form, int teeth, double pin_mm,
                                                   double thickness_mm, Pins pins);

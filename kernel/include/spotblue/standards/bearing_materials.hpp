@@ -12,6 +12,7 @@
 #include <span>
 #include <string_view>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 
@@ -28,9 +29,12 @@ constexpr void describe(auto& fields, const BearingLimits*) {
           "BearingLimits",
           "Greatest values a material bears when it runs; absent where no limit is known. All > 0.")
       .member("pressure_mpa", &BearingLimits::pressure_mpa, "load over diameter x length, MPa")
+      .range(kOver0)
       .member("speed_m_s", &BearingLimits::speed_m_s, "of the surfaces against each other, m/s")
+      .range(kOver0)
       .member("pressure_speed_mpa_m_s", &BearingLimits::pressure_speed_mpa_m_s,
-              "their product, what heats the bearing");
+              "their product, what heats the bearing")
+      .range(kOver0);
 }
 
 struct BearingMaterial {

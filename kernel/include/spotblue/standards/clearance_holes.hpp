@@ -32,6 +32,7 @@ constexpr void describe(auto& fields, const ClearanceHole*) {
 [[nodiscard]] SPOTBLUE_EXPORT std::span<const ClearanceHole> clearance_holes();
 
 /// The row for a nominal thread diameter, exact to 0.001 mm; nothing where the standard has none.
+/// @throws Error bad_input unless thread > 0.
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<ClearanceHole> clearance_hole(Length thread);
 
 }  // namespace spotblue

@@ -26,6 +26,7 @@ constexpr auto describe(const FitKind*) {
 
 /// Kind of a fit by its least and greatest clearance; negative clearance is interference. A fit
 /// whose greatest clearance is zero is an interference fit, by ISO 286-1:2010, 3.3.2.
+/// @throws Error bad_input when one is not finite or least > greatest.
 [[nodiscard]] SPOTBLUE_EXPORT FitKind fit_kind(Length least_clearance, Length greatest_clearance);
 
 struct Fit {

@@ -11,6 +11,7 @@
 #include <optional>
 #include <span>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -32,13 +33,20 @@ constexpr void describe(auto& fields, const ParallelKey*) {
              "Section of a metric parallel key and depths of its keyseats for a range of shaft "
              "diameters.")
       .member("shaft_over_mm", &ParallelKey::shaft_over, "shaft diameters over this ...")
+      .range(kFrom0)
       .member("shaft_up_to_mm", &ParallelKey::shaft_up_to,
               "... up to and including this; the first row takes both ends")
+      .range(kOver0)
       .member("width_mm", &ParallelKey::width, "b, mm")
+      .range(kOver0)
       .member("height_mm", &ParallelKey::height, "h, mm")
+      .range(kOver0)
       .member("shaft_depth_mm", &ParallelKey::shaft_depth, "t1, from the top of the shaft, mm")
+      .range(kOver0)
       .member("hub_depth_mm", &ParallelKey::hub_depth, "t2, from the bore, mm")
-      .member("depth_tolerance_mm", &ParallelKey::depth_tolerance, "both depths + this, - 0, mm");
+      .range(kOver0)
+      .member("depth_tolerance_mm", &ParallelKey::depth_tolerance, "both depths + this, - 0, mm")
+      .range(kFrom0);
 }
 
 /// How a metric key sits in its keyseats, ISO 773: free for a sliding hub, tight for shock and
@@ -70,6 +78,7 @@ constexpr void describe(auto& fields, const KeyWidths*) {
 
 /// Width limits by ISO 773: key h9; keyseat of the shaft H9 (free), N9 (normal), P9 (tight); of the
 /// hub D10 (free), JS9 (normal), P9 (tight).
+/// @throws Error bad_input naming the key's size that is out of range.
 [[nodiscard]] SPOTBLUE_EXPORT KeyWidths key_widths(const ParallelKey& key, KeyFit fit);
 
 struct InchKey {
@@ -109,6 +118,7 @@ constexpr auto describe(const InchKeyFit*) {
 
 /// Nominal depth of the keyseat in shaft and in hub, at the side of the key: half its height.
 /// Tolerances (from memory): shaft +0 / -0.015 in, hub +0.010 / -0 in.
+/// @throws Error bad_input unless the height is > 0.
 [[nodiscard]] SPOTBLUE_EXPORT Length inch_keyseat_depth(Length key_height);
 
 /// Width limits by ASME B17.1 table 4; both keyseats alike. From memory.

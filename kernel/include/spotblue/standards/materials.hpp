@@ -12,6 +12,7 @@
 #include <span>
 #include <string_view>
 
+#include "spotblue/base/describe.hpp"
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/words.hpp"
 
@@ -44,14 +45,19 @@ constexpr void describe(auto& fields, const Material*) {
               "steel, iron, bronze or brass, aluminium, white metal, plastic")
       .member("condition", &Material::condition, "as rolled, quenched, cast ...")
       .member("youngs_modulus_gpa", &Material::youngs_modulus_gpa, "GPa, > 0")
+      .range(kOver0)
       .member("poisson_ratio", &Material::poisson_ratio, "0 to 0.5")
       .member("expansion_per_mk", &Material::expansion_per_mk,
               "linear expansion, micrometres per metre kelvin")
+      .range(kOver0)
       .member("yield_mpa", &Material::yield_mpa, "absent for grey iron, which does not yield")
+      .range(kOver0)
       .member("yield_basis", &Material::yield_basis, "what \"yield\" means here")
       .member("tensile_strength_mpa", &Material::tensile_strength_mpa,
               "MPa; given where there is no yield")
+      .range(kOver0)
       .member("density_kg_m3", &Material::density_kg_m3, "kg/m3")
+      .range(kOver0)
       .member("source", &Material::source,
               "where the values are from; says \"memory\" for what was not seen");
 }

@@ -72,7 +72,8 @@ constexpr void describe(auto& fields, const ThreadSize*) {
 ///
 /// @param hole   of the internal cylinder.
 /// @param screw  of the external cylinder.
-/// @return designation such as "M10", or nothing: also for sizes that are not positive numbers.
+/// @return designation such as "M10", or nothing.
+/// @throws Error bad_input naming the diameter that is not a positive number.
 /// Cost: one pass over some 300 rows, no allocation unless a thread is found.
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Diameter hole, Diameter screw);
 
