@@ -32,7 +32,14 @@ PressFit fit(double bore, double joint, double outside, double interference, con
   return pressed;
 }
 
-enum class Of { pressure, hub_bore_hoop, hub_outside_hoop, inner_outside_hoop, inner_bore_hoop };
+enum class Of {
+  pressure,
+  hub_bore_hoop,
+  hub_outside_hoop,
+  inner_outside_hoop,
+  inner_bore_hoop,
+  inner_outside_equivalent
+};
 
 double read(const StretchState& state, Of of) {
   switch (of) {
@@ -44,6 +51,8 @@ double read(const StretchState& state, Of of) {
       return state.hub.outside.hoop_mpa;
     case Of::inner_outside_hoop:
       return state.inner.outside.hoop_mpa;
+    case Of::inner_outside_equivalent:
+      return state.inner.outside.equivalent_mpa;
     case Of::inner_bore_hoop:
       break;
   }
@@ -109,6 +118,31 @@ INSTANTIATE_TEST_SUITE_P(
                 0.5},
         Printed{"shigley_3_68_hoop", kShigley3, collar(1, 2, 0.001, 30e6), Of::hub_bore_hoop, 37500,
                 0.5},
+        Printed{"shigley_3_65_least", kShigley3, collar(1.5, 3, 0.00035, 30e6), Of::pressure, 5250,
+                0.5},
+        Printed{"shigley_3_67_most", kShigley3, collar(1.5, 3, 0.0015, 30e6), Of::pressure, 22500,
+                0.5},
+        Printed{"shigley_3_68_pressure", kShigley3, collar(1, 2, 0.001, 30e6), Of::pressure, 22500,
+                0.5},
+        Printed{"shigley_7_24_equivalent", kShigley7, collar(1.5, 2.5, 0.00115, 30e6),
+                Of::inner_outside_equivalent, 14720, 0.5},
+        // Printed: 0.189 mm radial for 30 MPa; half of its last digit is 0.08 MPa.
+        Printed{"bhavikatti_pressure",
+                "seen: S. S. Bhavikatti, Strength of Materials, ch. 8 (textbook companion)",
+                fit(200, 250, 300, 2 * 0.189, elastic(2e5, 0.3), elastic(2e5, 0.3)), Of::pressure,
+                30.0, 0.08},
+        // Printed: a jacket bore of 39.968289 mm for 100 MPa there.
+        Printed{"bhandari_22_6",
+                "seen: V. B. Bhandari, Design of Machine Elements, 3rd ed., example 22.6 "
+                "(textbook companion)",
+                fit(20, 40, 60, 40.0 - 39.968289, elastic(207000, 0.3), elastic(207000, 0.3)),
+                Of::hub_bore_hoop, 100.0, 0.005},
+        // A thin tyre on a rigid wheel, free 55 K warmer: by the thin ring of the print, 1 % off.
+        Printed{"singer_267",
+                "seen: problem 267 of A. Pytel, F. L. Singer, Strength of Materials, as solved on "
+                "mathalino.com",
+                fit(0, 2000, 2024, 2000 * 11.7e-6 * 55, elastic(200000, 0.3), elastic(1e11, 0.3)),
+                Of::pressure, 1.5444, 0.01 * 1.5444},
         Printed{"shigley_7_24_most", kShigley7, collar(1.5, 2.5, 0.00115, 30e6), Of::pressure,
                 14720, 0.5},
         Printed{"shigley_7_24_least", kShigley7, collar(1.5, 2.5, 0.00035, 30e6), Of::pressure,

@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cctype>
+#include <cmath>
 
 #include "spotblue/base/error.hpp"
 #include "support/csv.hpp"
@@ -10,9 +12,9 @@
 namespace spotblue::stress_concentration_test {
 
 TEST(ShoulderFactor, AgreesWithEveryRowOfTheTable) {
-  // Source: tests/reference/kt_stepped_shaft.csv, worked apart from this code from the published
-  // coefficients [PETERSON], [ROARK].
-  for (const auto& row : test::read_reference("kt_stepped_shaft.csv")) {
+  // Source: tests/reference/kt_stepped_shaft_computed.csv, worked apart from this code from the
+  // published coefficients [PETERSON], [ROARK].
+  for (const auto& row : test::read_reference("kt_stepped_shaft_computed.csv")) {
     const SteppedShaft step{test::number(row, "D_mm"), test::number(row, "d_mm"),
                             test::number(row, "r_mm")};
     SCOPED_TRACE(row.at("D_mm") + "/" + row.at("d_mm") + " r " + row.at("r_mm"));
@@ -56,12 +58,69 @@ TEST(ShoulderFactor, OfTheDemoStudIsThatOfTheHandCalculation) {
   EXPECT_NEAR(shoulder_factor(step, ShaftLoad::torsion).factor.value(), 1.4520, 5.1e-5);
 }
 
-TEST(ShoulderFactor, IsNearlyTheSameOnBothSidesOfTheBreakBetweenFits) {
-  for (const ShaftLoad load : {ShaftLoad::bending, ShaftLoad::tension}) {
-    const double below = shoulder_factor({60.0, 50.0, 2.5001}, load).factor.value();
-    const double above = shoulder_factor({60.0, 50.0, 2.4999}, load).factor.value();
-    EXPECT_NEAR(below / above, 1.0, 0.03);
+// A shaft of 100 mm that steps by x of it, with a fillet of h/r.
+SteppedShaft step_of(double ratio, double x) {
+  return {100.0, 100.0 * (1.0 - x), 50.0 * x / ratio};
+}
+
+// Calls `use` with h/r and x over all of a range, near both of its ends too.
+void over_range(double least, double most, const auto& use) {
+  for (int i = 0; i <= 200; ++i) {
+    const double ratio = least * std::pow(most / least, i / 200.0 * 0.999999 + 5e-7);
+    for (int j = 1; j < 100; ++j) {
+      use(ratio, 0.01 * j);
+    }
+    use(ratio, 0.001);
+    use(ratio, 0.999);
   }
+}
+
+struct FactorRange {
+  ShaftLoad load;
+  double least, most;
+};
+constexpr FactorRange kRanges[] = {{ShaftLoad::bending, 0.1, 20.0},
+                                   {ShaftLoad::torsion, 0.25, 4.0},
+                                   {ShaftLoad::tension, 0.1, 20.0}};
+
+TEST(ShoulderFactor, IsNeverBelowOne) {
+  for (const auto& [load, least, most] : kRanges) {
+    over_range(least, most, [load = load](double ratio, double x) {
+      EXPECT_GE(shoulder_factor(step_of(ratio, x), load).factor.value(), 1.0) << ratio << " " << x;
+    });
+  }
+}
+
+TEST(ShoulderFactor, HasNoJumps) {
+  constexpr double kHair = 1e-6;
+  for (const auto& [load, least, most] : kRanges) {
+    const auto differs = [load = load](double ratio, double x) {
+      const double here = shoulder_factor(step_of(ratio, x), load).factor.value();
+      const double there = shoulder_factor(step_of(ratio * (1.0 - kHair), x), load).factor.value();
+      const double beside = shoulder_factor(step_of(ratio, x * (1.0 - kHair)), load).factor.value();
+      EXPECT_NEAR(here, there, 10.0 * kHair) << ratio << " " << x;
+      EXPECT_NEAR(here, beside, 20.0 * kHair) << ratio << " " << x;
+    };
+    over_range(least * 1.001, most * 0.999, differs);
+    if (most > 2.0 && load != ShaftLoad::torsion) {
+      for (int j = 1; j < 100; ++j) {
+        differs(2.0 * (1.0 + 0.5 * kHair), 0.01 * j);
+        differs(1.5 * (1.0 + 0.5 * kHair), 0.01 * j);
+      }
+    }
+  }
+}
+
+TEST(ShoulderFactor, InBendingIsAsFarFromTheOtherBookAsItSays) {
+  double most = 0.0;
+  over_range(0.25, 20.0, [&most](double ratio, double x) {
+    const SteppedShaft step = step_of(ratio, x);
+    const StressFactor one = shoulder_factor(step, ShaftLoad::bending);
+    const double other = shoulder_bending_factor_roark(step).factor.value();
+    most = std::max(most, std::abs(other / one.factor.value() - 1.0));
+    EXPECT_LE(100.0 * std::abs(other / one.factor.value() - 1.0), one.within_percent.value());
+  });
+  EXPECT_GT(100.0 * most, 2.5);  // and it does not say more than there is
 }
 
 TEST(ShoulderFactor, GrowsAsTheFilletGetsSharper) {

@@ -67,6 +67,39 @@ TEST(Fit, GreatestClearanceOfZeroIsInterference) {
   EXPECT_EQ(fit(2_mm, "H6/p5").greatest_clearance.in_um(), 0.0);
 }
 
+struct PrintedLimit {
+  const char* name;
+  double nominal_mm;
+  const char* cls;
+  double lower_um, upper_um;  // kNotPrinted where the print gives the other alone
+};
+constexpr double kNotPrinted = 1e9;
+void PrintTo(const PrintedLimit& row, std::ostream* out) { *out << row.nominal_mm << row.cls; }
+
+class LimitInPrint : public testing::TestWithParam<PrintedLimit> {};
+
+TEST_P(LimitInPrint, IsReproduced) {
+  const PrintedLimit& row = GetParam();
+  const Deviations got = deviations(Length::mm(row.nominal_mm), row.cls);
+  if (row.lower_um != kNotPrinted) {
+    EXPECT_NEAR(got.lower.in_um(), row.lower_um, 1e-6);
+  }
+  if (row.upper_um != kNotPrinted) {
+    EXPECT_NEAR(got.upper.in_um(), row.upper_um, 1e-6);
+  }
+}
+
+// Sources, seen: ISO 286-2:1988, technical corrigendum 1:2006; Shigley's Mechanical Engineering
+// Design, 9th ed., example 7-7, p. 398 (34 H11/c11: hole to 34.16, shaft 33.72 to 33.88).
+INSTANTIATE_TEST_SUITE_P(Iso286, LimitInPrint,
+                         testing::Values(PrintedLimit{"A13", 340, "A13", kNotPrinted, 2090},
+                                         PrintedLimit{"E8", 100, "E8", kNotPrinted, 126},
+                                         PrintedLimit{"R10", 25, "R10", kNotPrinted, -28},
+                                         PrintedLimit{"f9", 300, "f9", -186, kNotPrinted},
+                                         PrintedLimit{"Shigley_H11", 34, "H11", 0, 160},
+                                         PrintedLimit{"Shigley_c11", 34, "c11", -280, -120}),
+                         [](const auto& row) { return row.param.name; });
+
 struct Refusal {
   const char* name;
   double nominal_mm;

@@ -114,7 +114,7 @@ class Mesh(unittest.TestCase):
             self.mesh(least - 1)
 
     def test_least_backlash_is_that_of_the_table(self) -> None:
-        with (REFERENCE / "gear_min_backlash.csv").open(newline="", encoding="utf-8") as file:
+        with (REFERENCE / "gear_min_backlash_computed.csv").open(newline="", encoding="utf-8") as file:
             for row in csv.DictReader(file):
                 found = mechanics.least_backlash(
                     float(row["normal_module_mm"]), float(row["centre_distance_mm"])

@@ -281,7 +281,7 @@ class Sections(unittest.TestCase):
         self.assertAlmostEqual(mechanics.corner_over_fillet_mm(1.0, 1.5), -0.5)
 
     def test_stress_concentration_is_that_of_the_published_curves(self) -> None:
-        # kt_stepped_shaft.csv, D 60, d 50, r 5: bending 1.666 [PETERSON], 1.639 [ROARK], torsion 1.357.
+        # kt_stepped_shaft_computed.csv, D 60, d 50, r 5: bending 1.666 [PETERSON], 1.639 [ROARK], torsion 1.357.
         step = mechanics.SteppedShaft(larger_mm=60.0, smaller_mm=50.0, fillet_mm=5.0)
         bending = mechanics.shoulder_factor(step, mechanics.ShaftLoad.BENDING).factor
         torsion = mechanics.shoulder_factor(step, mechanics.ShaftLoad.TORSION).factor
