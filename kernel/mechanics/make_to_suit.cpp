@@ -6,7 +6,7 @@
 #include <numeric>
 #include <utility>
 
-#include "mechanics/suit_bounds.hpp"
+#include "mechanics/suit_exact.hpp"
 
 namespace spotblue {
 namespace {
@@ -49,6 +49,9 @@ class Family {
         rows_.push_back(row);
       }
     }
+    for (const SuitSize& size : problem.sizes) {
+      drawn_.push_back(size.drawn.in_mm());
+    }
   }
 
   void add_to(SuitPlan& plan) {
@@ -56,7 +59,7 @@ class Family {
       return;
     }
     const std::vector<Interval> open(problem_.sizes.size(), Interval{-kEndless, kEndless});
-    bounds_ = suit_bounds(rows_, open);
+    bounds_ = exact_suit_bounds(rows_, open, drawn_);
     if (bounds_.contradiction) {
       plan.conflicts.push_back(conflict(*bounds_.contradiction));
       return;
@@ -76,7 +79,7 @@ class Family {
   bool add_impossible_rows(SuitPlan& plan) const {
     bool any = false;
     for (const SuitRow& row : rows_) {
-      if (row.least > row.greatest + kSuitRounding) {
+      if (row.least > row.greatest + kSuitMeets) {
         SuitConflict found;
         found.size = row.terms.front().first;
         found.first = suit_source(problem_, row.source);
@@ -131,9 +134,11 @@ class Family {
         row.greatest -= std::abs(factor) * uncertainty(size);
       }
     }
-    const bool room = std::all_of(inner_.begin(), inner_.end(),
-                                  [](const SuitRow& row) { return row.least <= row.greatest; });
-    readings_ = room ? suit_bounds(inner_, open) : SuitBounds{{}, SuitContradiction{}};
+    const bool room = std::all_of(inner_.begin(), inner_.end(), [](const SuitRow& row) {
+      return row.least <= row.greatest + kSuitMeets;
+    });
+    readings_ =
+        room ? exact_suit_bounds(inner_, open, drawn_) : SuitBounds{{}, SuitContradiction{}};
     if (readings_.contradiction) {
       readings_ = bounds_;
       inner_ = rows_;
@@ -159,8 +164,8 @@ class Family {
       middle_[size] = middle(size, left.spans[size]);
       std::vector<Interval> start = left.spans;
       start[size] = {middle_[size], middle_[size]};
-      SuitBounds next = suit_bounds(inner_, start);
-      // Demands in a ring can promise more than there is; the windows are proved at the end.
+      SuitBounds next = exact_suit_bounds(inner_, start, drawn_);
+      // The middle is one of its values, but for rounding; the windows are proved at the end.
       if (next.contradiction) {
         next = left;
       }
@@ -251,15 +256,18 @@ class Family {
     std::vector<Interval> measured(problem_.sizes.size());
     for (const std::size_t size : sizes_) {
       hold[size] = {middle_[size] - half_[size], middle_[size] + half_[size]};
-      measured[size] = {middle_[size] - uncertainty(size), middle_[size] + uncertainty(size)};
     }
     // What one side had to give more than the other goes to the sizes in their turn.
     for (const std::size_t size : order_) {
       const Interval span = kept(size, hold);
-      if (span.low > span.high + kSuitRounding) {
+      if (span.low > span.high + 10.0 * kSuitMeets) {
         return;
       }
       hold[size] = {std::min(span.low, span.high), std::max(span.low, span.high)};
+    }
+    for (const std::size_t size : sizes_) {
+      const double target = 0.5 * (hold[size].low + hold[size].high);
+      measured[size] = {target - uncertainty(size), target + uncertainty(size)};
     }
     for (std::size_t turn = 0; turn < order_.size(); ++turn) {
       const std::size_t size = order_[turn];
@@ -298,6 +306,7 @@ class Family {
 
   const SuitProblem& problem_;
   std::vector<std::size_t> sizes_;  // ascending
+  std::vector<double> drawn_;       // by size of the problem
   std::vector<SuitRow> rows_;
   std::vector<SuitRow> inner_;  // rows_ less what measuring needs
   SuitBounds bounds_, readings_;

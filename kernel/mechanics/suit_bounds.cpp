@@ -101,7 +101,7 @@ class Inward {
       moved = raise(size, std::min(a, b), row) || moved;
       moved = sink(size, std::max(a, b), row) || moved;
       Interval& span = bounds_.spans[size];
-      if (span.low > span.high + kSuitRounding) {
+      if (span.low > span.high + kSuitMeets) {
         contradict(size);
         return false;
       }

@@ -14,6 +14,8 @@ namespace spotblue {
 
 // mm; far below any size, above the rounding of sums.
 inline constexpr double kSuitRounding = 1e-9;
+// mm; two bounds that miss each other by less meet: what rounding may come to over small factors.
+inline constexpr double kSuitMeets = 1e-8;
 
 // least <= sum of factor x size <= greatest for every value of the sizes that exist.
 struct SuitRow {

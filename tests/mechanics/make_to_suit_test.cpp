@@ -165,6 +165,26 @@ TEST(MakeToSuit, AMateKnownTooLooselyConflictsAlone) {
   EXPECT_NEAR(plan.conflicts[0].short_by.in_mm(), 0.03, kNear);
 }
 
+TEST(MakeToSuit, AConflictOfDemandsRoundARingIsNamed) {
+  // By hand: each of three is 0.05 larger than the next, and the last 0.02 smaller than the first
+  // at most: 0.05 + 0.05 - 0.02 too much. Limits of 10 mm of its own stop none of them.
+  SuitProblem problem;
+  problem.sizes = {size("a", 20), size("b", 20), size("c", 20)};
+  for (SuitSize& one : problem.sizes) {
+    one.own = mm(15, 25);
+  }
+  problem.demands = {{"a over b", {made(0, 1), made(1, -1)}, {}, mm(0.05, 0.2)},
+                     {"b over c", {made(1, 1), made(2, -1)}, {}, mm(0.05, 0.2)},
+                     {"c under a", {made(0, 1), made(2, -1)}, {}, mm(0.0, 0.02)}};
+  const SuitPlan plan = make_to_suit(problem);
+  ASSERT_EQ(plan.conflicts.size(), 1U);
+  const SuitConflict& found = plan.conflicts[0];
+  std::vector<std::string> names = found.through;
+  names.insert(names.end(), {found.first, found.second});
+  EXPECT_THAT(names, ::testing::UnorderedElementsAre("a over b", "b over c", "c under a"));
+  EXPECT_NEAR(found.short_by.in_mm(), 0.08, kNear);
+}
+
 TEST(MakeToSuit, AConflictLeavesOtherPartsAlone) {
   SuitProblem problem = bush();
   problem.sizes.push_back(size("pin", 10));

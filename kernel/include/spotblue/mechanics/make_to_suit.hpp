@@ -118,7 +118,8 @@ constexpr void describe(auto& fields, const SuitWindow*) {
               "made first, it may be anywhere here and the rest can still be made to suit; nothing "
               "when no demand bounds it")
       .member("last", &SuitWindow::last,
-              "made last, when the others are at their targets and measured");
+              "made last, when the others are at their targets, off by no more than their "
+              "uncertainty where their windows have room for it");
 }
 
 struct SuitConflict {
@@ -147,20 +148,22 @@ constexpr void describe(auto& fields, const SuitPlan*) {
   fields.value("SuitPlan", "Windows of all sizes to make, and conflicts.")
       .member("windows", &SuitPlan::windows,
               "by size; nothing where a conflict stands, where no demand speaks of the size, or "
-              "where demands that share several sizes left no windows that could be proved")
+              "where nothing bounds it")
       .member("conflicts", &SuitPlan::conflicts, "empty when all can hold");
 }
 
 /// Finds the windows of all sizes to make.
 ///
-/// `first` is exact where no two demands share more than one size still to be made, and a little
-/// wide where they do; `hold` is proved against every demand at its worst in every case. Of sizes
-/// that share a demand each gets the same tolerance, or one in proportion to its own limits. What
-/// is made first: a size whose mates all exist (waiting will not widen its window), then the one
-/// with the least room. When a size has been made to `accept` and measured, it becomes a known one:
-/// then `first` of every other lies within what it was, and no conflict can arise.
+/// `first` is exact, and `hold` is proved against every demand at its worst. Of sizes that share a
+/// demand each gets the same tolerance, or one in proportion to its own limits. What is made first:
+/// a size whose mates all exist (waiting will not widen its window), then the one with the least
+/// room. When a size has been made to `accept` and measured, or anywhere in `first` less its
+/// uncertainty where every size has an `accept`, it becomes a known one: then `first` of every
+/// other lies within what it was, no conflict can arise and no window is lost.
 ///
-/// Source: interval arithmetic, worked here; ISO 14253-1 for the reduction.
+/// Source: interval arithmetic, and linear programmes where demands share several sizes, worked
+/// here; ISO 14253-1 for the reduction. Checked by: tests/mechanics/make_to_suit_order_test.cpp,
+/// random plans made one size after another.
 /// @throws Error bad_input naming the member when limits are reversed, a number is not finite, a
 ///         factor is not within 1e-6 to 1e6 either way, an index is out of range or an uncertainty
 ///         is negative.
