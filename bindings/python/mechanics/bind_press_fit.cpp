@@ -17,10 +17,18 @@ void bind_slip_in(py::module_& module) {
   module.attr("DRY_ICE_SHARE") = kDryIceShare;
   module.attr("LIQUID_NITROGEN_SHARE") = kLiquidNitrogenShare;
   module.attr("TEMPER_LIMIT_C") = kTemperLimit_c;
-  bind_record<SlipIn>(module);
+  bind_records<SlipBounds, SlipIn>(module);
+  module.def("slip_bounds", &slip_bounds, py::arg("fit"), py::arg("bench_c"),
+             R"(How hot and cold hub and inner part may be together before one of them yields.
+
+Args:
+    fit: mm, at its greatest interference once roughness is pressed flat.
+    bench_c: degrees C, at which the interference is.
+Raises: BadInputError as press_fit.)");
   module.def("slip_in", &slip_in, py::arg("hub"), py::arg("inner"), py::kw_only(),
              py::arg("joint_mm"), py::arg("interference_mm"), py::arg("clearance_mm"),
-             py::arg("bench_c"), R"(Temperatures at which hub and inner part slip together.
+             py::arg("bench_c"), py::arg("bounds"),
+             R"(Temperatures at which hub and inner part slip together.
 
 Args:
     hub, inner: elastic values; only the expansion counts.
@@ -28,6 +36,7 @@ Args:
     interference_mm: greatest, diametral, mm, 0 or more.
     clearance_mm: wanted while slipping in, mm, 0 or more.
     bench_c: temperature of the other part, degrees C.
+    bounds: as slip_bounds gives them; no temperature past them is named.
 Raises: BadInputError naming the argument out of range.)");
 }
 

@@ -91,19 +91,30 @@ const Said& chilling(const SlipIn& slip) {
   return slip.liquid_nitrogen_will_do ? said::kLiquidNitrogenWillDo : said::kNothingColdEnough;
 }
 
-SlipIn add_slip_in(Finding& finding, const DeclaredJob& declared, const PressCase& pressed) {
+struct SlipAdvice {
+  SlipIn slip;
+  SlipBounds bounds;
+};
+
+SlipAdvice add_slip_in(Finding& finding, const DeclaredJob& declared, const PressCase& pressed) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
   const Conditions& conditions = declared.job->conditions;
   const double clearance = conditions.slip_clearance ? conditions.slip_clearance->in_mm()
                                                      : kSlipClearance * seat.hole_diameter;
+  const SlipBounds bounds =
+      slip_bounds(press_fit_at(declared, pressed, FitEnd::tightest), conditions.bench_c);
   const SlipIn slip = slip_in(*pressed.hub.elastic, *pressed.inner.elastic, seat.hole_diameter,
                               std::max(0.0, interference_mm(pressed, FitEnd::tightest)), clearance,
-                              conditions.bench_c);
+                              conditions.bench_c, bounds);
   finding.found.push_back({"slip_clearance", millimetres(clearance)});
-  finding.found.push_back({"heat_hub_to", degrees_celsius(slip.heat_hub_to_c)});
-  finding.found.push_back({"chill_inner_to", degrees_celsius(slip.chill_inner_to_c)});
+  if (slip.heat_hub_to_c) {
+    finding.found.push_back({"heat_hub_to", degrees_celsius(*slip.heat_hub_to_c)});
+  }
+  if (slip.chill_inner_to_c) {
+    finding.found.push_back({"chill_inner_to", degrees_celsius(*slip.chill_inner_to_c)});
+  }
   finding.found.push_back({"chilling", chilling(slip)});
-  return slip;
+  return {slip, bounds};
 }
 
 // The greatest interference of the sizes at which the part just does not give way.
@@ -146,11 +157,19 @@ void judge_hold(Reasons& reasons, const PressCase& pressed) {
 }
 
 Saying how_to_join(const DeclaredJob& declared, const PressCase& pressed, const PressStates& states,
-                   const SlipIn& slip) {
+                   const SlipAdvice& advice) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
+  const SlipIn& slip = advice.slip;
+  if (!slip.heat_hub_to_c) {
+    Saying how = say(said::kPressOnly, newtons(states.tightest.force_to_press_n));
+    if (advice.bounds.hottest_c) {
+      how += say(said::kYieldsBeforeItSlips, degrees_celsius(*advice.bounds.hottest_c));
+    }
+    return how;
+  }
   Saying how =
       say(said::kHowToPress, newtons(states.tightest.force_to_press_n),
-          declared.names.reference(seat.hole.occurrence), degrees_celsius(slip.heat_hub_to_c),
+          declared.names.reference(seat.hole.occurrence), degrees_celsius(*slip.heat_hub_to_c),
           declared.names.reference(seat.shaft.occurrence));
   if (slip.may_soften_hub) {
     how += say(said::kLosesTemper, degrees_celsius(kTemperLimit_c));
@@ -198,7 +217,7 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
                            press_state(declared, pressed, FitEnd::middle),
                            press_state(declared, pressed, FitEnd::loosest)};
   add_states(finding, states);
-  const SlipIn slip = add_slip_in(finding, declared, pressed);
+  const SlipAdvice slip = add_slip_in(finding, declared, pressed);
   Reasons reasons;
   judge_part(reasons, declared, pressed, states.tightest.hub, seat.hole.occurrence);
   judge_part(reasons, declared, pressed, states.tightest.inner, seat.shaft.occurrence);

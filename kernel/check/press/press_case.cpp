@@ -120,7 +120,7 @@ Saying not_computable(const DeclaredJob& declared, const PressCase& pressed) {
   return why;
 }
 
-PressState press_state(const DeclaredJob& declared, const PressCase& pressed, FitEnd end) {
+PressFit press_fit_at(const DeclaredJob& declared, const PressCase& pressed, FitEnd end) {
   const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
   PressFit fit;
   fit.joint_mm = 0.5 * (seat.hole_diameter + seat.shaft_diameter);
@@ -133,7 +133,11 @@ PressState press_state(const DeclaredJob& declared, const PressCase& pressed, Fi
     fit.stretches.push_back(
         {stretch.to - stretch.from, stretch.hub_outside_mm, stretch.inner_bore_mm});
   }
-  return press_fit(fit);
+  return fit;
+}
+
+PressState press_state(const DeclaredJob& declared, const PressCase& pressed, FitEnd end) {
+  return press_fit(press_fit_at(declared, pressed, end));
 }
 
 }  // namespace spotblue

@@ -59,6 +59,10 @@ enum class FitEnd { tightest, middle, loosest };
 /// Reasons why the mechanics can not be asked; empty when they can.
 [[nodiscard]] Saying not_computable(const DeclaredJob& declared, const PressCase& pressed);
 
+/// The fit at that end as the mechanics take it; materials and stretches must be known.
+[[nodiscard]] PressFit press_fit_at(const DeclaredJob& declared, const PressCase& pressed,
+                                    FitEnd end);
+
 /// What the mechanics say at that end; materials and stretches must be known.
 [[nodiscard]] PressState press_state(const DeclaredJob& declared, const PressCase& pressed,
                                      FitEnd end);

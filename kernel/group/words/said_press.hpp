@@ -30,6 +30,10 @@ inline constexpr Said kMayNotHold{
     "it may come out without hold: roughness alone takes up to {} of the interference"};
 inline constexpr Said kHowToPress{
     "press-how", "press with up to {}, square and oiled, or warm {} to {} and slip {} in"};
+inline constexpr Said kPressOnly{"press-only", "press with up to {}, square and oiled"};
+inline constexpr Said kYieldsBeforeItSlips{
+    "press-yields-before-slips",
+    "keep the hub below {}: an inner part warmed by it yields there, before the two slip together"};
 inline constexpr Said kLosesTemper{
     "press-loses-temper", "above {} hardened steel loses its temper: chill the inner part"};
 inline constexpr Said kDryIceWillDo{"press-dry-ice", "dry ice is cold enough"};

@@ -139,13 +139,26 @@ class PressFits(unittest.TestCase):
 
     def test_a_hub_is_warmed_by_interference_over_expansion_and_diameter(self) -> None:
         slip = mechanics.slip_in(
-            steel(), bronze(), joint_mm=44.0, interference_mm=0.05, clearance_mm=0.02, bench_c=20.0
+            steel(), bronze(), joint_mm=44.0, interference_mm=0.05, clearance_mm=0.02, bench_c=20.0,
+            bounds=mechanics.SlipBounds(),
         )
+        assert slip.heat_hub_to_c is not None and slip.chill_inner_to_c is not None
         # By hand: 20 + 0.07 / (11.7e-6 x 44) and 20 - 0.07 / (18e-6 x 44.05): the inner
         # part is the larger by the interference.
         self.assertAlmostEqual(slip.heat_hub_to_c, 20 + 0.07 / (11.7e-6 * 44))
         self.assertAlmostEqual(slip.chill_inner_to_c, 20 - 0.07 / (18e-6 * 44.05))
         self.assertFalse(slip.may_soften_hub)
+
+    def test_no_temperature_past_the_yield_of_the_other_part_is_named(self) -> None:
+        fit = self.fit()
+        bounds = mechanics.slip_bounds(fit, 20.0)
+        assert bounds.hottest_c is not None
+        slip = mechanics.slip_in(
+            steel(), bronze(), joint_mm=44.0, interference_mm=0.05, clearance_mm=0.02, bench_c=20.0,
+            bounds=mechanics.SlipBounds(hottest_c=150.0),
+        )  # fmt: skip
+        self.assertIsNone(slip.heat_hub_to_c)  # 156 C by hand
+        self.assertIsNotNone(slip.chill_inner_to_c)
 
     def test_a_bush_works_loose_at_the_temperatures_worked_by_hand(self) -> None:
         # tests/reference/hand-checks.md, "A bush warmed until it comes back loose".
