@@ -49,9 +49,9 @@ TEST(Loosening, YieldReachesTheOutsideAtTheWholeWallTemperatureAndThePressureSto
 TEST(Loosening, AboveTheLooseTemperatureItComesBackLooseInTheHubAndTightOnTheShaft) {
   const WarmedBush after = warmed_bush(by_hand(), 240.0);
   EXPECT_LT(after.left_mm, 0.0);
-  // Loose: the bore is the free one less what it lost, 0.0452 mm less than the 30 mm it was
-  // turned to; pressed and still elastic it was 0.0361 mm less.
-  EXPECT_NEAR(after.bore_after_mm, 30.0 - after.set_bore_mm, 1e-12);
+  // Loose: by Tresca the bore is the free one less what it lost, 0.0452 mm less than the 30 mm it
+  // was turned to; by von Mises it is tighter. Pressed and still elastic it was 0.0361 mm less.
+  EXPECT_LE(after.bore_after_mm, 30.0 - 0.0452);
   EXPECT_LT(after.bore_after_mm, warmed_bush(by_hand(), 20.0).bore_after_mm);
 }
 
@@ -59,7 +59,27 @@ TEST(Loosening, WhatIsLostAtTheLooseTemperatureIsTheWholeInterference) {
   const double loose_c = loosening(by_hand(), 400.0).loose_c.value();
   const WarmedBush at = warmed_bush(by_hand(), loose_c);
   EXPECT_NEAR(at.set_outside_mm, 0.044, 1e-6);
-  EXPECT_NEAR(at.set_bore_mm, 0.04419, 5e-6);
+  // Tresca's is 0.04419 (by hand); von Mises loses more at the bore.
+  EXPECT_GT(at.set_bore_mm, 0.04419);
+  EXPECT_LT(at.set_bore_mm, 1.05 * 0.04419);
+}
+
+TEST(Loosening, TheBoreIsTheTighterOfTrescaAndVonMises) {
+  // Worked apart from this code by Runge and Kutta's steps in another language: bore lost by Tresca
+  // 0.00801, 0.03407, 0.05070 and 0.06179, by von Mises 0.00593, 0.03408, 0.05319 and 0.06593 mm.
+  EXPECT_NEAR(warmed_bush(by_hand(), 106.0).set_bore_mm, 0.00801, 2e-5);
+  EXPECT_NEAR(warmed_bush(by_hand(), 200.0).set_bore_mm, 0.03408, 2e-5);
+  EXPECT_NEAR(warmed_bush(by_hand(), 260.0).set_bore_mm, 0.05319, 2e-5);
+  EXPECT_NEAR(warmed_bush(by_hand(), 300.0).set_bore_mm, 0.06593, 2e-5);
+}
+
+TEST(Loosening, TheBoreEndsTighterTheHotterItWas) {
+  double last = warmed_bush(by_hand(), 20.0).bore_after_mm;
+  for (int celsius = 110; celsius <= 300; celsius += 5) {
+    const double bore = warmed_bush(by_hand(), celsius).bore_after_mm;
+    EXPECT_LT(bore, last) << celsius;
+    last = bore;
+  }
 }
 
 TEST(Loosening, BelowFirstYieldNothingIsLost) {

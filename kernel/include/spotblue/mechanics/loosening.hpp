@@ -12,7 +12,8 @@
 ///    s_r = -Y (1 - a/r) and on c the pressure q = Y (c - a) / c. The elastic rest carries
 ///    p = (Y + q)/2 - (Y - q) c^2 / (2 b^2).
 ///  - The whole wall yields at p2 = Y (b - a) / b; the pressure then rises no more. By von Mises it
-///    is the same for a thin wall and up to 15 % more for a thick one: p2 is the low, safe figure.
+///    is the same for a thin wall and up to 15 % more for a thick one: p2 is the low figure, safe
+///    for what holds.
 ///  - The flow rule shortens the bush along the hoop and lengthens it along the axis; the radial
 ///    strain stays elastic, (s_r - nu s_hoop) / E, so the bore follows from the outside by
 ///    integrating it through the wall.
@@ -21,6 +22,14 @@
 ///    D(T) = D0 + (expansion of bush - of hub) d (T - bench). Of it F p(T) springs back when it
 ///    cools; D(T) - F p(T) is lost for good, and D0 less that is left at the bench (negative: it is
 ///    loose by so much). Cooling never yields the bush again: its bore ends at Y (b-a)/(b+a).
+///  - For the bore Tresca is not the safe one: by von Mises the wall thickens as it yields and
+///  keeps
+///    more of its interference, so the bore is lost by up to a tenth more, and ends tighter. Its
+///    stresses follow from equilibrium, s_hoop = (s_r - sqrt(4 Y^2 - 3 s_r^2)) / 2, worked in
+///    steps; its strains from the deviators of stresses that no more change. set_bore and
+///    bore_after are the worse of both theories, all else is Tresca's, the worse for hold. (Walls
+///    of outside over 2.9 times the bore, for which plane stress by von Mises ends, by Tresca
+///    alone.)
 /// Left out: yield falls and creep begins as bronze warms, so the real temperatures are lower; a
 /// bush hotter than its hub yields sooner. Oil films, keys and screws are not counted.
 /// Derived here from the two theories named; checked by tests/reference/hand-checks.md.
@@ -78,12 +87,14 @@ constexpr void describe(auto& fields, const WarmedBush*) {
       .member("pressure_mpa", &WarmedBush::pressure_mpa, "MPa")
       .member("yielded_to_mm", &WarmedBush::yielded_to_mm,
               "diameter the yield reaches from the bore; the bore when none")
-      .member("set_outside_mm", &WarmedBush::set_outside_mm, "outside lost for good, >= 0")
-      .member("set_bore_mm", &WarmedBush::set_bore_mm, "bore lost for good, >= 0")
+      .member("set_outside_mm", &WarmedBush::set_outside_mm,
+              "outside lost for good, by Tresca, >= 0")
+      .member("set_bore_mm", &WarmedBush::set_bore_mm,
+              "bore lost for good, by Tresca or von Mises, >= 0")
       .member("left_mm", &WarmedBush::left_mm,
               "interference at the bench afterwards; negative is looseness")
       .member("bore_after_mm", &WarmedBush::bore_after_mm,
-              "the bore at the bench afterwards, held or loose");
+              "the bore at the bench afterwards, held or loose, the tighter by the two");
 }
 
 /// @param temperature_c  of both, at or above the bench's.
