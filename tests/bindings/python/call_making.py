@@ -143,6 +143,7 @@ RECORDS: dict[str, dict[str, Any]] = {
     "RoundSection": {"outer_mm": 30.0, "inner_mm": 10.0},
     "RoundStock": {"diameter_mm": 50.0, "inner_mm": 10.0, "length_mm": 90.0},
     "RunningLoad": {"speed_m_s": 1.0, "pressure_mpa": 2.0, "pressure_speed_mpa_m_s": 2.0},
+    "SlipBounds": {"coldest_c": -190.0, "hottest_c": 300.0},
     "StackDraw": {"samples": 500, "threads": 1},
     "SteppedShaft": {"larger_mm": 40.0, "smaller_mm": 30.0, "fillet_mm": 2.0},
     "SurfaceStress": {"hoop_mpa": 50.0, "radial_mpa": -30.0, "equivalent_mpa": 70.0},
