@@ -18,8 +18,9 @@ constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
 // Less than this is rounding: of a way, and of each stop of a loop.
 constexpr double kSameWay_mm = 1e-12;
 constexpr double kShort_mm = 1e-10;
-// Steps over which every way is tried, before it is said that there are too many.
-constexpr std::size_t kMostSteps = 2'000'000;
+// Steps over which every way is tried in all that is asked of a net, before it is said that there
+// are too many.
+constexpr std::size_t kMostSteps = 10'000'000;
 
 [[noreturn]] void refuse(const std::string& place, const std::string& rule, std::string cure) {
   throw Error(ErrorCode::bad_input, {{}, place}, rule, std::move(cure));
@@ -196,10 +197,10 @@ class EveryWay {
 
  private:
   void go(std::size_t body, double length) {
-    if (++steps_ > kMostSteps) {
+    if (++ways_.steps_ > kMostSteps) {
       throw TooManyWays();
     }
-    if (steps_ % 4096 == 0) {
+    if (ways_.steps_ % 4096 == 0) {
       stop_if_asked();
     }
     if (body == to_) {
@@ -227,7 +228,6 @@ class EveryWay {
   std::vector<bool> been_;
   std::vector<std::size_t> way_, chosen_;
   double best_ = kFar;
-  std::size_t steps_ = 0;
 };
 
 PlayWays::PlayWays(const PlayNet& net) : bodies_(net.bodies.size()), out_(net.bodies.size()) {

@@ -102,6 +102,7 @@ class PlayWays {
   std::size_t bodies_ = 0;
   std::vector<Arc> arcs_;                      // by stop
   std::vector<std::vector<std::size_t>> out_;  // stops by the body they start from
+  mutable std::size_t steps_ = 0;              // of all ways tried; one thread asks
 };
 
 }  // namespace spotblue

@@ -68,6 +68,7 @@ TEST(EndPlay, WantedOfAHubRelativeToWhatStandsStillCountsTheShaftsToo) {
   const Finding finding = of_part(rig.findings(), "Hub");
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_EQ(worded(finding.found, "stands"), "Frame");
+  EXPECT_THAT(worded(finding.found, "carried_by"), HasSubstr("on = \"Shaft\""));
   EXPECT_NEAR(number(finding.found, "as_modelled_mm"), 0.8, kNear);
   EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.792, kNear);
   EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.808, kNear);
@@ -180,7 +181,7 @@ TEST(Setting, OfANutThatClosesAStackIsTheWindowInWhichThePlayHolds) {
   EXPECT_EQ(finding.outcome, Outcome::conforming);
   EXPECT_NEAR(number(finding.found, "window_min_mm"), 43.104, kNear);
   EXPECT_NEAR(number(finding.found, "window_max_mm"), 43.296, kNear);
-  EXPECT_EQ(worded(finding.found, "turns_of_thread"), "0.10");
+  EXPECT_NEAR(number(finding.found, "turns_of_thread"), 0.096, kNear);
   // 53 less the two.
   EXPECT_NEAR(number(finding.found, "thread_left_min_mm"), 9.704, kNear);
   EXPECT_NEAR(number(finding.found, "thread_left_max_mm"), 9.896, kNear);

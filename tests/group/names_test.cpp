@@ -240,6 +240,11 @@ TEST(LostNames, OfEveryKindOfEntryAreFindings) {
   job.surfaces.push_back({.feature = face});
   job.lengths.push_back({.a = face, .b = face, .measured = {}, .uncertainty = {}, .limits = {}});
   job.end_play.push_back({.of = pin, .gap = {}});
+  job.end_play.push_back({.of = "Wheel", .gap = {}, .line = {}, .on = pin});
+  Adjust adjust;
+  adjust.part = "Wheel";
+  adjust.from = face;
+  job.adjust.push_back(adjust);
   Mesh mesh;
   mesh.a.part = "Wheel";
   mesh.b.part = pin;
@@ -247,7 +252,7 @@ TEST(LostNames, OfEveryKindOfEntryAreFindings) {
   Cut cut;
   cut.feature = face;
   job.cuts.push_back(cut);
-  EXPECT_EQ(of_kind(bench, "unseen").size(), 16U);  // 15 entries, and the pin itself
+  EXPECT_EQ(of_kind(bench, "unseen").size(), 18U);  // 17 entries, and the pin itself
 }
 
 // "Pin" stands nowhere: its own name is no help.

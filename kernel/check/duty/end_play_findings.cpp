@@ -73,9 +73,10 @@ std::string open_text(const DeclaredJob& declared, const BodyPlays& plays, std::
     if (open.of == group && (!on || open.on == on)) {
       return fmt::format(
           "no plane face stops it {} on {}; cones, rounded collars, springs and ball bearings are "
-          "not seen: declare what holds it in [[joins]], or judge it by hand",
+          "not seen: declare what holds it in [[joins]], or judge it by hand{}",
           open.back || open.ahead ? "one way" : "either way",
-          declared.look->seats.centre_lines[open.centre_line].id);
+          declared.look->seats.centre_lines[open.centre_line].id,
+          on ? "" : "; on = asks for its play on a part that floats itself");
     }
   }
   return on ? "the two lie on no centre line together: nothing is known of what stops it there"

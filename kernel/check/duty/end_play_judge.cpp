@@ -132,6 +132,14 @@ Finding describe(const EndPlayCase& found) {
                    {"back", millimetres(travel_mm(play.back))},
                    {"stopped_ahead", stop_text(found, play.ahead, &AxialStop::a, &AxialStop::b)},
                    {"ahead", millimetres(travel_mm(play.ahead))}};
+  if (play.carrier) {
+    const std::string carrier =
+        declared.names.id_of(main_part(declared, found.groups, *play.carrier));
+    finding.found.push_back(
+        {"carried_by", fmt::format("{0}, whose own play counts too; on = \"{0}\" in [[wants]] asks "
+                                   "for the play on it",
+                                   carrier)});
+  }
   if (const std::string cones = cones_text(found); !cones.empty()) {
     finding.found.push_back({"not_seen", "the cone " + cones + " may stop it before"});
   }
@@ -291,7 +299,7 @@ Finding judge_end_play(const EndPlayCase& found, Limits wanted, std::optional<in
   add_stack(found, finding);
   add_draw(found.play, wanted, true, finding);
   finding.margin = {{"end_play", measure(margin(*found.play.play.worst, wanted))}};
-  finding.basis += fmt::format("; {}; {}", lengths_basis(found.play), kIso14253);
+  finding.basis += fmt::format("{}; {}", lengths_basis(found.play), kIso14253);
   decide(found, wanted, finding);
   return finding;
 }
@@ -309,7 +317,7 @@ Finding tell_end_play(const EndPlayCase& found, Draw draw) {
   if (draw == Draw::yes) {
     add_draw(found.play, worst, false, finding);
   }
-  finding.basis += fmt::format("; {}", lengths_basis(found.play));
+  finding.basis += lengths_basis(found.play);
   const StackLength* const widest = widest_of(found.play);
   finding.advice =
       overlap_text(found) +

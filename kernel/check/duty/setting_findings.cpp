@@ -1,27 +1,22 @@
 #include "check/duty/setting_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <optional>
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/said_setting.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {
 
-constexpr std::string_view kSettingFormula =
-    "every end play wanted within its limits, all other lengths at their worst";
-
 // "Hub on Shaft, 0.1 to 0.3 mm (job file, line 12)".
-std::string want_text(const WorkedGroup& worked, const SettingWant& want) {
+Saying want_said(const WorkedGroup& worked, const SettingWant& want) {
   const auto name = [&worked](std::size_t group) {
-    return worked.declared.names.id_of(main_part(worked.declared, worked.joints, group));
+    return worked.declared.names.reference(main_part(worked.declared, worked.joints, group));
   };
-  return fmt::format("{} on {}, {}{}", name(want.of), name(want.on),
-                     range_text(want.wanted, worked.declared.job->unit), from_line(want.line));
+  return say(said::kPlayWanted, name(want.of), name(want.on), want.wanted, from_line(want.line));
 }
 
 // The thread left where it is set least and most.
@@ -34,56 +29,49 @@ std::optional<Limits> thread_within(const PartSetting& setting, Limits window) {
   return Limits{Length::mm(std::min(*low, *high)), Length::mm(std::max(*low, *high))};
 }
 
-// What is said of the setting, and of the thread that it leaves.
-std::string thread_text(const PartSetting& setting, Limits window, const std::string& advice,
-                        LengthUnit unit, Finding& finding) {
+void tell_thread(const PartSetting& setting, Limits window, Finding& finding) {
   const auto left = thread_within(setting, window);
   if (!left) {
-    return advice;
+    return;
   }
   add_range(finding.found, "thread_left", *left);
   if (left->lower <= Length()) {
     finding.outcome = Outcome::nonconforming;
-    return "its thread is off before it is set so: " + advice;
-  }
-  if (left->lower < least_thread(setting)) {
+    finding.advice = say(said::kThreadOff) + finding.advice;
+  } else if (left->lower < least_thread(setting)) {
     finding.outcome = Outcome::undecided;
-    return advice + fmt::format("; {} of thread left is less than half its diameter",
-                                length_text(left->lower, unit));
+    finding.advice += say(said::kThreadShort, left->lower);
   }
-  return advice;
 }
 
-void tell_window(const WorkedGroup& worked, const PartSetting& setting, Finding& finding) {
-  const LengthUnit unit = worked.declared.job->unit;
+void tell_window(const PartSetting& setting, Finding& finding) {
   const Limits window = *widest_window(setting.setting);
   add_range(finding.found, "window", window);
   for (const Limits& other : setting.setting.windows) {
     if (!(other == window)) {
-      finding.found.push_back({"or_within", range_text(other, unit)});
+      finding.found.push_back({"or_within", say(said::kOrWithin, other)});
     }
   }
   finding.outcome = Outcome::conforming;
-  std::string advice = fmt::format("set {} {}", setting.length, range_text(window, unit));
+  finding.advice = say(said::kSetIt, Reference(setting.length), window);
   if (setting.pitch) {
-    const std::string turns = fmt::format("{:.2f}", window.width() / *setting.pitch);
-    finding.found.push_back({"turns_of_thread", turns});
-    advice += fmt::format(": {} turns of its thread from end to end", turns);
+    const Figure turns{window.width() / *setting.pitch, 2};
+    finding.found.push_back({"turns_of_thread", plain_number(turns.value)});
+    finding.advice += say(said::kSetTurns, turns);
   }
-  finding.advice = thread_text(setting, window, advice, unit, finding);
+  tell_thread(setting, window, finding);
 }
 
 void tell_none(const WorkedGroup& worked, const PartSetting& setting, Finding& finding) {
-  std::string wants;
+  Saying wants;
   for (const std::size_t number : setting.setting.contradict) {
-    wants += (wants.empty() ? "" : " and ") + want_text(worked, setting.wants[number]);
+    wants += want_said(worked, setting.wants[number]);
   }
-  const bool one = setting.setting.contradict.size() == 1;
   finding.found.push_back({"window", "none"});
   finding.found.push_back({"no_setting_holds", wants});
-  finding.advice = fmt::format(
-      "no setting holds {}{} whatever the other lengths are: {}", one ? "" : "together ", wants,
-      one ? "measure them closer, or set it by the play that you measure" : "change one of them");
+  finding.advice = say(
+      setting.setting.contradict.size() == 1 ? said::kNoSettingHolds : said::kSettingsContradict,
+      wants);
 }
 
 Finding finding_of(const WorkedGroup& worked, const PartSetting& setting) {
@@ -92,28 +80,28 @@ Finding finding_of(const WorkedGroup& worked, const PartSetting& setting) {
   finding.kind = "setting";
   finding.about = {declared.names.reference(setting.part.part)};
   finding.outcome = Outcome::undecided;
-  finding.basis = fmt::format(
-      "set{}; {}{}", from_line(setting.part.adjust->line), kSettingFormula,
-      setting.thread ? "; half the diameter of thread left: common practice, no source" : "");
+  finding.basis = say(said::kSetBy, from_line(setting.part.adjust->line)) + said::kSettingFormula;
+  if (setting.thread) {
+    finding.basis += said::kHalfAThread;
+  }
   finding.found = {{"sets", setting.length}, {"as_modelled", measure(setting.modelled)}};
   int number = 0;
   for (const SettingWant& want : setting.wants) {
-    finding.wanted.push_back({fmt::format("end_play_{}", ++number), want_text(worked, want)});
+    finding.wanted.push_back({"end_play_" + std::to_string(++number), want_said(worked, want)});
   }
   if (!setting.range) {
-    finding.advice =
-        "the model shows no thread of it, so how far it goes is not known: give its range";
+    finding.advice = said::kSettingWithoutThread;
     return finding;
   }
   add_range(finding.found, "range", *setting.range);
   if (setting.wants.empty()) {
-    finding.advice = "no end play that is wanted goes by it: say in [[wants]] what it is set for";
+    finding.advice = said::kSettingForNothing;
   } else if (!setting.setting.settled) {
-    finding.advice = "too many stops could end the plays: join in [[joins]] what is held";
+    finding.advice = said::kSettingTooManyWays;
   } else if (setting.setting.windows.empty()) {
     tell_none(worked, setting, finding);
   } else {
-    tell_window(worked, setting, finding);
+    tell_window(setting, finding);
   }
   return finding;
 }
@@ -124,11 +112,9 @@ Finding without_loop_of(const WorkedGroup& worked, const Adjust& adjust, Occurre
   finding.kind = "setting";
   finding.about = {worked.declared.names.reference(part)};
   finding.outcome = Outcome::undecided;
-  finding.basis = "set" + from_line(adjust.line);
+  finding.basis = say(said::kSetBy, from_line(adjust.line));
   finding.found = {{"window", "not known"}};
-  finding.advice =
-      "no plane face of it stops a part that is captured: see what it is to stop, or judge it by "
-      "hand";
+  finding.advice = said::kSettingStopsNothing;
   return finding;
 }
 

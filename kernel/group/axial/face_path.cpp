@@ -180,6 +180,16 @@ FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const Pa
 
 std::optional<std::vector<PathLength>> FacePaths::path(const FeatureRef& from, const FeatureRef& to,
                                                        const Line& line) const {
+  const auto [known, fresh] = found_.try_emplace({subject_of(from), subject_of(to)});
+  if (fresh) {
+    known->second = search(from, to, line);
+  }
+  return known->second;
+}
+
+std::optional<std::vector<PathLength>> FacePaths::search(const FeatureRef& from,
+                                                         const FeatureRef& to,
+                                                         const Line& line) const {
   // A group may have very many joints: they are looked at only where faces alone do not lead there.
   auto found = PathSearch(*this, from, line, Settings::none).to(to);
   return found ? found : PathSearch(*this, from, line, Settings::any).to(to);

@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <set>
+#include <utility>
 #include <vector>
 
 #include "group/axial/part_lengths.hpp"
@@ -40,8 +41,14 @@ class FacePaths {
   const DeclaredJob* declared_;
   const PartLengths* lengths_;
   std::set<OccurrenceId> apart_;
+  [[nodiscard]] std::optional<std::vector<PathLength>> search(const FeatureRef& from,
+                                                              const FeatureRef& to,
+                                                              const Line& line) const;
+
   std::map<Subject, std::vector<FeatureRef>> touching_;  // by face, within its group
   std::vector<std::vector<OccurrenceId>> joined_;        // by occurrence
+  // A face that stops many bodies is asked for with each.
+  mutable std::map<std::pair<Subject, Subject>, std::optional<std::vector<PathLength>>> found_;
 };
 
 }  // namespace spotblue

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "group/axial/body_faces.hpp"
+#include "group/axial/implied_stops.hpp"
 #include "group/words/size_text.hpp"
 
 namespace spotblue {
@@ -57,6 +58,7 @@ class NetMaker {
       measure(stop, other, drawn);
     }
     finish(measured, drawn);
+    leave_out_implied(net_);
     return std::move(net_);
   }
 

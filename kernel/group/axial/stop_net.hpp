@@ -24,7 +24,7 @@ struct LineStop {
 
 struct StopNet {
   std::vector<std::size_t> groups;   ///< of Groups::moves_with, by body of the nets
-  std::vector<LineStop> stops;       ///< by stop of the nets
+  std::vector<LineStop> stops;       ///< by stop of the nets: those that others do not imply
   std::vector<StackLength> lengths;  ///< by length of the nets
   PlayNet bench;
   std::optional<PlayNet> warm;  ///< where any part is warmer; unknown materials as if not

@@ -82,6 +82,18 @@ class Sieve {
     });
   }
 
+  void adjust(std::vector<Adjust>& entries) {
+    std::erase_if(entries, [this](const Adjust& adjust) {
+      std::vector<Spoken> spoken{{"part", &adjust.part, why_no_part(adjust.part)}};
+      for (const auto* face : {&adjust.from, &adjust.to}) {
+        if (*face) {
+          spoken.push_back({"between", &**face, why_no_feature(**face)});
+        }
+      }
+      return is_lost("adjust", adjust.line, spoken);
+    });
+  }
+
   [[nodiscard]] std::vector<LostName> lost() { return std::move(lost_); }
 
  private:
@@ -203,7 +215,7 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   sieve.features("lengths", job.lengths,
                  {{"between", &PartLength::a}, {"between", &PartLength::b}});
   sieve.end_play(job.end_play);
-  sieve.parts("adjust", job.adjust, {{"part", &Adjust::part}});
+  sieve.adjust(job.adjust);
   sieve.meshes(job.meshes);
   sieve.features("cuts", job.cuts, {{"feature", &Cut::feature}});
   return {std::move(job), sieve.lost()};
