@@ -174,6 +174,27 @@ std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit 
   return std::nullopt;
 }
 
+std::string feature_name_in(std::string_view id, LengthUnit unit) {
+  const auto name = unit == LengthUnit::mm ? std::nullopt : parse_feature_name(id, LengthUnit::mm);
+  if (!name) {
+    return std::string(id);
+  }
+  std::string text = name->part + ": " + std::string(feature_word_name(name->word));
+  const char* between = " ";
+  for (const Length size : name->sizes) {
+    text += between;
+    text += format_size(size, unit);
+    between = name->word == FeatureWord::face ? "x" : "/";
+  }
+  if (name->position) {
+    text += " @ " + format_size(*name->position, unit);
+  }
+  if (name->ordinal) {
+    text += " #" + std::to_string(*name->ordinal);
+  }
+  return text;
+}
+
 std::optional<PartialFeatureName> parse_partial_feature_name(std::string_view text,
                                                              LengthUnit unit) {
   text = without_blanks(text);

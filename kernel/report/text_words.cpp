@@ -89,27 +89,7 @@ std::string counted(std::size_t count, std::string_view one, std::string_view ma
 }
 
 std::string spelt_in(std::string_view feature_id, LengthUnit unit) {
-  if (unit == LengthUnit::mm) {
-    return shown_text(feature_id);
-  }
-  const auto name = parse_feature_name(feature_id, LengthUnit::mm);
-  if (!name) {
-    return shown_text(feature_id);
-  }
-  std::string text = shown_text(name->part) + ": " + std::string(feature_word_name(name->word));
-  const char* between = " ";
-  for (const Length size : name->sizes) {
-    text += between;
-    text += format_size(size, unit);
-    between = name->word == FeatureWord::face ? "x" : "/";
-  }
-  if (name->position) {
-    text += " @ " + format_size(*name->position, unit);
-  }
-  if (name->ordinal) {
-    text += fmt::format(" #{}", *name->ordinal);
-  }
-  return text;
+  return shown_text(feature_name_in(feature_id, unit));
 }
 
 }  // namespace spotblue

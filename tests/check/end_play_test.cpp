@@ -24,7 +24,7 @@ TEST(EndPlay, IsFoundWithWhatStopsItEachWay) {
   EXPECT_NEAR(number(finding.found, "as_modelled_mm"), 0.3, kNear);
   EXPECT_NEAR(number(finding.found, "back_mm"), 0.0, kNear);
   EXPECT_NEAR(number(finding.found, "ahead_mm"), 0.3, kNear);
-  EXPECT_EQ(worded(finding.found, "moves"), "Wheel, Bush");
+  EXPECT_EQ(worded(finding.found, "moves"), "Wheel; Bush");
   EXPECT_EQ(worded(finding.found, "stopped_back"), "Bush: face 40 @ 0 by Stud: face 40 @ 0");
   EXPECT_EQ(worded(finding.found, "stopped_ahead"), "Wheel: face 50 @ 40 by Keeper: face 36 @ 0");
 }

@@ -107,6 +107,30 @@ TEST(ThrustFinding, FacesThatAreWantedApartTakeNoThrust) {
   EXPECT_TRUE(of_kind(bench, "thrust face").empty());
 }
 
+// Beside the faces others meet 0.1 sooner as drawn: these may never meet.
+Bench wheel_that_others_stop(double area) {
+  Bench bench = wheel_on_face(30.0, 50.0, area, 0.3);
+  bench.gap(bench.face(OccurrenceId(0), "rim", 5.0, -1.0),
+            bench.face(OccurrenceId(1), "rim", 4.8, 1.0), 0.2);
+  for (AxialSeat& seat : bench.look.seats.axial) {
+    seat.axis = {{0, 0, 0}, {0, 0, -1}};
+  }
+  turn(bench, 600.0);
+  return bench;
+}
+
+TEST(ThrustFinding, OfFacesThatMayNeverMeetConformsWhereItWouldIfTheyDid) {
+  const Finding finding = of_kind(wheel_that_others_stop(1200.0), "thrust face").at(0);
+  EXPECT_EQ(finding.outcome, Outcome::conforming);
+  EXPECT_THAT(text_of(finding.basis), HasSubstr("as if the two met, which is not known"));
+}
+
+TEST(ThrustFinding, OfFacesThatMayNeverMeetIsUndecidedWhereItWouldNotConform) {
+  const Finding finding = of_kind(wheel_that_others_stop(100.0), "thrust face").at(0);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("pressure 6 MPa is over 4 MPa"));
+}
+
 TEST(ThrustFinding, PartsThatTurnTogetherDoNotRub) {
   Bench bench = wheel_on_face();
   bench.job.joins.push_back({"Wheel", "Bracket", "pin", 0});

@@ -139,8 +139,8 @@ INSTANTIATE_TEST_SUITE_P(
                 Of::hub_bore_hoop, 100.0, 0.005},
         // A thin tyre on a rigid wheel, free 55 K warmer: by the thin ring of the print, 1 % off.
         Printed{"singer_267",
-                "seen: problem 267 of A. Pytel, F. L. Singer, Strength of Materials, as solved on "
-                "mathalino.com",
+                "seen as a worked solution: problem 267 of A. Pytel, F. L. Singer, Strength of "
+                "Materials, 4th ed. (edition from memory)",
                 fit(0, 2000, 2024, 2000 * 11.7e-6 * 55, elastic(200000, 0.3), elastic(1e11, 0.3)),
                 Of::pressure, 1.5444, 0.01 * 1.5444},
         Printed{"shigley_7_24_most", kShigley7, collar(1.5, 2.5, 0.00115, 30e6), Of::pressure,

@@ -207,6 +207,7 @@ Group example_group() {
                          .duty = Duty::intermittent,
                          .thrust_n = {},
                          .gap = 0.254,
+                         .short_by = 0.1,
                          .certainty = Certainty::perhaps,
                          .why = "others stop the two sooner"}};
   group.seats = {{seat.hole,

@@ -59,6 +59,17 @@ void bind_feature_name(py::module_& module) {
       py::arg("word"), "The word as feature names have it: \"taper bore\".");
   module.def("parse_feature_name", &parsed, py::arg("text"), py::arg("unit") = "mm",
              "Takes \"Wheel: bore 44 @ 12\" apart; None when the text is no feature name.");
+  module.def(
+      "feature_name_in",
+      [](const std::string& id, const std::string& unit) {
+        return feature_name_in(id, parse_unit(unit));
+      },
+      py::arg("id"), py::arg("unit"),
+      R"(A feature's id as a model has it, in mm, with its numbers in the unit.
+
+Args:
+    id: "Wheel: bore 44"; any other text comes back as it is.
+    unit: "mm" or "in".)");
   bind_partial_name(module);
 }
 

@@ -1,7 +1,5 @@
 #include "check/duty/end_play_findings.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <optional>
@@ -12,7 +10,9 @@
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
 #include "group/turning/turns.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_end_play.hpp"
+#include "group/words/said_seats.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 
 namespace spotblue {
@@ -48,39 +48,34 @@ std::set<std::string> lengths_of(const BodyPlay& play) {
 }
 
 // A wanted end play of a part that can not be judged, and why.
-Finding without_loop(const EndPlayWant& want, const std::string& why) {
+Finding without_loop(const EndPlayWant& want, const Saying& why) {
   Finding finding;
   finding.kind = "end play";
   finding.about = {want.of};
   finding.outcome = Outcome::undecided;
   add_range(finding.wanted, "end_play", want.gap);
-  finding.found = {{"loop", "none"}};
-  finding.basis = "end play wanted" + from_line(want.line);
+  finding.found = {{"loop", said::kNone}};
+  finding.basis = say(said::kEndPlayWanted, at_line(want.line));
   finding.advice = why;
   return finding;
 }
 
-std::string open_text(const DeclaredJob& declared, const BodyPlays& plays, std::size_t group,
-                      std::optional<std::size_t> on) {
+Saying why_open(const DeclaredJob& declared, const BodyPlays& plays, std::size_t group,
+                std::optional<std::size_t> on) {
   if (group == on) {
-    return "the two are held to each other: the one has no play on the other";
+    return said::kHeldToEachOther;
   }
   if (!on && group == plays.heaviest) {
-    return "it is held to the parts that stand still (the group with the greatest volume): it has "
-           "no play of its own";
+    return said::kHeldToStanding;
   }
   for (const Uncaptured& open : plays.open) {
     if (open.of == group && (!on || open.on == on)) {
-      return fmt::format(
-          "no plane face stops it {} on {}; cones, rounded collars, springs and ball bearings are "
-          "not seen: declare what holds it in [[joins]], or judge it by hand{}",
-          open.back || open.ahead ? "one way" : "either way",
-          declared.look->seats.centre_lines[open.centre_line].id,
-          on ? "" : "; on = asks for its play on a part that floats itself");
+      const Saying told = say(open.back || open.ahead ? said::kStoppedOneWay : said::kStoppedNoWay,
+                              declared.look->seats.centre_lines[open.centre_line].id);
+      return on ? told : told + said::kOnAsks;
     }
   }
-  return on ? "the two lie on no centre line together: nothing is known of what stops it there"
-            : "it lies on no centre line with another part: nothing is known of what stops it";
+  return on ? said::kNoLineTogether : said::kNoLineWithAnother;
 }
 
 // The groups that a want's part plays on; nothing for what stands still.
@@ -113,8 +108,7 @@ std::vector<Finding> unmet_wants(const WorkedGroup& worked) {
                });
       };
       if (std::none_of(plays.captured.begin(), plays.captured.end(), is_it)) {
-        findings.push_back(
-            without_loop(want, open_text(worked.declared, plays, group, on.front())));
+        findings.push_back(without_loop(want, why_open(worked.declared, plays, group, on.front())));
       }
     }
   }

@@ -40,9 +40,6 @@ Finding judge_face(const DeclaredJob& declared, const ThrustFace& face) {
                    {"gap", millimetres(face.gap)},
                    {"area", square_millimetres(seat.area)}};
   Reasons reasons;
-  if (face.certainty == Certainty::perhaps) {
-    reasons.add(Outcome::undecided, say(said::kMeetNotKnown, face.why));
-  }
   RunningLoad load;
   if (!seat.centre_line || !(ring.outer > ring.inner) || !(seat.area > 0.0)) {
     reasons.add(Outcome::undecided, said::kNoMeanRadius);
@@ -59,9 +56,15 @@ Finding judge_face(const DeclaredJob& declared, const ThrustFace& face) {
   if (face.thrust_n) {
     finding.found.push_back({"thrust", newtons(*face.thrust_n)});
   }
-  finding.outcome = reasons.outcome();
+  const bool perhaps = face.certainty == Certainty::perhaps;
+  // What bears the whole thrust bears whatever of it comes to it; what does not, may never meet it.
+  const bool open = perhaps && reasons.outcome() == Outcome::nonconforming;
+  finding.outcome = open ? Outcome::undecided : reasons.outcome();
   finding.advice = reasons.advice(said::kLeaveThrustFace);
   finding.basis = say(said::kThrustBasis, limits_told(pair), DrawnSize{kLeastBand});
+  if (perhaps) {
+    finding.basis += say(said::kMeetNotKnown, face.why);
+  }
   finding.caution = said::kTurningCaution;
   leave_missing_open(declared, finding);
   return finding;

@@ -15,6 +15,7 @@
 #include "group/match/names.hpp"
 #include "group/words/size_text.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -35,13 +36,15 @@ std::string toml_text(std::string_view text) {
   return out + "\"";
 }
 
-std::string product_feature(const Model& model, const FeatureRef& feature) {
-  return model.products.at(model.occurrences.at(feature.occurrence).product).id + ": " +
-         feature_name(model, feature);
+std::string product_feature(const Model& model, const FeatureRef& feature, LengthUnit unit) {
+  return feature_name_in(model.products.at(model.occurrences.at(feature.occurrence).product).id +
+                             ": " + feature_name(model, feature),
+                         unit);
 }
 
-std::string occurrence_feature(const Model& model, const FeatureRef& feature) {
-  return model.occurrences.at(feature.occurrence).id + ": " + feature_name(model, feature);
+std::string occurrence_feature(const Model& model, const FeatureRef& feature, LengthUnit unit) {
+  return feature_name_in(
+      model.occurrences.at(feature.occurrence).id + ": " + feature_name(model, feature), unit);
 }
 
 // The same two features of the same two products, however often they meet.
@@ -53,12 +56,12 @@ struct Meeting {
 
 template <typename Seat, typename Ref>
 std::vector<Meeting> meetings(const Model& model, const std::vector<Seat>& seats, Ref Seat::*first,
-                              Ref Seat::*second) {
+                              Ref Seat::*second, LengthUnit unit) {
   std::vector<Meeting> found;
   std::map<std::pair<std::string, std::string>, std::size_t> known;
   for (std::size_t i = 0; i < seats.size(); ++i) {
-    Meeting meeting{product_feature(model, seats[i].*first),
-                    product_feature(model, seats[i].*second), 1, i};
+    Meeting meeting{product_feature(model, seats[i].*first, unit),
+                    product_feature(model, seats[i].*second, unit), 1, i};
     const auto [place, fresh] =
         known.try_emplace(std::pair{meeting.first, meeting.second}, found.size());
     if (fresh) {
@@ -80,10 +83,10 @@ std::string head(const std::string& model_path, LengthUnit unit) {
   const bool outside = path.is_absolute() || (!path.empty() && *path.begin() == "..");
   return fmt::format(
       "# Drafted by spotblue: all that was found, nothing assumed. Take the # off a line to use "
-      "it.\n# Bare lengths are in {}; \"1 5/16\" and \"12 mm\" do as well. Names of features give "
-      "their sizes in mm.\nschema = 1\n{}model = {}\nunit = \"{}\"\n\n"
+      "it.\n# Bare lengths are in {}; fractions and other units do as well: {}. Names of "
+      "features give their sizes so too.\nschema = 1\n{}model = {}\nunit = \"{}\"\n\n"
       "# [settings]\n# default_uncertainty = {}  # of sizes that have none of their own\n",
-      mm ? "mm" : "inches",
+      mm ? "mm" : "inches", mm ? "\"1 5/16 in\"" : "\"1 5/16\"",
       outside ? "# Unless it lies below this file's folder, spotblue check needs --allow-outside.\n"
               : "",
       toml_text(shown_name(path)), mm ? "mm" : "inch", mm ? "0.005" : "0.0002");
@@ -145,12 +148,12 @@ std::string fits(const Look& look, LengthUnit unit) {
   std::string text;
   const Seats& seats = look.seats;
   for (const Meeting& meeting :
-       meetings(look.model, seats.radial, &RadialSeat::hole, &RadialSeat::shaft)) {
+       meetings(look.model, seats.radial, &RadialSeat::hole, &RadialSeat::shaft, unit)) {
     const RadialSeat& seat = seats.radial[meeting.seat];
     text += fit_entry(meeting, seat.hole_diameter, seat.shaft_diameter, unit);
   }
   for (const Meeting& meeting :
-       meetings(look.model, seats.width, &WidthSeat::slot, &WidthSeat::key)) {
+       meetings(look.model, seats.width, &WidthSeat::slot, &WidthSeat::key, unit)) {
     const WidthSeat& seat = seats.width[meeting.seat];
     text += fit_entry(meeting, seat.slot_width, seat.key_width, unit);
   }
@@ -160,10 +163,10 @@ std::string fits(const Look& look, LengthUnit unit) {
                             text;
 }
 
-std::string tapers(const Look& look) {
+std::string tapers(const Look& look, LengthUnit unit) {
   std::string text;
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.taper, &TaperSeat::hole, &TaperSeat::shaft)) {
+       meetings(look.model, look.seats.taper, &TaperSeat::hole, &TaperSeat::shaft, unit)) {
     text += fmt::format(
         "\n# a taper seat{}\n# [[tapers]]\n# hole = {}\n# shaft = {}\n# half_angle_within_deg = "
         "0.02\n",
@@ -172,10 +175,10 @@ std::string tapers(const Look& look) {
   return text;
 }
 
-std::string threads(const Look& look) {
+std::string threads(const Look& look, LengthUnit unit) {
   std::string text;
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.threads, &Thread::hole, &Thread::screw)) {
+       meetings(look.model, look.seats.threads, &Thread::hole, &Thread::screw, unit)) {
     text += fmt::format("\n# {} thread{}: {} in {}\n", look.seats.threads[meeting.seat].size,
                         times_text(meeting), toml_text(meeting.second), toml_text(meeting.first));
   }
@@ -185,12 +188,13 @@ std::string threads(const Look& look) {
 std::string wants(const Look& look, LengthUnit unit) {
   std::string text;
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.axial, &AxialSeat::a, &AxialSeat::b)) {
+       meetings(look.model, look.seats.axial, &AxialSeat::a, &AxialSeat::b, unit)) {
     const AxialSeat& seat = look.seats.axial[meeting.seat];
     // One product on both sides: only the occurrences tell the two faces apart.
     const bool alike = meeting.first == meeting.second;
-    const std::string first = alike ? occurrence_feature(look.model, seat.a) : meeting.first;
-    const std::string second = alike ? occurrence_feature(look.model, seat.b) : meeting.second;
+    const std::string first = alike ? occurrence_feature(look.model, seat.a, unit) : meeting.first;
+    const std::string second =
+        alike ? occurrence_feature(look.model, seat.b, unit) : meeting.second;
     text += fmt::format(
         "\n# gap {}{}\n# [[wants]]\n# between = [{}, {}]\n# gap = [least, greatest]  # or kind = "
         "\"touch\" and within = ...\n",
@@ -219,9 +223,9 @@ std::string draft_job(const Look& look, const std::string& model_path, LengthUni
   std::string text = head(model_path, unit) + not_looked_at(look) + parts(look.model);
   if (!look.seats.radial.empty()) {
     const RadialSeat& seat = look.seats.radial.front();
-    text += measured(product_feature(look.model, seat.hole), seat.hole_diameter, unit);
+    text += measured(product_feature(look.model, seat.hole, unit), seat.hole_diameter, unit);
   }
-  return text + fits(look, unit) + tapers(look) + threads(look) + wants(look, unit) +
+  return text + fits(look, unit) + tapers(look, unit) + threads(look, unit) + wants(look, unit) +
          fouls(look, unit);
 }
 

@@ -3,6 +3,7 @@
 #include <map>
 #include <utility>
 
+#include "group/making/meeting.hpp"
 #include "group/making/worked_group.hpp"
 
 namespace spotblue {
@@ -62,11 +63,12 @@ WorkedGroup work_out(DeclaredJob declared) {
   worked.turns = find_turns(worked.declared, worked.joints);
   worked.surfaces = surface_sizes(worked.declared);
   worked.running = find_running(worked.declared, worked.joints, worked.turns, worked.surfaces);
-  worked.thrust_faces = find_thrust_faces(worked.declared, worked.joints, worked.turns);
   // What was not looked at may be what stops a part.
   if (worked.declared.look->not_looked_at.empty()) {
     worked.plays = find_body_plays(worked.declared, worked.joints, worked.turns);
   }
+  worked.thrust_faces = faces_that_meet(
+      find_thrust_faces(worked.declared, worked.joints, worked.turns), worked.plays);
   return worked;
 }
 

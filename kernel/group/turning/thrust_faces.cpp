@@ -18,10 +18,6 @@ namespace {
 // Faces this far apart may still close the end play; farther ones take no thrust. Choice of this
 // program, no source.
 constexpr double kClosesEndPlay_mm = 2.0;
-// Lengths of machined parts that are made to no limits agree within this: ISO 2768-1 class m, 0.2
-// for lengths of 30 to 120 mm, of one part on each side.
-constexpr double kLengthsMakeUp_mm = 0.4;
-
 // That `low` moves along its face's normal towards `high` is stopped when the gap has closed.
 struct Stop {
   std::size_t to = 0;  // of Groups::moves_with
@@ -132,12 +128,10 @@ std::vector<ThrustFace> find_thrust_faces(const DeclaredJob& declared, const Gro
       continue;
     }
     const auto stopped = net.without(i);
-    const double short_by = stopped ? gap - stopped->after : 0.0;
-    if (short_by > kLengthsMakeUp_mm) {
-      continue;
-    }
+    const double short_by = stopped ? std::max(0.0, gap - stopped->after) : 0.0;
     ThrustFace face{seats[i].a, seats[i].b,    i,  rub->turning, rub->rpm,
                     rub->duty,  rub->thrust_n, gap};
+    face.short_by = short_by;
     if (short_by > same) {
       const AxialSeat& other = seats[stopped->seat];
       face.certainty = Certainty::perhaps;

@@ -8,9 +8,9 @@
 
 namespace spotblue {
 
-/// Faces of two bodies one of which turns against the other, that the end play may close: within
-/// 2 mm, not wanted apart, and not kept apart by other faces that stop the two first. Where these
-/// do as drawn and lengths of the parts may still make up for it, perhaps.
+/// Faces of two bodies one of which turns against the other, that the end play may close as drawn:
+/// within 2 mm, not wanted apart. Perhaps where other faces stop the two first as drawn; what their
+/// lengths say of it, faces_that_meet knows.
 [[nodiscard]] std::vector<ThrustFace> find_thrust_faces(const DeclaredJob& declared,
                                                         const Groups& groups, const Turns& turns);
 

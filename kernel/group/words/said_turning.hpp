@@ -92,7 +92,10 @@ inline constexpr Said kBandNarrow{
     "thrust-band-narrow",
     "the faces share a band of only {}: give it {} or more, with a washer or a larger shoulder"};
 inline constexpr Said kMeetNotKnown{"thrust-meet-not-known",
-                                    "whether these two meet is not known: {}"};
+                                    "judged as if the two met, which is not known: {}"};
+inline constexpr Said kOthersMayStop{
+    "thrust-others-may-stop",
+    "others may stop the two first, as the lengths of the parts come out"};
 inline constexpr Said kNoMeanRadius{"thrust-no-mean-radius",
                                     "the faces lie round no centre line: no mean radius"};
 inline constexpr Said kNoThrustGiven{"thrust-none-given",

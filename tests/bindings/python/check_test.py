@@ -195,6 +195,9 @@ class JobTest(unittest.TestCase):
         assert name is not None
         self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", (44.0,)))
         self.assertIsNone(spotblue.parse_feature_name("Wheel"))
+        self.assertEqual(
+            spotblue.feature_name_in("Wheel: bore 44.45 @ 12.7", "in"), "Wheel: bore 1.75 @ 0.5"
+        )
 
     def test_as_much_of_a_feature_name_as_was_said_is_taken_apart(self) -> None:
         name = spotblue.parse_partial_feature_name("outside 2 @ 12 #2", "inch")

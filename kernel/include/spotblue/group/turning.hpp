@@ -98,6 +98,7 @@ struct ThrustFace {
   Duty duty = Duty::intermittent;
   std::optional<double> thrust_n;
   double gap = 0.0;
+  double short_by = 0.0;
   Certainty certainty = Certainty::certain;
   Saying why{};
 };
@@ -113,10 +114,13 @@ constexpr void describe(auto& fields, const ThrustFace*) {
       .member("thrust_n", &ThrustFace::thrust_n, "N, by the job, or None")
       .range(kFrom0)
       .member("gap_mm", &ThrustFace::gap, "between the two, as measured or modelled")
+      .member("short_by_mm", &ThrustFace::short_by,
+              "how much sooner other faces stop the two as drawn; 0 where none do")
+      .range(kFrom0)
       .member("certainty", &ThrustFace::certainty,
-              "perhaps: other faces stop the two first as drawn, and whether the sizes let them "
-              "meet is not known")
-      .member("why", &ThrustFace::why, "which faces stop them first; empty where none do");
+              "perhaps: whether they meet goes by how the lengths of the parts come out, or is not "
+              "known")
+      .member("why", &ThrustFace::why, "what may stop them first; empty where nothing does");
 }
 
 }  // namespace spotblue

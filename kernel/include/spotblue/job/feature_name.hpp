@@ -45,6 +45,9 @@ constexpr void describe(auto& fields, const FeatureName*) {
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<FeatureName> parse_feature_name(std::string_view text,
                                                                             LengthUnit unit);
 
+/// A feature's id as a model has it, in mm, with its numbers in the unit; any other text as it is.
+[[nodiscard]] SPOTBLUE_EXPORT std::string feature_name_in(std::string_view id, LengthUnit unit);
+
 struct PartialFeatureName {
   std::string part;
   std::optional<FeatureWord> word;
