@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "group/words/at_line.hpp"
 #include "report/measure_text.hpp"
 #include "report/model_names.hpp"
 #include "report/text_paint.hpp"
@@ -46,7 +47,8 @@ class GroupText {
       const bool perhaps = joint.certainty == Certainty::perhaps;
       table.add({names_.part(joint.a), names_.part(joint.b),
                  (perhaps ? "perhaps " : "") + std::string(word_of(joint.kind)),
-                 joint.turning ? "yes" : "no", joint.along ? "yes" : "no", shown_text(joint.why)});
+                 joint.turning ? "yes" : "no", joint.along ? "yes" : "no",
+                 shown_text(joint.why) + text_of(at_line(joint.line), style_.unit)});
     }
     return section("Joints", table);
   }

@@ -66,7 +66,7 @@ TEST(Joints, OfOnePairAreOneRowThatNamesAllThatHoldsIt) {
   ASSERT_EQ(joints.size(), 1U);
   EXPECT_EQ(joints[0].kind, JointKind::declared);
   EXPECT_EQ(joints[0].line, 12);
-  EXPECT_THAT(joints[0].why, HasSubstr("line 12"));
+  EXPECT_THAT(joints[0].why, HasSubstr("pin"));
   EXPECT_THAT(joints[0].why, HasSubstr("H7/s6"));
 }
 

@@ -8,9 +8,9 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/at_line.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_keep_off.hpp"
-#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -158,8 +158,8 @@ std::vector<Finding> keep_off_findings(const WorkedGroup& worked) {
       judge_far(declared, entry, search.boxes_apart(), finding);
     }
     finding.basis =
-        (entry.reason.empty() ? say(said::kMustStayClear, from_line(entry.line))
-                              : say(said::kMustStayClearFor, entry.reason, from_line(entry.line))) +
+        (entry.reason.empty() ? say(said::kMustStayClear, at_line(entry.line))
+                              : say(said::kMustStayClearFor, entry.reason, at_line(entry.line))) +
         said::kLeastGap + say(said::kAsItIs, kIso14253);
     findings.push_back(std::move(finding));
   }

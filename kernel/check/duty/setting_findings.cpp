@@ -5,8 +5,8 @@
 #include <utility>
 
 #include "check/words/words.hpp"
+#include "group/words/at_line.hpp"
 #include "group/words/said_setting.hpp"
-#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -16,7 +16,7 @@ Saying want_said(const WorkedGroup& worked, const SettingWant& want) {
   const auto name = [&worked](std::size_t group) {
     return worked.declared.names.reference(main_part(worked.declared, worked.joints, group));
   };
-  return say(said::kPlayWanted, name(want.of), name(want.on), want.wanted, from_line(want.line));
+  return say(said::kPlayWanted, name(want.of), name(want.on), want.wanted, at_line(want.line));
 }
 
 // The thread left where it is set least and most.
@@ -80,7 +80,7 @@ Finding finding_of(const WorkedGroup& worked, const PartSetting& setting) {
   finding.kind = "setting";
   finding.about = {declared.names.reference(setting.part.part)};
   finding.outcome = Outcome::undecided;
-  finding.basis = say(said::kSetBy, from_line(setting.part.adjust->line)) + said::kSettingFormula;
+  finding.basis = say(said::kSetBy, at_line(setting.part.adjust->line)) + said::kSettingFormula;
   if (setting.thread) {
     finding.basis += said::kHalfAThread;
   }
@@ -112,7 +112,7 @@ Finding without_loop_of(const WorkedGroup& worked, const Adjust& adjust, Occurre
   finding.kind = "setting";
   finding.about = {worked.declared.names.reference(part)};
   finding.outcome = Outcome::undecided;
-  finding.basis = say(said::kSetBy, from_line(adjust.line));
+  finding.basis = say(said::kSetBy, at_line(adjust.line));
   finding.found = {{"window", "not known"}};
   finding.advice = said::kSettingStopsNothing;
   return finding;

@@ -6,8 +6,8 @@
 #include <utility>
 
 #include "group/sizes/seat_sizes.hpp"
+#include "group/words/at_line.hpp"
 #include "group/words/said_suit.hpp"
-#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -91,7 +91,7 @@ class Builder {
         size.own = wanted.limits;
         size.own_by = want_named(
             size.name, say(said::kWantedSizeOf, wanted.text, declared_.names.reference(feature),
-                           from_line(want->second->line)));
+                           at_line(want->second->line)));
       }
       job_.problem.sizes.push_back(std::move(size));
       job_.features.push_back(feature);
@@ -163,7 +163,7 @@ class Builder {
     }
     const WantedFit& wanted = *sizes.wanted;
     const Saying fit = say(said::kFitOf, wanted.text, declared_.names.reference(hole.feature),
-                           declared_.names.reference(shaft.feature), from_line(want.line));
+                           declared_.names.reference(shaft.feature), at_line(want.line));
     const std::string name = want_named(declared_.names.id_of(hole.feature), fit);
     const bool by_class = open(hole.feature) && open(shaft.feature) && wanted.hole && wanted.shaft;
     const Saying asked = by_class ? fit : say(said::kFitWithClearance, fit, wanted.clearance);

@@ -1,7 +1,8 @@
 #include "group/axial/net_length.hpp"
 
 #include "group/joints/part_growth.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_lengths.hpp"
 
 namespace spotblue {
 
@@ -30,7 +31,7 @@ StackLength not_closed_length(const DeclaredJob& declared, const FeatureRef& fro
   length.dimension.nominal = apart;
   length.dimension.limits = {apart, apart};
   length.source = LengthSource::not_closed;
-  length.how = "no chain of touching faces leads there: as modelled";
+  length.how = said::kLengthNoChain;
   length.part = from.occurrence;
   length.of_one_part = false;
   return length;
@@ -45,7 +46,7 @@ StackLength gap_length(const DeclaredJob& declared, const AxialStop& stop, const
   length.dimension.limits = {gap.value - either_way, gap.value + either_way};
   length.dimension.spread = StackSpread::normal;
   length.source = LengthSource::measured;
-  length.how = "measured" + from_line(gap.line);
+  length.how = say(said::kLengthMeasured, at_line(gap.line));
   length.part = stop.a.occurrence;
   length.of_one_part = false;
   return length;

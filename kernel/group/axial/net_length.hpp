@@ -14,7 +14,7 @@ namespace spotblue {
 struct StackLength {
   StackDimension dimension;
   LengthSource source = LengthSource::as_found;
-  std::string how;
+  Saying how;
   OccurrenceId part{};                    ///< occurrence the length belongs to
   bool to_make = false;                   ///< whether that part is still to be made
   bool of_one_part = true;                ///< false for a gap between two

@@ -4,7 +4,8 @@
 
 #include <algorithm>
 
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_lengths.hpp"
 
 namespace spotblue {
 namespace {
@@ -87,7 +88,7 @@ KnownLength PartLengths::untoleranced(Length modelled) const {
   const std::string_view letter = general_tolerance_letter(untoleranced_);
   try {
     known.limits = around(modelled, general_deviation(modelled, untoleranced_));
-    known.how = fmt::format("no limits given: ISO 2768-1 {}", letter);
+    known.how = say(said::kLengthGeneral, letter);
   } catch (const Error&) {
     // The nearest step of the class, so that there is a number to talk of; never proof of anything.
     const auto steps = general_tolerance_steps();
@@ -104,9 +105,7 @@ KnownLength PartLengths::untoleranced(Length modelled) const {
     }
     known.limits = around(modelled, Length::mm(deviation_mm));
     known.source = LengthSource::assumed;
-    known.how = fmt::format(
-        "no limits given, and none in ISO 2768-1 {} at this length: that of the nearest step",
-        letter);
+    known.how = say(said::kLengthNearest, letter);
   }
   return known;
 }
@@ -123,14 +122,14 @@ KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Lengt
           around(*length.measured, length.uncertainty.value_or(job.settings.default_uncertainty));
       known.spread = StackSpread::normal;
       known.source = LengthSource::measured;
-      known.how = "measured" + from_line(length.line);
+      known.how = say(said::kLengthMeasured, at_line(length.line));
       return known;
     }
     if (length.limits) {
       known.nominal = modelled;
       known.limits = *length.limits;
       known.source = LengthSource::limits;
-      known.how = "limits" + from_line(length.line);
+      known.how = say(said::kLengthLimits, at_line(length.line));
       return known;
     }
   }
@@ -142,7 +141,7 @@ KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Lengt
   known.limits = around(modelled, job.settings.default_uncertainty);
   known.spread = StackSpread::normal;
   known.source = LengthSource::as_found;
-  known.how = "as found";
+  known.how = said::kLengthAsFound;
   return known;
 }
 
@@ -152,7 +151,7 @@ KnownLength PartLengths::as_set(Length modelled) const {
   known.limits = around(modelled, declared_->job->settings.default_uncertainty);
   known.spread = StackSpread::normal;
   known.source = LengthSource::as_set;
-  known.how = "as set when the two were joined";
+  known.how = said::kLengthAsSet;
   return known;
 }
 

@@ -27,7 +27,7 @@ struct KnownLength {
   Limits limits;
   StackSpread spread = StackSpread::uniform;
   LengthSource source = LengthSource::as_found;
-  std::string how;  ///< "measured (job file, line 12)", "ISO 2768-1 m"
+  Saying how;  ///< "measured (job file, line 12)", "ISO 2768-1 m"
 };
 
 class PartLengths {

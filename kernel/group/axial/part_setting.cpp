@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "group/words/said_lengths.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
@@ -118,7 +119,7 @@ std::shared_ptr<const StopNet> set_within(const StopNet& net, std::size_t set_pa
   };
   give(set->lengths[length].dimension);
   give(set->bench.lengths[length]);
-  set->lengths[length].how = "to be set";
+  set->lengths[length].how = said::kLengthToBeSet;
   if (set->warm) {
     std::vector<StackDimension> one{set->lengths[length].dimension};
     set->warm->lengths[length] = warmed(one).front();

@@ -10,7 +10,8 @@
 
 #include "group/axial/body_faces.hpp"
 #include "group/axial/implied_stops.hpp"
-#include "group/words/size_text.hpp"
+#include "group/words/at_line.hpp"
+#include "group/words/said_lengths.hpp"
 
 namespace spotblue {
 namespace {
@@ -182,7 +183,7 @@ class NetMaker {
     const double apart = station(to) - station(from);
     const bool outward = apart >= 0.0;
     PathLength path{from.face, to.face, apart, paths_.as_set(Length::mm(std::abs(apart)))};
-    path.known.how = "as modelled; it is set" + from_line(set_[set].adjust->line);
+    path.known.how = say(said::kLengthIsSet, at_line(set_[set].adjust->line));
     const std::size_t number = length_of(path);
     net_.lengths[number].set_part = set;
     net_.lengths[number].outward = outward;

@@ -11,7 +11,6 @@
 #include "group/joints/pressing.hpp"
 #include "group/joints/rings_in_grooves.hpp"
 #include "group/joints/tapers.hpp"
-#include "group/words/size_text.hpp"
 
 namespace spotblue {
 namespace {
@@ -62,7 +61,7 @@ void add_declared_joints(const DeclaredJob& declared, std::vector<Joint>& joints
                             true,
                             {},
                             join.line,
-                            join.by + from_line(join.line)});
+                            join.by});
         }
       }
     }

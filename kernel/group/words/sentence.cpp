@@ -1,8 +1,19 @@
 #include "spotblue/group/sentence.hpp"
 
+#include <utility>
+
 #include "group/words/said.hpp"
 
 namespace spotblue {
+
+Sentence::Sentence(const Said& says) : said(&says) {}
+Sentence::Sentence(const Said& says, std::vector<Argument> about)
+    : said(&says), arguments(std::move(about)) {}
+Sentence::Sentence(const Sentence&) = default;
+Sentence::Sentence(Sentence&&) noexcept = default;
+Sentence& Sentence::operator=(const Sentence&) = default;
+Sentence& Sentence::operator=(Sentence&&) noexcept = default;
+Sentence::~Sentence() = default;
 
 bool operator==(const Sentence& a, const Sentence& b) {
   return a.said->code == b.said->code && a.arguments == b.arguments;
@@ -10,14 +21,14 @@ bool operator==(const Sentence& a, const Sentence& b) {
 
 Saying::Saying(std::string words) {
   if (!words.empty()) {
-    sentences_.push_back({&said::kAsItIs, {Argument(std::move(words))}});
+    sentences_.push_back({said::kAsItIs, {Argument(std::move(words))}});
   }
 }
 
 Saying::Saying(const Said& said, std::initializer_list<Argument> arguments)
-    : sentences_{{&said, arguments}} {}
+    : sentences_{Sentence(said, arguments)} {}
 
-Saying::Saying(const Said& said) : sentences_{{&said, {}}} {}
+Saying::Saying(const Said& said) : sentences_{Sentence(said)} {}
 
 Saying& Saying::operator+=(const Saying& more) {
   sentences_.insert(sentences_.end(), more.sentences_.begin(), more.sentences_.end());

@@ -19,8 +19,4 @@ std::string range_text(Limits range, LengthUnit unit) {
                      format_length(range.upper, unit, decimals(unit)), unit_name(unit));
 }
 
-std::string from_line(std::optional<int> line) {
-  return line ? fmt::format(" (job file, line {})", *line) : std::string();
-}
-
 }  // namespace spotblue

@@ -31,9 +31,10 @@ struct Reference {
   std::variant<std::monostate, OccurrenceId, FeatureRef> to{};
 
   Reference() = default;
-  Reference(std::string by_name)
-      : name(std::move(by_name)) {}                  // NOLINT(google-explicit-constructor)
-  Reference(const char* by_name) : name(by_name) {}  // NOLINT(google-explicit-constructor)
+  // NOLINTNEXTLINE(google-explicit-constructor): a name is a reference
+  Reference(std::string by_name) : name(std::move(by_name)) {}
+  // NOLINTNEXTLINE(google-explicit-constructor)
+  Reference(const char* by_name) : name(by_name) {}
   Reference(std::string by_name, OccurrenceId part) : name(std::move(by_name)), to(part) {}
   Reference(std::string by_name, const FeatureRef& feature)
       : name(std::move(by_name)), to(feature) {}
@@ -60,9 +61,18 @@ struct Figure {
 
 struct Argument;
 
-struct Sentence {
+/// Made, copied and ended where its arguments are known whole.
+struct SPOTBLUE_EXPORT Sentence {
   const Said* said = nullptr;
   std::vector<Argument> arguments;
+
+  explicit Sentence(const Said& says);
+  Sentence(const Said& says, std::vector<Argument> about);
+  Sentence(const Sentence&);
+  Sentence(Sentence&&) noexcept;
+  Sentence& operator=(const Sentence&);
+  Sentence& operator=(Sentence&&) noexcept;
+  ~Sentence();
 };
 /// Whether both say the same of the same.
 [[nodiscard]] SPOTBLUE_EXPORT bool operator==(const Sentence& a, const Sentence& b);
@@ -72,7 +82,8 @@ class SPOTBLUE_EXPORT Saying {
  public:
   Saying() = default;
   /// Words of somebody else's, told as they are.
-  Saying(std::string words);                                 // NOLINT(google-explicit-constructor)
+  // NOLINTNEXTLINE(google-explicit-constructor): words are a saying
+  Saying(std::string words);
   Saying(const char* words) : Saying(std::string(words)) {}  // NOLINT(google-explicit-constructor)
   Saying(const Said& said, std::initializer_list<Argument> arguments);
   Saying(const Said& said);  // NOLINT(google-explicit-constructor)
@@ -96,12 +107,12 @@ struct Argument {
 
   template <class T>
   Argument(T given) : value(std::move(given)) {}  // NOLINT(google-explicit-constructor)
-  Argument(int number)
-      : value(Figure{static_cast<double>(number)}) {}  // NOLINT(google-explicit-constructor)
-  Argument(std::size_t number)                         // NOLINT(google-explicit-constructor)
-      : value(Figure{static_cast<double>(number)}) {}
-  Argument(std::string_view words)
-      : value(std::string(words)) {}                          // NOLINT(google-explicit-constructor)
+  // NOLINTNEXTLINE(google-explicit-constructor)
+  Argument(int number) : value(Figure{static_cast<double>(number)}) {}
+  // NOLINTNEXTLINE(google-explicit-constructor)
+  Argument(std::size_t number) : value(Figure{static_cast<double>(number)}) {}
+  // NOLINTNEXTLINE(google-explicit-constructor)
+  Argument(std::string_view words) : value(std::string(words)) {}
   Argument(const char* words) : value(std::string(words)) {}  // NOLINT(google-explicit-constructor)
   bool operator==(const Argument&) const = default;
 };
