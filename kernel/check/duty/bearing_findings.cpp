@@ -14,6 +14,7 @@
 #include "check/running/running.hpp"
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/rings/assembled_clearance.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
 #include "group/words/said_turning.hpp"

@@ -7,6 +7,7 @@
 #include "check/findings/unseen_findings.hpp"
 #include "check/fits/judge_fit.hpp"
 #include "check/words/words.hpp"
+#include "group/rings/assembled_clearance.hpp"
 
 namespace spotblue {
 namespace {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "group/rings/assembled_clearance.hpp"
 #include "group/sizes/size_range.hpp"
 #include "spotblue/geometry/seat_limits.hpp"
 

@@ -5,6 +5,7 @@
 #include <map>
 #include <utility>
 
+#include "group/rings/assembled_clearance.hpp"
 #include "group/sizes/seat_sizes.hpp"
 #include "group/words/at_line.hpp"
 #include "group/words/said_suit.hpp"

@@ -380,25 +380,4 @@ std::vector<SurfaceSizes> surface_sizes(const DeclaredJob& declared) {
 
 bool is_whole_ring(const RadialSeat& seat) { return seat.coverage >= kWholeRing_rad; }
 
-Limits clearance_between(Interval hole, Interval shaft) {
-  return {Length::mm(hole.low - shaft.high), Length::mm(hole.high - shaft.low)};
-}
-
-Limits assembled_clearance(const SurfaceSizes& surface) {
-  if (!surface.hole.assembled || !surface.shaft.assembled) {
-    return surface.sizes.found.clearance;
-  }
-  return clearance_between(*surface.hole.assembled, *surface.shaft.assembled);
-}
-
-Saying why_not_assembled(const SurfaceSizes& surface) {
-  Saying why;
-  for (const SizeStates* size : {&surface.hole, &surface.shaft}) {
-    if (!size->assembled && why != size->unknown) {
-      why += size->unknown;
-    }
-  }
-  return why;
-}
-
 }  // namespace spotblue

@@ -5,6 +5,8 @@
 #include <set>
 #include <utility>
 
+#include "group/rings/assembled_clearance.hpp"
+
 namespace spotblue {
 namespace {
 
