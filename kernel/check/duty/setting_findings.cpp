@@ -44,6 +44,17 @@ void tell_thread(const PartSetting& setting, Limits window, Finding& finding) {
   }
 }
 
+// "Nut meets Stud at 25 mm", for each end of the range that metal makes.
+Saying metal_said(const WorkedGroup& worked, const PartSetting& setting) {
+  const auto name = [&worked](OccurrenceId part) { return worked.declared.names.reference(part); };
+  Saying all;
+  for (const MetalEnd& end : ends_of_range(setting)) {
+    all += say(end.certain ? said::kSettingMeets : said::kSettingMayMeet, name(end.part),
+               name(end.by), 0.5 * (end.at.lower + end.at.upper));
+  }
+  return all;
+}
+
 void tell_window(const PartSetting& setting, Finding& finding) {
   const Limits window = *widest_window(setting.setting);
   add_range(finding.found, "window", window);
@@ -60,6 +71,10 @@ void tell_window(const PartSetting& setting, Finding& finding) {
     finding.advice += say(said::kSetTurns, turns);
   }
   tell_thread(setting, window, finding);
+  if (into_run_out(setting, window) && finding.outcome == Outcome::conforming) {
+    finding.outcome = Outcome::undecided;
+    finding.advice += said::kRunOut;
+  }
 }
 
 void tell_none(const WorkedGroup& worked, const PartSetting& setting, Finding& finding) {
@@ -72,6 +87,9 @@ void tell_none(const WorkedGroup& worked, const PartSetting& setting, Finding& f
   finding.advice = say(
       setting.setting.contradict.size() == 1 ? said::kNoSettingHolds : said::kSettingsContradict,
       wants);
+  if (const Saying metal = metal_said(worked, setting); !metal.empty()) {
+    finding.advice += say(said::kGoesNoFurther, metal);
+  }
 }
 
 Finding finding_of(const WorkedGroup& worked, const PartSetting& setting) {
@@ -91,6 +109,15 @@ Finding finding_of(const WorkedGroup& worked, const PartSetting& setting) {
   }
   if (!setting.range) {
     finding.advice = said::kSettingWithoutThread;
+    return finding;
+  }
+  const Saying metal = metal_said(worked, setting);
+  if (!metal.empty()) {
+    finding.found.push_back({"metal", metal});
+  }
+  if (setting.range->upper < setting.range->lower) {
+    finding.found.push_back({"window", "none"});
+    finding.advice = say(said::kNoRoomToSet, metal);
     return finding;
   }
   add_range(finding.found, "range", *setting.range);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "geometry/ways/overlap_bands.hpp"
 #include "geometry/ways/way_slot.hpp"
 
 namespace spotblue::proof {
@@ -127,9 +128,9 @@ class WayTableMaker {
     }
   }
 
-  void add_band(std::size_t a, std::size_t b, double low, double high) {
+  void add_band(std::size_t a, std::size_t b, const OverlapBand& band) {
     for (const std::size_t at : {cell(a, b), cell(b, a)}) {
-      leave_[at].bands.push_back({low, high, {}, {}});
+      leave_[at].bands.push_back(band);
     }
   }
 
@@ -144,19 +145,15 @@ class WayTableMaker {
     for (const RadialSeat& seat : seats_.radial) {
       with_pair(seat.hole, seat.shaft, [&](std::size_t a, std::size_t b) {
         bond(a, b, Bond::seated);
-        // All round, as the two are looked at here: it may be less where only one has surface.
-        const double spread = seat.worn ? seat.worn->most - seat.worn->least : 0.0;
-        if (std::min(seat.least_gap, 0.5 * (seat.clearance - spread) - seat.offset) < 0.0) {
-          add_band(a, b, 0.5 * (seat.hole_diameter - spread) - seat.offset - kOneLine,
-                   0.5 * (seat.shaft_diameter + spread) + seat.offset + kOneLine);
+        if (const auto band = band_of(seat)) {
+          add_band(a, b, *band);
         }
       });
     }
     for (const Thread& thread : seats_.threads) {
       with_pair(thread.hole, thread.screw, [&](std::size_t a, std::size_t b) {
         bond(a, b, Bond::threaded);
-        add_band(a, b, 0.5 * thread.hole_diameter - thread.offset - kOneLine,
-                 0.5 * thread.screw_diameter + thread.offset + kOneLine);
+        add_band(a, b, band_of(thread));
       });
     }
     for (const WidthSeat& seat : seats_.width) {

@@ -224,6 +224,13 @@ class Finder {
     }
   }
 
+  [[nodiscard]] SettingRoom room_of(std::size_t number, const StopNet& net) const {
+    return set_[number].held
+               ? setting_room(declared_, groups_, lengths_, paths_, set_,
+                              net.lengths[*set_length_of(net, number)], net.stops.front().line)
+               : SettingRoom{};
+  }
+
   void add_setting(std::size_t direction, std::size_t number) {
     std::vector<SettingWant> wants;
     std::vector<BodyPair> pairs;
@@ -239,7 +246,8 @@ class Finder {
     if (!net || !set_length_of(*net, number)) {
       return;
     }
-    settings_.push_back(setting_of(declared_, set_[number], number, *net, wants));
+    settings_.push_back(
+        setting_of(declared_, set_[number], number, *net, room_of(number, *net), wants));
     const auto window = widest_window(settings_.back().setting);
     if (!window) {
       return;

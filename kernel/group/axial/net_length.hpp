@@ -20,6 +20,7 @@ struct StackLength {
   bool of_one_part = true;                ///< false for a gap between two
   std::optional<std::size_t> set_part{};  ///< of SetPart: it is set, and stands as modelled here
   bool outward = true;                    ///< of one that is set: the part goes ahead as it grows
+  FeatureRef from{}, to{};                ///< of one that is set: the second is the part's own
   bool warm_unknown = false;              ///< the part is warmer and its material not known
 };
 

@@ -22,18 +22,29 @@ std::optional<Length> pitch_of(const DeclaredJob& declared, const SetPart& part)
   return thread ? std::optional(thread->pitch) : std::nullopt;
 }
 
-// As far as the job says, or as half the thread's diameter stays engaged.
+// Where a thread ends at larger metal its last pitch is not cut full, unless a groove lies between:
+// choice of this program, no source.
+constexpr double kRunOutPitches = 1.0;
+
+// As far as the job says, or as half the thread's diameter stays engaged; and as metal lets it.
 std::optional<Limits> range_of(const PartSetting& setting) {
-  if (setting.part.adjust->range) {
-    return setting.part.adjust->range;
+  std::optional<Limits> range = setting.part.adjust->range;
+  if (!range && setting.thread) {
+    const double least = std::min(least_thread(setting).in_mm(), setting.thread->engaged(0.0));
+    const Interval room = setting.thread->room(least);
+    range = Limits{std::max(Length(), setting.modelled + Length::mm(room.low)),
+                   setting.modelled + Length::mm(room.high)};
   }
-  if (!setting.thread) {
+  if (!range) {
     return std::nullopt;
   }
-  const double least = std::min(least_thread(setting).in_mm(), setting.thread->engaged(0.0));
-  const Interval room = setting.thread->room(least);
-  return Limits{std::max(Length(), setting.modelled + Length::mm(room.low)),
-                setting.modelled + Length::mm(room.high)};
+  if (setting.room.shorter) {
+    range->lower = std::max(range->lower, setting.room.shorter->at.upper);
+  }
+  if (setting.room.longer) {
+    range->upper = std::min(range->upper, setting.room.longer->at.lower);
+  }
+  return range;
 }
 
 // Whether the length has a part in the play, as far as is known.
@@ -60,7 +71,8 @@ std::optional<std::size_t> set_length_of(const StopNet& net, std::size_t set_par
 }
 
 PartSetting setting_of(const DeclaredJob& declared, const SetPart& part, std::size_t number,
-                       const StopNet& net, std::span<const SettingWant> wants) {
+                       const StopNet& net, const SettingRoom& room,
+                       std::span<const SettingWant> wants) {
   const std::size_t length = *set_length_of(net, number);
   const StackLength& own = net.lengths[length];
   PartSetting setting;
@@ -72,8 +84,9 @@ PartSetting setting_of(const DeclaredJob& declared, const SetPart& part, std::si
   if (part.held && part.thread) {
     setting.thread = reach_of(declared, part, net.stops.front().line, own.outward);
   }
+  setting.room = room;
   setting.range = range_of(setting);
-  if (!setting.range) {
+  if (!setting.range || setting.range->upper < setting.range->lower) {
     setting.wants.assign(wants.begin(), wants.end());
     return setting;
   }
@@ -98,6 +111,33 @@ std::optional<Limits> widest_window(const PlaySetting& setting) {
       std::max_element(setting.windows.begin(), setting.windows.end(),
                        [](const Limits& a, const Limits& b) { return a.width() < b.width(); });
   return widest == setting.windows.end() ? std::nullopt : std::optional(*widest);
+}
+
+std::vector<MetalEnd> ends_of_range(const PartSetting& setting) {
+  std::vector<MetalEnd> ends;
+  if (setting.range && setting.room.shorter &&
+      setting.room.shorter->at.upper >= setting.range->lower) {
+    ends.push_back(*setting.room.shorter);
+  }
+  if (setting.range && setting.room.longer &&
+      setting.room.longer->at.lower <= setting.range->upper) {
+    ends.push_back(*setting.room.longer);
+  }
+  return ends;
+}
+
+bool into_run_out(const PartSetting& setting, Limits window) {
+  if (!setting.pitch || !setting.thread) {
+    return false;
+  }
+  const double run_out = kRunOutPitches * setting.pitch->in_mm();
+  const auto runs_out = [&](Length at, Length off_metal, int towards) {
+    const double left = setting.thread->to_end((at - setting.modelled).in_mm(), towards);
+    return left < run_out && off_metal.in_mm() < left + run_out;
+  };
+  const SettingRoom& room = setting.room;
+  return (room.shorter && runs_out(window.lower, window.lower - room.shorter->at.lower, -1)) ||
+         (room.longer && runs_out(window.upper, room.longer->at.upper - window.upper, 1));
 }
 
 Length least_thread(const PartSetting& setting) {

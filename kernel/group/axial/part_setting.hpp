@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "group/axial/set_parts.hpp"
+#include "group/axial/setting_room.hpp"
 #include "group/axial/stop_net.hpp"
 #include "spotblue/mechanics/play_setting.hpp"
 
@@ -28,6 +29,7 @@ struct PartSetting {
   std::optional<Limits> range;        ///< in which it may be set; nothing where that is not known
   std::optional<Length> pitch;        ///< of its thread, where one is known
   std::optional<ThreadReach> thread;  ///< where the model has its thread
+  SettingRoom room;                   ///< metal that ends its way
   std::vector<SettingWant> wants;     ///< empty where nothing wanted goes by it
   PlaySetting setting;                ///< by want of `wants`
 };
@@ -40,15 +42,22 @@ struct PartSetting {
 
 /// Where the part may be set.
 /// @param number  of the part among those that are set.
+/// @param room    that metal leaves it; within it at the worst lengths.
 /// @param wants   of end plays on the net's direction; those that the length has no part in are
 ///                left out.
 /// @pre set_length_of the net and the number
 [[nodiscard]] PartSetting setting_of(const DeclaredJob& declared, const SetPart& part,
                                      std::size_t number, const StopNet& net,
-                                     std::span<const SettingWant> wants);
+                                     const SettingRoom& room, std::span<const SettingWant> wants);
 
 /// Thread that the setting leaves engaged, mm; nothing where the model has no thread of it.
 [[nodiscard]] std::optional<double> thread_left(const PartSetting& setting, Length at);
+
+/// Metal that the range ends at: what ends it at its lower end first.
+[[nodiscard]] std::vector<MetalEnd> ends_of_range(const PartSetting& setting);
+
+/// Whether the part would stand where the thread runs out before larger metal.
+[[nodiscard]] bool into_run_out(const PartSetting& setting, Limits window);
 
 /// Of a thread that holds: half its diameter.
 /// @pre setting.thread

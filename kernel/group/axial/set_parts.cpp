@@ -3,10 +3,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 #include <map>
 
 namespace spotblue {
 namespace {
+
+// An end of a thread that is no farther past the other's is at it.
+constexpr double kPastEnd_mm = 1e-3;
 
 const Model& model_of(const DeclaredJob& declared) { return declared.look->model; }
 
@@ -80,6 +84,19 @@ std::vector<SetPart> find_set_parts(const DeclaredJob& declared, const Groups& g
 double ThreadReach::engaged(double longer) const {
   const double by = moves * longer;
   return std::max(0.0, std::min(hole.high + by, screw.high) - std::max(hole.low + by, screw.low));
+}
+
+double ThreadReach::to_end(double longer, int towards) const {
+  const double by = moves * longer;
+  const bool up = moves * towards > 0.0;  // the hole, against the screw
+  double nearest = std::numeric_limits<double>::infinity();
+  for (const double left : {up ? screw.high - hole.high - by : hole.low + by - screw.low,
+                            up ? screw.low - hole.low - by : hole.high + by - screw.high}) {
+    if (left >= -kPastEnd_mm) {
+      nearest = std::min(nearest, left);
+    }
+  }
+  return nearest;
 }
 
 Interval ThreadReach::room(double engaged) const {

@@ -34,6 +34,9 @@ struct ThreadReach {
 
   /// Thread left when the length is longer than modelled by so much; 0 where none is.
   [[nodiscard]] double engaged(double longer) const;
+  /// How far the end that leads as the length grows (1) or shrinks (-1) is from the other thread's
+  /// end; infinite where it is past it.
+  [[nodiscard]] double to_end(double longer, int towards) const;
   /// How much longer or shorter it may be while so much stays engaged.
   [[nodiscard]] Interval room(double engaged) const;
 };

@@ -188,6 +188,8 @@ class NetMaker {
     net_.lengths[number].set_part = set;
     net_.lengths[number].outward = outward;
     net_.lengths[number].part = set_[set].part;
+    net_.lengths[number].from = from.face;
+    net_.lengths[number].to = to.face;
     return {{number, outward ? 1 : -1}};
   }
 

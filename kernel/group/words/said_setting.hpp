@@ -13,6 +13,16 @@ inline constexpr Said kHalfAThread{"setting-half-thread",
 inline constexpr Said kPlayWanted{"setting-play-wanted", "{} on {}, {}{}"};
 inline constexpr Said kOrWithin{"setting-or-within", "or {}"};
 
+inline constexpr Said kSettingMeets{"setting-meets", "{} meets {} at {}"};
+inline constexpr Said kSettingMayMeet{"setting-may-meet",
+                                      "{} may meet {} from {} on: their shapes do not tell"};
+inline constexpr Said kGoesNoFurther{"setting-no-further", "it goes no further: {}"};
+inline constexpr Said kRunOut{
+    "setting-run-out",
+    "it would stand within a pitch of where its thread ends at larger metal: see that the thread "
+    "is cut full so far, or turn a groove (choice of this program, no source)"};
+inline constexpr Said kNoRoomToSet{"setting-no-room", "nothing is left of where it may be set: {}"};
+
 inline constexpr Said kSetIt{"setting-set", "set {} {}"};
 inline constexpr Said kSetTurns{"setting-turns", "{} turns of its thread from end to end"};
 inline constexpr Said kThreadOff{"setting-thread-off", "its thread is off before it is set so"};
