@@ -86,6 +86,7 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.model = named_file(file, top, "model", top.text("model"), outside);
   job.parts = read_parts(top, job.unit);
   job.fits = read_fits(top, job.unit);
+  job.threads = read_threads(top, job.unit);
   job.sizes = read_sizes(top, job.unit);
   Measured measured = read_measured(top, job.unit);
   job.measured = std::move(measured.sizes);

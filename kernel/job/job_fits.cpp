@@ -7,6 +7,7 @@
 #include "job/entry_keys.hpp"
 #include "spotblue/base/ascii.hpp"
 #include "spotblue/standards/b4_1.hpp"
+#include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
@@ -106,6 +107,28 @@ FitWant read_fit(const TomlTable& entry, LengthUnit unit) {
   return want;
 }
 
+ThreadWant read_thread(const TomlTable& entry, LengthUnit unit) {
+  constexpr std::array holes{FeatureWord::bore};
+  constexpr std::array screws{FeatureWord::outside};
+  ThreadWant want;
+  want.line = entry.line();
+  want.hole = entry.text("hole");
+  want.screw = entry.text("screw");
+  (void)read_feature(entry, "hole", unit, holes);
+  (void)read_feature(entry, "screw", unit, screws);
+  want.size = entry.text("size");
+  if (!find_thread(want.size)) {
+    throw entry.error("size", fmt::format("\"{}\" is in no table of threads", want.size),
+                      "write it as \"M16\", \"M20x1\" or \"3/4-10 UNC\"");
+  }
+  want.engaged = find_size(entry, "engaged", unit);
+  if (want.engaged) {
+    want.reason = entry.text("reason");
+  }
+  entry.refuse_unknown();
+  return want;
+}
+
 }  // namespace
 
 std::vector<FitWant> read_fits(const TomlTable& top, LengthUnit unit) {
@@ -116,6 +139,16 @@ std::vector<FitWant> read_fits(const TomlTable& top, LengthUnit unit) {
     pairs.note(entry, "hole", fits.back().hole + "\" with \"" + fits.back().shaft);
   }
   return fits;
+}
+
+std::vector<ThreadWant> read_threads(const TomlTable& top, LengthUnit unit) {
+  std::vector<ThreadWant> threads;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("threads")) {
+    threads.push_back(read_thread(entry, unit));
+    pairs.note(entry, "hole", threads.back().hole + "\" with \"" + threads.back().screw);
+  }
+  return threads;
 }
 
 std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit) {

@@ -1,5 +1,6 @@
 #pragma once
-// Wanted fits and sizes, as a job file says it; what is wrong without the model is refused.
+// Wanted fits, threads and sizes, as a job file says it; what is wrong without the model is
+// refused.
 
 #include <vector>
 
@@ -9,6 +10,7 @@
 namespace spotblue {
 
 [[nodiscard]] std::vector<FitWant> read_fits(const TomlTable& top, LengthUnit unit);
+[[nodiscard]] std::vector<ThreadWant> read_threads(const TomlTable& top, LengthUnit unit);
 [[nodiscard]] std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit);
 
 }  // namespace spotblue

@@ -89,6 +89,9 @@ std::string designation(const thread_rows::Association& row) {
   return fmt::format("{} BA", row.number);
 }
 
+bool is_usual(const thread_rows::Metric& row) { return row.series != thread_rows::Series::rare; }
+bool is_usual(const auto& /*row*/) { return true; }
+
 std::string designation(const auto& row) { return std::string(row.designation); }
 
 // Every row of every table, those met most often first.
@@ -134,7 +137,7 @@ std::vector<ThreadSize> threads() {
   for_each_row([&](const auto& row, Met) {
     const Sizes_mm size = sizes(row);
     all.push_back({designation(row), Length::mm(size.major), Length::mm(size.pitch),
-                   Length::mm(size.minor), Length::mm(size.tap_drill)});
+                   Length::mm(size.minor), Length::mm(size.tap_drill), is_usual(row)});
   });
   std::stable_sort(all.begin(), all.end(), [](const ThreadSize& a, const ThreadSize& b) {
     return a.major_diameter < b.major_diameter;
@@ -152,19 +155,42 @@ std::optional<ThreadSize> find_thread(std::string_view name) {
   return std::nullopt;
 }
 
-std::optional<std::string> thread_of(Diameter hole, Diameter screw) {
+std::vector<std::string> possible_threads(Diameter hole, Diameter screw) {
   require_positive(hole.in_mm(), "hole_diameter_mm", "mm");
   require_positive(screw.in_mm(), "screw_diameter_mm", "mm");
-  double least = std::numeric_limits<double>::infinity();
-  std::optional<std::string> nearest;
+  std::vector<std::pair<double, std::string>> found;
   for_each_row([&](const auto& row, Met met) {
     const double misfit = misfit_mm(sizes(row), met, hole.in_mm(), screw.in_mm());
-    if (misfit < least) {
-      least = misfit;
-      nearest = designation(row);
+    if (std::isfinite(misfit)) {
+      found.emplace_back(misfit, designation(row));
     }
   });
-  return nearest;
+  std::ranges::stable_sort(found, {}, &std::pair<double, std::string>::first);
+  std::vector<std::string> names;
+  for (auto& [misfit, name] : found) {
+    names.push_back(std::move(name));
+  }
+  return names;
+}
+
+std::optional<std::string> thread_of(Diameter hole, Diameter screw) {
+  std::vector<std::string> possible = possible_threads(hole, screw);
+  return possible.empty() ? std::nullopt : std::optional(std::move(possible.front()));
+}
+
+double usual_engagement(MaterialKind tapped) {
+  switch (tapped) {
+    case MaterialKind::steel:
+      return 1.0;
+    case MaterialKind::iron:
+    case MaterialKind::bronze_or_brass:
+      return 1.5;
+    case MaterialKind::aluminium:
+    case MaterialKind::white_metal:
+    case MaterialKind::plastic:
+      break;
+  }
+  return 2.0;
 }
 
 }  // namespace spotblue

@@ -25,6 +25,7 @@ Bench screw_in_cover(double offset) {
   thread.hole_diameter = 8.5;
   thread.screw_diameter = 10.0;
   thread.offset = offset;
+  thread.engaged = 12.0;
   bench.look.seats.threads.push_back(thread);
   return bench;
 }

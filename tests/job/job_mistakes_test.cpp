@@ -136,6 +136,13 @@ const Mistake kMistakes[] = {
      "line 8, turning 1, shared", "none of", "did you mean \"evenly\""},
     {"KeepOffByNothing", "[[keep_off]]\nparts = [\"A\", \"B\"]\nleast = 0\nreason = \"x\"\n",
      "line 6, keep_off 1, least", "more than 0, got 0", ""},
+    {"ThreadOfNoTable",
+     "[[threads]]\nhole = \"A: bore 19\"\nscrew = \"B: outside 20\"\nsize = \"M20x1.1\"\n",
+     "line 7, threads 1, size", "\"M20x1.1\" is in no table", "M20x1"},
+    {"ThreadEnoughForNoReason",
+     "[[threads]]\nhole = \"A: bore 19\"\nscrew = \"B: outside 20\"\nsize = \"M20x1\"\n"
+     "engaged = 5\n",
+     "line 4, threads 1, reason", "missing", ""},
     {"LengthOverTwoParts", "[[lengths]]\nbetween = [\"A: face 5\", \"B: face 5\"]\nmeasured = 4\n",
      "line 5, lengths 1, between", "\"A\" and \"B\" are two parts", "[[measured]]"},
     {"LengthOfABore", "[[lengths]]\nbetween = [\"A: face 5\", \"A: bore 5\"]\nmeasured = 4\n",

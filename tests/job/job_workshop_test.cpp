@@ -67,6 +67,15 @@ TEST(JobKeepOff, GivesTheLeastGapAndTheReason) {
   EXPECT_EQ(keep_off.reason, "one turns, the other does not");
 }
 
+TEST(JobThreads, GiveTheSizeAndHowMuchThreadIsEnough) {
+  const ThreadWant thread = every_key().threads.at(0);
+  EXPECT_EQ(thread.hole, "Nut: bore 19");
+  EXPECT_EQ(thread.screw, "Stud: outside 20");
+  EXPECT_EQ(thread.size, "M20x1");
+  EXPECT_EQ(thread.engaged, Length::mm(5.0));
+  EXPECT_EQ(thread.reason, "it only keeps the ring in place");
+}
+
 TEST(JobSurfaces, GiveAFeatureItsRoughness) { EXPECT_EQ(every_key().surfaces.at(0).rz_um, 10.0); }
 
 TEST(JobLengths, AreMeasuredOrToleranced) {

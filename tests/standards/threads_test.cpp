@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <ostream>
@@ -67,6 +68,38 @@ TEST(Threads, EachDesignationIsFoundOnceInAnyCase) {
   }
   EXPECT_TRUE(find_thread("m10X1").has_value());
   EXPECT_FALSE(find_thread("M10x1.1").has_value());
+}
+
+TEST(Threads, ThePitchesOfIso262AreTheUsualOnes) {
+  for (const char* usual : {"M6", "M8x1", "M10x1.25", "M20", "M20x1.5", "M20x2", "3/8-24 UNF"}) {
+    EXPECT_TRUE(known(usual).usual) << usual;
+  }
+  for (const char* rare : {"M6x0.75", "M8x0.75", "M20x1", "M25x1.5", "M36x1.5"}) {
+    EXPECT_FALSE(known(rare).usual) << rare;
+  }
+}
+
+TEST(Threads, TheFirstPossibleOneIsTheOneThatIsSaid) {
+  for (const double hole : {6.8, 8.5, 8.75, 17.5, 18.95, 30.0}) {
+    for (const double screw : {8.0, 9.9, 10.0, 19.95, 20.0}) {
+      const auto said = thread_of(Diameter(Length::mm(hole)), Diameter(Length::mm(screw)));
+      const auto all = possible_threads(Diameter(Length::mm(hole)), Diameter(Length::mm(screw)));
+      EXPECT_EQ(said.has_value(), !all.empty()) << hole << " " << screw;
+      EXPECT_EQ(said.value_or(""), all.empty() ? "" : all.front()) << hole << " " << screw;
+    }
+  }
+}
+
+// M10 (tap drill 8.5) and M10x1.25 (8.8): 8.65 lies between and may be either.
+TEST(Threads, AHoleBetweenTwoDrillsMayBeEither) {
+  const auto all = possible_threads(Diameter(Length::mm(8.65)), Diameter(Length::mm(10.0)));
+  EXPECT_NE(std::ranges::find(all, "M10"), all.end());
+  EXPECT_NE(std::ranges::find(all, "M10x1.25"), all.end());
+}
+
+TEST(Threads, SofterMetalNeedsMoreOfIt) {
+  EXPECT_LT(usual_engagement(MaterialKind::steel), usual_engagement(MaterialKind::iron));
+  EXPECT_LT(usual_engagement(MaterialKind::iron), usual_engagement(MaterialKind::aluminium));
 }
 
 bool is_met_often(const ThreadSize& thread) {

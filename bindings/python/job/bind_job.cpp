@@ -21,8 +21,8 @@ void bind_parts(py::module_& module) {
 void bind_wants(py::module_& module) {
   choice<FitSystem>(module);
   choice<AxialWantKind>(module);
-  bind_records<ClassFit, ClearanceLimits, PerDiameter, LimitsOfBoth, FitWant, SizeWant, AxialWant,
-               TaperWant, EndPlayWant>(module);
+  bind_records<ClassFit, ClearanceLimits, PerDiameter, LimitsOfBoth, FitWant, ThreadWant, SizeWant,
+               AxialWant, TaperWant, EndPlayWant>(module);
 }
 
 void bind_running(py::module_& module) {

@@ -25,7 +25,24 @@ Returns: None when the tables have no such thread.)");
 Args:
     hole_diameter_mm: of the internal cylinder, mm.
     screw_diameter_mm: of the external cylinder, mm.
-Returns: a designation such as "M10"; None when no thread fits or a size is no positive number.)");
+Returns: a designation such as "M10"; None when no thread fits.)");
+  module.def(
+      "possible_threads",
+      [](double hole_diameter_mm, double screw_diameter_mm) {
+        return possible_threads(Diameter(Length::mm(hole_diameter_mm)),
+                                Diameter(Length::mm(screw_diameter_mm)));
+      },
+      py::arg("hole_diameter_mm"), py::arg("screw_diameter_mm"),
+      R"(Every thread that two such plain diameters may be, the one that thread_of gives first.
+
+Args:
+    hole_diameter_mm: of the internal cylinder, mm.
+    screw_diameter_mm: of the external cylinder, mm.)");
+  module.def("usual_engagement", &usual_engagement, py::arg("tapped"),
+             R"(Thread that is usually engaged at least, in diameters of the screw; common practice.
+
+Args:
+    tapped: the material of the hole, a MaterialKind.)");
 }
 
 }  // namespace spotblue::python

@@ -40,7 +40,7 @@ void tell_thread(const PartSetting& setting, Limits window, Finding& finding) {
     finding.advice = say(said::kThreadOff) + finding.advice;
   } else if (left->lower < least_thread(setting)) {
     finding.outcome = Outcome::undecided;
-    finding.advice += say(said::kThreadShort, left->lower);
+    finding.advice += say(said::kThreadShort, left->lower, least_thread(setting));
   }
 }
 

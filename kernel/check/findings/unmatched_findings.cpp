@@ -60,6 +60,13 @@ Finding unmatched_fit(const DeclaredJob& declared, const FitWant& want) {
   return finding;
 }
 
+Finding unmatched_thread(const ThreadWant& want) {
+  Finding finding = not_found("thread", {want.hole, want.screw}, Outcome::undecided);
+  finding.found = {{"seat", said::kNone}};
+  finding.advice = say(said::kThreadNotFound, at_line(want.line));
+  return finding;
+}
+
 Finding unmatched_taper(const TaperWant& want) {
   Finding finding = not_found("taper", {want.hole, want.shaft}, Outcome::nonconforming);
   finding.found = {{"seat", said::kNone}};
@@ -124,6 +131,11 @@ std::vector<Finding> unmatched_findings(const WorkedGroup& worked) {
     if (!has_any(declared.radial_fits, want) && !has_any(declared.thread_fits, want) &&
         !has_any(declared.width_fits, want)) {
       findings.push_back(unmatched_fit(declared, want));
+    }
+  }
+  for (const ThreadWant& want : job.threads) {
+    if (!has_any(declared.thread_wants, want)) {
+      findings.push_back(unmatched_thread(want));
     }
   }
   for (const TaperWant& want : job.tapers) {

@@ -8,15 +8,12 @@
 namespace spotblue {
 namespace {
 
-// Less thread than half its diameter is not enough to hold by: common practice, no source.
-constexpr double kLeastThread = 0.5;
-
 std::optional<Length> pitch_of(const DeclaredJob& declared, const SetPart& part) {
   if (part.adjust->pitch) {
     return part.adjust->pitch;
   }
   const std::string& size = part.adjust->thread ? *part.adjust->thread
-                            : part.thread       ? declared.look->seats.threads[*part.thread].size
+                            : part.thread       ? declared.screw_threads[*part.thread].size
                                                 : std::string();
   const auto thread = find_thread(size);
   return thread ? std::optional(thread->pitch) : std::nullopt;
@@ -140,9 +137,7 @@ bool into_run_out(const PartSetting& setting, Limits window) {
          (room.longer && runs_out(window.upper, room.longer->at.upper - window.upper, 1));
 }
 
-Length least_thread(const PartSetting& setting) {
-  return Length::mm(kLeastThread * setting.thread->diameter);
-}
+Length least_thread(const PartSetting& setting) { return setting.thread->least; }
 
 std::optional<double> thread_left(const PartSetting& setting, Length at) {
   return setting.thread ? std::optional(setting.thread->engaged((at - setting.modelled).in_mm()))

@@ -59,7 +59,7 @@ struct PartSetting {
 /// Whether the part would stand where the thread runs out before larger metal.
 [[nodiscard]] bool into_run_out(const PartSetting& setting, Limits window);
 
-/// Of a thread that holds: half its diameter.
+/// Of a thread that holds (thread_hold).
 /// @pre setting.thread
 [[nodiscard]] Length least_thread(const PartSetting& setting);
 

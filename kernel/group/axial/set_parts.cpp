@@ -6,6 +6,8 @@
 #include <limits>
 #include <map>
 
+#include "group/joints/thread_hold.hpp"
+
 namespace spotblue {
 namespace {
 
@@ -110,7 +112,7 @@ ThreadReach reach_of(const DeclaredJob& declared, const SetPart& part, const Lin
   const bool hole_moves = thread.hole.occurrence == part.part;
   return {ends_of(model_of(declared), thread.hole, along),
           ends_of(model_of(declared), thread.screw, along), hole_moves == outward ? 1.0 : -1.0,
-          thread.screw_diameter};
+          thread_hold(declared, *part.thread).least};
 }
 
 }  // namespace spotblue

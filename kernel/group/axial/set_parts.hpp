@@ -28,9 +28,9 @@ struct SetPart {
 
 /// How far a thread's two ends reach along its axis, and which of the two moves when it is set.
 struct ThreadReach {
-  Interval hole, screw;   ///< as modelled, mm along the direction
-  double moves = 0.0;     ///< 1: the hole along the direction, -1: the screw, as the length grows
-  double diameter = 0.0;  ///< of the screw, mm
+  Interval hole, screw;  ///< as modelled, mm along the direction
+  double moves = 0.0;    ///< 1: the hole along the direction, -1: the screw, as the length grows
+  Length least;          ///< that is enough when engaged
 
   /// Thread left when the length is longer than modelled by so much; 0 where none is.
   [[nodiscard]] double engaged(double longer) const;

@@ -118,7 +118,8 @@ void add_clamp_joints(const DeclaredJob& declared, std::vector<Joint>& joints) {
   const Contacts contacts = contacts_of(declared);
   const SeatSettings& settings = look.settings.seats;
   const double least_cosine = std::cos(most_tilt(settings.facing_tilt_deg, settings));
-  for (const Thread& thread : look.seats.threads) {
+  for (std::size_t i = 0; i < look.seats.threads.size(); ++i) {
+    const Thread& thread = look.seats.threads[i];
     for (const Direction way : {thread.axis.along, -thread.axis.along}) {
       for (const OccurrenceId part : clamped(contacts, thread, way, least_cosine)) {
         joints.push_back({part,
@@ -129,7 +130,7 @@ void add_clamp_joints(const DeclaredJob& declared, std::vector<Joint>& joints) {
                           true,
                           {thread.hole, thread.screw},
                           {},
-                          fmt::format("clamped by the thread {}", thread.size)});
+                          fmt::format("clamped by the thread {}", declared.screw_threads[i].size)});
       }
     }
   }
@@ -143,7 +144,8 @@ void add_side_screw_joints(const DeclaredJob& declared, std::vector<Joint>& join
       seats_of_hub[seat.hole.occurrence].push_back(&seat);
     }
   }
-  for (const Thread& thread : look.seats.threads) {
+  for (std::size_t i = 0; i < look.seats.threads.size(); ++i) {
+    const Thread& thread = look.seats.threads[i];
     const auto seats = seats_of_hub.find(thread.hole.occurrence);
     if (seats == seats_of_hub.end()) {
       continue;
@@ -159,7 +161,7 @@ void add_side_screw_joints(const DeclaredJob& declared, std::vector<Joint>& join
                           true,
                           {thread.hole, thread.screw},
                           {},
-                          fmt::format("set screw {}", thread.size)});
+                          fmt::format("set screw {}", declared.screw_threads[i].size)});
       }
     }
   }

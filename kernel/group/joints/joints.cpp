@@ -135,7 +135,8 @@ std::vector<Joint> joints_of(const DeclaredJob& declared) {
   std::vector<Joint> joints;
   add_radial_joints(declared, joints);
   add_key_joints(declared, joints);
-  for (const Thread& thread : declared.look->seats.threads) {
+  for (std::size_t i = 0; i < declared.look->seats.threads.size(); ++i) {
+    const Thread& thread = declared.look->seats.threads[i];
     joints.push_back({thread.hole.occurrence,
                       thread.screw.occurrence,
                       JointKind::screw,
@@ -144,7 +145,7 @@ std::vector<Joint> joints_of(const DeclaredJob& declared) {
                       true,
                       {thread.hole, thread.screw},
                       {},
-                      "screwed, " + thread.size});
+                      "screwed, " + declared.screw_threads[i].size});
   }
   add_clamp_joints(declared, joints);
   add_side_screw_joints(declared, joints);

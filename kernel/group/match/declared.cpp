@@ -94,15 +94,21 @@ const Want* only(const Job& job, std::string_view list, const std::vector<Want>&
 }
 
 template <typename Want>
-PairBook hole_and_shaft_book(const Names& names, std::string_view list,
-                             const std::vector<Want>& wants) {
+PairBook in_hole_book(const Names& names, std::string_view list, const std::vector<Want>& wants,
+                      std::string_view key, std::string Want::*inner) {
   PairBook book(Order::matters);
   for (const Want& want : wants) {
     // In this order, so that the first wrong name is the one that is told.
     const Subjects hole = subjects_of(names.feature(want.hole, {list, "hole", want.line}));
-    book.add(hole, subjects_of(names.feature(want.shaft, {list, "shaft", want.line})));
+    book.add(hole, subjects_of(names.feature(want.*inner, {list, key, want.line})));
   }
   return book;
+}
+
+template <typename Want>
+PairBook hole_and_shaft_book(const Names& names, std::string_view list,
+                             const std::vector<Want>& wants) {
+  return in_hole_book(names, list, wants, "shaft", &Want::shaft);
 }
 
 template <typename Want>
@@ -113,6 +119,20 @@ PairBook face_book(const Names& names, std::string_view list, const std::vector<
     book.add(part_or_face(names, want.a, entry), part_or_face(names, want.b, entry));
   }
   return book;
+}
+
+// Sizes of the threads by which parts are set.
+std::map<OccurrenceId, std::string> set_threads(const DeclaredJob& declared) {
+  std::map<OccurrenceId, std::string> sizes;
+  for (const Adjust& adjust : declared.job->adjust) {
+    if (adjust.thread) {
+      const Entry entry{"adjust", "part", adjust.line};
+      for (const OccurrenceId one : declared.names.part(adjust.part, entry).occurrences) {
+        sizes.emplace(one, *adjust.thread);
+      }
+    }
+  }
+  return sizes;
 }
 
 PairBook part_book(const Names& names, Entry entry, const std::vector<AllowedOverlap>& allowed) {
@@ -146,6 +166,10 @@ void declare_fits(DeclaredJob& declared) {
       each(job, "fits", book, job.fits, seats.radial, &RadialSeat::hole, &RadialSeat::shaft);
   declared.thread_fits =
       each(job, "fits", book, job.fits, seats.threads, &Thread::hole, &Thread::screw);
+  const PairBook screws =
+      in_hole_book(declared.names, "threads", job.threads, "screw", &ThreadWant::screw);
+  declared.thread_wants =
+      each(job, "threads", screws, job.threads, seats.threads, &Thread::hole, &Thread::screw);
   declared.width_fits =
       each(job, "fits", book, job.fits, seats.width, &WidthSeat::slot, &WidthSeat::key);
   const PairBook tapers = hole_and_shaft_book(declared.names, "tapers", job.tapers);
@@ -317,6 +341,7 @@ DeclaredJob declare(const Job& written, const Look& look) {
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);
   declare_fits(declared);
+  declared.screw_threads = screw_threads(look, declared.thread_wants, set_threads(declared));
   declare_axial(declared);
   declare_allowed(declared);
   declare_meshes(declared);

@@ -10,6 +10,7 @@
 #include "group/match/lost_names.hpp"
 #include "group/match/names.hpp"
 #include "group/match/pair_book.hpp"
+#include "group/match/screw_threads.hpp"
 #include "group/match/semantic_wants.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/job.hpp"
@@ -37,8 +38,10 @@ struct DeclaredJob {
   /// What the model's stated sizes want where the job is silent; radial_fits and width_fits point
   /// into it too. Never null.
   std::shared_ptr<const SemanticWants> semantic;
-  std::vector<LostName> lost = {};       ///< of a partial model
-  std::shared_ptr<const Job> kept = {};  ///< what `job` points to where any are lost
+  std::vector<const ThreadWant*> thread_wants = {};  ///< by number of the thread in the look
+  std::vector<ScrewThread> screw_threads = {};       ///< the same
+  std::vector<LostName> lost = {};                   ///< of a partial model
+  std::shared_ptr<const Job> kept = {};              ///< what `job` points to where any are lost
 };
 
 /// @throws Error bad_input, naming job file and line, for a name that matches nothing or too much,

@@ -199,6 +199,8 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   Sieve sieve(model, names);
   sieve.parts("parts", job.parts, {{"part", &JobPart::part}});
   sieve.features("fits", job.fits, {{"hole", &FitWant::hole}, {"shaft", &FitWant::shaft}});
+  sieve.features("threads", job.threads,
+                 {{"hole", &ThreadWant::hole}, {"screw", &ThreadWant::screw}});
   sieve.features("sizes", job.sizes, {{"feature", &SizeWant::feature}});
   sieve.features("measured", job.measured, {{"feature", &MeasuredSize::feature}});
   sieve.parts_or_faces("measured", job.measured_gaps,

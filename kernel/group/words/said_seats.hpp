@@ -60,6 +60,39 @@ inline constexpr Said kScrewInHole{"thread-screw-in-hole", "a {} screw in its ta
 inline constexpr Said kScrewOutOfLine{
     "thread-out-of-line",
     "{} is out of line with its tapped hole by {}: see whether it starts by hand"};
+inline constexpr Said kThreadDeclared{"thread-declared", "{} as declared{}"};
+inline constexpr Said kThreadRare{"thread-rare",
+                                  "drawn as {}, a pitch that is seldom met: say in [[threads]] "
+                                  "whether it is that one, or measure it"};
+inline constexpr Said kThreadDrawnAsOther{
+    "thread-drawn-as-other",
+    "{} is declared{}, and the hole of {} and the screw of {} are drawn as no such thread: measure "
+    "both, or mend the entry"};
+inline constexpr Said kThreadsApart{
+    "threads-apart",
+    "a screw has one thread, and the parts that share this one are drawn for {}: measure the "
+    "pitch and say it in [[threads]]"};
+inline constexpr Said kThreadsContradict{
+    "threads-contradict",
+    "a screw has one thread, and of this one {} are said: they do not screw together"};
+inline constexpr Said kThreadFew{
+    "thread-few",
+    "{} of {} are engaged, less than half the diameter; usual is at least {}: see whether it holds "
+    "what it must, and say in [[threads]] how much is enough, and why"};
+inline constexpr Said kThreadUsualIn{"thread-usual-in", "{} in {}"};
+inline constexpr Said kThreadUsualAnywhere{"thread-usual-anywhere",
+                                           "{} in steel, {} in iron, bronze and brass, {} in "
+                                           "softer ones"};
+inline constexpr Said kThreadTooFew{"thread-too-few",
+                                    "{} of {} are engaged, and {} are declared to be enough{}"};
+inline constexpr Said kThreadEnough{"thread-enough", "{} engaged are enough as declared{}: {}"};
+inline constexpr Said kEngagementUsual{
+    "thread-engagement-usual",
+    "least engagement of half the diameter, and what is usual: common practice, no source"};
+inline constexpr Said kThreadNotFound{
+    "thread-not-found",
+    "declared thread not found{}: the two are drawn as no screw in its tapped hole; place the "
+    "parts, draw the hole at its minor diameter, or drop the entry"};
 
 // Tapers.
 inline constexpr Said kNoTaperDeclared{"taper-not-declared", "no taper declared"};

@@ -8,8 +8,9 @@ namespace spotblue::said {
 inline constexpr Said kSetBy{"setting-by", "set{}"};
 inline constexpr Said kSettingFormula{
     "setting-formula", "every end play wanted within its limits, all other lengths at their worst"};
-inline constexpr Said kHalfAThread{"setting-half-thread",
-                                   "half the diameter of thread left: common practice, no source"};
+inline constexpr Said kHalfAThread{
+    "setting-half-thread",
+    "half the diameter of thread left where [[threads]] says no other: common practice, no source"};
 inline constexpr Said kPlayWanted{"setting-play-wanted", "{} on {}, {}{}"};
 inline constexpr Said kOrWithin{"setting-or-within", "or {}"};
 
@@ -27,7 +28,7 @@ inline constexpr Said kSetIt{"setting-set", "set {} {}"};
 inline constexpr Said kSetTurns{"setting-turns", "{} turns of its thread from end to end"};
 inline constexpr Said kThreadOff{"setting-thread-off", "its thread is off before it is set so"};
 inline constexpr Said kThreadShort{"setting-thread-short",
-                                   "{} of thread left is less than half its diameter"};
+                                   "{} of thread left is less than the {} that is enough"};
 inline constexpr Said kNoSettingHolds{"setting-holds-none",
                                       "no setting holds {} whatever the other lengths are: measure "
                                       "them closer, or set it by the play "

@@ -235,6 +235,20 @@ class Threads(unittest.TestCase):
         self.assertIn("M10x1", [thread.designation for thread in standards.threads()])
         self.assertIsNone(standards.find_thread("M11.3"))
 
+    def test_the_pitches_that_iso_262_selects_are_usual(self) -> None:
+        usual = {thread.designation for thread in standards.threads() if thread.usual}
+        self.assertLess({"M20", "M20x1.5"}, usual)
+        self.assertNotIn("M20x1", usual)
+
+    def test_every_possible_thread_is_named_the_likeliest_first(self) -> None:
+        possible = standards.possible_threads(8.65, 10.0)
+        self.assertEqual(possible[0], standards.thread_of(8.65, 10.0))
+        self.assertLessEqual({"M10", "M10x1.25"}, set(possible))
+
+    def test_iron_needs_more_thread_than_steel(self) -> None:
+        self.assertEqual(standards.usual_engagement("steel"), 1.0)
+        self.assertEqual(standards.usual_engagement("iron"), 1.5)
+
 
 class Materials(unittest.TestCase):
     def test_materials_are_those_printed(self) -> None:

@@ -58,6 +58,7 @@ struct Job {
   std::string title;
   std::vector<JobPart> parts;
   std::vector<FitWant> fits;
+  std::vector<ThreadWant> threads;
   std::vector<SizeWant> sizes;
   std::vector<MeasuredSize> measured;
   std::vector<MeasuredGap> measured_gaps;
@@ -87,6 +88,7 @@ constexpr void describe(auto& fields, const Job*) {
       .member("title", &Job::title, "of the job")
       .member("parts", &Job::parts, "what is known of the parts")
       .member("fits", &Job::fits, "how holes and shafts shall fit")
+      .member("threads", &Job::threads, "which threads screws have")
       .member("sizes", &Job::sizes, "what single features shall be")
       .member("measured", &Job::measured, "sizes taken with an instrument")
       .member("measured_gaps", &Job::measured_gaps, "gaps taken with a feeler")

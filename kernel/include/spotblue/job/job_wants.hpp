@@ -89,6 +89,24 @@ constexpr void describe(auto& fields, const FitWant*) {
       .member("line", &FitWant::line, "of the job file; None in code");
 }
 
+struct ThreadWant {
+  std::string hole, screw;
+  std::string size;
+  std::optional<Length> engaged;
+  std::string reason;
+  std::optional<int> line{};
+};
+constexpr void describe(auto& fields, const ThreadWant*) {
+  fields.value("ThreadWant", "Which thread a screw and its tapped hole have.")
+      .member("hole", &ThreadWant::hole, "\"Nut: bore\"")
+      .member("screw", &ThreadWant::screw, "\"Shaft: outside\"")
+      .member("size", &ThreadWant::size, "as threads() writes it: \"M20x1\"")
+      .member("engaged_mm", &ThreadWant::engaged,
+              "thread that is enough when engaged; None: half the screw's diameter")
+      .member("reason", &ThreadWant::reason, "why that is enough; for the report")
+      .member("line", &ThreadWant::line, "of the job file; None in code");
+}
+
 struct SizeWant {
   std::string feature;
   std::variant<std::string, Limits> rule;

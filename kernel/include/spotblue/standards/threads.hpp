@@ -19,6 +19,7 @@
 
 #include "spotblue/base/export.hpp"
 #include "spotblue/base/length.hpp"
+#include "spotblue/standards/materials.hpp"
 
 namespace spotblue {
 
@@ -28,6 +29,7 @@ struct ThreadSize {
   Length pitch;
   Length minor_diameter;
   Length tap_drill;
+  bool usual = true;
 };
 constexpr void describe(auto& fields, const ThreadSize*) {
   fields.value("ThreadSize", "Basic sizes of one thread, mm.")
@@ -40,7 +42,9 @@ constexpr void describe(auto& fields, const ThreadSize*) {
               "basic minor diameter of the nut thread, by the form: D1 = D - 1.0825318 P for "
               "metric and unified ones; of a taper thread at the pipe's end; of a tapping screw "
               "its greatest core")
-      .member("tap_drill_mm", &ThreadSize::tap_drill, "usual drill before tapping, mm");
+      .member("tap_drill_mm", &ThreadSize::tap_drill, "usual drill before tapping, mm")
+      .member("usual", &ThreadSize::usual,
+              "the coarse pitch, or a fine one that ISO 262 selects; of other tables all");
 }
 
 /// Every thread of the tables, smallest first; a coarse metric thread carries no pitch in its name.
@@ -76,5 +80,15 @@ constexpr void describe(auto& fields, const ThreadSize*) {
 /// @throws Error bad_input naming the diameter that is not a positive number.
 /// Cost: one pass over some 300 rows, no allocation unless a thread is found.
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<std::string> thread_of(Diameter hole, Diameter screw);
+
+/// Every thread that two such plain diameters may be, the one that thread_of gives first.
+/// @throws Error as thread_of.
+[[nodiscard]] SPOTBLUE_EXPORT std::vector<std::string> possible_threads(Diameter hole,
+                                                                        Diameter screw);
+
+/// Thread that is usually engaged at least, in diameters of the screw, before it holds what a steel
+/// screw holds: 1 in steel, 1.5 in iron, bronze and brass, 2 in softer ones. Common practice, no
+/// source.
+[[nodiscard]] SPOTBLUE_EXPORT double usual_engagement(MaterialKind tapped);
 
 }  // namespace spotblue
