@@ -1,7 +1,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
 #include <string>
+#include <vector>
 
 #include "spotblue/base/error.hpp"
 #include "spotblue/report/sentence_text.hpp"
@@ -177,6 +180,126 @@ TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
   cut().before = Length();
   cut().depth = Length::mm(1.0);
   EXPECT_TRUE(test::of_kind(bench, "shaft section").empty());
+}
+
+// A stud turned to 28.97 in two places with 29.62 between them, and a groove of 26 in the second.
+Product stud_of_two_journals(double groove) {
+  Product stud = turned_part({{0.0, 0.0},
+                              {14.485, 0.0},
+                              {14.485, 20.0},
+                              {14.81, 20.0},
+                              {14.81, 60.0},
+                              {14.485, 60.0},
+                              {14.485, 70.0},
+                              {0.5 * groove, 70.0},
+                              {0.5 * groove, 73.0},
+                              {14.485, 73.0},
+                              {14.485, 90.0},
+                              {14.81, 90.0},
+                              {14.81, 100.0},
+                              {0.0, 100.0}});
+  std::vector<Cylinder> kept;
+  for (Cylinder& cylinder : stud.cylinders) {
+    const bool cut = std::abs(cylinder.diameter - 28.97) < 1e-6;
+    cylinder.name = cut ? "outside 28.97" : "outside";
+    if (cut && !kept.empty() && kept.front().name == cylinder.name) {
+      // One feature has all pieces of one size, as in a look.
+      for (const Interval& piece : cylinder.intervals) {
+        const double low = station(kept.front().axis, at_station(cylinder.axis, piece.low));
+        const double high = station(kept.front().axis, at_station(cylinder.axis, piece.high));
+        kept.front().intervals.push_back({std::min(low, high), std::max(low, high)});
+      }
+    } else {
+      kept.push_back(cylinder);
+    }
+  }
+  stud.cylinders = kept;
+  return stud;
+}
+
+TEST_F(CutFindings, JournalsThatLieApartAreTwoCuts) {
+  bench.look.model = placed_model({{stud_of_two_journals(28.97), Frame{}}});
+  const std::vector<Finding> found = test::of_kind(bench, "shaft section");
+  ASSERT_EQ(found.size(), 2U);
+  EXPECT_NEAR(number(found[0].found, "begins_mm"), 0.0, 1e-9);
+  EXPECT_NEAR(number(found[0].found, "length_mm"), 20.0, 1e-9);
+  EXPECT_NEAR(number(found[1].found, "begins_mm"), 60.0, 1e-9);
+  EXPECT_NEAR(number(found[1].found, "length_mm"), 30.0, 1e-9);
+}
+
+// 0.5 yield of 1045 is far above: 16 x 40 N m / (pi 26^3 mm3) = 11.59 MPa, times 3.0 in torsion of
+// a ring groove 34.77, times sqrt 3 is 60.2.
+TEST_F(CutFindings, AGrooveInACutIsItsLeastSection) {
+  bench.look.model = placed_model({{stud_of_two_journals(26.0), Frame{}}});
+  load(40.0, 0.0, "1045");
+  const std::vector<Finding> found = test::of_kind(bench, "shaft section");
+  ASSERT_EQ(found.size(), 2U);
+  EXPECT_NEAR(number(found[0].found, "torsion_mpa"), 8.38, 5e-3);
+  EXPECT_NEAR(number(found[1].found, "groove_mm"), 26.0, 1e-9);
+  EXPECT_NEAR(number(found[1].found, "torsion_mpa"), 11.59, 5e-3);
+  EXPECT_NEAR(number(found[1].found, "greatest_stress_mpa"), 60.2, 0.1);
+  EXPECT_NEAR(number(found[1].found, "strength_left_percent"), 100.0 * std::pow(26.0 / 29.62, 3.0),
+              1e-6);
+  EXPECT_THAT(text_of(found[1].advice), ::testing::HasSubstr("in the groove"));
+}
+
+// 16 x 1830 N m / (pi d^3): 530 MPa of yield is passed at sqrt 3 x 306 in 31.2 and less.
+TEST_F(CutFindings, AGrooveThatYieldsDoesNotConformThoughTheJournalWould) {
+  bench.look.model = placed_model({{stud_of_two_journals(20.0), Frame{}}});
+  load(600.0, 0.0, "1045");
+  const std::vector<Finding> found = test::of_kind(bench, "shaft section");
+  ASSERT_EQ(found.size(), 2U);
+  EXPECT_NE(found[0].outcome, Outcome::nonconforming);
+  EXPECT_EQ(found[1].outcome, Outcome::nonconforming);
+}
+
+TEST_F(CutFindings, AHoleAcrossTheCutLeavesItUndecidedByName) {
+  load(40.0, 0.0, "1045");
+  ASSERT_EQ(bench.only().outcome, Outcome::conforming);
+  Cylinder hole;
+  hole.name = "bore 5";
+  hole.side = Side::internal;
+  hole.axis = {{0, 0, 20.0}, {1, 0, 0}};
+  hole.diameter = 5.0;
+  hole.intervals = {{-14.4, 14.4}};
+  bench.look.model.products[0].cylinders.push_back(hole);
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(found.advice), ::testing::HasSubstr("part 1: bore 5 breaks into the cut"));
+}
+
+TEST_F(CutFindings, AHoleAcrossBeyondTheCutIsNoMatter) {
+  load(40.0, 0.0, "1045");
+  Cylinder hole;
+  hole.name = "bore 5";
+  hole.side = Side::internal;
+  hole.axis = {{0, 0, 70.0}, {1, 0, 0}};
+  hole.diameter = 5.0;
+  hole.intervals = {{-14.4, 14.4}};
+  bench.look.model.products[0].cylinders.push_back(hole);
+  EXPECT_EQ(bench.only().outcome, Outcome::conforming);
+}
+
+TEST_F(CutFindings, AFlatOnTheCutLeavesItUndecidedByName) {
+  load(40.0, 0.0, "1045");
+  Product block = block_part({-5.0, -5.0, 10.0}, {5.0, 13.0, 20.0});
+  Product& stud = bench.look.model.products[0];
+  for (Plane& plane : block.planes) {
+    if (plane.normal.y() > 0.5) {
+      plane.name = "face 10x10";
+      stud.planes.push_back(plane);
+    }
+  }
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(found.advice),
+              ::testing::HasSubstr("part 1: face 10x10 breaks into the cut"));
+}
+
+// At its least the shaft is 28.97 - 0.05.
+TEST_F(CutFindings, TheSectionIsThatOfTheLeastSizeTheShaftMayHave) {
+  bench.measure("part 1: outside 28.97", 28.97, 0.05);
+  EXPECT_NEAR(number(bench.only().found, "after_mm"), 28.92, 1e-9);
 }
 
 TEST_F(CutFindings, InAnInchJobNothingMetricIsSaid) {

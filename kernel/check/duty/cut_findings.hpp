@@ -7,11 +7,7 @@
 
 namespace spotblue {
 
-/// One for each [[cuts]] entry that names an outside: what the shaft loses.
+/// One for each journal that a [[cuts]] entry takes down: what the shaft loses there.
 [[nodiscard]] std::vector<Finding> cut_findings(const WorkedGroup& worked);
-
-/// The diameter of a shaft or bore as it is now.
-/// @throws Error bad_input where a job made in code leaves it out.
-[[nodiscard]] Length size_before(const Job& job, const Cut& cut);
 
 }  // namespace spotblue

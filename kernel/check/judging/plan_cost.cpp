@@ -6,9 +6,9 @@
 #include <cmath>
 #include <numbers>
 
-#include "check/duty/cut_findings.hpp"
 #include "check/findings/unseen_findings.hpp"
 #include "check/fits/fit_verdict.hpp"
+#include "group/cuts/shaft_cut.hpp"
 #include "group/match/declared.hpp"
 
 namespace spotblue {

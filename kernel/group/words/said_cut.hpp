@@ -40,6 +40,15 @@ inline constexpr Said kOverHalfOnSkin{
 inline constexpr Said kOverHalfInCorner{
     "cut-over-half-in-corner",
     "{} in the corner is over half the {}: a larger fillet, or have its fatigue worked out"};
+inline constexpr Said kOverHalfInGroove{
+    "cut-over-half-in-groove", "{} in the groove is over half the {}: have its fatigue worked out"};
+inline constexpr Said kStressInGroove{"cut-stress-in-groove", "{} in the groove under this load"};
+inline constexpr Said kGrooveFactors{
+    "cut-groove-factors",
+    "a groove by first-pass factors of a ring groove (Shigley's Mechanical Engineering Design, "
+    "table 7-1)"};
+inline constexpr Said kCutBroken{
+    "cut-broken", "{} breaks into the cut: its section and stress there are not worked out"};
 inline constexpr Said kStressOnSkin{"cut-stress-on-skin", "{} on its skin under this load"};
 inline constexpr Said kStressInCorner{"cut-stress-in-corner", "{} in the corner under this load"};
 

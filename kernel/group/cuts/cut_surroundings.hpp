@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "group/cuts/stretch.hpp"
 #include "group/match/declared.hpp"
 
 namespace spotblue {
@@ -23,14 +24,16 @@ struct NearKeyseat {
 };
 
 struct CutSurroundings {
-  double length_mm = 0.0;             ///< of the cut
   double bore_mm = 0.0;               ///< widest hole about the axis under the cut; 0 when solid
   std::vector<Shoulder> shoulders;    ///< at either end, none where the shaft ends or steps down
   std::vector<NearKeyseat> keyseats;  ///< nearest first
+  std::vector<Reference> broken;      ///< cross holes and flats within the cut
   std::vector<Saying> threads;        ///< that the cut runs into: "M8 (Nut)"
 };
 
-/// @param cut  an outside cylinder.
-[[nodiscard]] CutSurroundings cut_surroundings(const DeclaredJob& declared, const FeatureRef& cut);
+/// @param cut      an outside cylinder.
+/// @param stretch  of its axis.
+[[nodiscard]] CutSurroundings cut_surroundings(const DeclaredJob& declared, const FeatureRef& cut,
+                                               const Stretch& stretch);
 
 }  // namespace spotblue
