@@ -66,6 +66,15 @@ TEST(BearingFinding, ConformsWithinEveryLimit) {
   EXPECT_THAT(text_of(finding.caution), HasSubstr("local rules"));
 }
 
+TEST(BearingFinding, OfASeatThatIsPressedAtAllSizesDoesNotConform) {
+  Bench bench = shaft_in_bush("bronze", "1045", 24.98);
+  bench.want("Bush: bore 25", "Shaft: outside 25", iso("H8/f7"));
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = only_bearing(bench);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("that is no bearing"));
+}
+
 // Another bearing may be missing, and what it takes of the load.
 TEST(BearingFinding, OfAModelThatDidNotArriveWholeIsUndecided) {
   Bench bench = shaft_in_bush("bronze", "1045");
@@ -206,6 +215,19 @@ TEST(BearingFinding, APartialBearingThatTheLoadTiltsIsUndecided) {
   const Finding finding = only_bearing(bench);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
   EXPECT_THAT(text_of(finding.advice), HasSubstr("30.000 mm off its middle"));
+}
+
+// 500 N 40 off the bush, past another 20 off it, lift the shaft out of the half that is there.
+TEST(BearingFinding, APartialBearingThatTheLoadLiftsTheShaftOutOfIsUndecided) {
+  Bench bench = shaft_in_bush("bronze", "1045");
+  bench.look.seats.radial[0].from = bench.look.seats.radial[0].to = 10.0;
+  bench.look.seats.radial[0].coverage = 157.0 * kDegree;
+  add_bearing(bench, "Second", 30.0);
+  bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 100}};
+  turn(bench, 60, Duty::continuous, 500.0);
+  const Finding finding = of_kind(bench, "plain bearing").at(0);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("lifted against the load"));
 }
 
 // 120 degrees of 25 are 21.650635 wide: 500/(21.650635 x 20).

@@ -67,6 +67,17 @@ TEST(NoBearing, IsTheHoleOfACover) {
   EXPECT_THAT(model.holes(), testing::ElementsAre("Bush"));
 }
 
+// The same hole with its fit declared is no bearing either, though 0.1 to 0.6 could be one.
+TEST(NoBearing, IsACoverHoleWhoseClearanceIsDeclared) {
+  TurningShaft model;
+  model.runs_in("Cover", 2.0, 5.0, 20.4);
+  model.runs_in("Bush", 20.0, 40.0, 20.04);
+  model.bench.want("Cover: bore", "Shaft: journal Cover",
+                   ClearanceLimits{Length::mm(0.1), Length::mm(0.6)});
+  EXPECT_THAT(model.holes(), testing::ElementsAre("Bush"));
+  EXPECT_NEAR(model.group().bearings[0].load_n.value(), 900.0, 1e-9);
+}
+
 // 3 long on 20, held by nothing.
 TEST(NoBearing, IsALooseWasher) {
   TurningShaft model;

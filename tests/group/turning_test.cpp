@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 #include "group/turning_shaft.hpp"
 #include "support/thrown.hpp"
 
@@ -114,12 +116,83 @@ TEST(Running, ALooseSecondBearingThatTheShaftReachesIsOne) {
   EXPECT_EQ(model.group().bearings.size(), 2U);
 }
 
+// Of 0.03 to 0.05 the first lets the shaft go 0.0375 to 0.0625 aside at 55, where 0.03 to 0.04 is
+// needed.
+TEST(Running, ABearingThatTheShaftMayNotReachLeavesAllToTheOther) {
+  TurningShaft model;
+  model.bench.job.settings.default_uncertainty = Length::mm(0.005);
+  model.runs_in("First", 20.0, 40.0, 20.04);
+  model.runs_in("Second", 45.0, 55.0, 20.07);
+  const Group group = model.group();
+  ASSERT_EQ(group.bearings.size(), 2U);
+  EXPECT_NEAR(group.bearings[0].load_n.value(), 900.0, kNear);
+  EXPECT_NEAR(group.bearings[0].moment_nm.value(), 18.0, kNear);
+  EXPECT_FALSE(group.bearings[1].load_n);
+  EXPECT_EQ(group.bearings[1].certainty, Certainty::perhaps);
+  EXPECT_THAT(text_of(group.bearings[1].how), HasSubstr("may keep the shaft off it"));
+}
+
 // A transition fit may also come out tight.
 TEST(Running, AFitThatMayComeOutTightIsPerhapsABearing) {
   TurningShaft model;
   model.runs_in("Bush", 0.0, 20.0, 20.005);
   model.bench.want("Bush: bore", "Shaft: journal Bush", iso("H7/k6"));
   EXPECT_EQ(model.group().bearings.at(0).certainty, Certainty::perhaps);
+}
+
+// 157 degrees round: nothing holds the shaft down where it is lifted.
+TEST(Running, ALiftedBearingThatIsOpenOnOneSideIsDoubted) {
+  TurningShaft model;
+  model.runs_in("Cradle", 0.0, 20.0);
+  model.bench.look.seats.radial.back().coverage = 157.0 / 180.0 * std::numbers::pi;
+  model.runs_in("Bush", 60.0, 80.0);
+  EXPECT_TRUE(model.group().bearings.at(0).doubt.empty());  // 300 N, not lifted
+  model.bench.face(model.shaft, "end", 120.0, 1.0);
+  model.bench.job.turning[0].at = "Shaft: end";
+  EXPECT_THAT(text_of(model.group().bearings.at(0).doubt),
+              HasSubstr("157 deg round and is lifted"));
+  EXPECT_TRUE(model.group().bearings.at(1).doubt.empty());
+}
+
+// What a pulley and a gear pull may be to either side, whichever way the sum of both goes.
+TEST(Running, ABearingOpenOnOneSideUnderSeveralLoadsIsDoubted) {
+  TurningShaft model;
+  model.runs_in("Cradle", 0.0, 20.0);
+  model.bench.look.seats.radial.back().coverage = 227.0 / 180.0 * std::numbers::pi;
+  model.runs_in("Bush", 60.0, 80.0);
+  const OccurrenceId idler = model.runs_in("Idler", 40.0, 60.0);
+  model.bench.product(idler).box = {{-30, -30, 40}, {30, 30, 60}};
+  model.bench.job.turning.push_back({"Idler", 100.0, Duty::continuous, 200.0, {}, 9});
+  EXPECT_THAT(text_of(model.group().bearings.at(0).doubt), HasSubstr("from any side"));
+  EXPECT_TRUE(model.group().bearings.at(1).doubt.empty());
+}
+
+// 900 N at 120 on bearings at 10, 50 and 90: a moment of 900 x 70 = 63,000 N mm is left over, which
+// bearings that give alike would take by 63,000 x 40 / (40^2 + 40^2) = 787.5 each way.
+TEST(Running, EvenSharesThatMomentsDoNotBalanceAreDoubted) {
+  TurningShaft model;
+  model.runs_in("First", 0.0, 20.0);
+  model.runs_in("Second", 40.0, 60.0);
+  model.runs_in("Third", 80.0, 100.0);
+  model.bench.job.turning[0].sharing = LoadSharing::evenly;
+  model.bench.face(model.shaft, "end", 120.0, 1.0);
+  model.bench.job.turning[0].at = "Shaft: end";
+  const Group group = model.group();
+  EXPECT_NEAR(group.bearings.at(2).load_n.value(), 300.0, kNear);
+  EXPECT_THAT(text_of(group.bearings.at(2).doubt), HasSubstr("63 N m"));
+  EXPECT_THAT(text_of(group.bearings.at(2).doubt), HasSubstr("1.1 kN here"));
+  EXPECT_THAT(text_of(group.bearings.at(0).doubt), HasSubstr("-488 N here"));
+}
+
+TEST(Running, EvenSharesOfALoadInTheMiddleAreTakenAsDeclared) {
+  TurningShaft model;
+  model.runs_in("First", 0.0, 20.0);
+  model.runs_in("Second", 40.0, 60.0);
+  model.runs_in("Third", 80.0, 100.0);
+  model.bench.job.turning[0].sharing = LoadSharing::evenly;
+  model.bench.face(model.shaft, "middle", 51.0, 1.0);
+  model.bench.job.turning[0].at = "Shaft: middle";
+  EXPECT_TRUE(model.group().bearings.at(2).doubt.empty());
 }
 
 /// A handle beside the line, on a pin of 12 of the shaft.

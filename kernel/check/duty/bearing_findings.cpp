@@ -15,6 +15,7 @@
 #include "check/words/words.hpp"
 #include "group/joints/part_material.hpp"
 #include "group/rings/assembled_clearance.hpp"
+#include "group/turning/bearings.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
 #include "group/words/said_turning.hpp"
@@ -23,9 +24,6 @@
 
 namespace spotblue {
 namespace {
-
-// Oil grooves and keyseats leave a little less than all of it.
-constexpr double kWholeWay_deg = 359.9;
 
 bool nameless(const DeclaredJob& declared, const Bearing& bearing) {
   return material_name(declared, bearing.hole.occurrence).empty() &&
@@ -87,7 +85,9 @@ void judge_clearance(Finding& finding, Reasons& reasons, const BearingRatios& ra
       {"clearance_per_diameter", percent(100.0 * guide.least), RangeEnd::least});
   finding.wanted.push_back(
       {"clearance_per_diameter", percent(100.0 * guide.greatest), RangeEnd::greatest});
-  if (ratios.clearance_least <= 0.0) {
+  if (ratios.clearance_greatest <= 0.0) {
+    reasons.add(Outcome::nonconforming, said::kNoClearanceAtAll);
+  } else if (ratios.clearance_least <= 0.0) {
     reasons.add(Outcome::undecided, said::kNoRunningClearance);
   } else if (ratios.clearance_least < guide.least - rounding) {
     reasons.add(Outcome::undecided, say(said::kClearanceSmall, Figure{ratios.clearance_least, 4},
@@ -154,7 +154,7 @@ Saying bearing_basis(const Bearing& bearing, const PairLimits& pair, const Guide
   if (bearing.load_n && *bearing.load_n < 0.0) {
     basis += said::kLifted;
   }
-  if (degrees(bearing.covered) < kWholeWay_deg) {
+  if (is_open(bearing)) {
     basis += say(said::kGoesRound, angle(bearing.covered));
   }
   if (bearing.both) {
@@ -172,8 +172,7 @@ void judge_moment(Finding& finding, Reasons& reasons, const Bearing& bearing) {
   }
   finding.found.push_back({"moment", newton_metres(*bearing.moment_nm)});
   const Length off = Length::mm(1000.0 * std::abs(*bearing.moment_nm / *bearing.load_n));
-  if (*bearing.load_n != 0.0 && degrees(bearing.covered) < kWholeWay_deg &&
-      off > Length::mm(bearing.length) / 6.0) {
+  if (*bearing.load_n != 0.0 && is_open(bearing) && off > Length::mm(bearing.length) / 6.0) {
     reasons.add(Outcome::undecided, say(said::kLoadOffMiddle, off));
   }
 }
@@ -220,6 +219,9 @@ Finding judge_bearing(const WorkedGroup& worked, const Bearing& bearing) {
     finding.found.push_back({"load", newtons(std::abs(*bearing.load_n))});
   }
   judge_moment(finding, reasons, bearing);
+  if (!bearing.doubt.empty()) {
+    reasons.add(Outcome::undecided, bearing.doubt);
+  }
   finding.outcome = reasons.outcome();
   finding.basis = bearing_basis(bearing, pair, guide);
   finding.advice = reasons.advice(groove_advice(sizes));

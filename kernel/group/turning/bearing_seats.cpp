@@ -125,22 +125,39 @@ class BearingSeats {
     }
   }
 
-  // Those that are wanted, and of the others, the tightest first, those the shaft can reach.
+  // The tightest first, those that the shaft can reach in the play that the tighter ones leave it:
+  // that a fit is wanted makes no bearing of a hole.
   [[nodiscard]] static std::vector<BearingSeat> within_reach(std::vector<BearingSeat> seats) {
     std::sort(seats.begin(), seats.end(), [](const BearingSeat& x, const BearingSeat& y) {
-      return std::pair(!x.wanted, x.clearance.upper) < std::pair(!y.wanted, y.clearance.upper);
+      return std::pair(x.clearance.upper, !x.wanted) < std::pair(y.clearance.upper, !y.wanted);
     });
-    std::vector<Guided> guides;
+    std::vector<Guided> loosest, tightest;
     std::vector<BearingSeat> reached;
-    for (const BearingSeat& seat : seats) {
-      const double reach =
-          std::max(greatest_reach(guides, seat.from), greatest_reach(guides, seat.to));
-      if (seat.wanted || reach >= 0.5 * (seat.clearance.lower - kSizeRounding).in_mm()) {
-        guides.push_back({seat.from, seat.to, std::max(0.0, 0.5 * seat.clearance.upper.in_mm())});
-        reached.push_back(seat);
+    for (BearingSeat& seat : seats) {
+      const Interval aside{0.5 * (seat.clearance.lower - kSizeRounding).in_mm(),
+                           0.5 * (seat.clearance.upper - kSizeRounding).in_mm()};
+      if (reach_of(loosest, seat) < aside.low) {
+        continue;
       }
+      seat.reached = at_one_place(reached, seat) || reach_of(tightest, seat) >= aside.high;
+      if (seat.reached) {
+        loosest.push_back({seat.from, seat.to, std::max(0.0, 0.5 * seat.clearance.upper.in_mm())});
+      }
+      tightest.push_back({seat.from, seat.to, std::max(0.0, 0.5 * seat.clearance.lower.in_mm())});
+      reached.push_back(seat);
     }
     return reached;
+  }
+
+  static double reach_of(const std::vector<Guided>& guides, const BearingSeat& seat) {
+    return std::max(greatest_reach(guides, seat.from), greatest_reach(guides, seat.to));
+  }
+
+  // The other half of a split bearing.
+  static bool at_one_place(const std::vector<BearingSeat>& reached, const BearingSeat& seat) {
+    return std::any_of(reached.begin(), reached.end(), [&seat](const BearingSeat& other) {
+      return other.reached && seat.from < other.to && other.from < seat.to;
+    });
   }
 
   const DeclaredJob& declared_;

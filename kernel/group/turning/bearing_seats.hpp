@@ -19,6 +19,7 @@ struct BearingSeat {
   bool wanted = false;          ///< a fit is wanted
   Limits clearance{};           ///< as the two meet once everything is pressed
   double from = 0.0, to = 0.0;  ///< on the centre line
+  bool reached = true;          ///< at all sizes; false: at some only
 };
 
 /// @param surfaces  by radial seat.

@@ -11,10 +11,16 @@
 #include "group/turning/bearing_seats.hpp"
 #include "group/turning/load_place.hpp"
 #include "group/words/said_turning.hpp"
+#include "spotblue/base/angle.hpp"
 #include "spotblue/mechanics/bearing_loads.hpp"
 
 namespace spotblue {
 namespace {
+
+constexpr double kWholeWay_deg = 359.9;
+// Even shares are taken where bearings that give alike would carry no more than so much else, of
+// one share. Choice of this program, no source.
+constexpr double kEvenly = 0.1;
 
 // Bearings whose stretches overlap stand at one place: the two halves of a split one.
 struct Support {
@@ -69,8 +75,9 @@ class RunningBodies {
     const RadialSeat& of = radial(seat);
     Bearing bearing{of.hole,      of.shaft,      seat.seat,    seat.rub.turning,
                     seat.rub.rpm, seat.rub.duty, seat.rub.both};
-    bearing.certainty =
-        surfaces_[seat.seat].pressing == Pressing::none ? Certainty::certain : Certainty::perhaps;
+    bearing.certainty = surfaces_[seat.seat].pressing == Pressing::none && seat.reached
+                            ? Certainty::certain
+                            : Certainty::perhaps;
     bearing.centre_line = of.centre_line;
     bearing.station = 0.5 * (seat.from + seat.to);
     bearing.length = of.engaged;
@@ -132,7 +139,11 @@ class RunningBodies {
     std::vector<std::size_t> on_line;
     for (const std::size_t i : own->second) {
       if (radial(seats_[i]).centre_line == *told.centre_line) {
-        on_line.push_back(i);
+        if (seats_[i].reached) {
+          on_line.push_back(i);
+        } else {
+          running_.bearings[i].how = said::kPerhapsNotReached;
+        }
       } else {
         off_line(running_.bearings[i], told, place);
       }
@@ -224,6 +235,59 @@ class RunningBodies {
       forces.push_back({all.front().middle(), *turn.load_n});
     }
     tell(all, loads_of(forces, all, sharing), how(told, turn, all, sharing, passed), placed);
+    doubt_open(all, forces.size() > 1);
+    if (sharing == LoadSharing::evenly && turn.load_n && !turn.loaded->at.empty()) {
+      doubt_even(all, forces);
+    }
+  }
+
+  // Which way loads act across the axis nobody gives.
+  void doubt_open(const std::vector<Support>& all, bool many_sides) {
+    for (const Support& support : all) {
+      for (const std::size_t seat : support.seats) {
+        Bearing& bearing = running_.bearings[seat];
+        if (!bearing.load_n || !is_open(bearing)) {
+          continue;
+        }
+        if (many_sides) {
+          bearing.doubt += say(said::kManySidesOpen, angle(bearing.covered));
+        } else if (*bearing.load_n < 0.0) {
+          bearing.doubt += say(said::kLiftedOpen, angle(bearing.covered));
+        }
+      }
+    }
+  }
+
+  // Bearings that give alike carry of a moment what goes by their way from their middle.
+  void doubt_even(const std::vector<Support>& all, const std::vector<BodyForce>& forces) {
+    const auto count = static_cast<double>(all.size());
+    double middle = 0.0;
+    for (const Support& support : all) {
+      middle += support.middle() / count;
+    }
+    double force_n = 0.0;
+    double moment = 0.0;
+    for (const BodyForce& force : forces) {
+      force_n += force.force_n;
+      moment += force.force_n * (force.at - middle);
+    }
+    double spread = 0.0;
+    double farthest = 0.0;
+    for (const Support& support : all) {
+      const double off = support.middle() - middle;
+      spread += off * off;
+      farthest = std::max(farthest, std::abs(off));
+    }
+    if (!(spread > 0.0) || std::abs(moment) * farthest <= kEvenly * spread * force_n / count) {
+      return;
+    }
+    for (const Support& support : all) {
+      const double load_n = force_n / count + moment * (support.middle() - middle) / spread;
+      for (const std::size_t seat : support.seats) {
+        running_.bearings[seat].doubt += say(
+            said::kEvenlyNotBalanced, newton_metres(std::abs(moment) / 1000.0), newtons(load_n));
+      }
+    }
   }
 
   // Of several forces, whose directions nobody gives, the most that each bearing may come to carry.
@@ -299,6 +363,8 @@ class RunningBodies {
 };
 
 }  // namespace
+
+bool is_open(const Bearing& bearing) { return degrees(bearing.covered) < kWholeWay_deg; }
 
 Running find_running(const DeclaredJob& declared, const Groups& groups, const Turns& turns,
                      const std::vector<SurfaceSizes>& surfaces) {

@@ -14,11 +14,15 @@ struct Running {
   std::vector<Bearing> bearings;    ///< in the order of the radial seats
 };
 
+/// Whether a bearing is open on one side. Oil grooves and keyseats leave a little less than all.
+[[nodiscard]] bool is_open(const Bearing& bearing);
+
 /// A bearing is a seat between two bodies one of which turns, with a clearance that is wanted or
 /// found. It is none where
 /// - the job allows a squeeze of the two (a seal),
 /// - the clearance is more than a hundredth of the diameter: the hole lets it through,
-/// - no fit is wanted and the body's other bearings keep the shaft off it (a cover hole),
+/// - the body's other bearings keep the shaft off it at all sizes (a cover hole); at some sizes: it
+///   is perhaps one, what it carries is not known, and the others are taken to carry all,
 /// - no fit is wanted and a thin ring that nothing else holds would be the other part (a washer).
 /// What is pinned, keyed, pressed, clamped or carried along turns as one body and has no seat here.
 ///

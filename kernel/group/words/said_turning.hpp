@@ -17,6 +17,21 @@ inline constexpr Said kBesideLine{
     "load-beside-line",
     "it lies beside the line on which {} turns: what it carries is not known; say with at = where "
     "the load comes in"};
+inline constexpr Said kPerhapsNotReached{
+    "load-perhaps-not-reached",
+    "the other bearings may keep the shaft off it, as their sizes come out: what it carries is not "
+    "known, the others are judged as if it carried nothing"};
+inline constexpr Said kLiftedOpen{
+    "load-lifted-open",
+    "it goes only {} round and is lifted against the load: towards where it is open it holds "
+    "nothing, and from which side the load comes is not known"};
+inline constexpr Said kManySidesOpen{
+    "load-many-sides-open",
+    "it goes only {} round, and the loads on the part may come from any side: towards where it is "
+    "open it holds nothing"};
+inline constexpr Said kEvenlyNotBalanced{
+    "load-evenly-not-balanced",
+    "even shares leave a moment of {} unbalanced: bearings that give alike would carry {} here"};
 inline constexpr Said kPassedOnNotKnown{"load-passed-on-not-known",
                                         "what {} puts on it is not known"};
 inline constexpr Said kLoadPlaceNotKnown{"load-place-not-known",
@@ -38,6 +53,8 @@ inline constexpr Said kStopSooner{"thrust-stop-sooner",
                                   "{} and {} stop the two {} sooner as drawn"};
 
 // Bearings.
+inline constexpr Said kNoClearanceAtAll{"bearing-pressed",
+                                        "at all its sizes the two are pressed: that is no bearing"};
 inline constexpr Said kNoRunningClearance{"bearing-no-clearance",
                                           "it may have no running clearance at all"};
 inline constexpr Said kClearanceSmall{

@@ -61,6 +61,7 @@ struct Bearing {
   std::optional<double> load_n{};
   std::optional<double> moment_nm{};
   Saying how{};
+  Saying doubt{};
 };
 constexpr void describe(auto& fields, const Bearing*) {
   fields.value("Bearing", "A seat that carries a body that turns.")
@@ -75,7 +76,9 @@ constexpr void describe(auto& fields, const Bearing*) {
       .member("duty", &Bearing::duty, "the harder of the two")
       .member("both", &Bearing::both, "whether both parts turn")
       .member("certainty", &Bearing::certainty,
-              "perhaps: its fit may also come out tight, and then it is none")
+              "perhaps: its fit may also come out tight, or the others keep the shaft off it, and "
+              "then it "
+              "is none")
       .member("centre_line", &Bearing::centre_line, "number, from 0")
       .member("station_mm", &Bearing::station, "of the middle of its length on that line")
       .member("length_mm", &Bearing::length, "that hole and shaft share")
@@ -86,7 +89,10 @@ constexpr void describe(auto& fields, const Bearing*) {
               "N; negative where it is lifted against the load; None where it is not known")
       .member("moment_nm", &Bearing::moment_nm,
               "N m that a lone bearing takes too; None with others or where it is not known")
-      .member("how", &Bearing::how, "how the load is known, or why it is not");
+      .member("how", &Bearing::how, "how the load is known, or why it is not")
+      .member("doubt", &Bearing::doubt,
+              "why it may not carry that load, or not that one; empty where nothing speaks against "
+              "it");
 }
 
 /// Two faces that rub on each other under end thrust.
