@@ -222,7 +222,7 @@ TEST(FoulFinding, SaysThatASeatsOwnOverlapIsNotCounted) {
   const Finding finding = two_parts(0.4, "press fit off axis").only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
   EXPECT_THAT(text_of(finding.advice),
-              HasSubstr("12.5 mm3 shared, beyond what such a seat may overlap: true"));
+              HasSubstr("the two go 0.400 mm deeper and share 12.5 mm3: true"));
 }
 
 TEST(FoulFinding, ConformsWhenAllowedDeepEnoughInEitherOrder) {

@@ -264,7 +264,10 @@ ToldFoul taper_foul(const FoulScene& scene, const TaperSeat& seat) {
   const Line axis = place_line(scene.to_a, seat.axis);
   const Line shaft = place_line(scene.to_a, placed(scene.model, seat.shaft, cone(seat.shaft).axis));
   const double half = 0.5 * seat.engaged;
-  const double deep = most_overlap(scene.settings, seat.diameter) / std::cos(seat.hole_half_angle);
+  const bool pressed = is_pressed(seat, scene.settings);
+  const double deep =
+      pressed ? most_overlap(scene.settings, seat.diameter) / std::cos(seat.hole_half_angle) : 0.0;
+  const double depth = pressed ? seat.fouls_by : -seat.least_gap;
   const auto bore = [&](double s) {
     return 0.5 * seat.diameter + s * std::tan(seat.hole_half_angle) + deep;
   };
@@ -280,14 +283,14 @@ ToldFoul taper_foul(const FoulScene& scene, const TaperSeat& seat) {
                    half,
                    bore(-half) - deep,
                    bore(half) - deep,
-                   bore(-half) + 2.0 * seat.fouls_by,
-                   bore(half) + 2.0 * seat.fouls_by};
+                   bore(-half) + 2.0 * depth,
+                   bore(half) + 2.0 * depth};
   told.foul = {.volume = crescent.mean_area() * seat.engaged,
-               .depth = seat.fouls_by,
+               .depth = depth,
                .length = seat.engaged,
                .at = crescent.inside(),
                .exact = false,
-               .cause = "taper off axis"};
+               .cause = pressed ? "taper off axis" : "off axis"};
   return told;
 }
 

@@ -39,7 +39,8 @@ struct FoulScene {
   Frame to_a;
 };
 
-/// The foul of a seat that fouls: what of the shaft lies deeper than a seat may.
+/// The foul of a seat that fouls: what of the shaft lies deeper than a press fit may, or all that
+/// lies in the hole's metal where none is pressed.
 [[nodiscard]] ToldFoul radial_foul(const FoulScene& scene, const RadialSeat& seat);
 /// The same of a taper; its tilt is left aside.
 [[nodiscard]] ToldFoul taper_foul(const FoulScene& scene, const TaperSeat& seat);

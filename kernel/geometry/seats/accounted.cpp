@@ -90,6 +90,10 @@ void add_taper(Accounted& accounted, const Scene& scene, const TaperSeat& seat, 
   if (shared.empty() || seat.least_gap >= 0.0) {
     return;
   }
+  // Cones that only touch have no overlap that is meant: off their axis all of it is told.
+  if (told == Told::apart && seat.fouls_by > 0.0 && !is_pressed(seat, scene.settings)) {
+    return;
+  }
   const double slope = std::tan(hole.half_angle);
   const double deepest = told == Told::too ? std::numeric_limits<double>::infinity()
                                            : scene.most(seat.diameter) / std::cos(hole.half_angle);
@@ -136,6 +140,10 @@ void add_width(Accounted& accounted, const Scene& scene, const WidthSeat& seat) 
 }
 
 }  // namespace
+
+bool is_pressed(const TaperSeat& seat, const SeatSettings& settings) {
+  return seat.gap < -settings.same_length_mm;
+}
 
 bool overlaps(const AxialSeat& seat, const SeatSettings& settings) {
   return seat.gap < -settings.same_length_mm;

@@ -48,6 +48,9 @@ enum class Told { apart, too };
 [[nodiscard]] bool one_holds_all(const Accounted& accounted, std::span<const Point> points,
                                  double grown);
 
+/// Whether the two cones overlap all round, as far as offset and tilt are left aside.
+[[nodiscard]] bool is_pressed(const TaperSeat& seat, const SeatSettings& settings);
+
 /// Whether the two faces overlap.
 [[nodiscard]] bool overlaps(const AxialSeat& seat, const SeatSettings& settings);
 

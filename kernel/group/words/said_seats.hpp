@@ -37,7 +37,8 @@ inline constexpr Said kFaceOneBack{"foul-face-back", "face one back, or move the
 inline constexpr Said kCutClear{"foul-cut-clear", "cut one clear of the other, or move it"};
 inline constexpr Said kFoulsBy{"fouls-by", "fouls by {}, {} shared: {}"};
 inline constexpr Said kFoulsBeyondSeat{
-    "fouls-beyond-seat", "fouls by {}, {} shared, beyond what such a seat may overlap: {}"};
+    "fouls-beyond-seat",
+    "beyond what such a seat may overlap the two go {} deeper and share {}: {}"};
 inline constexpr Said kNotDecided{"foul-not-decided", "Open CASCADE could not decide: {}"};
 inline constexpr Said kLookByEye{"foul-look-by-eye",
                                  "look at this pair by eye, or mend the solids and check again"};

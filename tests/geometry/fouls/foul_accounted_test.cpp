@@ -68,12 +68,25 @@ TEST(Accounted, ATaperALittleOffItsAxisIsNoFoul) {
   EXPECT_THAT(fouls_of(taper_hole(), taper(), shifted(0.1, 0, 0)).found, IsEmpty());
 }
 
-// Square to the surface 0.4 cos(a) deep, tan(a) = 0.1, where 0.5 % of 44 may be.
-TEST(Accounted, ATaperFarOffItsAxisFoulsOnOneSide) {
+// Cones that only touch in line have no overlap that is meant: all of it is told, square to the
+// surface 0.4 cos(a) deep, tan(a) = 0.1.
+TEST(Accounted, ATaperFarOffItsAxisFoulsByAllThatItOverlaps) {
+  const TopoDS_Shape aside = test::moved_solid(taper(), shifted(0.4, 0, 0));
   const FoulReport report = fouls_of(taper_hole(), taper(), shifted(0.4, 0, 0));
   ASSERT_THAT(report.found, SizeIs(1));
-  EXPECT_NEAR(report.found.front().depth, 0.4 * std::cos(std::atan(0.1)) - 0.22, 0.002);
+  const double truth = test::shared_volume(taper_hole(), aside);
+  EXPECT_NEAR(report.found.front().depth, 0.4 * std::cos(std::atan(0.1)), 0.002);
+  EXPECT_NEAR(report.found.front().volume, truth, 1e-3 * truth);
+  EXPECT_EQ(report.found.front().cause, "off axis");
+}
+
+// Driven in by 0.5 the taper overlaps by 0.05 all round: only what is deeper than 0.5 % of 44 is
+// told, square to the surface (0.4 + 0.05) cos(a) less that.
+TEST(Accounted, APressedTaperFarOffItsAxisFoulsByWhatIsTooDeep) {
+  const FoulReport report = fouls_of(taper_hole(), taper(), shifted(0.4, 0, -0.5));
+  ASSERT_FALSE(report.found.empty());
   EXPECT_EQ(report.found.front().cause, "taper off axis");
+  EXPECT_NEAR(report.found.front().depth, 0.45 * std::cos(std::atan(0.1)) - 0.22, 0.005);
 }
 
 /// Ridges of M10 coarse along z, `at` along the pitch; crest and root radii, metal within.
