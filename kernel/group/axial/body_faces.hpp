@@ -27,6 +27,7 @@ struct StopFace {
 struct FacePair {
   std::size_t first = 0, second = 0;  ///< of the body's faces
   double play_mm = 0.0;               ///< that the tightest loop over the two leaves, as modelled
+  bool of_two_parts = false;
 };
 
 /// The faces of one body, and the steps that lead from one to another, never two ways.

@@ -94,11 +94,13 @@ class PathSearch {
       return;
     }
     for (const OccurrenceId part : paths_.joined_[node.face.occurrence]) {
-      if (stands_apart(part, node.face.occurrence)) {
+      if (stands_apart(part, node.face.occurrence) || !sets(node.face, part)) {
         continue;
       }
       for (const FeatureRef& face : faces_of(part)) {
-        take(node, face, {at(face) - at(node.face), false, true});
+        if (sets(face, node.face.occurrence)) {
+          take(node, face, {at(face) - at(node.face), false, true});
+        }
       }
     }
   }
@@ -115,12 +117,75 @@ class PathSearch {
 
   void take(const Node& node, const FeatureRef& face, const Step& step) {
     const Length modelled = Length::mm(std::abs(step.along));
-    const KnownLength known = step.joint ? paths_.lengths_->as_set(modelled)
+    const KnownLength known = step.joint ? as_set(node.face, face, step.along)
                                          : paths_.lengths_->between(node.face, face, modelled);
     const double half = 0.5 * known.limits.width().in_mm();
     reach(face, node.cost + half + (step.joint ? kPerSetting_mm : kPerLength_mm),
           Way{subject_of(node.face), PathLength{node.face, face, step.along, known}, step.given,
               step.joint});
+  }
+
+  [[nodiscard]] bool to_make(const FeatureRef& face) const {
+    return state_of(*paths_.declared_, face.occurrence) == PartState::to_make;
+  }
+
+  // By which faces a part that is still to make may be set on another: those that are drawn level
+  // with one of its faces, or else any.
+  const std::vector<FeatureRef>& setting_faces(OccurrenceId part, OccurrenceId on) {
+    const auto [known, fresh] = setting_faces_.try_emplace({part, on});
+    if (fresh) {
+      const double same = paths_.declared_->look->settings.seats.same_length_mm;
+      std::vector<FeatureRef> level;
+      for (const FeatureRef& face : faces_of(part)) {
+        for (const FeatureRef& other : faces_of(on)) {
+          if (std::abs(at(face) - at(other)) <= same) {
+            level.push_back(face);
+            break;
+          }
+        }
+      }
+      known->second = level.empty() ? faces_of(part) : level;
+    }
+    return known->second;
+  }
+
+  // Its other faces stand where its lengths bring them.
+  [[nodiscard]] bool sets(const FeatureRef& face, OccurrenceId on) {
+    return !to_make(face) || setting_faces(face.occurrence, on).front() == face;
+  }
+
+  // Where two parts happen to stand.
+  KnownLength as_set(const FeatureRef& from, const FeatureRef& to, double along) {
+    bool assumed = false;
+    const Limits before = off_as_set(from, to.occurrence, assumed);
+    const Limits behind = off_as_set(to, from.occurrence, assumed);
+    const Limits off{behind.lower - before.upper, behind.upper - before.lower};
+    KnownLength known = paths_.lengths_->as_set(
+        Length::mm(std::abs(along)), along >= 0.0 ? off : Limits{-off.upper, -off.lower});
+    known.source = assumed ? LengthSource::assumed : known.source;
+    return known;
+  }
+
+  // How far off along the line a face of a part still to make may stand where the part is set by
+  // another of its faces.
+  Limits off_as_set(const FeatureRef& face, OccurrenceId on, bool& assumed) {
+    Limits off;
+    if (!to_make(face)) {
+      return off;
+    }
+    for (const FeatureRef& other : setting_faces(face.occurrence, on)) {
+      if (other == face) {
+        continue;
+      }
+      const double step = at(face) - at(other);
+      const Length modelled = Length::mm(std::abs(step));
+      const KnownLength length = paths_.lengths_->between(other, face, modelled);
+      const Limits more{length.limits.lower - modelled, length.limits.upper - modelled};
+      assumed = assumed || length.source == LengthSource::assumed;
+      off = {std::min(off.lower, step >= 0.0 ? more.lower : -more.upper),
+             std::max(off.upper, step >= 0.0 ? more.upper : -more.lower)};
+    }
+    return off;
   }
 
   std::vector<PathLength> trace(Subject key) const {
@@ -153,6 +218,7 @@ class PathSearch {
   std::map<Subject, Node> nodes_;
   std::set<std::pair<double, Subject>> open_;
   std::map<OccurrenceId, std::vector<FeatureRef>> faces_;
+  std::map<std::pair<OccurrenceId, OccurrenceId>, std::vector<FeatureRef>> setting_faces_;
 };
 
 FacePaths::FacePaths(const DeclaredJob& declared, const Groups& groups, const PartLengths& lengths,

@@ -19,7 +19,8 @@ StackLength step_length(const DeclaredJob& declared, const PathLength& path) {
   length.source = path.known.source;
   length.how = path.known.how;
   length.part = path.from.occurrence;
-  length.to_make = state_of(declared, length.part) == PartState::to_make;
+  length.of_one_part = path.from.occurrence == path.to.occurrence;
+  length.to_make = length.of_one_part && state_of(declared, length.part) == PartState::to_make;
   length.warm_unknown = growth.warmer_by_k != 0.0 && !growth.expansion_per_k;
   return length;
 }

@@ -145,13 +145,18 @@ KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Lengt
   return known;
 }
 
-KnownLength PartLengths::as_set(Length modelled) const {
+KnownLength PartLengths::as_set(Length modelled, Limits off) const {
   KnownLength known;
   known.nominal = modelled;
   known.limits = around(modelled, declared_->job->settings.default_uncertainty);
   known.spread = StackSpread::normal;
   known.source = LengthSource::as_set;
   known.how = said::kLengthAsSet;
+  if (!(off == Limits{})) {
+    known.limits = {known.limits.lower + off.lower, known.limits.upper + off.upper};
+    known.spread = StackSpread::uniform;
+    known.how = said::kLengthSetByAnyFace;
+  }
   return known;
 }
 

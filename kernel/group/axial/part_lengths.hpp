@@ -43,7 +43,8 @@ class PartLengths {
   [[nodiscard]] bool gives(const FeatureRef& a, const FeatureRef& b) const;
   [[nodiscard]] bool speaks_of(OccurrenceId occurrence) const;
   /// Of two parts joined where they happen to stand: the model's, as surely as anything is known.
-  [[nodiscard]] KnownLength as_set(Length modelled) const;
+  /// @param off  how far off it a part that is still to make may bring it.
+  [[nodiscard]] KnownLength as_set(Length modelled, Limits off = {}) const;
 
  private:
   void add(const PartLength& length, const NamedFeature& a, const NamedFeature& b);

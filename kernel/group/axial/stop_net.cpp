@@ -211,11 +211,14 @@ class NetMaker {
       for (const AxialStop* other : ahead) {
         pairs.push_back(
             {number_of.at(subject_of(one->b)), number_of.at(subject_of(other->a)),
-             modelled(*one) + modelled(*other) + onward[net_.body_of(group_of(other->b))]});
+             modelled(*one) + modelled(*other) + onward[net_.body_of(group_of(other->b))],
+             one->b.occurrence != other->a.occurrence});
       }
     }
-    std::stable_sort(pairs.begin(), pairs.end(),
-                     [](const FacePair& a, const FacePair& b) { return a.play_mm < b.play_mm; });
+    // Of loops alike the one over a part's own length: how parts were set on each other is looser.
+    std::stable_sort(pairs.begin(), pairs.end(), [](const FacePair& a, const FacePair& b) {
+      return std::pair(a.play_mm, a.of_two_parts) < std::pair(b.play_mm, b.of_two_parts);
+    });
     return pairs;
   }
 

@@ -9,6 +9,9 @@ inline constexpr Said kLengthMeasured{"length-measured", "measured{}"};
 inline constexpr Said kLengthLimits{"length-limits", "limits{}"};
 inline constexpr Said kLengthAsFound{"length-as-found", "as found"};
 inline constexpr Said kLengthAsSet{"length-as-set", "as set when the two were joined"};
+inline constexpr Said kLengthSetByAnyFace{
+    "length-set-by-any-face",
+    "as set when the two are joined, by any of the faces that are drawn level, or by any at all"};
 inline constexpr Said kLengthIsSet{"length-is-set", "as modelled; it is set{}"};
 inline constexpr Said kLengthToBeSet{"length-to-be-set", "to be set"};
 inline constexpr Said kLengthNoChain{"length-no-chain",
