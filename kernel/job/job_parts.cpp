@@ -33,7 +33,7 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   JobPart part;
   part.line = entry.line();
   part.part = entry.text("part");
-  part.material = entry.find_text("material").value_or("");
+  part.material = entry.find_name("material").value_or("");
   if (const auto state = entry.find_text("state")) {
     part.state = read_word<PartState>(entry, "state", *state);
   }

@@ -23,7 +23,7 @@ Turning read_turning_entry(const TomlTable& entry, LengthUnit unit) {
   turning.duty = read_word<Duty>(entry, "duty", entry.text("duty"));
   turning.load_n = find_in_units(entry, "load", kForces, kLoads_n);
   turning.thrust_n = find_in_units(entry, "thrust", kForces, kLoads_n);
-  turning.at = entry.find_text("at").value_or("");
+  turning.at = entry.find_name("at").value_or("");
   turning.out = entry.find_length("out", unit);
   if (turning.out && turning.at.empty()) {
     throw entry.error("out", "says how far past a face, and none is named",

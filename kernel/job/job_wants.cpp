@@ -63,7 +63,7 @@ EndPlayWant read_end_play_want(const TomlTable& entry, LengthUnit unit) {
   if (want.gap.lower < Length()) {
     throw entry.error("gap", "end play is not less than 0", "write [least, greatest]");
   }
-  want.on = entry.find_text("on");
+  want.on = entry.find_name("on");
   if (want.on == want.of) {
     throw entry.error("on", fmt::format("\"{}\" has no play on itself", want.of),
                       "name the part that it travels on, or leave \"on\" out");

@@ -128,7 +128,7 @@ double MockupPartReader::diameter_of(const TomlTable& table) const {
 }
 
 void MockupPartReader::read_step(const TomlTable& table, Step& step) const {
-  step.name = table.find_text("name").value_or("");
+  step.name = table.find_name("name").value_or("");
   step.diameter = diameter_of(table);
   step.end_diameter = mm_or(table, "to_diameter", step.diameter);
   step.at_start = read_break(table, "start");
@@ -167,7 +167,7 @@ std::vector<Bore> MockupPartReader::read_bores(const TomlTable& table, PartFace 
   const bool block = usual == PartFace::last;
   return list<Bore>(table, "bores", [&](const TomlTable& entry) {
     Bore bore;
-    bore.name = entry.find_text("name").value_or("");
+    bore.name = entry.find_name("name").value_or("");
     bore.face = read_face(entry, usual, block);
     const auto at = entry.lengths("at", unit_);
     if (at.size() != 2 && (block || !at.empty())) {
@@ -251,7 +251,7 @@ BlockPart MockupPartReader::read_block(const TomlTable& table) const {
       throw entry.error("at", fmt::format("need two lengths, got {}", at.size()),
                         "write at = [across, up] on the face");
     }
-    return Boss{entry.find_text("name").value_or(""),
+    return Boss{entry.find_name("name").value_or(""),
                 read_face(entry, PartFace::last, true),
                 at[0].in_mm(),
                 at[1].in_mm(),

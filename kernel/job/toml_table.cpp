@@ -120,13 +120,18 @@ std::optional<std::string> TomlTable::find_text(std::string_view key) const {
   return value;
 }
 
-std::string TomlTable::text(std::string_view key) const {
+std::optional<std::string> TomlTable::find_name(std::string_view key) const {
   auto value = find_text(key);
+  if (value && value->empty()) {
+    throw error(key, "the text is empty", "write something between the quotes");
+  }
+  return value;
+}
+
+std::string TomlTable::text(std::string_view key) const {
+  auto value = find_name(key);
   if (!value) {
     throw missing(key);
-  }
-  if (value->empty()) {
-    throw error(key, "the text is empty", "write something between the quotes");
   }
   return *std::move(value);
 }

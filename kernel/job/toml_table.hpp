@@ -42,6 +42,8 @@ class TomlTable {
 
   // find_: absent is fine. Without find_: absent is an error. A wrong type is always an error.
   [[nodiscard]] std::optional<std::string> find_text(std::string_view key) const;
+  /// The same, which is not empty where it is there.
+  [[nodiscard]] std::optional<std::string> find_name(std::string_view key) const;
   [[nodiscard]] std::string text(std::string_view key) const;
   [[nodiscard]] std::optional<double> find_number(std::string_view key) const;
   [[nodiscard]] double number(std::string_view key) const;

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <numbers>
+
 #include "check/end_play_rig.hpp"
 
 namespace spotblue::end_play_net_test {
@@ -142,6 +144,53 @@ TEST(EndPlay, OfAShaftHeldAtBothEndsIsTheLeastOfAllItsLoops) {
   EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.354, kNear);
 }
 
+// A post still to make is pressed into a base, its shoulder level with it and its end 30.05 to 30.3
+// off that: a hub on the base has as much more play as the post is longer, not less alone.
+TEST(EndPlay, OnAPressedPartStillToMakeCountsItsLengthBothWays) {
+  for (const double turned : {0.0, 1.0}) {
+    Rig rig;
+    rig.add(named(ring_part(10, 30, -25, 0), "Base", 9e4), 0.0);
+    rig.add(named(turned_part({{0, -20}, {10.015, -20}, {10.015, 0}, {9, 0}, {9, 30.1}, {0, 30.1}}),
+                  "Post", 1e4),
+            0.0);
+    rig.add(named(ring_part(9.025, 25, 0, 30), "Hub", 5e4), 0.0);
+    rig.add(named(ring_part(4, 13, 0, 5), "Cap", 1e3), 30.1);
+    rig.job.joins.push_back({"Cap", "Post", "screw", 0});
+    rig.declare("Post").state = PartState::to_make;
+    PartLength shoulder{"Post: face 20.03 @ 0", "Post: face 18 @ 30.1", {}, {}, {}, 31};
+    shoulder.limits = Limits{Length::mm(30.05), Length::mm(30.3)};
+    rig.job.lengths = {shoulder};
+    for (Occurrence& part : rig.look.model.occurrences) {
+      part.frame = compose(test::rotated({1, 0, 0}, turned * std::numbers::pi), part.frame);
+      part.box = place_box(part.frame, rig.look.model.products[part.product].box);
+    }
+    rig.want(0.03, 0.15, "Hub");
+    const Finding finding = of_part(rig.findings(), "Hub");
+    EXPECT_NE(finding.outcome, Outcome::conforming);
+    EXPECT_NEAR(number(finding.found, "end_play_max_mm"), 0.302, kNear);  // 30.3 - 29.998
+    EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.046, kNear);  // 30.05 - 30.002 - 0.002
+  }
+}
+
+// A bush of 42.4 to 42.6 still to make, pressed into a wheel with both ends level, may be set by
+// either: the other end then stands out by 0.1. Both are counted, each at its worst: 0.3 - 0.2.
+TEST(EndPlay, OnAPressedBushDrawnLevelAtBothEndsCountsItsLengthAtEither) {
+  Rig rig;
+  rig.add(stud(), 0.0);
+  rig.add(named(ring_part(10.02, 15.01, 0, 42.5), "Bush", 1e4), 0.0);
+  rig.add(named(ring_part(15, 25, 0, 42.5), "Wheel", 5e4), 0.0);
+  rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 42.8);
+  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.declare("Bush").state = PartState::to_make;
+  PartLength length{"Bush: face 30.02 @ 0", "Bush: face 30.02 @ 42.5", {}, {}, {}, 31};
+  length.limits = Limits{Length::mm(42.4), Length::mm(42.6)};
+  rig.job.lengths = {length};
+  rig.want(0.1, 0.5);
+  const Finding finding = rig.only();
+  EXPECT_NEAR(number(finding.found, "end_play_min_mm"), 0.094, kNear);  // three lengths 0.002 off
+  EXPECT_LE(number(finding.found, "end_play_max_mm"), 0.304 + kNear);
+}
+
 // A wheel of 40 and a loose washer of 3 between a stud's flange and its nut M16, 43.2 off it; the
 // thread ends at 53, so 9.8 of it is engaged.
 Rig nut_on_stud() {
@@ -215,6 +264,30 @@ TEST(Setting, ThatNoLengthsAllowIsNone) {
   const Finding finding = setting_of(rig);
   EXPECT_EQ(finding.outcome, Outcome::undecided);
   EXPECT_THAT(text_of(finding.advice), HasSubstr("set it by the play that you measure"));
+}
+
+// Of the 0.0084 that is wanted the other lengths take up 0.008: no bench holds what is left.
+TEST(Setting, OfNoWidthIsNone) {
+  Rig rig = nut_on_stud();
+  rig.want(0.100, 0.1084);
+  const Finding finding = setting_of(rig);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("nothing beside it"));
+}
+
+// A wheel to make on a stud and a bush that take up 0.2 and 0.2 of the 0.4 wanted.
+TEST(EndPlay, ThatLeavesALengthNoWidthSaysSo) {
+  Rig rig = wheel_on_stud();
+  rig.declare("Stud").state = PartState::to_make;
+  rig.declare("Bush").state = PartState::to_make;
+  PartLength journal{"Stud: face 40 @ 0", "Stud: face 20 @ 42.8", {}, {}, {}, 31};
+  journal.limits = Limits{Length::mm(42.7), Length::mm(42.9)};
+  PartLength flange{"Bush: face 40 @ 0", "Bush: face 40 @ 2.5", {}, {}, {}, 32};
+  flange.limits = Limits{Length::mm(2.4), Length::mm(2.6)};
+  rig.job.lengths = {journal, flange};
+  rig.want(0.2, 0.4044);
+  const Finding finding = of_part(rig.findings(), "Wheel");
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("nothing is left for"));
 }
 
 // 8 of thread, half of 16, is left at 45: wanted is a play only had farther out.

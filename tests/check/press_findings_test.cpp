@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <cmath>
 #include <cstddef>
 #include <numbers>
 
@@ -17,6 +18,7 @@ namespace spotblue::press_findings_test {
 using test::Bench;
 using test::iso;
 using test::number;
+using test::worded;
 using ::testing::HasSubstr;
 
 constexpr double kHubOutside = 80.0;
@@ -174,6 +176,26 @@ TEST(PressFinding, ABushThatRunsTooHotComesBackLoose) {
   EXPECT_THAT(text_of(finding.advice), HasSubstr("comes back loose"));
 }
 
+// The hub alone 300 K warmer grows by 44 x 300 x 11.x um/m/K, ten times the 0.03 there is.
+TEST(PressFinding, ThatLetsGoAtAllItsSizesWhenWarmDoesNotConform) {
+  Bench bench = bush_in_hub(44.03);
+  bench.job.parts[0].running_c = 320.0;
+  const Finding finding = press(bench);
+  EXPECT_LT(number(finding.found, "warm_interference_max_mm"), 0.0);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("lets go when warm"));
+}
+
+// To slip a bush of 0.35 more in would take more cold than there is: no temperature is told.
+TEST(PressFinding, TellsNoChillingThatNoUsualMediumReaches) {
+  const Finding finding = press(bush_in_hub(44.2));
+  EXPECT_EQ(worded(finding.found, "chilling"), "no usual medium is cold enough");
+  EXPECT_TRUE(std::isnan(number(finding.found, "chill_inner_to_c")));
+  const Finding less = press(bush_in_hub(44.02));
+  EXPECT_NE(worded(less.found, "chilling"), "no usual medium is cold enough");
+  EXPECT_FALSE(std::isnan(number(less.found, "chill_inner_to_c")));
+}
+
 TEST(PressFinding, TellsAWarmJointItsTemperaturesInDegreesCelsius) {
   Bench bench = bush_in_hub(44.03);
   bench.job.conditions.running_c = number(press(bench).found, "comes_back_loose_above_c") + 5.0;
@@ -295,6 +317,17 @@ TEST(RunningClearance, OfAWarmShaftOfNoMaterialConformsWhereNoMaterialWouldBind)
   bench.job.parts[2].material = "";
   bench.job.parts[2].running_c = 60.0;
   EXPECT_EQ(clearance(bench).outcome, Outcome::conforming);
+}
+
+// Drawn and found with 0.01 of interference, wanted with clearance: a hole that is warmer runs
+// clear, and yet the two can not be put together so.
+TEST(RunningClearance, OfAPairThatIsPressedAtTheBenchDoesNotConformHoweverWarmTheHole) {
+  Bench bench = running_bush(0.01, 0.1, 30.01);
+  bench.job.parts[0].running_c = bench.job.parts[1].running_c = 220.0;
+  const Finding finding = clearance(bench);
+  EXPECT_LT(number(finding.found, "clearance_max_mm"), 0.0);
+  EXPECT_EQ(finding.outcome, Outcome::nonconforming);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("that is no running fit"));
 }
 
 }  // namespace spotblue::press_findings_test

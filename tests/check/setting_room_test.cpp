@@ -5,6 +5,7 @@
 
 #include "check/end_play_rig.hpp"
 #include "support/findings.hpp"
+#include "support/thrown.hpp"
 
 namespace spotblue::setting_room_test {
 
@@ -143,6 +144,17 @@ TEST(SettingRoom, EndsAtAnotherPartThatIsHeldToTheSameBody) {
   const Finding finding = setting_of(rig);
   EXPECT_THAT(worded(finding.found, "metal"), HasSubstr("Nut meets Shoulder ring at 30.1"));
   EXPECT_GT(number(finding.found, "range_min_mm"), 30.1);
+}
+
+TEST(Setting, ByTheNameOfAnotherThreadIsRefusedByLine) {
+  Rig rig = nut_before_shank(shouldered());
+  rig.job.adjust[0].thread = "M14x1.5";
+  rig.job.adjust[0].line = 40;
+  rig.want(0.05, 0.2);
+  const Error error = test::error_of([&] { (void)setting_of(rig); });
+  EXPECT_THAT(error.what(), HasSubstr("line 40"));
+  EXPECT_THAT(error.what(), HasSubstr("the screw of \"Nut\" is 16"));
+  EXPECT_THAT(error.cure(), HasSubstr("M16"));
 }
 
 // The screw's tip stands 0.1 off the bottom of its hole: its head goes no nearer than 29.9.

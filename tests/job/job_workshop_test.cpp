@@ -135,6 +135,13 @@ TEST(JobAdjust, MistakesAreRefusedByLineWithACure) {
               HasSubstr("is no face"));
 }
 
+TEST(JobParts, WithAnEmptyNameOfAMaterialAreRefusedByLine) {
+  const Error error = test::error_of(
+      [] { (void)test::job_of(kHead + "[[parts]]\npart = \"Nut\"\nmaterial = \"\"\n"); });
+  EXPECT_THAT(error.what(), HasSubstr("the text is empty"));
+  EXPECT_THAT(error.what(), HasSubstr("line 6"));
+}
+
 TEST(JobMeshes, TakeADiametralPitch) {
   const Mesh mesh = every_key().meshes.at(0);
   EXPECT_NEAR(mesh.module.in_mm(), 2.54, 1e-12);  // 25.4 / 10

@@ -45,6 +45,9 @@ Saying closer(const EndPlayCase& found, Limits wanted) {
   }
   const auto room = room_for(found.play, *widest, wanted);
   const Reference length(widest->dimension.name);
+  if (room && !leaves_room(*room)) {
+    return say(said::kNothingLeftFor, length, 0.5 * (room->lower + room->upper));
+  }
   if (widest->to_make && room) {
     return say(said::kMakeLengthMost, length, *room);
   }
@@ -59,7 +62,7 @@ Saying mending(const EndPlayCase& found, Limits wanted) {
       continue;
     }
     const auto room = room_for(found.play, length, wanted);
-    if (room && room->lower > Length()) {
+    if (room && room->lower > Length() && leaves_room(*room)) {
       return say(said::kMakeLength, Reference(length.dimension.name), *room);
     }
   }

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "check/words/words.hpp"
@@ -131,11 +132,21 @@ void add_play_draw(const BodyPlay& play, Limits wanted, bool judged, Finding& fi
     finding.found.push_back({"by_lot", said::kNoSetTogether});
     return;
   }
-  add_range(finding.found, "by_lot", {drawn.plays->low, drawn.plays->high});
+  // Measured lengths are drawn beyond their limits too: what the worst case leaves out is left out.
+  const Limits& worst = *play.play.worst;
+  add_range(finding.found, "by_lot",
+            {std::max(drawn.plays->low, worst.lower), std::min(drawn.plays->high, worst.upper)});
   if (judged) {
-    finding.found.push_back({"by_lot_outside", say(said::kDrawnOutside, draw.samples,
-                                                   Figure{100.0 * drawn.plays->share_below, 2},
-                                                   Figure{100.0 * drawn.plays->share_above, 2})});
+    // What does not go together is too tight.
+    const double together = 1.0 - drawn.share_apart;
+    const double tight = drawn.share_apart + together * drawn.plays->share_below;
+    finding.found.push_back(
+        {"by_lot_outside", say(said::kDrawnOutside, draw.samples, Figure{100.0 * tight, 2},
+                               Figure{100.0 * together * drawn.plays->share_above, 2})});
+  }
+  if (drawn.share_apart > 0.0) {
+    finding.found.push_back(
+        {"by_lot_apart", say(said::kDrawnApart, Figure{100.0 * drawn.share_apart, 2})});
   }
 }
 

@@ -110,7 +110,8 @@ SlipAdvice add_slip_in(Finding& finding, const DeclaredJob& declared, const Pres
   if (slip.heat_hub_to_c) {
     finding.found.push_back({"heat_hub_to", degrees_celsius(*slip.heat_hub_to_c)});
   }
-  if (slip.chill_inner_to_c) {
+  // Only what a usual medium reaches.
+  if (slip.chill_inner_to_c && (slip.dry_ice_will_do || slip.liquid_nitrogen_will_do)) {
     finding.found.push_back({"chill_inner_to", degrees_celsius(*slip.chill_inner_to_c)});
   }
   finding.found.push_back({"chilling", chilling(slip)});

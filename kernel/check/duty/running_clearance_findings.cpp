@@ -1,6 +1,7 @@
 #include "check/duty/running_clearance_findings.hpp"
 
 #include <cmath>
+#include <optional>
 
 #include "check/fits/reasons.hpp"
 #include "check/running/running.hpp"
@@ -32,6 +33,13 @@ Saying basis_of(const DeclaredJob& declared) {
              degrees_celsius(conditions.running_c));
 }
 
+// As the two meet at the bench.
+std::optional<Limits> cold_clearance(const SizeStates& hole, const SizeStates& shaft) {
+  return hole.assembled && shaft.assembled
+             ? std::optional(clearance_between(*hole.assembled, *shaft.assembled))
+             : std::nullopt;
+}
+
 void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates& shaft) {
   if (hole.assembled && !is_same(*hole.assembled, hole.free)) {
     add_range(finding.found, "bore_close_in",
@@ -41,15 +49,20 @@ void add_both_states(Finding& finding, const SizeStates& hole, const SizeStates&
   if (shaft.assembled && !is_same(*shaft.assembled, shaft.free)) {
     add_range(finding.found, "outside_after_pressing", limits(*shaft.assembled));
   }
-  if (hole.assembled && shaft.assembled) {
-    add_range(finding.found, "clearance", clearance_between(*hole.assembled, *shaft.assembled));
+  if (const auto cold = cold_clearance(hole, shaft)) {
+    add_range(finding.found, "clearance", *cold);
   }
 }
 
+// @param cold  at the bench, where it is known.
 // @param open  why the sizes are known no closer.
-void judge_warm(Finding& finding, Limits warm, const Saying& open) {
+void judge_warm(Finding& finding, const std::optional<Limits>& cold, Limits warm,
+                const Saying& open) {
   add_range(finding.found, "warm_clearance", warm);
   Reasons reasons;
+  if (cold && cold->upper <= Length()) {
+    reasons.add(Outcome::nonconforming, say(said::kPressedAtBench, -cold->lower));
+  }
   if (warm.lower <= Length() && warm.upper > Length() && !open.empty()) {
     reasons.add(Outcome::undecided, say(said::kMayBeLeft, warm, open));
   } else if (warm.upper <= Length()) {
@@ -73,7 +86,8 @@ Finding judge(const DeclaredJob& declared, const RadialSeat& seat, const Surface
   const bool both = !hole.empty() && !shaft.empty() && hole != shaft;
   const Saying open = both ? hole + shaft : hole.empty() ? shaft : hole;
   if (surface.hole.running && surface.shaft.running) {
-    judge_warm(finding, clearance_between(*surface.hole.running, *surface.shaft.running), open);
+    judge_warm(finding, cold_clearance(surface.hole, surface.shaft),
+               clearance_between(*surface.hole.running, *surface.shaft.running), open);
   } else {
     finding.outcome = Outcome::undecided;
     finding.advice = open;

@@ -63,6 +63,11 @@ void tell_window(const PartSetting& setting, Finding& finding) {
       finding.found.push_back({"or_within", say(said::kOrWithin, other)});
     }
   }
+  if (!leaves_room(window)) {
+    finding.advice =
+        say(said::kNoWidthToSet, Reference(setting.length), 0.5 * (window.lower + window.upper));
+    return;
+  }
   finding.outcome = Outcome::conforming;
   finding.advice = say(said::kSetIt, Reference(setting.length), window);
   if (setting.pitch) {

@@ -71,7 +71,7 @@ std::vector<Quantity> wanted_quantities(const FoundFit& found, const WantedFit& 
   }
   add_range(quantities, "clearance", wanted.clearance);
   const auto add_window = [&quantities](const std::string& key, Limits window) {
-    if (window.lower <= window.upper) {
+    if (leaves_room(window)) {
       add_range(quantities, key, window);
     }
   };

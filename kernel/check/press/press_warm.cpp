@@ -98,7 +98,12 @@ void judge_warm_press(Finding& finding, Reasons& reasons, const DeclaredJob& dec
               {Length::mm(least), Length::mm(interference_mm(pressed, FitEnd::tightest) + more)});
     const double left = effective_interference_mm(least, pressed.rz_hub_um, pressed.rz_inner_um,
                                                   kGreatRoughnessLoss);
-    if (pressed.must_hold && left <= 0.0 && effective_mm(pressed, FitEnd::loosest) > 0.0) {
+    const double most = interference_mm(pressed, FitEnd::tightest) + more;
+    const bool certain = effective_interference_mm(std::max(most, 0.0), pressed.rz_hub_um,
+                                                   pressed.rz_inner_um, kSmallRoughnessLoss) <= 0.0;
+    if (pressed.must_hold && certain) {
+      reasons.add(Outcome::nonconforming, say(said::kLetsGoWarm, Length::mm(most)));
+    } else if (pressed.must_hold && left <= 0.0 && effective_mm(pressed, FitEnd::loosest) > 0.0) {
       reasons.add(Outcome::undecided, said::kMayLetGoWarm);
     }
   }

@@ -3,16 +3,22 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <map>
 
 #include "group/joints/thread_hold.hpp"
+#include "spotblue/base/unit.hpp"
+#include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
 
 // An end of a thread that is no farther past the other's is at it.
 constexpr double kPastEnd_mm = 1e-3;
+// A screw so much thinner or thicker than its thread's major diameter is another. Choice of this
+// program, no source.
+constexpr double kWornThread_mm = 0.6;
 
 const Model& model_of(const DeclaredJob& declared) { return declared.look->model; }
 
@@ -49,6 +55,20 @@ Interval ends_of(const Model& model, const FeatureRef& feature, const Line& alon
   return ends;
 }
 
+// A thread by name that neither the screw nor the hole of the model could be.
+void refuse_other_thread(const Job& job, const Adjust& adjust, const Thread& modelled) {
+  const auto named = adjust.thread ? find_thread(*adjust.thread) : std::nullopt;
+  if (!named ||
+      std::abs(named->major_diameter.in_mm() - modelled.screw_diameter) <= kWornThread_mm) {
+    return;
+  }
+  throw Error(ErrorCode::bad_input, entry_place(job, "adjust", adjust.line),
+              fmt::format("thread = \"{}\" is {} over its crests, the screw of \"{}\" is {}",
+                          *adjust.thread, format_size(named->major_diameter, job.unit), adjust.part,
+                          format_size(Length::mm(modelled.screw_diameter), job.unit)),
+              fmt::format("name its own thread: the model shows \"{}\"", modelled.size));
+}
+
 }  // namespace
 
 std::vector<SetPart> find_set_parts(const DeclaredJob& declared, const Groups& groups) {
@@ -76,6 +96,7 @@ std::vector<SetPart> find_set_parts(const DeclaredJob& declared, const Groups& g
       });
       if (thread != threads.end()) {
         part.thread = static_cast<std::size_t>(thread - threads.begin());
+        refuse_other_thread(*declared.job, adjust, *thread);
       }
       parts.push_back(part);
     }

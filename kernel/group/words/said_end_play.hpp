@@ -23,6 +23,7 @@ inline constexpr Said kWarmNotKnown{"play-warm-not-known", "not known: no materi
 inline constexpr Said kNoSetTogether{"play-no-set-together", "no set of parts goes together"};
 inline constexpr Said kDrawnOutside{"play-drawn-outside",
                                     "{} random assemblies: {} % too tight, {} % too loose"};
+inline constexpr Said kDrawnApart{"play-drawn-apart", "{} % of them do not go together at all"};
 inline constexpr Said kConeIn{"play-cone-in", "{} in {}"};
 inline constexpr Said kConeMayStop{"play-cone-may-stop", "the cone {} may stop it before"};
 inline constexpr Said kCarriedBy{
@@ -33,6 +34,10 @@ inline constexpr Said kOverlapsAsModelled{"play-overlaps-as-modelled",
 inline constexpr Said kMeasurePlay{"play-measure", "measure the play"};
 inline constexpr Said kMakeLengthMost{"play-make-length-most", "make {} {}: it takes up the most"};
 inline constexpr Said kMakeLength{"play-make-length", "make {} {}"};
+inline constexpr Said kNothingLeftFor{
+    "play-nothing-left-for",
+    "the other lengths take up all that the limits leave: nothing is left for {} beside {}; hold "
+    "the others closer"};
 inline constexpr Said kHoldCloser{"play-hold-closer",
                                   "hold {} closer than {}: it takes up the most"};
 inline constexpr Said kMeasureLengthCloser{"play-measure-closer",

@@ -42,6 +42,9 @@ inline constexpr Said kLiquidNitrogenWillDo{"press-liquid-nitrogen",
 inline constexpr Said kNothingColdEnough{"press-nothing-cold-enough",
                                          "no usual medium is cold enough"};
 
+inline constexpr Said kLetsGoWarm{
+    "press-warm-lets-go",
+    "it lets go when warm: of the interference {} is left there at most, and roughness takes that"};
 inline constexpr Said kMayLetGoWarm{"press-warm-may-let-go",
                                     "it may let go when warm: the hub outgrows the inner part"};
 inline constexpr Said kComesBackLoose{

@@ -15,6 +15,9 @@ inline constexpr Said kBinds{"running-binds",
                              "it binds when it runs, by up to {}: allow more clearance"};
 inline constexpr Said kMayBind{
     "running-may-bind", "it may bind when it runs: {} clearance at the tightest; allow more"};
+inline constexpr Said kPressedAtBench{
+    "running-pressed-at-bench",
+    "at the bench the two are pressed, by up to {}, at all their sizes: that is no running fit"};
 inline constexpr Said kLeaveItSo{"running-leave-it-so", "leave it so: {} clearance when it runs"};
 
 inline constexpr Said kPressureOver{

@@ -25,6 +25,10 @@ inline constexpr Said kRunOut{
 inline constexpr Said kNoRoomToSet{"setting-no-room", "nothing is left of where it may be set: {}"};
 
 inline constexpr Said kSetIt{"setting-set", "set {} {}"};
+inline constexpr Said kNoWidthToSet{
+    "setting-no-width",
+    "only {} at {} would hold what is wanted whatever the other lengths are, and nothing beside "
+    "it: hold them closer, or set it by the play that you measure"};
 inline constexpr Said kSetTurns{"setting-turns", "{} turns of its thread from end to end"};
 inline constexpr Said kThreadOff{"setting-thread-off", "its thread is off before it is set so"};
 inline constexpr Said kThreadShort{"setting-thread-short",
