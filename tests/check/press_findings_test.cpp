@@ -330,4 +330,20 @@ TEST(RunningClearance, OfAPairThatIsPressedAtTheBenchDoesNotConformHoweverWarmTh
   EXPECT_THAT(text_of(finding.advice), HasSubstr("that is no running fit"));
 }
 
+// A hub 60 long holds a bush of 20 tighter than 20 of it alone would, or less tightly where the
+// wave of its ends swings back: both are told.
+TEST(RunningClearance, InALongHubIsTheOneByItselfAndTheOneOfTheWholeHub) {
+  Bench alone = running_bush(0.01, 0.1, 29.9);
+  Bench in_long = alone;
+  in_long.look.model.products[0].box.low.z = -20.0;
+  in_long.look.model.products[0].box.high.z = 40.0;
+  const double own = number(press(alone).found, "bore_close_in_max_mm");
+  const Finding finding = running_fit(in_long);
+  const double least = number(finding.found, "hole_assembled_min_mm");
+  const double greatest = number(finding.found, "hole_assembled_max_mm");
+  EXPECT_LT(least, 30.0 - own - 2e-4);
+  EXPECT_GT(greatest, 30.0 - own + 1e-5);
+  EXPECT_LT(greatest - least, 0.3 * own);
+}
+
 }  // namespace spotblue::press_findings_test

@@ -6,6 +6,7 @@
 
 #include "check/press/press_case.hpp"
 #include "group/joints/part_material.hpp"
+#include "group/rings/beyond_joint.hpp"
 #include "group/words/said_press.hpp"
 #include "spotblue/geometry/wall.hpp"
 #include "spotblue/mechanics/press_fit.hpp"
@@ -29,6 +30,11 @@ std::optional<std::size_t> press_seat_of(const WorkedGroup& worked, std::size_t 
   return std::nullopt;
 }
 
+Elastic stiffened(Elastic material, double times) {
+  material.youngs_modulus_mpa *= times;
+  return material;
+}
+
 void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bore,
                  CloseIn& found) {
   const PartMaterial bush = part_material(declared, press.shaft.occurrence);
@@ -44,10 +50,22 @@ void take_ratios(const DeclaredJob& declared, const RadialSeat& press, Length bo
     if (!(outside > seat) || !(seat > bore)) {
       continue;
     }
-    const double ratio = close_in_ratio({bore, seat, outside}, *bush.elastic, *hub.elastic);
-    found.least = any ? std::min(found.least, ratio) : ratio;
-    found.greatest = any ? std::max(found.greatest, ratio) : ratio;
-    any = true;
+    // By itself and as one ring with the metal beyond the joint, either of the two.
+    const Model& model = declared.look->model;
+    const Interval bush_stiffness = stiffness_beyond(model, press.shaft.occurrence, press,
+                                                     {bore.in_mm(), seat.in_mm(), *bush.elastic});
+    const Interval hub_stiffness = stiffness_beyond(model, press.hole.occurrence, press,
+                                                    {seat.in_mm(), outside.in_mm(), *hub.elastic});
+    for (const double of_bush : {bush_stiffness.low, bush_stiffness.high}) {
+      for (const double of_hub : {hub_stiffness.low, hub_stiffness.high}) {
+        const double ratio =
+            close_in_ratio({bore, seat, outside}, stiffened(*bush.elastic, of_bush),
+                           stiffened(*hub.elastic, of_hub));
+        found.least = any ? std::min(found.least, ratio) : ratio;
+        found.greatest = any ? std::max(found.greatest, ratio) : ratio;
+        any = true;
+      }
+    }
   }
   if (!any) {
     found.unknown = say(said::kWallNotKnown, declared.names.reference(press.hole.occurrence));

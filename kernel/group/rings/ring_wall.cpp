@@ -37,7 +37,8 @@ std::optional<Ring> plain_ring(const RingWall& wall, WallBound bound) {
     weaker = std::min(
         weaker, give(plain, *wall.joint_outside, false) / give(left, *wall.joint_outside, false));
   }
-  plain.material.youngs_modulus_mpa *= std::min(weaker, 1.0);
+  plain.material.youngs_modulus_mpa *=
+      std::min(weaker, 1.0) * (strong ? wall.stiffness.high : wall.stiffness.low);
   return plain;
 }
 

@@ -15,6 +15,7 @@ struct RingWall {
   std::optional<double> joint_outside;  ///< at which it is pressed into something
   Interval begins, ends;                ///< as in WallStretch, mm
   Elastic material;
+  Interval stiffness{1.0, 1.0};  ///< times, by metal beyond the joint's ends
 };
 
 enum class WallBound { weakest, strongest };

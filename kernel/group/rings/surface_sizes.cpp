@@ -11,6 +11,7 @@
 
 #include "group/joints/part_material.hpp"
 #include "group/match/roughness.hpp"
+#include "group/rings/beyond_joint.hpp"
 #include "group/rings/ring_stack.hpp"
 #include "group/words/said_sizes.hpp"
 #include "spotblue/base/angle.hpp"
@@ -311,6 +312,13 @@ class Stacks {
         // Alone it only grows with the heat, whatever its wall.
         wall.begins = {0.5 * size, 0.5 * size};
         wall.ends = {size, size};
+      }
+      for (const Link* link : {inside, outside}) {
+        if (link != nullptr) {
+          wall.stiffness = united(
+              wall.stiffness, stiffness_beyond(declared_.look->model, parts[i], seats_[link->seat],
+                                               {wall.begins.low, wall.ends.high, wall.material}));
+        }
       }
       built.stack.rings.push_back(std::move(wall));
       built.stack.running_c.push_back(running);

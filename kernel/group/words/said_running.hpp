@@ -8,8 +8,8 @@ namespace spotblue::said {
 inline constexpr Said kRunningBasis{
     "running-basis",
     "rings one in another, plane stress (Lame), free expansion of each, weakest and strongest "
-    "wall, each stretch by itself: metal beyond a joint's ends, which moves its stretch too, is "
-    "not counted; bench {}, running {} where a part has none of its own; elastic"};
+    "wall, each stretch by itself and as one ring with the metal beyond a joint's ends; bench {}, "
+    "running {} where a part has none of its own; elastic"};
 inline constexpr Said kMayBeLeft{"running-may-be-left", "from {} may be left when it runs: {}"};
 inline constexpr Said kBinds{"running-binds",
                              "it binds when it runs, by up to {}: allow more clearance"};
