@@ -294,13 +294,14 @@ class RunningBodies {
   [[nodiscard]] static BearingLoads loads_of(const std::vector<BodyForce>& forces,
                                              const std::vector<Support>& all, LoadSharing sharing) {
     std::vector<Length> places;
+    places.reserve(all.size());
     for (const Support& support : all) {
       places.push_back(Length::mm(support.middle()));
     }
     BearingLoads sum;
     for (const BodyForce& force : forces) {
       const StationForce one{Length::mm(force.at), force.force_n};
-      const BearingLoads loads = bearing_loads({&one, 1}, places, sharing);
+      BearingLoads loads = bearing_loads({&one, 1}, places, sharing);
       if (!loads.unknown.empty() || forces.size() == 1) {
         return loads;
       }
