@@ -89,6 +89,18 @@ TEST(PressFinding, NamesThePartThatGivesWayAndTheInterferenceThatIsEnough) {
   EXPECT_THAT(text_of(finding.advice), HasSubstr("keep the interference to"));
 }
 
+// Of 97 % of its strength by the pressed 20 alone; a hub of 60 presses the bush harder.
+TEST(PressFinding, ThatALongerHubMayPressTooHardIsUndecided) {
+  const double used = number(press(bush_in_hub(44.03)).found, "inner_utilisation_percent");
+  Bench bench = bush_in_hub(44.0 + 0.03 * 97.0 / used);
+  EXPECT_EQ(press(bench).outcome, Outcome::conforming);
+  bench.look.model.products[0].box.low.z = -20.0;
+  bench.look.model.products[0].box.high.z = 40.0;
+  const Finding finding = press(bench);
+  EXPECT_EQ(finding.outcome, Outcome::undecided);
+  EXPECT_THAT(text_of(finding.advice), HasSubstr("Bush may give way at the inner part's bore"));
+}
+
 // Force = friction x pressure x pi x diameter x length, the diameter the middle of both.
 TEST(PressFinding, ForceComesFromTheJobsFrictionAndTheWholeLength) {
   Bench bench = bush_in_hub(44.03);

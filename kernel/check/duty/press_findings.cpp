@@ -147,6 +147,17 @@ void judge_part(Reasons& reasons, const DeclaredJob& declared, const PressCase& 
                   say(said::kEnoughInterference, enough_interference(pressed, *worst.utilisation)));
 }
 
+// What conforms by the pressed length alone and may not with the metal beyond it.
+void judge_beyond(Reasons& reasons, const DeclaredJob& declared, const Governing& alone,
+                  const Governing& stiffest, OccurrenceId occurrence) {
+  if (alone.utilisation && stiffest.utilisation && *alone.utilisation <= 1.0 &&
+      *stiffest.utilisation > 1.0) {
+    reasons.add(Outcome::undecided,
+                say(said::kMayGiveWay, declared.names.reference(occurrence),
+                    Saying(surface_said(stiffest.surface)), Figure{100.0 * *stiffest.utilisation}));
+  }
+}
+
 void judge_hold(Reasons& reasons, const PressCase& pressed) {
   if (!pressed.must_hold || effective_mm(pressed, FitEnd::loosest) > 0.0) {
     return;
@@ -222,6 +233,9 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
   Reasons reasons;
   judge_part(reasons, declared, pressed, states.tightest.hub, seat.hole.occurrence);
   judge_part(reasons, declared, pressed, states.tightest.inner, seat.shaft.occurrence);
+  const PressState stiffest = press_fit(stiffest_press_fit(declared, pressed));
+  judge_beyond(reasons, declared, states.tightest.hub, stiffest.hub, seat.hole.occurrence);
+  judge_beyond(reasons, declared, states.tightest.inner, stiffest.inner, seat.shaft.occurrence);
   judge_hold(reasons, pressed);
   judge_warm_press(finding, reasons, declared, pressed);
   finding.outcome = reasons.outcome();

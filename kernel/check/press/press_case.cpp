@@ -4,6 +4,7 @@
 #include <numbers>
 
 #include "group/joints/part_material.hpp"
+#include "group/rings/beyond_joint.hpp"
 #include "group/words/said_press.hpp"
 
 namespace spotblue {
@@ -133,6 +134,25 @@ PressFit press_fit_at(const DeclaredJob& declared, const PressCase& pressed, Fit
     fit.stretches.push_back(
         {stretch.to - stretch.from, stretch.hub_outside_mm, stretch.inner_bore_mm});
   }
+  return fit;
+}
+
+PressFit stiffest_press_fit(const DeclaredJob& declared, const PressCase& pressed) {
+  const Model& model = declared.look->model;
+  const RadialSeat& seat = declared.look->seats.radial.at(pressed.seat);
+  PressFit fit = press_fit_at(declared, pressed, FitEnd::tightest);
+  double hub = 1.0;
+  double inner = 1.0;
+  for (const JointStretch& stretch : pressed.stretches) {
+    hub = std::max(hub, stiffness_beyond(model, seat.hole.occurrence, seat,
+                                         {fit.joint_mm, stretch.hub_outside_mm, fit.hub})
+                            .high);
+    inner = std::max(inner, stiffness_beyond(model, seat.shaft.occurrence, seat,
+                                             {stretch.inner_bore_mm, fit.joint_mm, fit.inner})
+                                .high);
+  }
+  fit.hub.youngs_modulus_mpa *= hub;
+  fit.inner.youngs_modulus_mpa *= inner;
   return fit;
 }
 

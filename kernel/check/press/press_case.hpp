@@ -63,6 +63,10 @@ enum class FitEnd { tightest, middle, loosest };
 [[nodiscard]] PressFit press_fit_at(const DeclaredJob& declared, const PressCase& pressed,
                                     FitEnd end);
 
+/// The same at the tightest with both parts as stiff as metal beyond the joint's ends may make
+/// them: what is pressed the hardest.
+[[nodiscard]] PressFit stiffest_press_fit(const DeclaredJob& declared, const PressCase& pressed);
+
 /// What the mechanics say at that end; materials and stretches must be known.
 [[nodiscard]] PressState press_state(const DeclaredJob& declared, const PressCase& pressed,
                                      FitEnd end);

@@ -20,6 +20,10 @@ inline constexpr Said kInnerBore{"press-at-inner-bore", "the inner part's bore"}
 inline constexpr Said kNoStrength{"press-no-strength", "no strength is known for {}"};
 inline constexpr Said kGivesWay{"press-gives-way",
                                 "{} gives way at {}: {} percent of its strength is used"};
+inline constexpr Said kMayGiveWay{
+    "press-may-give-way",
+    "{} may give way at {}: with the metal beyond the joint's ends, which makes the parts stiffer, "
+    "up to {} percent of its strength is used"};
 inline constexpr Said kEnoughInterference{"press-enough-interference",
                                           "keep the interference to {} or less"};
 inline constexpr Said kWillNotHold{
