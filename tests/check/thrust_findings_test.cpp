@@ -165,6 +165,33 @@ TEST(KeepOffFinding, AMeasuredGapCountsWithItsUncertainty) {
   EXPECT_EQ(keep_off(bench, 0.5).outcome, Outcome::undecided);
 }
 
+// A shaft of 29 in a ring bored 29.9 to 30.1: 0.45 to 0.55 on a side.
+Bench shaft_in_ring() {
+  Bench bench;
+  const FeatureRef bore = bench.bore(bench.part("Wheel"), "bore 30", 30.0);
+  bench.seat(bore, bench.outside(bench.part("Bracket"), "outside 29", 29.0));
+  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
+  bench.job.sizes.push_back({"Wheel: bore 30", Limits{Length::mm(29.9), Length::mm(30.1)}, {}, {}});
+  return bench;
+}
+
+TEST(KeepOffFinding, SizesToMakeCountByTheirLimits) {
+  EXPECT_EQ(keep_off(shaft_in_ring(), 0.44).outcome, Outcome::conforming);
+  const Finding open = keep_off(shaft_in_ring(), 0.48);
+  EXPECT_EQ(open.outcome, Outcome::undecided);
+  EXPECT_NEAR(number(open.found, "gap_min_mm"), 0.45, kNear);
+  EXPECT_NEAR(number(open.found, "gap_max_mm"), 0.55, kNear);
+  EXPECT_EQ(keep_off(shaft_in_ring(), 0.56).outcome, Outcome::nonconforming);
+}
+
+TEST(KeepOffFinding, MeasuredSizesCountBeforeTheModels) {
+  Bench bench;
+  bench.seat(bench.bore(bench.part("Wheel"), "bore 30", 30.0),
+             bench.outside(bench.part("Bracket"), "outside 29", 29.0));
+  bench.measure("Bracket: outside 29", 29.2, 0.02);
+  EXPECT_NEAR(number(keep_off(bench, 0.3).found, "gap_min_mm"), 0.39, kNear);
+}
+
 TEST(KeepOffFinding, AFoulIsNearestOfAll) {
   Bench bench = wheel_on_face(30.0, 50.0, 1200.0, 0.8);
   bench.foul(OccurrenceId(0), OccurrenceId(1), 0.4, "overlap");

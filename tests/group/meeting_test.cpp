@@ -75,6 +75,37 @@ TEST(Meeting, GoesByTheLengthsWhenItRuns) {
   EXPECT_EQ(meeting_of(wheel.net, 0), Meeting::always);
 }
 
+// 0.5 +- 0.05 against 0.2 +- 0.05: 0.2 to 0.4 are left.
+TEST(LeastLeft, IsWhatOtherStopsLeaveBetweenTheFaces) {
+  const TwoStops wheel({0.5, 0.2}, {{0, 1}}, {{1, 1}});
+  const auto left = least_left(wheel.net, 0);
+  ASSERT_TRUE(left);
+  EXPECT_NEAR(left->low, 0.2, 1e-9);
+  EXPECT_NEAR(left->high, 0.4, 1e-9);
+}
+
+TEST(LeastLeft, IsNothingBetweenFacesThatMeet) {
+  const TwoStops wheel({0.5, 0.2}, {{0, 1}}, {{1, 1}});
+  const auto left = least_left(wheel.net, 1);
+  ASSERT_TRUE(left);
+  EXPECT_EQ(left->high, 0.0);
+}
+
+// Warm the second gap is 0.7 +- 0.05: then the first face meets.
+TEST(LeastLeft, CountsTheStateInWhichTheyComeNearest) {
+  TwoStops wheel({0.5, 0.2}, {{0, 1}}, {{1, 1}});
+  wheel.net.warm = wheel.net.bench;
+  wheel.net.warm->lengths[1].nominal = Length::mm(0.7);
+  wheel.net.warm->lengths[1].limits = {Length::mm(0.65), Length::mm(0.75)};
+  EXPECT_EQ(least_left(wheel.net, 0)->low, 0.0);
+}
+
+TEST(LeastLeft, IsNotKnownByALengthThatNoChainOfFacesCloses) {
+  TwoStops wheel({0.5, 0.2}, {{0, 1}}, {{1, 1}});
+  wheel.net.lengths[1].source = LengthSource::not_closed;
+  EXPECT_EQ(least_left(wheel.net, 0), std::nullopt);
+}
+
 ThrustFace face_of(std::size_t seat, double short_by) {
   ThrustFace face;
   face.seat = seat;

@@ -40,19 +40,43 @@ std::map<std::size_t, InNet> nets_of_seats(const BodyPlays& plays) {
   return nets;
 }
 
-}  // namespace
-
 // With the stop turned round, so that its faces touch or go past each other, what is left of the
 // way to the next stop is the play: where it is below 0, others stop the two first.
-std::optional<Meeting> meeting_of(const StopNet& net, std::size_t stop) {
-  PlayNet turned = net.warm ? *net.warm : net.bench;
+RelativePlay play_past(PlayNet turned, std::size_t stop) {
   const PlayStop own = turned.stops.at(stop);
   PlayStop past{own.b, own.a, own.gap};
   for (PlayTerm& term : past.gap) {
     term.count = -term.count;
   }
   turned.stops[stop] = past;
-  const RelativePlay play = relative_play(turned, own.a, own.b);
+  return relative_play(turned, own.a, own.b);
+}
+
+}  // namespace
+
+std::optional<Interval> least_left(const StopNet& net, std::size_t stop) {
+  std::optional<Interval> least;
+  for (const PlayNet* state : {&net.bench, net.warm ? &*net.warm : nullptr}) {
+    if (state == nullptr) {
+      continue;
+    }
+    const RelativePlay play = play_past(*state, stop);
+    if (!play.settled || !is_closed(net, play.greatest)) {
+      return std::nullopt;
+    }
+    const bool free = !play.stopped_ahead || !play.worst;
+    const auto left = [](Length past) { return std::max(0.0, -past.in_mm()); };
+    const Interval of_state =
+        free ? Interval{0.0, 0.0} : Interval{left(play.worst->upper), left(play.worst->lower)};
+    least = least
+                ? Interval{std::min(least->low, of_state.low), std::min(least->high, of_state.high)}
+                : of_state;
+  }
+  return least;
+}
+
+std::optional<Meeting> meeting_of(const StopNet& net, std::size_t stop) {
+  const RelativePlay play = play_past(net.warm ? *net.warm : net.bench, stop);
   if (!play.settled) {
     return std::nullopt;
   }

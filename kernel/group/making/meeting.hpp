@@ -16,6 +16,10 @@ enum class Meeting { never, perhaps, always };
 /// @param stop  of the net's stops.
 [[nodiscard]] std::optional<Meeting> meeting_of(const StopNet& net, std::size_t stop);
 
+/// What is left between the faces of a stop when all that the parts may travel towards each other
+/// is taken up, mm, 0 where they meet; nothing where that is not known.
+[[nodiscard]] std::optional<Interval> least_left(const StopNet& net, std::size_t stop);
+
 /// The faces that can meet. What the net of a play says of two goes before what is drawn; where no
 /// net has them, faces that others keep apart by more than lengths usually make up for are none.
 [[nodiscard]] std::vector<ThrustFace> faces_that_meet(std::vector<ThrustFace> faces,
