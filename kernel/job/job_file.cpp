@@ -85,6 +85,7 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.title = top.find_text("title").value_or("");
   job.model = named_file(file, top, "model", top.text("model"), outside);
   job.parts = read_parts(top, job.unit);
+  job.stock = read_shared_stock(top, job.unit, job.parts);
   job.fits = read_fits(top, job.unit);
   job.threads = read_threads(top, job.unit);
   job.sizes = read_sizes(top, job.unit);

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "job/entry_keys.hpp"
 
 namespace spotblue {
@@ -25,8 +27,30 @@ Stock read_stock(const TomlTable& entry, LengthUnit unit) {
     }
   }
   stock.length = find_size(entry, "length", unit);
-  entry.refuse_unknown();
   return stock;
+}
+
+SharedStock read_shared(const TomlTable& entry, LengthUnit unit,
+                        const std::vector<JobPart>& parts) {
+  SharedStock shared;
+  shared.line = entry.line();
+  shared.piece = read_stock(entry, unit);
+  shared.parts = entry.texts("parts");
+  if (shared.parts.empty()) {
+    throw entry.error("parts", "no part is cut from it", "name the parts, each as often as needed");
+  }
+  for (const std::string& name : shared.parts) {
+    const auto own = std::ranges::find_if(
+        parts, [&name](const JobPart& part) { return part.part == name && part.stock; });
+    if (own != parts.end()) {
+      throw entry.error("parts", fmt::format("\"{}\" has stock of its own", name),
+                        "keep stock in its [[parts]] entry, or name it here");
+    }
+  }
+  shared.parting = entry.has("parting") ? read_tolerance(entry, "parting", unit) : Length();
+  shared.stub = entry.has("stub") ? read_tolerance(entry, "stub", unit) : Length();
+  entry.refuse_unknown();
+  return shared;
 }
 
 JobPart read_part(const TomlTable& entry, LengthUnit unit) {
@@ -50,6 +74,7 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   part.springs = entry.find_flag("springs").value_or(false);
   if (const auto stock = entry.find_table("stock")) {
     part.stock = read_stock(*stock, unit);
+    stock->refuse_unknown();
   }
   entry.refuse_unknown();
   return part;
@@ -85,6 +110,15 @@ std::vector<JobPart> read_parts(const TomlTable& top, LengthUnit unit) {
     names.note(entry, "part", parts.back().part);
   }
   return parts;
+}
+
+std::vector<SharedStock> read_shared_stock(const TomlTable& top, LengthUnit unit,
+                                           const std::vector<JobPart>& parts) {
+  std::vector<SharedStock> stock;
+  for (const TomlTable& entry : top.tables("stock")) {
+    stock.push_back(read_shared(entry, unit, parts));
+  }
+  return stock;
 }
 
 std::vector<OwnMaterial> read_materials(const TomlTable& top) {

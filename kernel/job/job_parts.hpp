@@ -10,6 +10,9 @@
 namespace spotblue {
 
 [[nodiscard]] std::vector<JobPart> read_parts(const TomlTable& top, LengthUnit unit);
+/// @throws Error bad_input for a part that has stock of its own in `parts`.
+[[nodiscard]] std::vector<SharedStock> read_shared_stock(const TomlTable& top, LengthUnit unit,
+                                                         const std::vector<JobPart>& parts);
 [[nodiscard]] std::vector<OwnMaterial> read_materials(const TomlTable& top);
 
 }  // namespace spotblue

@@ -55,14 +55,23 @@ std::optional<double> block_volume(const BlockStock& stock) {
   return *stock.length_mm * *stock.width_mm * *stock.thickness_mm;
 }
 
-StockCheck in_block(double length, double width, double thickness, const BlockStock& stock) {
+// Laid any way up: of the six ways the one that leaves most at its tightest size.
+StockCheck in_block(std::array<double, 3> sizes, const BlockStock& stock) {
   require_value(stock, "stock");
-  StockCheck check;
-  add_margin(check, "length", stock.length_mm, length);
-  add_margin(check, "width", stock.width_mm, width);
-  add_margin(check, "thickness", stock.thickness_mm, thickness);
-  check.volume_mm3 = block_volume(stock);
-  return check;
+  std::sort(sizes.begin(), sizes.end(), std::greater<>());
+  std::optional<StockCheck> best;
+  std::array<std::size_t, 3> order{0, 1, 2};
+  do {
+    StockCheck check;
+    add_margin(check, "length", stock.length_mm, sizes[order[0]]);
+    add_margin(check, "width", stock.width_mm, sizes[order[1]]);
+    add_margin(check, "thickness", stock.thickness_mm, sizes[order[2]]);
+    if (!best || check.least_margin_mm() > best->least_margin_mm()) {
+      best = check;
+    }
+  } while (std::next_permutation(order.begin(), order.end()));
+  best->volume_mm3 = block_volume(stock);
+  return *best;
 }
 
 }  // namespace
@@ -94,7 +103,7 @@ StockCheck check_stock(const RoundPart& part, const BlockStock& stock, double cl
   require_part(part);
   require_not_negative(cleaning_mm, "cleaning_mm", "mm");
   const double off = 2.0 * cleaning_mm;
-  return in_block(part.outside_mm + off, part.outside_mm + off, part.length_mm + off, stock);
+  return in_block({part.outside_mm + off, part.outside_mm + off, part.length_mm + off}, stock);
 }
 
 StockCheck check_stock(const FlatSidedPart& part, const RoundStock& stock, double cleaning_mm) {
@@ -116,7 +125,21 @@ StockCheck check_stock(const FlatSidedPart& part, const BlockStock& stock, doubl
   const std::array<double, 3> sizes = sizes_of(part);
   require_not_negative(cleaning_mm, "cleaning_mm", "mm");
   const double off = 2.0 * cleaning_mm;
-  return in_block(sizes[0] + off, sizes[1] + off, sizes[2] + off, stock);
+  return in_block({sizes[0] + off, sizes[1] + off, sizes[2] + off}, stock);
+}
+
+double left_over_mm(double stock_length_mm, std::span<const double> lengths_mm, double parting_mm,
+                    double stub_mm) {
+  require_positive(stock_length_mm, "stock_length_mm", "mm");
+  require_not_negative(parting_mm, "parting_mm", "mm");
+  require_not_negative(stub_mm, "stub_mm", "mm");
+  double left = stock_length_mm - stub_mm;
+  for (const double length : lengths_mm) {
+    require_positive(length, "lengths_mm", "mm");
+    left -= length;
+  }
+  const std::size_t kept = stub_mm > 0.0 || lengths_mm.empty() ? 0 : 1;  // the last needs no cut
+  return left - parting_mm * static_cast<double>(lengths_mm.size() - kept);
 }
 
 }  // namespace spotblue

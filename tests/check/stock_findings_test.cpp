@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <numbers>
 
 #include "spotblue/report/sentence_text.hpp"
@@ -62,6 +63,81 @@ TEST_F(StockFindings, TheBoreOfATubeMustCleanUp) {
   const Finding found = bench.only();
   EXPECT_EQ(found.outcome, Outcome::nonconforming);
   EXPECT_NEAR(number(found.margin, "bore_mm"), -1.0, 1e-9);
+}
+
+// A bush whose hole stops 2 short of its end: no tube has a bottom there.
+TEST_F(StockFindings, APartWithAClosedBoreDoesNotComeOutOfATube) {
+  Stock tube = bar(50.0, 70.0);
+  tube.form = StockForm::tube;
+  tube.inner_diameter = Length::mm(20.0);
+  part(turned_part({{0.0, 0.0}, {22.0, 0.0}, {22.0, 60.0}, {15.0, 60.0}, {15.0, 2.0}, {0.0, 2.0}}),
+       tube);
+  const Finding found = bench.only();
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_TRUE(std::isnan(number(found.found, "bore_mm")));
+}
+
+// 40 h, to be made 44.0 to 44.5 outside: the greater one needs the bar.
+TEST_F(StockFindings, LimitsCountAtTheirGreatest) {
+  Product bush = ring_part(15.0, 22.0, 0.0, 60.0);
+  for (Cylinder& cylinder : bush.cylinders) {
+    cylinder.name = cylinder.side == Side::external ? "outside 44" : "bore 30";
+  }
+  part(bush, bar(46.2, 64.0));
+  ASSERT_EQ(bench.only().outcome, Outcome::conforming);
+  bench.job.sizes.push_back(
+      {"part 1: outside 44", Limits{Length::mm(44.0), Length::mm(44.5)}, {}, {}});
+  const Finding found = test::of_kind(bench, "stock").at(0);
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(found.margin, "diameter_mm"), -0.3, 1e-9);
+}
+
+class SharedStockFindings : public testing::Test {
+ protected:
+  SharedStockFindings() {
+    bench.look.model = placed_model(
+        {{ring_part(15.0, 22.0, 0.0, 60.0), Frame{}}, {ring_part(8.0, 20.0, 0.0, 5.0), Frame{}}});
+    for (const char* name : {"part 1", "part 2"}) {
+      bench.declare(name, PartState::to_make, SizesMeant::basic);
+    }
+  }
+  Finding cut(double diameter, std::optional<double> length, StockForm form = StockForm::bar) {
+    SharedStock shared;
+    shared.piece.form = form;
+    shared.piece.diameter = Length::mm(diameter);
+    shared.piece.length = length ? std::optional(Length::mm(*length)) : std::nullopt;
+    shared.parts = {"part 1", "part 2", "part 2"};
+    shared.parting = Length::mm(3.0);
+    shared.stub = Length::mm(20.0);
+    bench.job.stock = {shared};
+    return test::of_kind(bench, "stock").at(0);
+  }
+  Bench bench;
+};
+
+// 62 and twice 7 with three cuts of 3 and a stub of 20 are 105.
+TEST_F(SharedStockFindings, SayWhatIsLeftOver) {
+  const Finding found = cut(46.0, 120.0);
+  EXPECT_EQ(found.outcome, Outcome::conforming) << text_of(found.advice);
+  EXPECT_NEAR(number(found.found, "length_needed_mm"), 105.0, 1e-9);
+  EXPECT_NEAR(number(found.found, "left_over_mm"), 15.0, 1e-9);
+}
+
+TEST_F(SharedStockFindings, ATooShortBarDoesNotConform) {
+  const Finding found = cut(46.0, 104.0);
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_NEAR(number(found.margin, "length_mm"), -1.0, 1e-9);
+}
+
+TEST_F(SharedStockFindings, ABarTooThinForOneOfThemIsNamedByThePart) {
+  const Finding found = cut(44.0, 300.0);
+  EXPECT_EQ(found.outcome, Outcome::nonconforming);
+  EXPECT_NE(text_of(found.advice).find("part 1: diameter by 2.000 mm"), std::string::npos)
+      << text_of(found.advice);
+}
+
+TEST_F(SharedStockFindings, ABarOfUnknownLengthIsUndecided) {
+  EXPECT_EQ(cut(46.0, {}).outcome, Outcome::undecided);
 }
 
 TEST_F(StockFindings, AFlangeCountsForTheGreatestDiameterAndTheWholeLength) {

@@ -136,6 +136,11 @@ const Mistake kMistakes[] = {
      "line 8, turning 1, shared", "none of", "did you mean \"evenly\""},
     {"KeepOffByNothing", "[[keep_off]]\nparts = [\"A\", \"B\"]\nleast = 0\nreason = \"x\"\n",
      "line 6, keep_off 1, least", "more than 0, got 0", ""},
+    {"StockForAPartThatHasItsOwn",
+     "[[parts]]\npart = \"A\"\nstate = \"to make\"\n"
+     "stock = { form = \"bar\", diameter = 10 }\n"
+     "[[stock]]\nform = \"bar\"\ndiameter = 10\nparts = [\"A\"]\n",
+     "line 11, stock 1, parts", "\"A\" has stock of its own", "keep stock"},
     {"ThreadOfNoTable",
      "[[threads]]\nhole = \"A: bore 19\"\nscrew = \"B: outside 20\"\nsize = \"M20x1.1\"\n",
      "line 7, threads 1, size", "\"M20x1.1\" is in no table", "M20x1"},

@@ -67,6 +67,14 @@ TEST(JobKeepOff, GivesTheLeastGapAndTheReason) {
   EXPECT_EQ(keep_off.reason, "one turns, the other does not");
 }
 
+TEST(JobStock, GivesAPieceThatSeveralPartsAreCutFrom) {
+  const SharedStock stock = every_key().stock.at(0);
+  EXPECT_EQ(stock.piece.diameter, Length::mm(30.0));
+  EXPECT_EQ(stock.parts, (std::vector<std::string>{"Stud", "Nut", "Nut"}));
+  EXPECT_EQ(stock.parting, Length::mm(3.0));
+  EXPECT_EQ(stock.stub, Length::mm(20.0));
+}
+
 TEST(JobThreads, GiveTheSizeAndHowMuchThreadIsEnough) {
   const ThreadWant thread = every_key().threads.at(0);
   EXPECT_EQ(thread.hole, "Nut: bore 19");

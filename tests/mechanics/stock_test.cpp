@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <numbers>
+#include <vector>
 
 #include "spotblue/base/error.hpp"
 
@@ -51,6 +52,26 @@ TEST(Stock, ARingFromPlateNeedsItsDiameterBothWays) {
   EXPECT_NEAR(margin_of(check, "width"), -1.0, 1e-12);
   EXPECT_NEAR(margin_of(check, "thickness"), 0.0, 1e-12);
   EXPECT_FALSE(check.fits());
+}
+
+TEST(Stock, APlateLiesAnyWayUp) {
+  // A ring of 44 x 8 stands on edge in a strip 10 wide, 50 high and 60 long.
+  EXPECT_TRUE(check_stock(RoundPart{44.0, 30.0, 8.0}, BlockStock{60.0, 10.0, 50.0}, 1.0).fits());
+  // A block of 80 x 25 x 10 comes out of a plate of 12 x 82 x 30, however its sides are called.
+  EXPECT_TRUE(
+      check_stock(FlatSidedPart{80.0, 25.0, 10.0}, BlockStock{12.0, 82.0, 30.0}, 1.0).fits());
+  EXPECT_TRUE(
+      check_stock(FlatSidedPart{80.0, 25.0, 10.0}, BlockStock{30.0, 12.0, 82.0}, 1.0).fits());
+  EXPECT_FALSE(
+      check_stock(FlatSidedPart{80.0, 25.0, 10.0}, BlockStock{82.0, 11.0, 60.0}, 1.0).fits());
+}
+
+// 300 less a stub of 20, parts of 62 and 42, and a cut of 3 behind each: 300 - 20 - 104 - 6.
+TEST(Stock, LeftOverCountsCutsAndTheStub) {
+  EXPECT_NEAR(left_over_mm(300.0, std::vector{62.0, 42.0}, 3.0, 20.0), 170.0, 1e-12);
+}
+TEST(Stock, LeftOverCountsNoCutBehindTheLastPartWithoutAStub) {
+  EXPECT_NEAR(left_over_mm(300.0, std::vector{62.0, 42.0}, 3.0, 0.0), 193.0, 1e-12);
 }
 
 TEST(Stock, ABlockFromABarMustLieInItsCircle) {

@@ -15,7 +15,8 @@ void bind_parts(py::module_& module) {
   choice<PartState>(module);
   choice<SizesMeant>(module);
   choice<StockForm>(module);
-  bind_records<Stock, JobPart, OwnMaterial, MeasuredSize, MeasuredGap, PartLength, Surface>(module);
+  bind_records<Stock, SharedStock, JobPart, OwnMaterial, MeasuredSize, MeasuredGap, PartLength,
+               Surface>(module);
 }
 
 void bind_wants(py::module_& module) {

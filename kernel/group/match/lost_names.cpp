@@ -82,6 +82,16 @@ class Sieve {
     });
   }
 
+  void stock(std::vector<SharedStock>& entries) {
+    std::erase_if(entries, [this](const SharedStock& shared) {
+      std::vector<Spoken> spoken;
+      for (const std::string& part : shared.parts) {
+        spoken.push_back({"parts", &part, why_no_part(part)});
+      }
+      return is_lost("stock", shared.line, spoken);
+    });
+  }
+
   void adjust(std::vector<Adjust>& entries) {
     std::erase_if(entries, [this](const Adjust& adjust) {
       std::vector<Spoken> spoken{{"part", &adjust.part, why_no_part(adjust.part)}};
@@ -198,6 +208,7 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   }
   Sieve sieve(model, names);
   sieve.parts("parts", job.parts, {{"part", &JobPart::part}});
+  sieve.stock(job.stock);
   sieve.features("fits", job.fits, {{"hole", &FitWant::hole}, {"shaft", &FitWant::shaft}});
   sieve.features("threads", job.threads,
                  {{"hole", &ThreadWant::hole}, {"screw", &ThreadWant::screw}});

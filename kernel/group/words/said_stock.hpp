@@ -18,9 +18,21 @@ inline constexpr Said kFreeFormLeftOut{
     "the part has free-form faces that were left out: measure its greatest size"};
 inline constexpr Said kStockFits{"stock-fits", "comes out of the {} with {} to spare"};
 
+inline constexpr Said kStockShortFor{"stock-short-for", "{}: {} by {}"};
+inline constexpr Said kStockTooShort{"stock-too-short",
+                                     "the {} is too short for all of them by {}: leave one out, or "
+                                     "find a longer one"};
+inline constexpr Said kStockRowTooShort{
+    "stock-row-too-short",
+    "in one row the plate is too short by {}: lay the parts out on it side by side"};
+inline constexpr Said kStockLeft{"stock-left", "all come out of the {}, {} of its length are left"};
+inline constexpr Said kOneBehindOther{
+    "stock-one-behind-other",
+    "one behind the other at the greatest sizes that they may have, {} cleaned off each side"};
 inline constexpr Said kAboutItsAxis{
     "stock-about-axis",
-    "greatest sizes about its axis as modelled, {} cleaned off each side of the stock"};
+    "greatest sizes about its axis that it may have, a bore that is open right through at its "
+    "least, {} cleaned off each side of the stock"};
 inline constexpr Said kBoxRoundIt{
     "stock-box", "box round the part as modelled, {} cleaned off each side of the stock"};
 inline constexpr Said kCleaning{

@@ -112,6 +112,10 @@ class Stock(unittest.TestCase):
         self.assertAlmostEqual(found.least_margin_mm, 0.0)
         self.assertTrue(mechanics.check_stock(block, mechanics.BlockStock(), cleaning_mm=1.0).fits)
 
+    def test_what_is_left_over_of_a_bar_counts_cuts_and_the_stub(self) -> None:
+        left = mechanics.left_over_mm(300.0, [62.0, 42.0], parting_mm=3.0, stub_mm=20.0)
+        self.assertAlmostEqual(left, 170.0)
+
     def test_negative_cleaning_is_refused(self) -> None:
         with self.assertRaises(errors.BadInputError):
             mechanics.check_stock(

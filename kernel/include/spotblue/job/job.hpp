@@ -57,6 +57,7 @@ struct Job {
   LengthUnit unit = LengthUnit::mm;
   std::string title;
   std::vector<JobPart> parts;
+  std::vector<SharedStock> stock;
   std::vector<FitWant> fits;
   std::vector<ThreadWant> threads;
   std::vector<SizeWant> sizes;
@@ -87,6 +88,7 @@ constexpr void describe(auto& fields, const Job*) {
       .member("unit", &Job::unit, "of reports: \"mm\" or \"inch\"")
       .member("title", &Job::title, "of the job")
       .member("parts", &Job::parts, "what is known of the parts")
+      .member("stock", &Job::stock, "pieces that several parts are cut from")
       .member("fits", &Job::fits, "how holes and shafts shall fit")
       .member("threads", &Job::threads, "which threads screws have")
       .member("sizes", &Job::sizes, "what single features shall be")

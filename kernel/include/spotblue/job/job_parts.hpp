@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
@@ -45,6 +46,22 @@ constexpr void describe(auto& fields, const Stock*) {
       .member("length_mm", &Stock::length, "mm")
       .member("width_mm", &Stock::width, "of a plate")
       .member("thickness_mm", &Stock::thickness, "of a plate");
+}
+
+struct SharedStock {
+  Stock piece;
+  std::vector<std::string> parts;
+  Length parting, stub;
+  std::optional<int> line{};
+};
+constexpr void describe(auto& fields, const SharedStock*) {
+  fields.value("SharedStock", "One piece of stock that several parts are cut from.")
+      .member("piece", &SharedStock::piece, "StockPiece")
+      .member("parts", &SharedStock::parts,
+              "product ids in the order they are cut; a part stands once for each piece of it")
+      .member("parting_mm", &SharedStock::parting, "that each cut takes, 0 or more")
+      .member("stub_mm", &SharedStock::stub, "that stays in the chuck, 0 or more")
+      .member("line", &SharedStock::line, "of the job file; None in code");
 }
 
 struct JobPart {

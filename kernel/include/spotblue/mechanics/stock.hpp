@@ -4,6 +4,7 @@
 /// how much metal is removed. Lengths in mm.
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -105,14 +106,23 @@ constexpr void describe(auto& fields, const StockCheck*) {
 /// Checked by: tests/mechanics/stock_test.cpp, worked by hand.
 [[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const RoundPart& part, const RoundStock& stock,
                                                      double cleaning_mm);
-/// The axis of the part stands square to the plate.
+/// The part may lie any way up, its axis along any side of the block: the way that leaves most.
 [[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const RoundPart& part, const BlockStock& stock,
                                                      double cleaning_mm);
 /// The longest size of the part lies along the bar; the other two must lie in its circle.
 [[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const FlatSidedPart& part,
                                                      const RoundStock& stock, double cleaning_mm);
-/// The least size of the part lies through the plate, its longest along it.
+/// Any way up, sides along sides: the way that leaves most.
 [[nodiscard]] SPOTBLUE_EXPORT StockCheck check_stock(const FlatSidedPart& part,
                                                      const BlockStock& stock, double cleaning_mm);
+
+/// What is left over of a bar when parts are parted off one after the other; negative: too short.
+/// @param lengths_mm  of the parts with what is cleaned off their ends, each > 0.
+/// @param parting_mm  >= 0, that each cut takes; the last part needs none where no stub is held.
+/// @param stub_mm     >= 0, that stays in the chuck.
+/// @throws Error bad_input naming the argument. Checked by: tests/mechanics/stock_test.cpp.
+[[nodiscard]] SPOTBLUE_EXPORT double left_over_mm(double stock_length_mm,
+                                                  std::span<const double> lengths_mm,
+                                                  double parting_mm, double stub_mm);
 
 }  // namespace spotblue
