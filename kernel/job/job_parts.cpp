@@ -53,6 +53,25 @@ SharedStock read_shared(const TomlTable& entry, LengthUnit unit,
   return shared;
 }
 
+// What a soft part gives way by.
+void read_softness(const TomlTable& entry, LengthUnit unit, JobPart& part) {
+  part.thickness = find_size(entry, "thickness", unit);
+  if (!entry.has("squeeze")) {
+    return;
+  }
+  part.squeeze = read_limits(entry, "squeeze", unit);
+  if (part.squeeze->lower < Length()) {
+    throw entry.error("squeeze", "a part is not squeezed by less than nothing",
+                      "write [least, greatest] by which it is thinner in its place");
+  }
+  if (!part.thickness || part.squeeze->upper >= *part.thickness) {
+    throw entry.error("squeeze",
+                      part.thickness ? "nothing of the part would be left"
+                                     : "says by how much it is thinner, and not than what",
+                      "give its thickness before it is squeezed, more than the squeeze");
+  }
+}
+
 JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   JobPart part;
   part.line = entry.line();
@@ -72,6 +91,8 @@ JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   }
   part.running_c = find_in_units(entry, "running", kTemperatures, kTemperatures_c);
   part.springs = entry.find_flag("springs").value_or(false);
+  part.split = entry.find_flag("split").value_or(false);
+  read_softness(entry, unit, part);
   if (const auto stock = entry.find_table("stock")) {
     part.stock = read_stock(*stock, unit);
     stock->refuse_unknown();

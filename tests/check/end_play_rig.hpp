@@ -49,7 +49,12 @@ class Rig {
     look.model.products.push_back(part);
   }
   JobPart& declare(const std::string& part, const std::string& material = {}) {
-    job.parts.push_back({.part = part, .material = material, .stock = {}, .running_c = {}});
+    job.parts.push_back({.part = part,
+                         .material = material,
+                         .stock = {},
+                         .running_c = {},
+                         .thickness = {},
+                         .squeeze = {}});
     return job.parts.back();
   }
   void want(double least, double greatest, const std::string& of = "Wheel") {

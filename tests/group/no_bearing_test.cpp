@@ -49,6 +49,14 @@ TEST(NoBearing, IsASealThatIsSqueezed) {
   EXPECT_THAT(model.holes(), testing::ElementsAre("Bush"));
 }
 
+TEST(NoBearing, IsAFeltRing) {
+  TurningShaft model;
+  model.runs_in("Bush", 0.0, 20.0);
+  model.runs_in("Felt", 40.0, 60.0, 20.15);
+  model.bench.declare("Felt", PartState::as_found, SizesMeant::actual).material = "felt";
+  EXPECT_THAT(model.holes(), testing::ElementsAre("Bush"));
+}
+
 // 0.15 on 20 is less than a hundredth. Two bearings with 0.03 let the shaft go 0.015 aside between
 // them, less than 0.075.
 TEST(NoBearing, IsASealHoleThatTheBearingsKeepTheShaftOff) {

@@ -141,6 +141,10 @@ const Mistake kMistakes[] = {
      "stock = { form = \"bar\", diameter = 10 }\n"
      "[[stock]]\nform = \"bar\"\ndiameter = 10\nparts = [\"A\"]\n",
      "line 11, stock 1, parts", "\"A\" has stock of its own", "keep stock"},
+    {"SqueezeWithoutThickness", "[[parts]]\npart = \"A\"\nsqueeze = [0.1, 0.2]\n",
+     "line 6, parts 1, squeeze", "not than what", "thickness"},
+    {"SqueezedToNothing", "[[parts]]\npart = \"A\"\nthickness = 0.2\nsqueeze = [0.1, 0.2]\n",
+     "line 7, parts 1, squeeze", "nothing of the part", "more than the squeeze"},
     {"ThreadOfNoTable",
      "[[threads]]\nhole = \"A: bore 19\"\nscrew = \"B: outside 20\"\nsize = \"M20x1.1\"\n",
      "line 7, threads 1, size", "\"M20x1.1\" is in no table", "M20x1"},

@@ -4,6 +4,7 @@
 
 #include "check/duty/end_play_told.hpp"
 #include "check/words/words.hpp"
+#include "group/joints/part_material.hpp"
 #include "group/words/at_line.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
@@ -93,6 +94,17 @@ Saying doubt_of(const EndPlayCase& found) {
   return {};
 }
 
+// What a soft part in the loop leaves open, whatever the play comes out as.
+Saying softness_open(const EndPlayCase& found) {
+  for (const StackLength& length : found.play.lengths) {
+    if (length.source == LengthSource::soft) {
+      return say(said::kSaySoftness, softness_missing(found.declared, length.part),
+                 found.declared.names.reference(length.part));
+    }
+  }
+  return {};
+}
+
 bool binds_warm(const BodyPlay& play) { return play.warm && play.warm->lower < Length(); }
 
 void decide(const EndPlayCase& found, Limits wanted, Finding& finding) {
@@ -100,7 +112,10 @@ void decide(const EndPlayCase& found, Limits wanted, Finding& finding) {
   const BodyPlay& play = found.play;
   finding.outcome = judge(*play.play.worst, {wanted.lower - same, wanted.upper + same});
   const Saying doubt = doubt_of(found);
-  if (finding.outcome == Outcome::nonconforming) {
+  if (const Saying soft = softness_open(found); !soft.empty()) {
+    finding.outcome = Outcome::undecided;
+    finding.advice = soft;
+  } else if (finding.outcome == Outcome::nonconforming) {
     finding.advice = mending(found, wanted);
   } else if (finding.outcome == Outcome::undecided) {
     const bool likely = judge(*play.play.root_sum_square, wanted) == Outcome::conforming;

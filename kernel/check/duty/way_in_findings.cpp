@@ -5,57 +5,21 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstddef>
+#include <iterator>
 #include <string>
 #include <utility>
 #include <vector>
 
 #include "check/findings/unsound.hpp"
 #include "check/words/words.hpp"
+#include "group/making/way_order.hpp"
 #include "group/words/said.hpp"
 #include "group/words/said_cautions.hpp"
 #include "group/words/said_ways.hpp"
-#include "spotblue/base/interval.hpp"
 #include "spotblue/geometry/way_in.hpp"
 
 namespace spotblue {
 namespace {
-
-// What the job presses, and what the model shows with interference, whatever the job says: by these
-// shapes no part slides past the other.
-bool goes_in_by_force(const WorkedGroup& worked, std::size_t number) {
-  const Look& look = *worked.declared.look;
-  return look.seats.radial[number].clearance < -look.settings.seats.same_length_mm ||
-         worked.surfaces[number].pressing == Pressing::always;
-}
-
-WayInOptions options_of(const WorkedGroup& worked) {
-  const DeclaredJob& declared = worked.declared;
-  WayInOptions options;
-  const Look& look = *declared.look;
-  for (OccurrenceId i; i < declared.parts.size(); ++i) {
-    if (declared.parts[i] != nullptr && declared.parts[i]->springs) {
-      options.springs.push_back(i);
-    }
-  }
-  for (std::size_t i = 0; i < look.seats.radial.size(); ++i) {
-    const RadialSeat& seat = look.seats.radial[i];
-    if (goes_in_by_force(worked, i)) {
-      options.pressed.emplace_back(seat.hole.occurrence, seat.shaft.occurrence);
-    }
-  }
-  for (const AxialSeat& seat : look.seats.axial) {
-    if (seat.gap < 0.0) {
-      options.given.push_back({seat.a.occurrence, seat.b.occurrence, -seat.gap});
-    }
-  }
-  for (std::size_t i = 0; i < look.fouls.found.size(); ++i) {
-    const Foul& foul = look.fouls.found[i];
-    (declared.foul_allowed.at(i) != nullptr ? options.squeezed : options.given)
-        .push_back({foul.a, foul.b, foul.depth});
-  }
-  return options;
-}
 
 /// "+z", "-x", or "(0.500, 0.866, 0.000)".
 Saying said_direction(Direction d) {
@@ -121,49 +85,8 @@ Saying said_blocked(const DeclaredJob& declared, const Blockage& blockage) {
              : say(said::kNoHole, part, by, leaving, needs);
 }
 
-// Stations of a cylinder on a line along which its own axis lies.
-Interval stations_of(const Cylinder& cylinder, const Line& axis, const Line& line) {
-  const double from = station(line, at_station(axis, cylinder.intervals.front().low));
-  const double to = station(line, at_station(axis, cylinder.intervals.back().high));
-  return ordered(from, to);
-}
-
-// Whether a whole bore of one part stands round a shaft of the other.
-bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
-  constexpr double kParallel = 0.02;  // sine of the angle
-  constexpr double kWhole = 6.2;      // rad: a saw cut lets nothing out
-  constexpr double kShared = 0.1;     // mm of length
-  const Occurrence& round = model.occurrences.at(outer);
-  const Occurrence& in_it = model.occurrences.at(inner);
-  for (const Cylinder& bore : model.products.at(round.product).cylinders) {
-    if (bore.side != Side::internal || bore.coverage < kWhole || bore.intervals.empty()) {
-      continue;
-    }
-    const Line axis = place_line(round.frame, bore.axis);
-    const Interval wall = stations_of(bore, axis, axis);
-    for (const Cylinder& shaft : model.products.at(in_it.product).cylinders) {
-      const Line other = place_line(in_it.frame, shaft.axis);
-      if (shaft.side != Side::external || shaft.intervals.empty() ||
-          norm(cross(axis.along, other.along)) > kParallel ||
-          distance(axis, other.at) > 0.5 * bore.diameter) {
-        continue;
-      }
-      if (shared_length(wall, stations_of(shaft, other, axis)) > kShared) {
-        return true;
-      }
-    }
-  }
-  return false;
-}
-
-// Only moves along the line are tried: a part that neither holds the other in a bore nor is held in
-// one may come from the side.
-bool may_come_from_the_side(const Model& model, const Blockage& blockage) {
-  return !stands_round(model, blockage.part, blockage.by) &&
-         !stands_round(model, blockage.by, blockage.part);
-}
-
-void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
+void judge_blocked(const DeclaredJob& declared, WayIn way, Finding& finding) {
+  true_blocks_first(way.blocked);
   const Model& model = declared.look->model;
   const auto held = std::ranges::find_if_not(
       way.blocked, [&](const Blockage& one) { return may_come_from_the_side(model, one); });
@@ -177,10 +100,8 @@ void judge_blocked(const DeclaredJob& declared, const WayIn& way, Finding& findi
   finding.margin = {{"passing", millimetres(least)}};
   const Blockage& first = held != way.blocked.end() ? *held : way.blocked.front();
   finding.advice = say(held == way.blocked.end() ? said::kNoWayAlong : said::kNoWayIn,
-                       declared.names.reference(first.part), declared.names.reference(first.by));
-  if (held == way.blocked.end()) {
-    finding.advice += said::kFromTheSide;
-  }
+                       declared.names.reference(first.part), declared.names.reference(first.by)) +
+                   (held == way.blocked.end() ? said::kFromTheSide : said::kSayItSprings);
 }
 
 void judge_untold(const DeclaredJob& declared, const WayIn& way, Finding& finding) {
@@ -212,15 +133,31 @@ void leave_unseen_open(const DeclaredJob& declared, const WayIn& way, Finding& f
   leave_missing_open(declared, finding);
 }
 
-Finding judge_way(const DeclaredJob& declared, const WayIn& way) {
+Saying said_together(const DeclaredJob& declared, const WayIn& way) {
+  Saying all;
+  for (const auto& [a, b] : way.together) {
+    all += say(said::kStandTogether, declared.names.reference(a), declared.names.reference(b));
+  }
+  return all;
+}
+
+Finding judge_way(const DeclaredJob& declared, const std::vector<WayIn>& ways, const WayIn& way) {
   Finding finding;
   finding.kind = "way in";
   finding.about = {declared.look->seats.centre_lines.at(way.centre_lines.front()).id,
                    declared.names.reference(way.base)};
   finding.wanted = {{"want", said::kWayForAll}};
   finding.basis = Saying(said::kAlongCentreLine) + said::kOwnGeometry + said::kOtherGroupsAway;
-  for (std::size_t i = 0; i < way.steps.size(); ++i) {
-    finding.found.push_back({fmt::format("step_{}", i + 1), said_step(declared, way.steps[i])});
+  if (!way.together.empty()) {
+    finding.found.push_back({"together_before", said_together(declared, way)});
+  }
+  std::vector<const WayStep*> steps;
+  for (const WayStep& step : way.steps) {
+    steps.push_back(&step);
+  }
+  std::ranges::copy(steps_across(ways, way), std::back_inserter(steps));
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    finding.found.push_back({fmt::format("step_{}", i + 1), said_step(declared, *steps[i])});
   }
   const bool presses =
       std::ranges::any_of(way.steps, [](const WayStep& step) { return step.how == WayHow::press; });
@@ -243,8 +180,9 @@ std::vector<Finding> way_in_findings(const WorkedGroup& worked) {
   const DeclaredJob& declared = worked.declared;
   std::vector<Finding> findings;
   const Look& look = *declared.look;
-  for (const WayIn& way : ways_in(look.model, look.seats, options_of(worked))) {
-    findings.push_back(judge_way(declared, way));
+  const std::vector<WayIn> ways = ways_in(look.model, look.seats, way_options(worked));
+  for (const WayIn& way : ways) {
+    findings.push_back(judge_way(declared, ways, way));
   }
   return findings;
 }

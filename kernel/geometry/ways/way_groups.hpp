@@ -13,6 +13,8 @@ namespace spotblue::proof {
 struct WayGroup {
   std::vector<CentreLineId> lines;
   std::vector<OccurrenceId> parts;  ///< ascending
+  /// Stand in one another along another direction.
+  std::vector<OccurrencePair> together;
 };
 
 [[nodiscard]] std::vector<WayGroup> way_groups(const Model& model, const Seats& seats);

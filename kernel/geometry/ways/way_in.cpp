@@ -51,8 +51,22 @@ class Dismantling {
   }
 
  private:
+  /// Whether all of them were put together before.
+  [[nodiscard]] bool is_one(const Numbers& set) const {
+    Numbers reached{set.front()};
+    for (std::size_t next = 0; next < reached.size(); ++next) {
+      for (const std::size_t part : set) {
+        if (table_.bond(reached[next], part) == Bond::joined &&
+            std::ranges::find(reached, part) == reached.end()) {
+          reached.push_back(part);
+        }
+      }
+    }
+    return reached.size() == set.size();
+  }
+
   void take_apart(Numbers set) {
-    while (set.size() > 1) {
+    while (set.size() > 1 && !is_one(set)) {
       std::optional<Removal> removal = find(set, Trust::proved_clear);
       if (!removal) {
         removal = find(set, Trust::all_but_blocked);
@@ -82,8 +96,9 @@ class Dismantling {
     Numbers moving{first};
     for (std::size_t next = 0; next < moving.size(); ++next) {
       for (const std::size_t still : set) {
+        const Bond bond = table_.bond(moving[next], still);
         const bool joined =
-            pressed == Pressed::stay_together && table_.bond(moving[next], still) == Bond::pressed;
+            bond == Bond::joined || (pressed == Pressed::stay_together && bond == Bond::pressed);
         if (std::ranges::find(moving, still) != moving.end() ||
             (!joined && !in_way(leaving, moving[next], still, trust))) {
           continue;
@@ -303,6 +318,7 @@ std::vector<WayIn> ways_in(const Model& model, const Seats& seats, const WayInOp
     WayIn way;
     way.centre_lines = group.lines;
     way.parts = group.parts;
+    way.together = group.together;
     if (group.parts.size() > kMostParts) {
       way.base = group.parts.front();
       way.too_many = true;

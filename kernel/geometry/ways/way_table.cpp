@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <set>
 
 #include "geometry/ways/overlap_bands.hpp"
 #include "geometry/ways/way_slot.hpp"
@@ -45,6 +46,9 @@ class WayTableMaker {
     table_.outward_.assign(cells, {});
     table_.out_.assign(parts_.size(), std::nullopt);
     leave_.assign(cells, {});
+    for (const auto& [a, b] : group.together) {
+      bond(number_.at(a), number_.at(b), Bond::joined);
+    }
   }
 
   WayTable make() && {
@@ -193,6 +197,11 @@ class WayTableMaker {
         }
       });
     }
+    for (const OccurrenceId opens : options_.opens) {
+      if (const auto number = number_of(FeatureRef{opens})) {
+        opens_.insert(*number);
+      }
+    }
     for (const OccurrenceId spring : options_.springs) {
       if (const auto number = number_of(FeatureRef{spring})) {
         for (std::size_t other = 0; other < parts_.size(); ++other) {
@@ -249,6 +258,9 @@ class WayTableMaker {
   Passing pass_up(std::size_t a, std::size_t b) {
     const Part& moving = parts_[a];
     const Part& still = parts_[b];
+    if (opens_.contains(a) || opens_.contains(b)) {
+      return {};
+    }
     if (still.extents[0].high < moving.extents[0].low + kSame ||
         apart(moving.extents[1], still.extents[1]) || apart(moving.extents[2], still.extents[2])) {
       return {};
@@ -338,6 +350,7 @@ class WayTableMaker {
   std::vector<Part> parts_;
   std::map<OccurrenceId, std::size_t> number_;
   std::vector<Leave> leave_;
+  std::set<std::size_t> opens_;
   std::map<std::size_t, std::vector<std::pair<std::size_t, Slot>>> slots_;  ///< by key
   WayTable table_;
 };

@@ -15,8 +15,9 @@ namespace spotblue::proof {
 /// Up and down the line, or (keys) straight out of the keyseat.
 enum class Leaving { up, down, out };
 
-/// What joins two parts, the strongest that is there.
-enum class Bond { none, facing, keyed, seated, threaded, pressed };
+/// What joins two parts, the strongest that is there. Joined ones were put together before, along
+/// another direction.
+enum class Bond { none, facing, keyed, seated, threaded, pressed, joined };
 
 /// Parts are numbered as in the group.
 class WayTable {

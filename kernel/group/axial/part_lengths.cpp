@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "group/joints/part_material.hpp"
 #include "group/words/at_line.hpp"
 #include "group/words/said_lengths.hpp"
 
@@ -110,6 +111,32 @@ KnownLength PartLengths::untoleranced(Length modelled) const {
   return known;
 }
 
+std::optional<KnownLength> PartLengths::squeezed(OccurrenceId part, Length modelled) const {
+  if (!is_soft(*declared_, part)) {
+    return std::nullopt;
+  }
+  KnownLength known;
+  const auto thickness = squeezed_thickness(*declared_, part);
+  if (!thickness) {
+    known.nominal = modelled;
+    known.limits = {modelled, modelled};
+    known.source = LengthSource::soft;
+    known.how = say(said::kLengthSoft, softness_missing(*declared_, part));
+    return known;
+  }
+  // Drawn free, squeezed, or anything between.
+  const Length same = Length::mm(declared_->look->settings.seats.same_length_mm);
+  const JobPart& job_part = *declared_->parts.at(part);
+  if (modelled < thickness->lower - same || modelled > *job_part.thickness + same) {
+    return std::nullopt;
+  }
+  known.nominal = thickness->lower + 0.5 * thickness->width();
+  known.limits = *thickness;
+  known.source = LengthSource::limits;
+  known.how = say(said::kLengthSqueezed, at_line(job_part.line));
+  return known;
+}
+
 KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Length modelled) const {
   const Job& job = *declared_->job;
   const auto entry = entries_.find(key_of(a, b));
@@ -132,6 +159,9 @@ KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Lengt
       known.how = say(said::kLengthLimits, at_line(length.line));
       return known;
     }
+  }
+  if (auto soft = squeezed(a.occurrence, modelled)) {
+    return *std::move(soft);
   }
   if (state_of(*declared_, a.occurrence) == PartState::to_make ||
       sizes_of(*declared_, a.occurrence) == SizesMeant::basic) {

@@ -2,6 +2,7 @@
 // The distance between two faces of one part: what it may be, and how that is known.
 
 #include <map>
+#include <optional>
 #include <set>
 #include <string>
 #include <utility>
@@ -19,6 +20,7 @@ enum class LengthSource {
   general_tolerance,  ///< untoleranced: ISO 2768-1
   assumed,            ///< untoleranced where ISO 2768-1 gives nothing: its nearest step
   as_set,             ///< between two parts whose place is set when they are joined
+  soft,               ///< of a soft part whose thickness and squeeze are not given: as modelled
   not_closed,         ///< as modelled: no chain of touching faces leads from the one to the other
 };
 
@@ -49,6 +51,8 @@ class PartLengths {
  private:
   void add(const PartLength& length, const NamedFeature& a, const NamedFeature& b);
   [[nodiscard]] KnownLength untoleranced(Length modelled) const;
+  /// Of a soft part; nothing of any other, and of a length that is none of its thickness.
+  [[nodiscard]] std::optional<KnownLength> squeezed(OccurrenceId part, Length modelled) const;
 
   const DeclaredJob* declared_;
   GeneralTolerance untoleranced_;

@@ -51,12 +51,36 @@ PartMaterial part_material(const DeclaredJob& declared, OccurrenceId occurrence)
                           : PartMaterial{elastic_of(*known), {}};
 }
 
+bool is_soft(const DeclaredJob& declared, OccurrenceId occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  return part != nullptr && (part->squeeze || is_soft_material(part->material));
+}
+
+std::optional<Limits> squeezed_thickness(const DeclaredJob& declared, OccurrenceId occurrence) {
+  const JobPart* part = declared.parts.at(occurrence);
+  if (part == nullptr || !part->thickness || !part->squeeze) {
+    return std::nullopt;
+  }
+  return Limits{*part->thickness - part->squeeze->upper, *part->thickness - part->squeeze->lower};
+}
+
+Saying softness_missing(const DeclaredJob& declared, OccurrenceId occurrence) {
+  if (!is_soft(declared, occurrence) || squeezed_thickness(declared, occurrence)) {
+    return {};
+  }
+  return declared.parts.at(occurrence)->thickness ? said::kSqueezeMissing
+                                                  : said::kThicknessAndSqueezeMissing;
+}
+
 std::optional<double> part_expansion_per_k(const DeclaredJob& declared, OccurrenceId occurrence) {
   const std::string name = material_name(declared, occurrence);
   for (const OwnMaterial& own : declared.job->materials) {
     if (own.name == name) {
       return 1e-6 * own.expansion_um_per_m_k;
     }
+  }
+  if (is_soft(declared, occurrence)) {
+    return 0.0;
   }
   const Material* known = find_material(name);
   return known == nullptr ? std::nullopt : std::optional(1e-6 * known->expansion_per_mk);

@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "group/joints/part_material.hpp"
 #include "group/rings/assembled_clearance.hpp"
 
 namespace spotblue {
@@ -66,6 +67,7 @@ class BearingSeats {
       const auto rub = rubbing(groups_, turns_, seat.hole.occurrence, seat.shaft.occurrence);
       const SurfaceSizes& surface = surfaces_[i];
       if (!rub || !(seat.engaged > 0.0) || !has_clearance(surface, seat) ||
+          is_soft(declared_, seat.hole.occurrence) || is_soft(declared_, seat.shaft.occurrence) ||
           !squeezed.find(seat.hole.occurrence, seat.shaft.occurrence).empty()) {
         continue;
       }

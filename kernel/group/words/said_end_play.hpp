@@ -5,6 +5,10 @@
 
 namespace spotblue::said {
 
+inline constexpr Said kSaySoftness{"end-play-say-softness",
+                                   "say {} of {} in its [[parts]] entry: it is soft, and how thick "
+                                   "it is in its place is not known"};
+
 inline constexpr Said kPlayFormula{
     "play-formula", "play = lengths that open it less lengths that close it, worst case of all"};
 inline constexpr Said kGeneralTolerances{"play-general-tolerances", "ISO 2768-1:1989, table 1"};

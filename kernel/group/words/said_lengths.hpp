@@ -7,6 +7,9 @@ namespace spotblue::said {
 
 inline constexpr Said kLengthMeasured{"length-measured", "measured{}"};
 inline constexpr Said kLengthLimits{"length-limits", "limits{}"};
+inline constexpr Said kLengthSqueezed{"length-squeezed",
+                                      "its thickness less what it is squeezed{}"};
+inline constexpr Said kLengthSoft{"length-soft", "of a soft part: {} not given"};
 inline constexpr Said kLengthAsFound{"length-as-found", "as found"};
 inline constexpr Said kLengthAsSet{"length-as-set", "as set when the two were joined"};
 inline constexpr Said kLengthSetByAnyFace{

@@ -23,6 +23,9 @@ inline constexpr Said kNoMaterial{"no-material", "no material is given for {}"};
 inline constexpr Said kMaterialNotWhole{"material-not-whole",
                                         "{} of {} needs modulus, Poisson's ratio and expansion"};
 inline constexpr Said kMaterialNotKnown{"material-not-known", "{} of {} is not known"};
+inline constexpr Said kSqueezeMissing{"soft-squeeze-missing", "squeeze"};
+inline constexpr Said kThicknessAndSqueezeMissing{"soft-thickness-and-squeeze-missing",
+                                                  "thickness and squeeze"};
 inline constexpr Said kMaterialSoft{"material-soft",
                                     "{} of {} is soft: nothing elastic is worked out for it"};
 inline constexpr Said kCutThrough{"ring-cut-through",

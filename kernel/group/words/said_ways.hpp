@@ -12,6 +12,7 @@ inline constexpr Said kStepOver{"way-step-over", "{} over {}, {} towards {}"};
 inline constexpr Said kStepTo{"way-step-to", "{} to {}, {} towards {}"};
 inline constexpr Said kHoldsIn{"way-holds-in", "holds in {}"};
 inline constexpr Said kWayForAll{"way-for-all", "a way in for every part"};
+inline constexpr Said kStandTogether{"way-stand-together", "{} and {}"};
 inline constexpr Said kInThisOrder{"way-in-this-order",
                                    "put together in this order, starting from {}"};
 inline constexpr Said kInReverse{"way-in-reverse", "apart in reverse"};
@@ -30,9 +31,10 @@ inline constexpr Said kTooManyOrders{
     "way-too-many-orders", "too many parts on one line to try every order: check by hand"};
 inline constexpr Said kPassesNotTold{"way-not-told",
                                      "it cannot be told whether {} passes {}: look by eye"};
-inline constexpr Said kSayItSprings{
-    "way-say-it-springs",
-    "for a ring that is sprung in by hand say springs = true in its [[parts]] entry"};
+inline constexpr Said kSayItSprings{"way-say-it-springs",
+                                    "of a ring that is sprung in by hand say springs = true in its "
+                                    "[[parts]] entry, of a part that is "
+                                    "put round in halves split = true"};
 
 inline constexpr Said kAlongCentreLine{
     "way-along-centre-line",

@@ -30,6 +30,7 @@ constexpr void describe(auto& fields, const GivenOverlap*) {
 
 struct WayInOptions {
   std::vector<OccurrenceId> springs;
+  std::vector<OccurrenceId> opens;
   std::vector<OccurrencePair> pressed;
   std::vector<GivenOverlap> given;
   std::vector<GivenOverlap> squeezed;
@@ -39,6 +40,8 @@ constexpr void describe(auto& fields, const WayInOptions*) {
       .member("springs", &WayInOptions::springs,
               "occurrences that are sprung in by hand: a bore or shoulder up to a tenth smaller "
               "lets them pass (common practice, no source)")
+      .member("opens", &WayInOptions::opens,
+              "occurrences in halves, and soft ones: nothing blocks them and they block nothing")
       .member("pressed", &WayInOptions::pressed, "pairs pressed together")
       .member("given", &WayInOptions::given, "fouls as found: moving apart is no block")
       .member("squeezed", &WayInOptions::squeezed,
@@ -101,6 +104,7 @@ struct WayIn {
   std::vector<CentreLineId> centre_lines;
   std::vector<OccurrenceId> parts;
   OccurrenceId base{};
+  std::vector<OccurrencePair> together;
   std::vector<WayStep> steps;
   std::vector<Blockage> blocked;
   std::vector<NotTold> not_told;
@@ -114,13 +118,17 @@ constexpr void describe(auto& fields, const WayIn*) {
       .member("centre_lines", &WayIn::centre_lines, "numbers, the main one first")
       .member("parts", &WayIn::parts, "occurrences, ascending")
       .member("base", &WayIn::base, "the occurrence the others are brought to")
+      .member("together", &WayIn::together,
+              "pairs of them that stand in one another along another direction: they are put "
+              "together before, and move as one here")
       .member("steps", &WayIn::steps, "in order of assembly; all but those that have no way")
       .member("blocked", &WayIn::blocked, "of parts that have no way in")
       .member("not_told", &WayIn::not_told, "what steps were taken on trust")
       .member("too_many", &WayIn::too_many, "more parts than are looked at (150)");
 }
 
-/// One for each group of centre lines, in order of their first line.
+/// One for each group of centre lines, in order of their first line. A line that only holes share,
+/// as oil holes that meet do, is none that anything goes in along.
 ///
 /// Parts move along the line, either way, keys also straight out of their keyseats; a group of
 /// parts may move as one. Parts are seen as rings about the line: a turned part exactly, any other

@@ -73,6 +73,9 @@ struct JobPart {
   std::optional<Stock> stock;
   std::optional<double> running_c;
   bool springs = false;
+  bool split = false;
+  std::optional<Length> thickness;
+  std::optional<Limits> squeeze;
   std::optional<int> line{};
 };
 constexpr void describe(auto& fields, const JobPart*) {
@@ -87,6 +90,10 @@ constexpr void describe(auto& fields, const JobPart*) {
               "its temperature when running; the job's when absent")
       .member("springs", &JobPart::springs,
               "is sprung in by hand: a shoulder or bore smaller than it lets it pass")
+      .member("split", &JobPart::split, "is put round its mates in halves")
+      .member("thickness_mm", &JobPart::thickness, "of a soft part before it is squeezed, or None")
+      .pair("squeeze_mm", &JobPart::squeeze,
+            "least and greatest by which it is thinner in its place; of a soft part, or None")
       .member("line", &JobPart::line, "of the job file, 1-based; None for jobs made in code");
 }
 
