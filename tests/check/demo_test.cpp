@@ -14,6 +14,7 @@
 #include "spotblue/geometry/mockup_write.hpp"
 #include "spotblue/job/job_file.hpp"
 #include "spotblue/job/mockup_file.hpp"
+#include "support/advice.hpp"
 #include "support/findings.hpp"
 
 namespace spotblue::demo_test {
@@ -49,6 +50,17 @@ std::vector<Finding> nonconforming(const CheckResult& result) {
   }
   return found;
 }
+
+class EveryDemo : public testing::TestWithParam<const char*> {};
+
+TEST_P(EveryDemo, GivesOneFeatureOneAdvice) {
+  EXPECT_EQ(test::Advice(check_demo(GetParam()).findings).contradiction(), "");
+}
+
+INSTANTIATE_TEST_SUITE_P(Jobs, EveryDemo,
+                         testing::Values("ink-disc-plan-a", "ink-disc-plan-b",
+                                         "ink-disc-plan-b-mended", "ink-disc-plan-c",
+                                         "hand-pump-crank"));
 
 class DemoPlan : public testing::TestWithParam<const char*> {};
 

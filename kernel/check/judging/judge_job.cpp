@@ -34,6 +34,7 @@
 #include "check/findings/unsound.hpp"
 #include "check/findings/width_findings.hpp"
 #include "check/judging/judgement.hpp"
+#include "check/judging/one_advice.hpp"
 #include "group/making/worked_group.hpp"
 #include "spotblue/base/stop.hpp"
 #include "spotblue/check/check.hpp"
@@ -144,6 +145,7 @@ Judgement judgement_of(const Job& job, const Look& look) {
     findings.push_back(nothing_to_judge(declared));
   }
   leave_unsound_open(declared, findings);
+  tell_one_window(findings);
   number(findings, job.unit);
   return judged;
 }
