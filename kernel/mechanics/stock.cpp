@@ -134,9 +134,9 @@ double left_over_mm(double stock_length_mm, std::span<const double> lengths_mm, 
   require_not_negative(parting_mm, "parting_mm", "mm");
   require_not_negative(stub_mm, "stub_mm", "mm");
   double left = stock_length_mm - stub_mm;
-  for (const double length : lengths_mm) {
-    require_positive(length, "lengths_mm", "mm");
-    left -= length;
+  for (std::size_t i = 0; i < lengths_mm.size(); ++i) {
+    require_positive(lengths_mm[i], fmt::format("lengths_mm[{}]", i), "mm");
+    left -= lengths_mm[i];
   }
   const std::size_t kept = stub_mm > 0.0 || lengths_mm.empty() ? 0 : 1;  // the last needs no cut
   return left - parting_mm * static_cast<double>(lengths_mm.size() - kept);

@@ -90,6 +90,21 @@ Saying with_windows(const Saying& saying, const Finding& finding, const Windows&
   return told;
 }
 
+bool share_a_size(Limits a, Limits b) { return a.lower <= b.upper && b.lower <= a.upper; }
+
+// "make_hole" and "make_shaft" of a fit, which is about the hole first.
+void tell_in_numbers(const FeatureKey& feature, Limits window, Finding& finding) {
+  const auto* const hole =
+      finding.about.empty() ? nullptr : std::get_if<FeatureRef>(&finding.about.front().to);
+  const bool of_hole =
+      hole != nullptr && FeatureKey{hole->occurrence, hole->kind, hole->index} == feature;
+  for (Quantity& quantity : finding.wanted) {
+    if (quantity.name == (of_hole ? "make_hole" : "make_shaft")) {
+      quantity.value = measure(quantity.end == RangeEnd::least ? window.lower : window.upper);
+    }
+  }
+}
+
 }  // namespace
 
 void tell_one_window(std::vector<Finding>& findings) {
@@ -102,12 +117,15 @@ void tell_one_window(std::vector<Finding>& findings) {
   for (Finding& finding : findings) {
     Windows told;
     take_windows(finding.advice, finding, told);
-    const bool other = std::ranges::any_of(told, [&windows](const auto& one) {
+    std::erase_if(told, [&windows](const auto& one) {
       const auto suits = windows.find(one.first);
-      return suits != windows.end() && suits->second != one.second;
+      return suits == windows.end() || share_a_size(suits->second, one.second);
     });
-    if (other && finding.kind != "make to suit") {
+    if (!told.empty() && finding.kind != "make to suit") {
       finding.advice = with_windows(finding.advice, finding, windows);
+      for (const auto& [feature, window] : told) {
+        tell_in_numbers(feature, windows.at(feature), finding);
+      }
     }
   }
 }

@@ -8,7 +8,8 @@
 
 namespace spotblue {
 
-/// Puts the window of "make to suit" where a fit by itself would have told another. Where no size
+/// Puts the window of "make to suit" where a fit by itself would have told one that shares no size
+/// with it. Where no size
 /// suits all, each tells its own and the contradiction is a finding.
 void tell_one_window(std::vector<Finding>& findings);
 

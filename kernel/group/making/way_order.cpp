@@ -98,6 +98,7 @@ void true_blocks_first(std::vector<Blockage>& blocked) {
     });
   };
   std::vector<std::pair<std::pair<std::ptrdiff_t, double>, Blockage>> ranked;
+  ranked.reserve(blocked.size());
   for (const Blockage& one : blocked) {
     ranked.push_back({{-both_ways(one), one.needs - one.has.value_or(0.0)}, one});
   }

@@ -32,6 +32,7 @@ std::vector<std::vector<std::size_t>> threads_of_one_screw(const Look& look) {
     members[sets.root(i)].push_back(i);
   }
   std::vector<std::vector<std::size_t>> all;
+  all.reserve(members.size());
   for (auto& [root, group] : members) {
     all.push_back(std::move(group));
   }
