@@ -43,6 +43,26 @@ TEST(Draft, IsAcceptedAsItStandsWithNothingDecided) {
   EXPECT_THAT(findings, Each(Field(&Finding::outcome, Outcome::undecided)));
 }
 
+TEST(Draft, OffersToDeclareAThreadThatIsSeldomMet) {
+  Bench bench;
+  Thread thread;
+  thread.hole = bench.bore(bench.part("Nut"), "bore 18.95", 18.95);
+  thread.screw = bench.outside(bench.part("Shaft"), "outside 20", 20.0);
+  thread.hole_diameter = 18.95;
+  thread.screw_diameter = 20.0;
+  thread.engaged = 16.0;
+  thread.size = "M20x1";
+  bench.look.seats.threads = {thread};
+  const std::string text = draft_job(bench.look, "group.step", LengthUnit::mm);
+  std::string taken_up = text;
+  for (const char* key : {"[[threads]]", "hole =", "screw =", "size ="}) {
+    taken_up = taken(taken_up, key);
+  }
+  const Job job = job_of(taken_up);
+  ASSERT_EQ(job.threads.size(), 1U);
+  EXPECT_EQ(judge_job(job, bench.look).at(0).outcome, Outcome::conforming);
+}
+
 TEST(Draft, ShowsNoTerminalWhatItWouldActOnAndNamesThePartAllTheSame) {
   Bench bench = group();
   std::string& name = bench.look.model.products[0].id;

@@ -10,6 +10,7 @@
 #include <numbers>
 
 #include "spotblue/report/sentence_text.hpp"
+#include "support/advice.hpp"
 #include "support/bench.hpp"
 #include "support/value_parts.hpp"
 
@@ -264,6 +265,17 @@ TEST(RunningFit, SaysWhatToMakeTheBoreToBeforePressing) {
   EXPECT_NEAR(number(finding.wanted, "make_hole_min_mm"),
               29.9 + 0.09 + 30.0 - number(finding.found, "hole_assembled_min_mm"), 1e-9);
   EXPECT_THAT(text_of(finding.advice), HasSubstr("before pressing"));
+}
+
+// Of the press nothing is wanted: the bush's outside is made as it is drawn, and nobody plans to
+// press it less.
+TEST(RunningFit, AndMakeToSuitTellOneWindowWhereNoPressIsWanted) {
+  const Bench bench = running_bush(0.09, 0.12);
+  EXPECT_EQ(test::Advice(bench.findings()).contradiction(), "");
+  const Finding fit = running_fit(bench);
+  const Finding suit = of_kind(bench, "make to suit").at(0);
+  EXPECT_LT(number(fit.wanted, "make_hole_min_mm"), number(suit.wanted, "size_max_mm"));
+  EXPECT_LT(number(suit.wanted, "size_min_mm"), number(fit.wanted, "make_hole_max_mm"));
 }
 
 TEST(RunningFit, OfABushFoundInItsHubHasClosedInAlready) {

@@ -16,6 +16,7 @@
 #include "group/words/size_text.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/job/feature_name.hpp"
+#include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
 namespace {
@@ -179,8 +180,16 @@ std::string threads(const Look& look, LengthUnit unit) {
   std::string text;
   for (const Meeting& meeting :
        meetings(look.model, look.seats.threads, &Thread::hole, &Thread::screw, unit)) {
-    text += fmt::format("\n# {} thread{}: {} in {}\n", look.seats.threads[meeting.seat].size,
-                        times_text(meeting), toml_text(meeting.second), toml_text(meeting.first));
+    const std::string& size = look.seats.threads[meeting.seat].size;
+    text += fmt::format("\n# {} thread{}: {} in {}\n", size, times_text(meeting),
+                        toml_text(meeting.second), toml_text(meeting.first));
+    const auto row = find_thread(size);
+    if (row && !row->usual) {
+      text += fmt::format(
+          "# a pitch that is seldom met: measure it\n# [[threads]]\n# hole = {}\n# screw = {}\n# "
+          "size = {}\n",
+          toml_text(meeting.first), toml_text(meeting.second), toml_text(size));
+    }
   }
   return text;
 }

@@ -67,15 +67,23 @@ class Builder {
   }
 
   SuitTerm term(const Part& part, double factor) {
-    const Subject subject = subject_of(part.feature);
-    if (!open(part.feature)) {
-      const auto [known, fresh] = known_.try_emplace(subject, job_.problem.known.size());
-      if (fresh) {
-        job_.problem.known.push_back({declared_.names.id_of(part.feature), part.range.limits});
-      }
-      return {SuitOf::known, known->second, factor};
+    return open(part.feature) ? SuitTerm{SuitOf::to_make, size_of(part.feature), factor}
+                              : as_it_is(part, factor);
+  }
+
+  SuitTerm as_it_is(const Part& part, double factor) {
+    const auto [known, fresh] =
+        known_.try_emplace(subject_of(part.feature), job_.problem.known.size());
+    if (fresh) {
+      job_.problem.known.push_back({declared_.names.id_of(part.feature), part.range.limits});
     }
-    return {SuitOf::to_make, size_of(part.feature), factor};
+    return {SuitOf::known, known->second, factor};
+  }
+
+  // A size that a press hangs on of which nothing is wanted: it is made as it is drawn.
+  SuitTerm pressed_term(const Part& part, double factor, bool wanted) {
+    return wanted || declared_.sizes.contains(subject_of(part.feature)) ? term(part, factor)
+                                                                        : as_it_is(part, factor);
   }
 
   std::size_t size_of(const FeatureRef& feature) {
@@ -109,8 +117,9 @@ class Builder {
     if (close_in && close_in->unknown.empty()) {
       const RadialSeat& press = declared_.look->seats.radial.at(close_in->press_seat);
       const SeatSizes& sizes = worked_.surfaces[close_in->press_seat].sizes;
-      form.push_back(term({press.shaft, sizes.found.shaft}, -ratio));
-      form.push_back(term({press.hole, sizes.found.hole}, ratio));
+      const bool wanted = declared_.radial_fits.at(close_in->press_seat) != nullptr;
+      form.push_back(pressed_term({press.shaft, sizes.found.shaft}, -ratio, wanted));
+      form.push_back(pressed_term({press.hole, sizes.found.hole}, ratio, wanted));
       // How much roughness takes is known no closer than its two practices.
       form.push_back({SuitOf::known, job_.problem.known.size(), ratio});
       job_.problem.known.push_back({"interference lost to roughness", close_in->flattened});
