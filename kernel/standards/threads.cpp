@@ -167,6 +167,7 @@ std::vector<std::string> possible_threads(Diameter hole, Diameter screw) {
   });
   std::ranges::stable_sort(found, {}, &std::pair<double, std::string>::first);
   std::vector<std::string> names;
+  names.reserve(found.size());
   for (auto& [misfit, name] : found) {
     names.push_back(std::move(name));
   }

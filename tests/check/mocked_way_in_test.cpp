@@ -80,6 +80,47 @@ TEST(MockedWayIn, ACrossPinGoesInOnceWhatItPinsStands) {
   EXPECT_THAT(all_steps(ways[1]), HasSubstr("together_before"));
 }
 
+// The edge between chamfer and keyway is a hyperbola: the keyway's sides are known but for a slack,
+// which must not close a bore with 0.013 to spare.
+TEST(MockedWayIn, AKeyedHubWithAChamferedBoreGoesOn) {
+  const auto ways = test::of_kind(test::checked(R"(
+title = "Keyed pulley"
+[[part]]
+name = "Shaft"
+kind = "turned"
+outside = [
+  { name = "journal", diameter = 20, length = 30 },
+  { name = "seat", diameter = 15.995, length = 30 },
+]
+keyseats = [{ at = 33, length = 20, width = 4.99, depth = 3 }]
+[[part]]
+name = "Key"
+kind = "key"
+width = 4.985
+height = 5
+length = 18
+[[part]]
+name = "Pulley"
+kind = "turned"
+outside = [{ diameter = 60, length = 28 }]
+inside = [{ diameter = 16.008, through = true, chamfer_start = 1, chamfer_end = 0.5 }]
+keyways = [{ width = 5.0, depth = 2.3, bore = 16.008 }]
+[[place]]
+part = "Shaft"
+at = 0
+[[place]]
+part = "Pulley"
+at = 30
+[[place]]
+part = "Key"
+keyseat_of = "Shaft"
+)",
+                                                ""),
+                                  "way in");
+  ASSERT_THAT(ways, SizeIs(1));
+  EXPECT_EQ(ways[0].outcome, Outcome::conforming) << all_steps(ways[0]) << text_of(ways[0].advice);
+}
+
 // A ring between two shoulders of 30 on a barrel of 20.
 std::string ringed_spool(const std::string& parts) {
   const auto ways = test::of_kind(test::checked(R"(

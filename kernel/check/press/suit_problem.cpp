@@ -61,7 +61,7 @@ class Builder {
 
   // A name of its own, which errors show.
   std::string want_named(const std::string& feature, const Saying& want) {
-    const std::string name = fmt::format("{}, want {}", feature, job_.wants.size() + 1);
+    std::string name = fmt::format("{}, want {}", feature, job_.wants.size() + 1);
     job_.wants.emplace(name, want);
     return name;
   }

@@ -20,12 +20,14 @@ bool is_thin(const Image& image) {
   return near(image.low_first, image.high_first) && near(image.low_last, image.high_last);
 }
 
+// No face is in the cell beside a block: it is all air or all material, and where a wall meets it
+// at one end of the slab it tells which, as a chamfer does whose other end lies within the block.
 void note_side(Block& block, const Image& wall) {
   const Sector& s = block.sector;
-  if (near(wall.low_first, s.low_first) && near(wall.low_last, s.low_last)) {
+  if (near(wall.low_first, s.low_first) || near(wall.low_last, s.low_last)) {
     (wall.side == Side::internal ? block.air_below : block.material_below) = true;
   }
-  if (near(wall.high_first, s.high_first) && near(wall.high_last, s.high_last)) {
+  if (near(wall.high_first, s.high_first) || near(wall.high_last, s.high_last)) {
     (wall.side == Side::internal ? block.material_above : block.air_above) = true;
   }
 }

@@ -243,6 +243,49 @@ void add_other(Faces& faces, const OtherFace& other, const Line& axis) {
   }
 }
 
+/// Least distance of an edge from the axis; of an arc that of its chord, whose neighbour counts.
+double nearest_on_edge(const Flat& flat, const Edge2& edge, const Line& axis) {
+  const auto square = [&](Point2 p) {
+    const Point off = flat.at + p.u * flat.u + p.v * flat.v - axis.at;
+    return off - dot(off, axis.along) * axis.along;
+  };
+  const Point from = square(edge.from);
+  const Point way = square(edge.to) - from;
+  const double length2 = dot(way, way);
+  const double share = length2 > 0.0 ? std::clamp(-dot(from, way) / length2, 0.0, 1.0) : 0.0;
+  return norm(from + share * way);
+}
+
+/// Where the plane itself comes nearest to the axis, the face does not reach it.
+bool is_nearest_at_its_edge(const Flat& flat, const Image& image, const Line& axis) {
+  const double square = std::abs(dot(flat.normal, axis.along));
+  const double plane = square < kNoTilt ? std::abs(dot(flat.normal, axis.at - flat.at)) : 0.0;
+  return std::min(image.low_first, image.low_last) > plane + kSame;
+}
+
+/// Draws the image of a plane face away from the axis: the distance from the axis has one least
+/// place on a plane, so that a face without it is nearest at an edge, where it is straight by its
+/// own outline and curved by the round face beside it.
+void draw_out(const Faces& faces, const FaceBounds& part, const Flat& flat, const Line& axis,
+              Image& image) {
+  if (!is_nearest_at_its_edge(flat, image, axis)) {
+    return;
+  }
+  double near = std::numeric_limits<double>::infinity();
+  for (const Edge2& edge : flat.outline->edges) {
+    near = std::min(near, nearest_on_edge(flat, edge, axis));
+  }
+  for (std::size_t i = 0; i < faces.images.size(); ++i) {
+    const bool plane = std::ranges::any_of(
+        part.flats, [&](const Flat& other) { return &other.box == faces.boxes[i]; });
+    if (!plane && overlap(*faces.boxes[i], grown(flat.box, kSame))) {
+      near = std::min({near, faces.images[i].low_first, faces.images[i].low_last});
+    }
+  }
+  image.low_first = std::max(image.low_first, near);
+  image.low_last = std::max(image.low_last, near);
+}
+
 /// Draws in the images of plane faces whose outlines are known but for a slack.
 ///
 /// A plane face is farthest along or from the axis at its edge, where another face of the closed
@@ -265,6 +308,7 @@ void draw_in_flats(Faces& faces, const FaceBounds& part, const Line& axis) {
       continue;
     }
     drawn_in.push_back(&image);
+    draw_out(faces, part, *own, axis, image);
     for (const Edge2& edge : own->outline->edges) {
       const Point corner = own->at + edge.from.u * own->u + edge.from.v * own->v;
       const double at = station(axis, corner);
