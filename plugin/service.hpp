@@ -46,7 +46,7 @@ struct Bounds {
   double memory_mb = 0.0;
 };
 
-/// Features by the ids of JSON and job files, "Wheel: bore 38.012", and the occurrences they are
+/// Features by the ids of JSON and job files, "Wheel: bore", and the occurrences they are
 /// of.
 struct Seat {
   std::string kind;         ///< "radial", "axial", "taper", "width", "thread"

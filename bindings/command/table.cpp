@@ -238,10 +238,11 @@ names are relative to it. One row is one claim:
   stud.step,length 120,120,,,,+0/-0.2
   press.step,,,,,,,,only the file: does it read, is it closed, does anything foul
 
-  feature       a name as spotblue look shows it, or shorter: "bore 44", "Wheel: bore 44 @ 12",
-                "outside", "slot 8", "length 120" (between faces that look away from each other)
-  fit           in place of feature: "Wheel: bore 38 with Bush: outside 38", class "H7/s6" or
-                "FN2", or lower and upper of the clearance
+  feature       a name as spotblue look shows it, "Wheel: bore", "Stud: journal"; or by kind and
+                size: "bore 44", "Wheel: bore 44 @ 12", "outside", "slot 8", "length 120" (between
+                faces that look away from each other)
+  fit           in place of feature: "Wheel: bore with Stud: journal", class "H7/s6" or "FN2", or
+                lower and upper of the clearance
   size, class, lower, upper, tolerance
                 "1 5/16 in" or 44; H7 or RC4; two limits; or "0.05", "+0.025/0"
   solids        how many solids the file must hold

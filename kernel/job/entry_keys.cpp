@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 
@@ -70,25 +71,23 @@ std::optional<double> find_number(const TomlTable& entry, std::string_view key, 
   return entry.has(key) ? std::optional(read_number(entry, key, range)) : std::nullopt;
 }
 
-FeatureName read_feature(const TomlTable& entry, std::string_view key, LengthUnit unit,
-                         std::span<const FeatureWord> words) {
-  const std::string text = entry.text(key);
-  std::vector<std::string_view> named;
-  for (const FeatureWord word : words) {
-    named.push_back(feature_word_name(word));
+namespace {
+
+void require_feature(const TomlTable& entry, std::string_view key, const std::string& text) {
+  if (part_of_feature(text).empty() || text.ends_with(": ")) {
+    throw entry.error(
+        key, fmt::format("\"{}\" is no feature name", text),
+        "write it as `spotblue look` prints it: part, colon, blank, and what the part "
+        "has there, like \"Wheel: bore\"");
   }
-  const auto name = parse_feature_name(text, unit);
-  if (!name) {
-    throw entry.error(key, fmt::format("\"{}\" is no feature name", text),
-                      fmt::format("write it as `spotblue look` prints it: part, colon, blank, {} "
-                                  "and size, like \"Wheel: {} 44\"",
-                                  fmt::join(named, " or "), named.front()));
-  }
-  if (std::find(words.begin(), words.end(), name->word) == words.end()) {
-    throw entry.error(key, fmt::format("\"{}\" is a {}", text, feature_word_name(name->word)),
-                      fmt::format("name a feature that is a {} here", fmt::join(named, " or ")));
-  }
-  return *name;
+}
+
+}  // namespace
+
+std::string read_feature(const TomlTable& entry, std::string_view key) {
+  std::string text = entry.text(key);
+  require_feature(entry, key, text);
+  return text;
 }
 
 std::pair<std::string, std::string> read_pair(const TomlTable& entry, std::string_view key) {
@@ -98,6 +97,13 @@ std::pair<std::string, std::string> read_pair(const TomlTable& entry, std::strin
                       fmt::format("write {} = [\"one\", \"other\"]", key));
   }
   return {both[0], both[1]};
+}
+
+std::pair<std::string, std::string> read_features(const TomlTable& entry, std::string_view key) {
+  std::pair<std::string, std::string> both = read_pair(entry, key);
+  require_feature(entry, key, both.first);
+  require_feature(entry, key, both.second);
+  return both;
 }
 
 std::string pair_text(std::string a, std::string b) {

@@ -10,7 +10,8 @@
 
 #include "job/toml_table.hpp"
 #include "spotblue/base/interval.hpp"
-#include "spotblue/job/feature_name.hpp"
+#include "spotblue/base/length.hpp"
+#include "spotblue/base/unit.hpp"
 
 namespace spotblue {
 
@@ -39,9 +40,11 @@ inline constexpr Interval kHeights_um{0.0, 500.0};
 [[nodiscard]] double read_number(const TomlTable& entry, std::string_view key, Interval range);
 [[nodiscard]] std::optional<double> find_number(const TomlTable& entry, std::string_view key,
                                                 Interval range);
-/// A feature's name, whose word must be one of `words`.
-[[nodiscard]] FeatureName read_feature(const TomlTable& entry, std::string_view key,
-                                       LengthUnit unit, std::span<const FeatureWord> words);
+/// A feature's name, "Wheel: bore", or with the size it has in the model, "Wheel: bore 44".
+[[nodiscard]] std::string read_feature(const TomlTable& entry, std::string_view key);
+/// Two features' names.
+[[nodiscard]] std::pair<std::string, std::string> read_features(const TomlTable& entry,
+                                                                std::string_view key);
 /// Exactly two different texts.
 [[nodiscard]] std::pair<std::string, std::string> read_pair(const TomlTable& entry,
                                                             std::string_view key);

@@ -174,25 +174,27 @@ std::optional<FeatureName> parse_feature_name(std::string_view text, LengthUnit 
   return std::nullopt;
 }
 
-std::string feature_name_in(std::string_view id, LengthUnit unit) {
-  const auto name = unit == LengthUnit::mm ? std::nullopt : parse_feature_name(id, LengthUnit::mm);
+std::string feature_size_text(std::string_view sized_name, LengthUnit unit) {
+  const auto name = parse_feature_name("part: " + std::string(sized_name), LengthUnit::mm);
+  std::string text;
   if (!name) {
-    return std::string(id);
+    return text;
   }
-  std::string text = name->part + ": " + std::string(feature_word_name(name->word));
-  const char* between = " ";
   for (const Length size : name->sizes) {
-    text += between;
+    if (!text.empty()) {
+      text += name->word == FeatureWord::face ? "x" : "/";
+    }
     text += format_size(size, unit);
-    between = name->word == FeatureWord::face ? "x" : "/";
   }
-  if (name->position) {
-    text += " @ " + format_size(*name->position, unit);
-  }
-  if (name->ordinal) {
-    text += " #" + std::to_string(*name->ordinal);
+  if (name->word == FeatureWord::face && name->position) {
+    text += " at " + format_size(*name->position, unit);
   }
   return text;
+}
+
+std::string part_of_feature(std::string_view name) {
+  const auto at = name.rfind(": ");
+  return at == std::string_view::npos ? std::string() : std::string(name.substr(0, at));
 }
 
 std::optional<PartialFeatureName> parse_partial_feature_name(std::string_view text,

@@ -103,7 +103,7 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.joins = read_joins(top);
   job.adjust = read_adjust(top, job.unit);
   job.keep_off = read_keep_off(top, job.unit);
-  job.surfaces = read_surfaces(top, job.unit);
+  job.surfaces = read_surfaces(top);
   job.lengths = read_part_lengths(top, job.unit);
   job.meshes = read_meshes(top, job.unit);
   job.cuts = read_cuts(top, job.unit);

@@ -88,34 +88,20 @@ FitRule read_rule(const TomlTable& entry, LengthUnit unit) {
 }
 
 FitWant read_fit(const TomlTable& entry, LengthUnit unit) {
-  constexpr std::array holes{FeatureWord::bore, FeatureWord::slot};
-  constexpr std::array shafts{FeatureWord::outside, FeatureWord::width};
   FitWant want;
   want.line = entry.line();
-  want.hole = entry.text("hole");
-  want.shaft = entry.text("shaft");
-  const FeatureWord hole = read_feature(entry, "hole", unit, holes).word;
-  const FeatureWord shaft = read_feature(entry, "shaft", unit, shafts).word;
-  if ((hole == FeatureWord::bore) != (shaft == FeatureWord::outside)) {
-    throw entry.error(
-        "shaft",
-        fmt::format("a {} does not fit a {}", feature_word_name(shaft), feature_word_name(hole)),
-        "pair a bore with an outside, and a slot with a width");
-  }
+  want.hole = read_feature(entry, "hole");
+  want.shaft = read_feature(entry, "shaft");
   want.rule = read_rule(entry, unit);
   entry.refuse_unknown();
   return want;
 }
 
 ThreadWant read_thread(const TomlTable& entry, LengthUnit unit) {
-  constexpr std::array holes{FeatureWord::bore};
-  constexpr std::array screws{FeatureWord::outside};
   ThreadWant want;
   want.line = entry.line();
-  want.hole = entry.text("hole");
-  want.screw = entry.text("screw");
-  (void)read_feature(entry, "hole", unit, holes);
-  (void)read_feature(entry, "screw", unit, screws);
+  want.hole = read_feature(entry, "hole");
+  want.screw = read_feature(entry, "screw");
   want.size = entry.text("size");
   if (!find_thread(want.size)) {
     throw entry.error("size", fmt::format("\"{}\" is in no table of threads", want.size),
@@ -152,16 +138,13 @@ std::vector<ThreadWant> read_threads(const TomlTable& top, LengthUnit unit) {
 }
 
 std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit) {
-  constexpr std::array words{FeatureWord::bore, FeatureWord::outside, FeatureWord::slot,
-                             FeatureWord::width};
   constexpr std::array<std::string_view, 2> rules{"class", "limits"};
   std::vector<SizeWant> sizes;
   FirstUse names;
   for (const TomlTable& entry : top.tables("sizes")) {
     SizeWant want;
     want.line = entry.line();
-    want.feature = entry.text("feature");
-    (void)read_feature(entry, "feature", unit, words);
+    want.feature = read_feature(entry, "feature");
     if (only_one_of(entry, rules) == "class") {
       want.rule = entry.text("class");
       want.nominal = find_size(entry, "nominal", unit);

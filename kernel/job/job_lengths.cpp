@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "job/entry_keys.hpp"
+#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -16,19 +17,11 @@ PartLength read_part_length(const TomlTable& entry, LengthUnit unit) {
   constexpr std::array<std::string_view, 2> rules{"measured", "limits"};
   PartLength length;
   length.line = entry.line();
-  std::tie(length.a, length.b) = read_pair(entry, "between");
-  std::array<std::string, 2> parts;
-  for (const bool second : {false, true}) {
-    const std::string& name = second ? length.b : length.a;
-    const auto feature = parse_feature_name(name, unit);
-    if (!feature || feature->word != FeatureWord::face) {
-      throw entry.error("between", fmt::format("\"{}\" is no face", name),
-                        "name two faces of one part, like \"Wheel: face 60 @ 0\"");
-    }
-    parts.at(second ? 1 : 0) = feature->part;
-  }
-  if (parts[0] != parts[1]) {
-    throw entry.error("between", fmt::format("\"{}\" and \"{}\" are two parts", parts[0], parts[1]),
+  std::tie(length.a, length.b) = read_features(entry, "between");
+  const std::string part = part_of_feature(length.a);
+  const std::string other = part_of_feature(length.b);
+  if (part != other) {
+    throw entry.error("between", fmt::format("\"{}\" and \"{}\" are two parts", part, other),
                       "a gap between two parts goes into [[measured]] or [[wants]]");
   }
   if (length.a == length.b) {
@@ -63,15 +56,13 @@ std::vector<PartLength> read_part_lengths(const TomlTable& top, LengthUnit unit)
   return lengths;
 }
 
-std::vector<Surface> read_surfaces(const TomlTable& top, LengthUnit unit) {
-  constexpr std::array turned{FeatureWord::bore, FeatureWord::outside};
+std::vector<Surface> read_surfaces(const TomlTable& top) {
   std::vector<Surface> surfaces;
   FirstUse features;
   for (const TomlTable& entry : top.tables("surfaces")) {
     Surface surface;
     surface.line = entry.line();
-    (void)read_feature(entry, "feature", unit, turned);
-    surface.feature = entry.text("feature");
+    surface.feature = read_feature(entry, "feature");
     surface.rz_um = read_in_units(entry, "rz", kRoughnesses, kHeights_um);
     entry.refuse_unknown();
     features.note(entry, "feature", surface.feature);

@@ -9,7 +9,7 @@
 
 namespace spotblue {
 
-[[nodiscard]] std::vector<Surface> read_surfaces(const TomlTable& top, LengthUnit unit);
+[[nodiscard]] std::vector<Surface> read_surfaces(const TomlTable& top);
 [[nodiscard]] std::vector<PartLength> read_part_lengths(const TomlTable& top, LengthUnit unit);
 
 }  // namespace spotblue

@@ -10,12 +10,9 @@ namespace spotblue {
 namespace {
 
 MeasuredSize read_measured_size(const TomlTable& entry, LengthUnit unit) {
-  constexpr std::array words{FeatureWord::bore, FeatureWord::outside, FeatureWord::slot,
-                             FeatureWord::width};
   MeasuredSize size;
   size.line = entry.line();
-  size.feature = entry.text("feature");
-  (void)read_feature(entry, "feature", unit, words);
+  size.feature = read_feature(entry, "feature");
   size.value = read_size(entry, "size", unit);
   return size;
 }
@@ -23,14 +20,7 @@ MeasuredSize read_measured_size(const TomlTable& entry, LengthUnit unit) {
 MeasuredGap read_measured_gap(const TomlTable& entry, LengthUnit unit) {
   MeasuredGap gap;
   gap.line = entry.line();
-  std::tie(gap.a, gap.b) = read_pair(entry, "between");
-  for (const std::string& name : {gap.a, gap.b}) {
-    const auto feature = parse_feature_name(name, unit);
-    if (!feature || feature->word != FeatureWord::face) {
-      throw entry.error("between", "\"" + name + "\" is no face",
-                        "name the two faces the gap was measured between, like \"Wheel: face 60\"");
-    }
-  }
+  std::tie(gap.a, gap.b) = read_features(entry, "between");
   gap.value = entry.length("gap", unit);
   return gap;
 }

@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "job/entry_keys.hpp"
+#include "spotblue/job/feature_name.hpp"
 #include "spotblue/standards/threads.hpp"
 
 namespace spotblue {
@@ -36,19 +37,12 @@ Turning read_turning_entry(const TomlTable& entry, LengthUnit unit) {
   return turning;
 }
 
-void read_faces(const TomlTable& entry, LengthUnit unit, Adjust& adjust) {
+void read_faces(const TomlTable& entry, Adjust& adjust) {
   if (!entry.has("between")) {
     return;
   }
-  std::tie(adjust.from, adjust.to) = read_pair(entry, "between");
-  for (const std::string& name : {*adjust.from, *adjust.to}) {
-    const auto feature = parse_feature_name(name, unit);
-    if (!feature || feature->word != FeatureWord::face) {
-      throw entry.error("between", fmt::format("\"{}\" is no face", name),
-                        "name the face it is set from, and the face of the part that is set");
-    }
-  }
-  if (parse_feature_name(*adjust.to, unit)->part != adjust.part) {
+  std::tie(adjust.from, adjust.to) = read_features(entry, "between");
+  if (part_of_feature(*adjust.to) != adjust.part) {
     throw entry.error("between",
                       fmt::format("\"{}\" is no face of \"{}\"", *adjust.to, adjust.part),
                       "name the face of the part that is set second");
@@ -76,7 +70,7 @@ Adjust read_adjust_entry(const TomlTable& entry, LengthUnit unit) {
                         "write [least, greatest]");
     }
   }
-  read_faces(entry, unit, adjust);
+  read_faces(entry, adjust);
   entry.refuse_unknown();
   return adjust;
 }

@@ -22,13 +22,6 @@ AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
     throw entry.error("between", fmt::format("\"{}\" stands on both sides", want.a),
                       "name the two faces or parts that look at each other");
   }
-  for (const std::string& name : {want.a, want.b}) {
-    const auto feature = parse_feature_name(name, unit);
-    if (feature && feature->word != FeatureWord::face) {
-      throw entry.error("between", fmt::format("\"{}\" is no face", name),
-                        "name two faces (\"Wheel: face 60\") or two parts");
-    }
-  }
   if (want.kind == AxialWantKind::touch) {
     want.greatest = read_tolerance(entry, "within", unit);
     want.least = -want.greatest;
@@ -101,17 +94,13 @@ std::vector<AxialWant> read_axial_wants(const TomlTable& top, LengthUnit unit) {
 }
 
 std::vector<TaperWant> read_tapers(const TomlTable& top, LengthUnit unit) {
-  constexpr std::array holes{FeatureWord::taper_bore};
-  constexpr std::array shafts{FeatureWord::taper};
   std::vector<TaperWant> tapers;
   FirstUse pairs;
   for (const TomlTable& entry : top.tables("tapers")) {
     TaperWant want;
     want.line = entry.line();
-    want.hole = entry.text("hole");
-    want.shaft = entry.text("shaft");
-    (void)read_feature(entry, "hole", unit, holes);
-    (void)read_feature(entry, "shaft", unit, shafts);
+    want.hole = read_feature(entry, "hole");
+    want.shaft = read_feature(entry, "shaft");
     want.angle_within_deg = entry.number("half_angle_within_deg");
     if (want.angle_within_deg < 0.0 || want.angle_within_deg > 90.0) {
       throw entry.error("half_angle_within_deg",

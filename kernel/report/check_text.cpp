@@ -8,11 +8,13 @@
 #include <string_view>
 #include <vector>
 
+#include "group/match/names.hpp"
 #include "report/finding_text.hpp"
 #include "report/fitted_text.hpp"
 #include "report/look_notes.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/shown_name.hpp"
+#include "spotblue/job/feature_name.hpp"
 #include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
@@ -111,8 +113,8 @@ class CheckText {
     text += "\n  " + about_text(first) + '\n';
     text += quantities_text(first, style_.unit, kFindingIndent, style_.width);
     text += reason_line("alike", others_text(group), style_.width);
-    text += reason_line("basis", spelt_within(first.basis, first, style_.unit), style_.width);
-    text += reason_line("advice", spelt_within(first.advice, first, style_.unit), style_.width);
+    text += reason_line("basis", shown_text(text_of(first.basis, style_.unit)), style_.width);
+    text += reason_line("advice", shown_text(text_of(first.advice, style_.unit)), style_.width);
     return text + reason_line("caution", caution_text(first), style_.width);
   }
 
@@ -120,9 +122,18 @@ class CheckText {
     std::string text;
     for (const Reference& about : finding.about) {
       text += text.empty() ? "" : "  with  ";
-      text += spelt_in(about.name, style_.unit);
+      text += shown_text(about.name) + size_beside(about);
     }
     return text;
+  }
+
+  [[nodiscard]] std::string size_beside(const Reference& about) const {
+    const FeatureRef* feature = std::get_if<FeatureRef>(&about.to);
+    const std::string size =
+        feature == nullptr
+            ? std::string()
+            : feature_size_text(sized_feature_name(result_.look.model, *feature), style_.unit);
+    return size.empty() ? size : fmt::format(" ({})", size);
   }
 
   [[nodiscard]] static std::string others_text(const Alike& group) {

@@ -113,7 +113,7 @@ class CompareText {
     std::vector<std::string> spelt;
     spelt.reserve(names.size());
     for (const std::string& name : names) {
-      spelt.push_back(spelt_in(name, style_.unit));
+      spelt.push_back(shown_text(name));
     }
     return names.empty() ? "none" : fmt::format("{}: {}", names.size(), fmt::join(spelt, ", "));
   }

@@ -174,14 +174,6 @@ std::string margin_text(const Finding& finding, LengthUnit unit) {
   return value_text(first, unit) + (unit_name.empty() ? "" : " ") + std::string(unit_name);
 }
 
-std::string spelt_within(const Saying& saying, const Finding& finding, LengthUnit unit) {
-  std::string result = text_of(saying, unit);
-  for (const Reference& about : finding.about) {
-    result = replaced(result, about.name, spelt_in(about.name, unit));
-  }
-  return shown_text(result);
-}
-
 std::string alike_key(const Finding& finding) {
   std::string key = finding.kind + '\n' + std::string(outcome_name(finding.outcome)) + '\n';
   std::string reasons =

@@ -17,10 +17,6 @@ namespace spotblue {
 /// The first margin with its unit, "0.0230 mm"; empty when the finding has none.
 [[nodiscard]] std::string margin_text(const Finding& finding, LengthUnit unit);
 
-/// Feature ids that the finding is about, wherever they stand in `text`, spelt in the unit.
-[[nodiscard]] std::string spelt_within(const Saying& saying, const Finding& finding,
-                                       LengthUnit unit);
-
 /// Equal for findings that differ only in where in the assembly they are.
 [[nodiscard]] std::string alike_key(const Finding& finding);
 

@@ -21,8 +21,7 @@ class GroupText {
         group_(*result.group),
         style_(style),
         paint_(style.colour),
-        names_(look_.model,
-               [&style](std::string_view name) { return spelt_in(name, style.unit); }) {}
+        names_(look_.model, [](std::string_view name) { return shown_text(name); }) {}
 
   [[nodiscard]] std::string text() const {
     return bodies() + joints() + bearings() + thrust_faces() + sizes() + stops();

@@ -32,17 +32,18 @@ inline constexpr auto kUnsaid<FileInfo> = std::to_array<std::string_view>({"file
 template <>
 inline constexpr auto kUnsaid<ReadLimits> = std::to_array<std::string_view>({"read_in"});
 template <>
-inline constexpr auto kUnsaid<Cylinder> =
-    std::to_array<std::string_view>({"name", "side", "zero", "patches", "deviation_mm"});
+inline constexpr auto kUnsaid<Cylinder> = std::to_array<std::string_view>(
+    {"name", "sized_name", "given", "side", "zero", "patches", "deviation_mm"});
 template <>
-inline constexpr auto kUnsaid<Cone> = std::to_array<std::string_view>(
-    {"name", "side", "zero", "patches", "radius_mm", "half_angle_deg", "deviation_mm"});
+inline constexpr auto kUnsaid<Cone> =
+    std::to_array<std::string_view>({"name", "sized_name", "given", "side", "zero", "patches",
+                                     "radius_mm", "half_angle_deg", "deviation_mm"});
 template <>
-inline constexpr auto kUnsaid<Plane> = std::to_array<std::string_view>({"name", "at", "normal", "u",
-                                                                        "outline", "deviation_mm"});
+inline constexpr auto kUnsaid<Plane> = std::to_array<std::string_view>(
+    {"name", "sized_name", "given", "at", "normal", "u", "outline", "deviation_mm"});
 template <>
-inline constexpr auto kUnsaid<Width> = std::to_array<std::string_view>({"name", "side", "first",
-                                                                        "second"});
+inline constexpr auto kUnsaid<Width> =
+    std::to_array<std::string_view>({"name", "sized_name", "given", "side", "first", "second"});
 template <>
 inline constexpr auto kUnsaid<Product> = std::to_array<std::string_view>(
     {"faces", "uncertainty_mm", "box", "cylinders", "cones", "planes", "widths", "others"});

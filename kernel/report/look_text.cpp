@@ -173,8 +173,7 @@ std::string not_looked_at_text(const TextContext& c) {
 }  // namespace
 
 std::string look_text(const Look& look, const TextStyle& style) {
-  const ModelNames names(look.model,
-                         [&style](std::string_view name) { return spelt_in(name, style.unit); });
+  const ModelNames names(look.model, [](std::string_view name) { return shown_text(name); });
   const TextContext context{look, names, style.unit, Paint(style.colour), style.width};
   return fitted_text(heading_text(context) + parts_text(context) + centre_lines_text(context) +
                          other_faces_text(context) + width_seats_text(context) +

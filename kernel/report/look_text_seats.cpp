@@ -6,9 +6,11 @@
 #include <map>
 #include <numbers>
 
+#include "group/match/names.hpp"
 #include "report/text_table.hpp"
 #include "report/text_words.hpp"
 #include "spotblue/base/angle.hpp"
+#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -73,6 +75,12 @@ std::string radial_table(const TextContext& c, const std::vector<const RadialSea
   return table.text(kTableIndent, c.width);
 }
 
+// Faces are told apart by what they are like.
+std::string with_size(const TextContext& c, const FeatureRef& face) {
+  const std::string size = feature_size_text(sized_feature_name(c.look.model, face), c.unit);
+  return size.empty() ? c.names.feature(face) : fmt::format("{} ({})", c.names.feature(face), size);
+}
+
 std::string axial_table(const TextContext& c, const std::vector<const AxialSeat*>& seats) {
   TextTable table({{"face"},
                    {"face"},
@@ -86,7 +94,7 @@ std::string axial_table(const TextContext& c, const std::vector<const AxialSeat*
     const auto diameter = [&](const std::optional<double>& of) {
       return seat->centre_line && of ? place_cell(*of, c.unit) : std::string();
     };
-    table.add({c.names.feature(seat->a), c.names.feature(seat->b), length_cell(seat->gap, c.unit),
+    table.add({with_size(c, seat->a), with_size(c, seat->b), length_cell(seat->gap, c.unit),
                gap_word(seat->gap, same), diameter(seat->inner), diameter(seat->outer),
                area_cell(seat->area, c.unit)});
   }

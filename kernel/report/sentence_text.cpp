@@ -26,9 +26,7 @@ class ArgumentText {
   std::string operator()(const Figure& figure) const {
     return without_minus_zero(fmt::format("{:.{}f}", figure.value, figure.decimals));
   }
-  std::string operator()(const Reference& reference) const {
-    return unit_ == LengthUnit::mm ? reference.name : spelt_in(reference.name, unit_);
-  }
+  std::string operator()(const Reference& reference) const { return reference.name; }
   std::string operator()(const std::string& words) const { return words; }
   std::string operator()(const Saying& saying) const { return text_of(saying, unit_); }
 

@@ -6,7 +6,6 @@
 
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/shown_name.hpp"
-#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -86,10 +85,6 @@ std::string count_text(std::size_t count) {
 
 std::string counted(std::size_t count, std::string_view one, std::string_view many) {
   return fmt::format("{} {}", count == 0 ? "no" : count_text(count), count == 1 ? one : many);
-}
-
-std::string spelt_in(std::string_view feature_id, LengthUnit unit) {
-  return shown_text(feature_name_in(feature_id, unit));
 }
 
 }  // namespace spotblue

@@ -30,7 +30,4 @@ namespace spotblue {
 /// "1 seat", "2 seats", "no seats"
 [[nodiscard]] std::string counted(std::size_t count, std::string_view one, std::string_view many);
 
-/// A feature id with its numbers in the unit; any other text as it is. Both as shown_text.
-[[nodiscard]] std::string spelt_in(std::string_view feature_id, LengthUnit unit);
-
 }  // namespace spotblue

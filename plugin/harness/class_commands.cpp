@@ -70,11 +70,6 @@ Json entries(const Subject& subject, const std::string& wanted) {
   return list;
 }
 
-/// As sbfeatures writes it, whichever name of the part it was asked by.
-std::string full_name(const Subject& subject, const FoundFeature& feature, const std::string& id) {
-  return subject.result.look.model.products[feature.product].id + id.substr(id.rfind(": "));
-}
-
 // What the standard or the feature can not have.
 void refuse_wrong_class(const Subject& subject, const FoundFeature& feature,
                         const SemanticSize& size) {
@@ -120,7 +115,7 @@ Json class_command(Session& session, const Arguments& arguments) {
   arguments.expect(2, 3);
   const Subject& found = session.document_subject(arguments.words()[0]);
   const FoundFeature feature = feature_named(found, arguments.words()[1]);
-  const std::string id = full_name(found, feature, arguments.words()[1]);
+  const std::string id = id_of(found.result.look.model, feature);
   if (arguments.has("-remove")) {
     arguments.expect(2, 2);
     return {{"removed", remove_sizes(found, id)}};

@@ -17,11 +17,6 @@ Handle(XCAFDoc_DimTolTool) tool_of(const Subject& subject) {
   return XCAFDoc_DocumentTool::DimTolTool(subject.document->Main());
 }
 
-const std::string& name_of(const Product& product, const ProductFeatureRef& feature) {
-  return feature.kind == FeatureKind::width ? product.widths[feature.index].name
-                                            : product.cylinders[feature.index].name;
-}
-
 void append(const std::vector<TDF_Label>& labels, TDF_LabelSequence& sequence) {
   for (const TDF_Label& label : labels) {
     sequence.Append(label);
@@ -73,8 +68,8 @@ std::vector<SizeThere> sizes_in(const Subject& subject) {
     near.Append(far);
     there.faces.assign(near.begin(), near.end());
     for (const ProductFeatureRef& feature : one.size.features) {
-      const Product& product = subject.result.look.model.products[*one.size.product];
-      there.features.push_back(product.id + ": " + name_of(product, feature));
+      there.features.push_back(
+          id_of(subject.result.look.model, {*one.size.product, feature.kind, feature.index}));
     }
     there.size = std::move(one.size);
     sizes.push_back(std::move(there));

@@ -49,8 +49,9 @@ constexpr std::array kCommands{
             "Every size in the document, and why it is in doubt where it is: a list of dicts.",
             classes_command},
     Command{"sbtake", "DOC FILE.step",
-            "Takes the sizes that the STEP file states into DOC, which was read from it: Open CASCADE's own\n"
-            "\t\t: reader loses signs and units of deviations. Result: how many, and what was left.",
+            "Takes the sizes that the STEP file states, and its names of faces, into DOC, which was read\n"
+            "\t\t: from it: Open CASCADE's own reader loses signs and units of deviations, and all names\n"
+            "\t\t: of faces. Result: how many sizes and names, and what was left.",
             take_command},
     Command{"sbmark", "DOC ?-off?",
             "Colours faces of seats and parts that foul in the document: by outcome after sbcheck.\n"

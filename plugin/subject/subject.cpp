@@ -16,6 +16,7 @@
 #include "geometry/occt/occt_values.hpp"
 #include "plugin/subject/document_faces.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/feature_names.hpp"
 #include "spotblue/geometry/occt.hpp"
 #include "spotblue/geometry/sizes.hpp"
 
@@ -42,7 +43,63 @@ TopoDS_Shape body_of(const TopoDS_Shape& part, std::optional<int> body) {
   return solid.Current();
 }
 
-// Parts and where they are placed: what a look at the document sees.
+// What the faces of a part are called: features are named by it.
+void add_face_names(const TDF_Label& part, std::vector<NamedPlace>& places) {
+  TDF_LabelSequence faces;
+  XCAFDoc_ShapeTool::GetSubShapes(part, faces);
+  for (const TDF_Label& face : faces) {
+    Handle(TDataStd_Name) name;
+    if (face.FindAttribute(TDataStd_Name::GetID(), name)) {
+      const TCollection_AsciiString text(name->Get());
+      places.push_back({entry_of(face) + " " + text.ToCString(), {}});
+    }
+  }
+}
+
+std::vector<FoundFeature> features_of(const Model& model, ProductId product) {
+  const Product& part = model.products[product];
+  std::vector<FoundFeature> all;
+  const auto add = [&](const auto& features, FeatureKind kind) {
+    for (std::size_t i = 0; i < features.size(); ++i) {
+      all.push_back({product, kind, i});
+    }
+  };
+  add(part.cylinders, FeatureKind::cylinder);
+  add(part.cones, FeatureKind::cone);
+  add(part.planes, FeatureKind::plane);
+  add(part.widths, FeatureKind::width);
+  return all;
+}
+
+auto of_feature(const Model& model, const FoundFeature& feature, const auto& take) {
+  const Product& part = model.products[feature.product];
+  switch (feature.kind) {
+    case FeatureKind::cylinder:
+      return take(part.cylinders[feature.index]);
+    case FeatureKind::cone:
+      return take(part.cones[feature.index]);
+    case FeatureKind::plane:
+      return take(part.planes[feature.index]);
+    case FeatureKind::width:
+      break;
+  }
+  return take(part.widths[feature.index]);
+}
+
+std::optional<FoundFeature> only_one(const Model& model, ProductId product, const auto& is_called) {
+  std::optional<FoundFeature> found;
+  for (const FoundFeature& feature : features_of(model, product)) {
+    if (of_feature(model, feature, is_called)) {
+      if (found) {
+        return std::nullopt;
+      }
+      found = feature;
+    }
+  }
+  return found;
+}
+
+// Parts, what their faces are called and where they are placed: what a look at the document sees.
 std::vector<NamedPlace> places_in(const Handle(TDocStd_Document) & document) {
   std::vector<NamedPlace> places;
   const auto add = [&](const TDF_Label& label) {
@@ -58,6 +115,7 @@ std::vector<NamedPlace> places_in(const Handle(TDocStd_Document) & document) {
   XCAFDoc_DocumentTool::ShapeTool(document->Main())->GetShapes(labels);
   for (const TDF_Label& label : labels) {
     add(label);
+    add_face_names(label, places);
     TDF_LabelSequence components;
     XCAFDoc_ShapeTool::GetComponents(label, components);
     for (const TDF_Label& component : components) {
@@ -202,20 +260,27 @@ std::optional<FoundFeature> find_feature(const Model& model, const std::string& 
     return std::nullopt;
   }
   const std::string name = id.substr(colon + 2);
-  const Product& part = model.products[*product];
-  std::optional<FoundFeature> found;
-  const auto look_in = [&](const auto& features, FeatureKind kind) {
-    for (std::size_t i = 0; i < features.size() && !found; ++i) {
-      if (features[i].name == name) {
-        found = {*product, kind, i};
-      }
-    }
-  };
-  look_in(part.cylinders, FeatureKind::cylinder);
-  look_in(part.cones, FeatureKind::cone);
-  look_in(part.planes, FeatureKind::plane);
-  look_in(part.widths, FeatureKind::width);
-  return found;
+  // As the ids of what was found have it, even where the name is another's size too.
+  if (auto found = only_one(model, *product, [&](const auto& one) { return one.name == name; })) {
+    return found;
+  }
+  const std::vector<ProductFeatureRef> called = features_called(model.products[*product], name);
+  return called.size() == 1
+             ? std::optional(FoundFeature{*product, called.front().kind, called.front().index})
+             : std::nullopt;
+}
+
+std::optional<FoundFeature> find_sized(const Model& model, const std::string& product_id,
+                                       const std::string& sized_name) {
+  const auto product = find_product(model, product_id);
+  return product ? only_one(model, *product,
+                            [&](const auto& one) { return one.sized_name == sized_name; })
+                 : std::nullopt;
+}
+
+std::string id_of(const Model& model, const FoundFeature& feature) {
+  return model.products[feature.product].id + ": " +
+         of_feature(model, feature, [](const auto& one) { return one.name; });
 }
 
 }  // namespace spotblue::plugin

@@ -67,8 +67,16 @@ struct FoundFeature {
   std::size_t index = 0;
 };
 
-/// Also takes the id or path of an occurrence in place of the product's id.
+/// By its name; or, where only one of the part is called so, by what a face of it is called or by
+/// its size and place, "Wheel: bore 44". Also takes the id or path of an occurrence in place of the
+/// product's id.
 [[nodiscard]] std::optional<FoundFeature> find_feature(const Model& model, const std::string& id);
+/// By its size and place alone, "bore 44".
+[[nodiscard]] std::optional<FoundFeature> find_sized(const Model& model,
+                                                     const std::string& product_id,
+                                                     const std::string& sized_name);
+/// As sbfeatures lists it, "Wheel: bore".
+[[nodiscard]] std::string id_of(const Model& model, const FoundFeature& feature);
 [[nodiscard]] std::optional<ProductId> find_product(const Model& model, const std::string& id);
 
 }  // namespace spotblue::plugin

@@ -176,9 +176,10 @@ TEST_F(CutFindings, AFaceTakenBackIsNoMatterOfTheSection) {
   for (Plane& plane : bench.look.model.products[0].planes) {
     plane.name = plane.at.z == 0.0 ? "face 28.97" : "face";
   }
-  cut().feature = "part 1: face 28.97";
-  cut().before = Length();
-  cut().depth = Length::mm(1.0);
+  Cut faced;
+  faced.feature = "part 1: face 28.97";
+  faced.depth = Length::mm(1.0);
+  cut() = faced;
   EXPECT_TRUE(test::of_kind(bench, "shaft section").empty());
 }
 
@@ -327,7 +328,7 @@ TEST_F(CutFindings, ALightLoadIsToldInPsiToAnInchJob) {
 TEST_F(CutFindings, ACutThatMakesTheShaftLargerIsRefusedWithItsLine) {
   cut().before = Length::mm(28.9);
   const Error error = test::error_of([&] { return bench.findings(); });
-  EXPECT_EQ(error.place(), "line 4, cuts");
+  EXPECT_EQ(error.place(), "line 4, cuts, before");
 }
 
 }  // namespace spotblue::test::cut_findings_test

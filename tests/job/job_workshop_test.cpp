@@ -139,8 +139,8 @@ TEST(JobAdjust, MistakesAreRefusedByLineWithACure) {
   EXPECT_THAT(mistake("range = [-1, 2]\n"), HasSubstr("not less than 0"));
   EXPECT_THAT(mistake("range = [1, 2]\nbetween = [\"Stud: face 40\", \"Wheel: face 50\"]\n"),
               HasSubstr("no face of \"Nut\""));
-  EXPECT_THAT(mistake("range = [1, 2]\nbetween = [\"Stud: bore 8\", \"Nut: face 24\"]\n"),
-              HasSubstr("is no face"));
+  EXPECT_THAT(mistake("range = [1, 2]\nbetween = [\"Stud\", \"Nut: face 24\"]\n"),
+              HasSubstr("is no feature name"));
 }
 
 TEST(JobParts, WithAnEmptyNameOfAMaterialAreRefusedByLine) {

@@ -16,7 +16,7 @@ step(${CMAKE_COMMAND} --build ${work}/build)
 
 # host(<folder of the file Plugin> <folder of the library> <job>)
 set(model ${STAGE}/models/out/ink-disc-plan-b.step)
-set(job ${STAGE}/models/ink-disc-plan-b.job.toml)
+set(job ${STAGE}/models/by-size.job.toml)
 macro(host map libraries job_file)
   set(ENV{CSF_PluginUserDefaults} ${map})
   set(ENV{LD_LIBRARY_PATH} ${libraries})

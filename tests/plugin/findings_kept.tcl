@@ -1,5 +1,6 @@
 # Findings go with the binary document as named data and as notes.
 ReadStep D $stage/models/out/ink-disc-plan-b.step
+sbtake D $stage/models/out/ink-disc-plan-b.step
 expect_words {sbkeep D} "not checked yet"
 sbcheck D $stage/models/ink-disc-plan-b.job.toml
 set kept [sbkeep D]

@@ -2,6 +2,7 @@
 foreach model {ink-disc-plan-b hand-pump-crank} {
   set file $stage/models/out/$model.step
   ReadStep D $file
+  sbtake D $file
   set channel [open document.json w]
   fconfigure $channel -encoding utf-8
   puts $channel [sblook D -json]

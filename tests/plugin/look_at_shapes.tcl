@@ -20,8 +20,8 @@ foreach bound {-seconds -memory} {
 }
 expect_equal [dict get [sblook hub shaft -seconds 100 -memory 2000] not_looked_at] {}
 set seat [lindex $seats 0]
-expect_equal [dict get $seat hole feature] "hub: bore 40"
-expect_equal [dict get $seat shaft feature] "shaft: outside 39.98"
+expect_equal [dict get $seat hole feature] "hub: bore"
+expect_equal [dict get $seat shaft feature] "shaft: outside"
 expect_near [dict get $seat clearance_mm] 0.02
 expect_near [dict get $seat least_gap_mm] 0.01
 expect_near [dict get $seat engaged_mm] 25

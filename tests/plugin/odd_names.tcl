@@ -37,4 +37,4 @@ sbsave E $file
 expect {[file exists $file]}
 ReadStep F $file
 expect_equal [lsort [lmap one [sbclasses F] {dict get $one feature}]] [lsort [lmap one $before {dict get $one feature}]]
-expect_equal [sbtake F $file] [list taken [llength $names] left {}]
+expect_equal [sbtake F $file] [list taken [llength $names] names 0 left {}]

@@ -1,10 +1,10 @@
 # Another process reads in the binary document what this one put there.
 ReadStep D $stage/models/out/ink-disc-plan-b.step
 foreach {feature size} {
-  "Wheel: bore 38.012" "38 J7"
-  "Flanged bush: outside 38.05" "38 +0.059/+0.043"
-  "Eccentric: slot 6" "5.97 to 6.05"
-  "Key: width 5.985" "6 h9"
+  "Wheel: bore" "38 J7"
+  "Flanged bush: outside 2" "38 +0.059/+0.043"
+  "Eccentric: keyseat" "5.97 to 6.05"
+  "Key: key" "6 h9"
 } { sbclass D $feature $size }
 sbcheck D
 set outcomes [dict remove [sbcheck D] findings]

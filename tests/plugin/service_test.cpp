@@ -30,7 +30,7 @@ using ::testing::HasSubstr;
 using ::testing::Not;
 
 const std::string kStage = SPOTBLUE_STAGE;
-const std::string kJob = kStage + "/models/ink-disc-plan-b.job.toml";
+const std::string kJob = kStage + "/models/by-size.job.toml";
 
 Handle(TDocStd_Document) new_document() {
   static const Handle(TDocStd_Application) application = new TDocStd_Application;
@@ -85,8 +85,8 @@ TEST_F(HostService, ShapesBecomeSeatsByTheNamesOfTheirHost) {
   EXPECT_EQ(look.parts, 2U);
   ASSERT_FALSE(look.seats.empty());
   EXPECT_EQ(look.seats[0].kind, "radial");
-  EXPECT_EQ(look.seats[0].hole, "Block: bore 20.02");
-  EXPECT_EQ(look.seats[0].shaft, "Pin: outside 20");
+  EXPECT_EQ(look.seats[0].hole, "Block: bore");
+  EXPECT_EQ(look.seats[0].shaft, "Pin: outside");
   EXPECT_NEAR(look.seats[0].clearance_mm, 0.02, 1e-9);
   EXPECT_TRUE(look.fouls.empty());
 }
@@ -114,7 +114,7 @@ TEST_F(HostService, PartsThatFoulAreFouls) {
 TEST_F(HostService, ShapesAreJudgedByAJobFile) {
   const auto file = std::filesystem::path(testing::TempDir()) / "spotblue-host.job.toml";
   std::ofstream(file) << "schema = 1\nmodel = \"of-the-host\"\nunit = \"mm\"\n[[fits]]\n"
-                         "hole = \"Block: bore 20.02\"\nshaft = \"Pin: outside 20\"\n"
+                         "hole = \"Block: bore\"\nshaft = \"Pin: outside\"\n"
                          "clearance = [0.05, 0.1]\n";
   const CheckResult check = service_->check_shapes(pin_in_block(), file.string());
   std::filesystem::remove(file);
@@ -122,7 +122,7 @@ TEST_F(HostService, ShapesAreJudgedByAJobFile) {
   EXPECT_EQ(check.nonconforming, 1);
   ASSERT_FALSE(check.findings.empty());
   EXPECT_EQ(check.findings[0].outcome, "nonconforming");
-  EXPECT_EQ(check.findings[0].about[0], "Block: bore 20.02");
+  EXPECT_EQ(check.findings[0].about[0], "Block: bore");
   ASSERT_FALSE(check.findings[0].wanted.empty());
   EXPECT_EQ(check.findings[0].wanted[0].key, "fit");
 }
@@ -141,8 +141,7 @@ TEST_F(HostService, FindingsAreKeptInTheDocumentAndColoursComeAndGo) {
             static_cast<int>(check.notes_kept));
   const std::string kept = service_->kept_findings(document, trouble);
   EXPECT_EQ(trouble, "");
-  EXPECT_THAT(kept,
-              HasSubstr("\"about\":[\"Bracket: bore 25.19\",\"Cross shaft: outside 24.93\"]"));
+  EXPECT_THAT(kept, HasSubstr("\"about\":[\"Bracket: bore 1\",\"Cross shaft: outside 2\"]"));
   EXPECT_GT(check.marks_set, 0U);
   EXPECT_GT(service_->clear_marks(document, trouble), 0U);
   EXPECT_EQ(service_->clear_marks(document, trouble), 0U);
@@ -172,7 +171,7 @@ TEST_F(HostService, MistakesAreAnsweredInOneLine) {
   expect_words(trouble, "no XDE document");
 
   const Handle(TDocStd_Document) other = document_of("hand-pump-crank");
-  expect_words(service_->check_document(other, {kJob, true, true}).trouble, "ink-disc-plan-b.job");
+  expect_words(service_->check_document(other, {kJob, true, true}).trouble, "by-size.job");
   EXPECT_EQ(service_->kept_findings(other, trouble), "[]");
   expect_words(service_->check_document(other, {}).trouble, "states no size");
 }

@@ -38,8 +38,8 @@ std::string verdict_line(const std::string& text) {
 TEST(CompareText, ARowShowsOutcomeAndMarginOfEachPlan) {
   const std::string text = compared({example_check(), conforming_plan(0.0041)});
   EXPECT_THAT(shown_cells(text, "radial fit"),
-              ElementsAre("radial fit: Wheel bore / Stud outside", "nonconforming -0.0090 mm",
-                          "conforming 0.0041 mm"));
+              ElementsAre("radial fit: Wheel: bore 44 / Stud: outside 44.035",
+                          "nonconforming -0.0090 mm", "conforming 0.0041 mm"));
 }
 
 TEST(CompareText, WhatAPlanLacksIsADash) {
@@ -49,7 +49,7 @@ TEST(CompareText, WhatAPlanLacksIsADash) {
 
 TEST(CompareText, WhatConformsAlikeIsCountedNotShown) {
   const std::string text = compared({conforming_plan(0.004), conforming_plan(0.004)});
-  EXPECT_THAT(text, Not(HasSubstr("Wheel bore / Stud outside")));
+  EXPECT_THAT(text, Not(HasSubstr("Wheel: bore 44 / Stud: outside 44.035")));
   EXPECT_THAT(text, HasSubstr("1 finding alike and conforming in every plan"));
 }
 

@@ -6,31 +6,6 @@
 
 namespace spotblue::test::text_words_test {
 
-struct Spelling {
-  const char* id;
-  const char* inch;
-};
-
-void PrintTo(const Spelling& spelling, std::ostream* out) { *out << spelling.id; }
-
-class SpeltInInches : public ::testing::TestWithParam<Spelling> {};
-
-TEST_P(SpeltInInches, ConvertsSizesAndPositionOnly) {
-  EXPECT_EQ(spelt_in(GetParam().id, LengthUnit::inch), GetParam().inch);
-  EXPECT_EQ(spelt_in(GetParam().id, LengthUnit::mm), GetParam().id);
-}
-
-// By hand: 25.4 mm to the inch exactly (ISO 80000-3).
-INSTANTIATE_TEST_SUITE_P(
-    Words, SpeltInInches,
-    ::testing::Values(Spelling{"Wheel: bore 44.45", "Wheel: bore 1.75"},
-                      Spelling{"Wheel: outside 25.4 @ 12.7 #2", "Wheel: outside 1 @ 0.5 #2"},
-                      Spelling{"Arm 20: taper bore 25.4/50.8", "Arm 20: taper bore 1/2"},
-                      Spelling{"A: b: face 127x25.4", "A: b: face 5x1"},
-                      Spelling{"Stud: slot 3.175", "Stud: slot 0.125"},
-                      Spelling{"Press/Stud 25.4", "Press/Stud 25.4"},
-                      Spelling{"Press: about 25.4", "Press: about 25.4"}));
-
 TEST(Words, CountsAreGroupedInThousands) {
   EXPECT_EQ(count_text(0), "0");
   EXPECT_EQ(count_text(999), "999");

@@ -41,7 +41,7 @@ class Bench {
 
   FeatureRef cylinder(OccurrenceId part, const std::string& name, Side side, double diameter) {
     Cylinder feature;
-    feature.name = name;
+    feature.name = feature.sized_name = name;
     feature.side = side;
     feature.axis = {{0, 0, 0}, {0, 0, 1}};
     feature.diameter = diameter;
@@ -56,7 +56,7 @@ class Bench {
   }
   FeatureRef face(OccurrenceId part, const std::string& name, double z, double normal) {
     Plane plane;
-    plane.name = name;
+    plane.name = plane.sized_name = name;
     plane.at = {0, 0, z};
     plane.normal = {0, 0, normal};
     plane.u = {1, 0, 0};
@@ -67,11 +67,11 @@ class Bench {
     const FeatureRef first = face(part, name + " low", -0.5 * size, -out);
     const FeatureRef second = face(part, name + " high", 0.5 * size, out);
     return add(part, FeatureKind::width, product(part).widths,
-               Width{name, side, first.index, second.index, size});
+               Width{name, side, first.index, second.index, size, name});
   }
   FeatureRef cone(OccurrenceId part, const std::string& name, Side side, double half_angle) {
     Cone feature;
-    feature.name = name;
+    feature.name = feature.sized_name = name;
     feature.side = side;
     feature.half_angle = half_angle;
     return add(part, FeatureKind::cone, product(part).cones, feature);

@@ -8,6 +8,7 @@
 #include "python/values/typed.hpp"
 #include "python/values/view.hpp"
 #include "spotblue/base/error.hpp"
+#include "spotblue/geometry/feature_names.hpp"
 #include "spotblue/geometry/look.hpp"
 #include "spotblue/job/bare_job.hpp"
 #include "spotblue/job/job_file.hpp"
@@ -102,7 +103,7 @@ void bind_look_methods(py::class_<Look, SharedLook>& look) {
           [](const Look& self, const FeatureRef& ref) {
             return checked_feature_id(self.model, ref);
           },
-          py::arg("feature"), "\"Wheel: bore 44\".")
+          py::arg("feature"), "\"Wheel: bore\".")
       .def("_repr_html_", [](const py::object& self) -> py::str {
         return by_python("spotblue.shown", "look_html", self);
       });
@@ -156,7 +157,14 @@ Raises: FileAccessError, UnreadableError, IncompleteError, each naming the file.
       py::arg("limits") = py::none(), py::arg("seconds") = py::none(),
       py::arg("memory_mb") = py::none(), "Finds the same on a model that has been read already.");
   module.def("feature_id", &checked_feature_id, py::arg("model"), py::arg("feature"),
-             "\"Wheel: bore 44\": the feature's name behind its product's id.");
+             "\"Wheel: bore\": the feature's name behind its product's id.");
+  module.def(
+      "features_called", &features_called, py::arg("product"), py::arg("text"),
+      R"(The features of a product that a text means: one that is called so, or has that size.
+
+Args:
+    text: a feature's name, what the file calls a face of it, or its sized name, "bore 8".
+None: there is no such; several: the text does not tell which.)");
 }
 
 }  // namespace

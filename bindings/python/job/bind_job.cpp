@@ -61,16 +61,18 @@ void bind_feature_name(py::module_& module) {
   module.def("parse_feature_name", &parsed, py::arg("text"), py::arg("unit") = "mm",
              "Takes \"Wheel: bore 44 @ 12\" apart; None when the text is no feature name.");
   module.def(
-      "feature_name_in",
-      [](const std::string& id, const std::string& unit) {
-        return feature_name_in(id, parse_unit(unit));
+      "feature_size_text",
+      [](const std::string& sized_name, const std::string& unit) {
+        return feature_size_text(sized_name, parse_unit(unit));
       },
-      py::arg("id"), py::arg("unit"),
-      R"(A feature's id as a model has it, in mm, with its numbers in the unit.
+      py::arg("sized_name"), py::arg("unit"),
+      R"(The size in a feature's sized name, in the unit: "44", "20/24", "60x45 at 12".
 
 Args:
-    id: "Wheel: bore 44"; any other text comes back as it is.
+    sized_name: as a model has it, in mm: "bore 44"; of any other text nothing comes back.
     unit: "mm" or "in".)");
+  module.def("part_of_feature", &part_of_feature, py::arg("name"),
+             "The part of \"Wheel: bore\" before its last \": \"; empty without one.");
   bind_partial_name(module);
 }
 

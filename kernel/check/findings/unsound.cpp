@@ -6,6 +6,7 @@
 
 #include "check/findings/unseen_findings.hpp"
 #include "group/words/said_unseen.hpp"
+#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {

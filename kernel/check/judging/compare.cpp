@@ -10,7 +10,6 @@
 
 #include "check/judging/plan_cost.hpp"
 #include "spotblue/base/error.hpp"
-#include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
 namespace {
@@ -20,17 +19,10 @@ std::string leaf(const std::string& path) {
   return slash == std::string::npos ? path : path.substr(slash + 1);
 }
 
-// "Plan B/Wheel group/Keeper: bore 8.4 @ 3" is "Keeper bore" in every plan.
-std::string without_sizes(const std::string& about) {
-  const auto feature = parse_feature_name(about, LengthUnit::mm);
-  return feature ? fmt::format("{} {}", leaf(feature->part), feature_word_name(feature->word))
-                 : leaf(about);
-}
-
 std::string subject(const Finding& finding) {
   std::string text;
   for (const Reference& about : finding.about) {
-    text += (text.empty() ? "" : " / ") + without_sizes(about.name);
+    text += (text.empty() ? "" : " / ") + leaf(about.name);
   }
   return text;
 }

@@ -37,15 +37,13 @@ std::string toml_text(std::string_view text) {
   return out + "\"";
 }
 
-std::string product_feature(const Model& model, const FeatureRef& feature, LengthUnit unit) {
-  return feature_name_in(model.products.at(model.occurrences.at(feature.occurrence).product).id +
-                             ": " + feature_name(model, feature),
-                         unit);
+std::string product_feature(const Model& model, const FeatureRef& feature) {
+  return model.products.at(model.occurrences.at(feature.occurrence).product).id + ": " +
+         feature_name(model, feature);
 }
 
-std::string occurrence_feature(const Model& model, const FeatureRef& feature, LengthUnit unit) {
-  return feature_name_in(
-      model.occurrences.at(feature.occurrence).id + ": " + feature_name(model, feature), unit);
+std::string occurrence_feature(const Model& model, const FeatureRef& feature) {
+  return model.occurrences.at(feature.occurrence).id + ": " + feature_name(model, feature);
 }
 
 // The same two features of the same two products, however often they meet.
@@ -57,12 +55,12 @@ struct Meeting {
 
 template <typename Seat, typename Ref>
 std::vector<Meeting> meetings(const Model& model, const std::vector<Seat>& seats, Ref Seat::*first,
-                              Ref Seat::*second, LengthUnit unit) {
+                              Ref Seat::*second) {
   std::vector<Meeting> found;
   std::map<std::pair<std::string, std::string>, std::size_t> known;
   for (std::size_t i = 0; i < seats.size(); ++i) {
-    Meeting meeting{product_feature(model, seats[i].*first, unit),
-                    product_feature(model, seats[i].*second, unit), 1, i};
+    Meeting meeting{product_feature(model, seats[i].*first),
+                    product_feature(model, seats[i].*second), 1, i};
     const auto [place, fresh] =
         known.try_emplace(std::pair{meeting.first, meeting.second}, found.size());
     if (fresh) {
@@ -84,8 +82,8 @@ std::string head(const std::string& model_path, LengthUnit unit) {
   const bool outside = path.is_absolute() || (!path.empty() && *path.begin() == "..");
   return fmt::format(
       "# Drafted by spotblue: all that was found, nothing assumed. Take the # off a line to use "
-      "it.\n# Bare lengths are in {}; fractions and other units do as well: {}. Names of "
-      "features give their sizes so too.\nschema = 1\n{}model = {}\nunit = \"{}\"\n\n"
+      "it.\n# Bare lengths are in {}; fractions and other units do as well: {}.\nschema = "
+      "1\n{}model = {}\nunit = \"{}\"\n\n"
       "# [settings]\n# default_uncertainty = {}  # of sizes that have none of their own\n",
       mm ? "mm" : "inches", mm ? "\"1 5/16 in\"" : "\"1 5/16\"",
       outside ? "# Unless it lies below this file's folder, spotblue check needs --allow-outside.\n"
@@ -131,9 +129,11 @@ std::string measured(const std::string& feature, double size_mm, LengthUnit unit
 
 std::string fit_entry(const Meeting& meeting, double hole_mm, double shaft_mm, LengthUnit unit) {
   const Length clearance = Length::mm(hole_mm - shaft_mm);
-  std::string text = fmt::format("\n# clearance {}{}\n# [[fits]]\n# hole = {}\n# shaft = {}\n",
-                                 length_text(clearance, unit), times_text(meeting),
-                                 toml_text(meeting.first), toml_text(meeting.second));
+  std::string text =
+      fmt::format("\n# hole {}, shaft {}: clearance {}{}\n# [[fits]]\n# hole = {}\n# shaft = {}\n",
+                  format_size(Length::mm(hole_mm), unit), format_size(Length::mm(shaft_mm), unit),
+                  length_text(clearance, unit), times_text(meeting), toml_text(meeting.first),
+                  toml_text(meeting.second));
   const std::vector<CommonFit> proposed =
       fits_for(Length::mm(0.5 * (hole_mm + shaft_mm)), clearance, unit);
   for (const CommonFit& known : proposed) {
@@ -149,12 +149,12 @@ std::string fits(const Look& look, LengthUnit unit) {
   std::string text;
   const Seats& seats = look.seats;
   for (const Meeting& meeting :
-       meetings(look.model, seats.radial, &RadialSeat::hole, &RadialSeat::shaft, unit)) {
+       meetings(look.model, seats.radial, &RadialSeat::hole, &RadialSeat::shaft)) {
     const RadialSeat& seat = seats.radial[meeting.seat];
     text += fit_entry(meeting, seat.hole_diameter, seat.shaft_diameter, unit);
   }
   for (const Meeting& meeting :
-       meetings(look.model, seats.width, &WidthSeat::slot, &WidthSeat::key, unit)) {
+       meetings(look.model, seats.width, &WidthSeat::slot, &WidthSeat::key)) {
     const WidthSeat& seat = seats.width[meeting.seat];
     text += fit_entry(meeting, seat.slot_width, seat.key_width, unit);
   }
@@ -164,10 +164,10 @@ std::string fits(const Look& look, LengthUnit unit) {
                             text;
 }
 
-std::string tapers(const Look& look, LengthUnit unit) {
+std::string tapers(const Look& look) {
   std::string text;
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.taper, &TaperSeat::hole, &TaperSeat::shaft, unit)) {
+       meetings(look.model, look.seats.taper, &TaperSeat::hole, &TaperSeat::shaft)) {
     text += fmt::format(
         "\n# a taper seat{}\n# [[tapers]]\n# hole = {}\n# shaft = {}\n# half_angle_within_deg = "
         "0.02\n",
@@ -176,10 +176,10 @@ std::string tapers(const Look& look, LengthUnit unit) {
   return text;
 }
 
-std::string threads(const Look& look, LengthUnit unit) {
+std::string threads(const Look& look) {
   std::string text;
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.threads, &Thread::hole, &Thread::screw, unit)) {
+       meetings(look.model, look.seats.threads, &Thread::hole, &Thread::screw)) {
     const std::string& size = look.seats.threads[meeting.seat].size;
     text += fmt::format("\n# {} thread{}: {} in {}\n", size, times_text(meeting),
                         toml_text(meeting.second), toml_text(meeting.first));
@@ -196,19 +196,21 @@ std::string threads(const Look& look, LengthUnit unit) {
 
 std::string wants(const Look& look, LengthUnit unit) {
   std::string text;
+  const auto size = [&](const FeatureRef& face) {
+    return feature_size_text(sized_feature_name(look.model, face), unit);
+  };
   for (const Meeting& meeting :
-       meetings(look.model, look.seats.axial, &AxialSeat::a, &AxialSeat::b, unit)) {
+       meetings(look.model, look.seats.axial, &AxialSeat::a, &AxialSeat::b)) {
     const AxialSeat& seat = look.seats.axial[meeting.seat];
     // One product on both sides: only the occurrences tell the two faces apart.
     const bool alike = meeting.first == meeting.second;
-    const std::string first = alike ? occurrence_feature(look.model, seat.a, unit) : meeting.first;
-    const std::string second =
-        alike ? occurrence_feature(look.model, seat.b, unit) : meeting.second;
+    const std::string first = alike ? occurrence_feature(look.model, seat.a) : meeting.first;
+    const std::string second = alike ? occurrence_feature(look.model, seat.b) : meeting.second;
     text += fmt::format(
-        "\n# gap {}{}\n# [[wants]]\n# between = [{}, {}]\n# gap = [least, greatest]  # or kind = "
-        "\"touch\" and within = ...\n",
-        length_text(Length::mm(seat.gap), unit), times_text(meeting), toml_text(first),
-        toml_text(second));
+        "\n# gap {}{}: {} and {}\n# [[wants]]\n# between = [{}, {}]\n# gap = [least, greatest]  "
+        "# or kind = \"touch\" and within = ...\n",
+        length_text(Length::mm(seat.gap), unit), times_text(meeting), size(seat.a), size(seat.b),
+        toml_text(first), toml_text(second));
   }
   return text.empty() ? text : "\n# Faces that look at each other.\n" + text;
 }
@@ -232,9 +234,9 @@ std::string draft_job(const Look& look, const std::string& model_path, LengthUni
   std::string text = head(model_path, unit) + not_looked_at(look) + parts(look.model);
   if (!look.seats.radial.empty()) {
     const RadialSeat& seat = look.seats.radial.front();
-    text += measured(product_feature(look.model, seat.hole, unit), seat.hole_diameter, unit);
+    text += measured(product_feature(look.model, seat.hole), seat.hole_diameter, unit);
   }
-  return text + fits(look, unit) + tapers(look, unit) + threads(look, unit) + wants(look, unit) +
+  return text + fits(look, unit) + tapers(look) + threads(look) + wants(look, unit) +
          fouls(look, unit);
 }
 

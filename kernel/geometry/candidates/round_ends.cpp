@@ -5,29 +5,19 @@
 #include <vector>
 
 #include "geometry/model/coaxial.hpp"
+#include "geometry/model/round_end.hpp"
 #include "spotblue/base/angle.hpp"
 
 namespace spotblue {
 namespace {
 
-// What an end may differ from half a circle across the whole width. Choices of this program, no
-// source.
-constexpr double kLeastRound = 150.0 * kDegree;
-constexpr double kMostRound = 210.0 * kDegree;
-constexpr double kSameWidth = 1e-4;
-constexpr double kSquareToFlanks = 1e-4;
+constexpr double kNoGap = 1e-4;  // mm
 
 // Axes of the cylinders that round a width's ends, placed.
 std::vector<Line> end_axes(const PlacedWidth& placed) {
-  const Plane& one = placed.product.planes[placed.width.first];
-  const Plane& two = placed.product.planes[placed.width.second];
-  const Point middle = 0.5 * (one.at + two.at);
   std::vector<Line> found;
   for (const Cylinder& c : placed.product.cylinders) {
-    if (c.side == placed.width.side && c.coverage > kLeastRound && c.coverage < kMostRound &&
-        std::abs(c.diameter - placed.width.width) < kSameWidth &&
-        std::abs(dot(c.axis.along, one.normal)) < kSquareToFlanks &&
-        std::abs(dot(c.axis.at - middle, one.normal)) < kSameWidth) {
+    if (rounds_end(placed.product, placed.width, c)) {
       found.push_back(place_line(placed.frame, c.axis));
     }
   }
@@ -45,7 +35,7 @@ std::optional<double> round_ends_apart(const PlacedWidth& slot, const PlacedWidt
   const Line& start = of_key.front();
   const Point across = of_key.back().at - start.at;
   const Point along = across - dot(across, start.along) * start.along;
-  if (norm(along) < kSameWidth) {
+  if (norm(along) < kNoGap) {
     return std::nullopt;
   }
   const Direction out = unit(along);

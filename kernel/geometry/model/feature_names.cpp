@@ -4,165 +4,224 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <cstddef>
 #include <map>
-#include <numbers>
+#include <set>
 #include <tuple>
+#include <vector>
 
 #include "geometry/model/plane_map.hpp"
+#include "geometry/model/round_end.hpp"
+#include "geometry/model/sized_names.hpp"
 #include "geometry/model/tolerances.hpp"
-#include "spotblue/base/unit.hpp"
+#include "spotblue/base/ascii.hpp"
 
 namespace spotblue {
 namespace {
 
-std::string number(double value_mm, int decimals) {
-  const double step = std::pow(10.0, decimals);
-  return format_size(Length::mm(std::round(value_mm * step) / step), LengthUnit::mm);
-}
-
-Direction forward(Direction d) {
-  const double x = std::abs(d.x());
-  const double y = std::abs(d.y());
-  const double z = std::abs(d.z());
-  const double largest = x >= y - kSameShare && x >= z - kSameShare ? d.x()
-                         : y >= z - kSameShare                      ? d.y()
-                                                                    : d.z();
-  return largest < 0.0 ? -d : d;
-}
-
-// Lowest station of the part along a direction.
-double lowest(const Product& product, Direction d) {
-  double low = std::numeric_limits<double>::infinity();
-  const auto rim = [&](const Line& axis, double radius, double station) {
-    const double square = 1.0 - dot(axis.along, d) * dot(axis.along, d);
-    low = std::min(low, dot(at_station(axis, station), d) -
-                            radius * std::sqrt(square < kRounding ? 0.0 : square));
-  };
-  for (const Cylinder& c : product.cylinders) {
-    if (c.side == Side::external) {
-      rim(c.axis, 0.5 * c.diameter, c.intervals.front().low);
-      rim(c.axis, 0.5 * c.diameter, c.intervals.back().high);
-    }
-  }
-  for (const Plane& p : product.planes) {
-    for (const Edge2& e : p.outline.edges) {
-      low = std::min(low, dot(on_plane(p, e.from), d));
-    }
-  }
-  for (const OtherFace& o : product.others) {
-    if (o.revolved) {
-      rim(o.axis, o.outer, o.from);
-      rim(o.axis, o.outer, o.to);
-    }
-  }
-  if (std::isfinite(low)) {
-    return low;
-  }
-  // Nothing but free-form faces: their boxes have to do.
-  for (const OtherFace& o : product.others) {
-    low = std::min({low, dot(o.box.low, d), dot(o.box.high, d)});
-  }
-  return std::isfinite(low) ? low : 0.0;
-}
-
-struct Named {
-  std::string* name;
-  Point middle;
+struct Feature {
+  std::string* name = nullptr;
+  const std::string* sized_name = nullptr;
+  const std::vector<std::string>* given = nullptr;
+  const char* word = "";
   Direction along;
+  Point middle;
+  double size = 0.0;
+  const Width* width = nullptr;
 };
 
-std::string face_name(const Plane& plane) {
-  double circle = 0.0;
-  const Extent2 size = extent(plane.outline);
-  const double width = size.high.u - size.low.u;
-  const double height = size.high.v - size.low.v;
-  for (const Edge2& e : plane.outline.edges) {
-    if (e.sweep > kTurnSlack) {
-      circle = std::max(circle, 2.0 * e.radius);
+// Whether the slot lies in a shaft or a bore, along it and half way round at most.
+bool lies_in_round(const Product& product, const Width& slot) {
+  const Plane& one = product.planes[slot.first];
+  const Plane& two = product.planes[slot.second];
+  const Point middle = 0.5 * (one.at + two.at);
+  return std::ranges::any_of(product.cylinders, [&](const Cylinder& c) {
+    return slot.width <= 0.5 * c.diameter && std::abs(dot(c.axis.along, one.normal)) < kSameShare &&
+           std::abs(dot(c.axis.at - middle, one.normal)) < kOnePlace &&
+           !rounds_end(product, slot, c);
+  });
+}
+
+bool has_round_end(const Product& product, const Width& width) {
+  return std::ranges::any_of(product.cylinders,
+                             [&](const Cylinder& c) { return rounds_end(product, width, c); });
+}
+
+const char* word_of_width(const Product& product, const Width& width) {
+  if (width.side == Side::internal) {
+    return lies_in_round(product, width) ? "keyseat" : "slot";
+  }
+  return has_round_end(product, width) ? "key" : "width";
+}
+
+const char* word_of_cylinder(const Product& product, const Cylinder& c) {
+  for (const Width& width : product.widths) {
+    if (rounds_end(product, width, c)) {
+      return width.side == Side::external    ? "key end"
+             : lies_in_round(product, width) ? "keyseat end"
+                                             : "slot end";
     }
   }
-  // Its outer loop is a circle when the outline is just as wide and high as that circle.
-  if (circle > 0.0 && std::abs(width - circle) < kOnePlace &&
-      std::abs(height - circle) < kOnePlace) {
-    return "face " + number(circle, 4);
-  }
-  return fmt::format("face {}x{}", number(std::max(width, height), 2),
-                     number(std::min(width, height), 2));
+  return c.side == Side::internal ? "bore" : "outside";
 }
 
-std::string cone_name(const Cone& cone) {
-  const double slope = std::tan(cone.half_angle);
-  const double small = 2.0 * (cone.radius + slope * cone.intervals.front().low);
-  const double large = 2.0 * (cone.radius + slope * cone.intervals.back().high);
-  return fmt::format("{} {}/{}", cone.side == Side::internal ? "taper bore" : "taper",
-                     number(small, 3), number(large, 3));
-}
-
-std::vector<Named> plain_names(Product& product) {
-  std::vector<Named> all;
+std::vector<Feature> features_of_product(Product& product) {
+  std::vector<Feature> all;
   for (Cylinder& c : product.cylinders) {
-    c.name = (c.side == Side::internal ? "bore " : "outside ") + number(c.diameter, 4);
-    all.push_back({&c.name, c.axis.at, forward(c.axis.along)});
+    all.push_back({&c.name, &c.sized_name, &c.given, word_of_cylinder(product, c),
+                   forward(c.axis.along), c.axis.at, c.diameter});
   }
   for (Cone& c : product.cones) {
-    c.name = cone_name(c);
     const double middle = 0.5 * (c.intervals.front().low + c.intervals.back().high);
-    all.push_back({&c.name, at_station(c.axis, middle), forward(c.axis.along)});
+    all.push_back({&c.name, &c.sized_name, &c.given,
+                   c.side == Side::internal ? "taper bore" : "taper", forward(c.axis.along),
+                   at_station(c.axis, middle), c.radius});
   }
   for (Plane& p : product.planes) {
-    p.name = face_name(p);
-    const Extent2 size = extent(p.outline);
-    all.push_back(
-        {&p.name, on_plane(p, {0.5 * (size.low.u + size.high.u), 0.5 * (size.low.v + size.high.v)}),
-         forward(p.normal)});
+    all.push_back({&p.name, &p.sized_name, &p.given, "face", forward(p.normal), face_centre(p),
+                   area(p.outline)});
   }
   for (Width& w : product.widths) {
-    w.name = (w.side == Side::internal ? "slot " : "width ") + number(w.width, 4);
     const Plane& a = product.planes[w.first];
-    const Plane& b = product.planes[w.second];
-    const Extent2 size = extent(a.outline);
-    const Point on_a =
-        on_plane(a, {0.5 * (size.low.u + size.high.u), 0.5 * (size.low.v + size.high.v)});
-    all.push_back({&w.name, on_a + 0.5 * dot(b.at - a.at, a.normal) * a.normal, forward(a.normal)});
+    const Point far = face_centre(product.planes[w.second]);
+    const Point near = face_centre(a);
+    all.push_back({&w.name, &w.sized_name, &w.given, word_of_width(product, w), forward(a.normal),
+                   near + 0.5 * (far - near), w.width, &w});
   }
   return all;
 }
 
-template <typename Rename>
-void rename_alike(std::vector<Named>& all, const Rename& rename) {
-  std::map<std::string, std::vector<Named*>> alike;
-  for (Named& named : all) {
-    alike[*named.name].push_back(&named);
-  }
-  for (auto& [name, group] : alike) {
-    if (group.size() > 1) {
-      rename(group);
+using FeaturesByName = std::map<std::string, std::vector<Feature*>>;
+
+// Rounded, so that the last digits of a file change no order.
+auto order_of(const Feature& feature) {
+  const auto to = [](double value, double digits) { return std::round(value * digits) + 0.0; };
+  constexpr double kOfDirection = 1e6;
+  constexpr double kOfPlace = 1e4;
+  const Direction d = feature.along;
+  return std::tuple(-to(d.z(), kOfDirection), -to(d.y(), kOfDirection), -to(d.x(), kOfDirection),
+                    to(dot(feature.middle, d), kOfPlace), to(feature.size, kOfPlace),
+                    to(feature.middle.x, kOfPlace), to(feature.middle.y, kOfPlace),
+                    to(feature.middle.z, kOfPlace));
+}
+
+// Numbers those that would have one name, in their order, past numbers that another has by name.
+// Where a feature was long called "bore 20" by its size, the twentieth is "bore no 20".
+void give(const FeaturesByName& by_name, const std::set<std::string>& sized,
+          std::set<std::string>& taken) {
+  for (const auto& [name, alike] : by_name) {
+    if (alike.size() == 1 && taken.insert(name).second) {
+      *alike.front()->name = name;
+      continue;
+    }
+    int number = 0;
+    for (const Feature* feature : alike) {
+      do {
+        *feature->name = fmt::format("{} {}", name, ++number);
+        if (sized.contains(*feature->name)) {
+          *feature->name = fmt::format("{} no {}", name, number);
+        }
+      } while (!taken.insert(*feature->name).second);
     }
   }
+}
+
+// A name that both faces of a width have is the width's.
+void leave_to_widths(std::vector<Feature*>& alike) {
+  if (alike.size() == 3 &&
+      std::ranges::count_if(alike, [](const Feature* f) { return f->width != nullptr; }) == 1) {
+    std::erase_if(alike, [](const Feature* f) { return f->width == nullptr; });
+  }
+}
+
+// By what the file calls them, where it calls nothing else so.
+FeaturesByName by_maker(std::vector<Feature>& all) {
+  FeaturesByName named;
+  for (Feature& feature : all) {
+    for (const std::string& given : *feature.given) {
+      named[given].push_back(&feature);
+    }
+  }
+  for (auto& [name, alike] : named) {
+    leave_to_widths(alike);
+  }
+  std::set<const Feature*> done;
+  std::erase_if(named, [&](const auto& entry) {
+    // One name is enough for a feature of several faces: the first.
+    return entry.second.size() > 1 || !done.insert(entry.second.front()).second;
+  });
+  return named;
 }
 
 }  // namespace
 
 void name_features(Product& product) {
-  std::vector<Named> all = plain_names(product);
-  rename_alike(all, [&](std::vector<Named*>& group) {
-    for (Named* named : group) {
-      const double at = dot(named->middle, named->along) - lowest(product, named->along);
-      *named->name += " @ " + number(at, 3);
+  name_by_size(product);
+  std::vector<Feature> all = features_of_product(product);
+  std::ranges::stable_sort(
+      all, [](const Feature& a, const Feature& b) { return order_of(a) < order_of(b); });
+  const auto named = by_maker(all);
+  std::set<const Feature*> done;
+  for (const auto& [name, features] : named) {
+    done.insert(features.front());
+  }
+  FeaturesByName by_kind;
+  for (Feature& feature : all) {
+    if (!done.contains(&feature)) {
+      by_kind[feature.word].push_back(&feature);
     }
-  });
-  rename_alike(all, [](std::vector<Named*>& group) {
-    const auto rounded = [](const Named* named) {
-      const Point p = named->middle;
-      return std::tuple(std::round(p.x * 1e4), std::round(p.y * 1e4), std::round(p.z * 1e4));
-    };
-    std::stable_sort(group.begin(), group.end(),
-                     [&](const Named* a, const Named* b) { return rounded(a) < rounded(b); });
-    for (std::size_t i = 0; i < group.size(); ++i) {
-      *group[i]->name += fmt::format(" #{}", i + 1);
+  }
+  std::set<std::string> sized;
+  for (const Feature& feature : all) {
+    sized.insert(*feature.sized_name);
+  }
+  std::set<std::string> taken;
+  give(named, sized, taken);
+  give(by_kind, sized, taken);
+}
+
+std::vector<ProductFeatureRef> features_called(const Product& product, std::string_view text) {
+  std::vector<ProductFeatureRef> by_name;
+  std::vector<ProductFeatureRef> by_face;
+  std::vector<ProductFeatureRef> by_size;
+  const auto look_in = [&](const auto& features, FeatureKind kind) {
+    for (std::size_t i = 0; i < features.size(); ++i) {
+      if (features[i].name == text) {
+        by_name.push_back({kind, i});
+      } else if (std::ranges::find(features[i].given, text) != features[i].given.end()) {
+        by_face.push_back({kind, i});
+      } else if (features[i].sized_name == text) {
+        by_size.push_back({kind, i});
+      }
     }
+  };
+  look_in(product.cylinders, FeatureKind::cylinder);
+  look_in(product.cones, FeatureKind::cone);
+  look_in(product.planes, FeatureKind::plane);
+  look_in(product.widths, FeatureKind::width);
+  std::vector<ProductFeatureRef> called = by_name.empty() ? by_face : by_name;
+  called.insert(called.end(), by_size.begin(), by_size.end());
+  return called;
+}
+
+std::string name_by_a_maker(std::string_view raw) {
+  // A program counts to more. Choice of this program, no source.
+  constexpr std::ptrdiff_t kMostDigits = 3;
+  constexpr std::size_t kLongest = 80;
+  std::string name(raw);
+  std::ranges::transform(name, name.begin(), [](char c) {
+    return static_cast<unsigned char>(c) < ' ' || c == '\x7F' ? ' ' : c;
   });
+  const std::string_view own = trimmed(name);
+  const bool has_letter = std::ranges::any_of(
+      own, [](char c) { return is_ascii_letter(c) || static_cast<unsigned char>(c) >= 0x80; });
+  if (!has_letter || own.size() > kLongest ||
+      std::ranges::count_if(own, is_ascii_digit) > kMostDigits ||
+      own.find(": ") != std::string_view::npos || same_ascii_word(own, "none") ||
+      same_ascii_word(own, "unnamed") || same_ascii_word(own, "unknown")) {
+    return {};
+  }
+  return std::string(own);
 }
 
 }  // namespace spotblue

@@ -11,6 +11,7 @@
 
 #include "geometry/occt/occt_words.hpp"
 #include "geometry/read/completeness.hpp"
+#include "geometry/read/given_names.hpp"
 #include "geometry/sizes/document_sizes.hpp"
 
 namespace spotblue {
@@ -83,6 +84,7 @@ void DocumentFile::add_sizes(const DocumentTree& tree, Model& model) const {
         {"sizes", "what the document states is left out, since its lengths are not in mm"});
     return;
   }
+  add_given_names(document_->Main(), tree.tree, model);
   SettledSizes stated = settled_in_document(document_->Main(), tree.tree, model).settled;
   model.semantic_sizes = std::move(stated.sizes);
   model.notes.insert(model.notes.end(), stated.notes.begin(), stated.notes.end());

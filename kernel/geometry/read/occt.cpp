@@ -8,6 +8,7 @@
 #include "geometry/occt/guard.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/read/finite_model.hpp"
+#include "geometry/read/given_names.hpp"
 #include "geometry/sizes/document_sizes.hpp"
 #include "geometry/tree/document_tree.hpp"
 
@@ -47,6 +48,7 @@ DocumentModel model_of_document(const TDF_Label& main, const std::string& name) 
     DocumentTree read = read_document_tree(main);
     DocumentModel result{model_of(read.tree), std::move(read.labels)};
     result.model.file.name = name;
+    add_given_names(main, read.tree, result.model);
     SettledSizes stated = settled_in_document(main, read.tree, result.model).settled;
     result.model.semantic_sizes = std::move(stated.sizes);
     result.model.notes.insert(result.model.notes.end(), stated.notes.begin(), stated.notes.end());

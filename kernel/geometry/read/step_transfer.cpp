@@ -17,6 +17,7 @@
 #include "geometry/part21/step_outside.hpp"
 #include "geometry/part21/step_text.hpp"
 #include "geometry/read/completeness.hpp"
+#include "geometry/read/given_names.hpp"
 #include "geometry/sizes/semantic_read.hpp"
 #include "geometry/tree/step_faults.hpp"
 #include "geometry/tree/step_reader.hpp"
@@ -124,6 +125,7 @@ Arrival transfer_step(std::string_view text, const std::filesystem::path& folder
     arrival.model.notes.push_back(
         {"names", "some letters in the file are no UTF-8; they are taken for Latin-1"});
   }
+  add_given_names(reader, tree, arrival.model);
   if (states_sizes(text)) {
     add_semantic_sizes(reader, tree, arrival.model);
   }

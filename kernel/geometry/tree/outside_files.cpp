@@ -9,6 +9,7 @@
 
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/part21/step_name.hpp"
+#include "geometry/tree/occurrence_ids.hpp"
 
 namespace spotblue {
 namespace {
@@ -29,12 +30,6 @@ std::string path_below(const std::string& place, const std::string& path, bool o
   }
   const std::size_t slash = path.find('/');
   return slash == std::string::npos ? place : place + path.substr(slash);
-}
-
-std::string root_of(const std::string& path) {
-  // Bodies "Pin#1" and "Pin#2" are of one root.
-  const std::string first = path.substr(0, path.find('/'));
-  return first.substr(0, first.rfind('#'));
 }
 
 }  // namespace
@@ -78,12 +73,7 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
     }
     model.products.push_back(std::move(taken));
   }
-  UniqueNames occurrence_ids = names_of(model.occurrences);
-  const std::string root =
-      other.occurrences.empty() ? std::string() : root_of(other.occurrences.front().path);
-  const bool one_root =
-      std::all_of(other.occurrences.begin(), other.occurrences.end(),
-                  [&](const Occurrence& one) { return root_of(one.path) == root; });
+  const bool one_root = has_one_root(other.occurrences);
   for (const OutsidePlace& place : places) {
     for (const Occurrence& one : other.occurrences) {
       Occurrence placed = one;
@@ -95,11 +85,11 @@ void take_in(Model& model, const std::filesystem::path& folder, const Model& oth
       if (body && one_root && one.path.find('/') == std::string::npos) {
         placed.path += fmt::format("#{}", *body);
       }
-      placed.id = occurrence_ids.take(placed.path);
       placed.box = place_box(placed.frame, model.products[placed.product].box);
       model.occurrences.push_back(std::move(placed));
     }
   }
+  name_occurrences(model);
   for (SemanticSize size : other.semantic_sizes) {
     if (size.product) {
       size.product = ProductId(first + *size.product);

@@ -14,6 +14,7 @@
 #include "geometry/faces/product_notes.hpp"
 #include "geometry/occt/shape_store.hpp"
 #include "geometry/part21/step_name.hpp"
+#include "geometry/tree/occurrence_ids.hpp"
 #include "geometry/tree/uncertainty.hpp"
 #include "spotblue/base/stop.hpp"
 
@@ -135,10 +136,9 @@ std::vector<Note> add_products(const Tree& tree, const std::filesystem::path& fo
 
 void add_occurrences(Tree& tree, Model& model) {
   model.not_compared = tree.not_compared;
-  UniqueNames names;
   model.occurrences = std::move(tree.occurrences);
+  name_occurrences(model);
   for (Occurrence& occurrence : model.occurrences) {
-    occurrence.id = names.take(occurrence.path);
     const Product& product = model.products[occurrence.product];
     occurrence.frame = place_near(occurrence.frame, product);
     occurrence.box = place_box(occurrence.frame, product.box);

@@ -21,8 +21,10 @@
 #include <limits>
 #include <map>
 #include <system_error>
+#include <utility>
 
 #include "base/error_kinds.hpp"
+#include "geometry/mockup/mockup_face_names.hpp"
 #include "geometry/mockup/mockup_solid.hpp"
 #include "geometry/occt/guard.hpp"
 #include "geometry/occt/occt_quiet.hpp"
@@ -32,6 +34,7 @@
 #include "geometry/part21/step_declared.hpp"
 #include "geometry/part21/step_letters.hpp"
 #include "geometry/part21/step_name.hpp"
+#include "geometry/write/face_names.hpp"
 #include "geometry/write/step_author.hpp"
 #include "spotblue/base/file_bytes.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -63,22 +66,36 @@ void name_label(const TDF_Label& label, const std::string& name) {
   TDataStd_Name::Set(label, TCollection_ExtendedString(name.c_str(), true));
 }
 
-std::vector<TDF_Label> add_products(const Mockup& mockup, const Document& document) {
+// Texts of the header have one line and end at no NUL.
+std::string plain_line(std::string words) {
+  std::replace_if(
+      words.begin(), words.end(),
+      [](char c) { return static_cast<unsigned char>(c) < ' ' || c == '\x7F'; }, ' ');
+  return words;
+}
+
+std::vector<TDF_Label> add_products(const Mockup& mockup, const Document& document,
+                                    std::vector<CalledShape>& named) {
   std::vector<TDF_Label> products;
   for (const MockupPart& part : mockup.parts) {
     const TopoDS_Shape solid = make_solid(place_of(mockup, part), part);
     const TDF_Label label = document.shapes()->AddShape(solid, false);
     name_label(label, part.name);
+    for (NamedFace& face : named_faces(solid, part)) {
+      named.push_back({face.face, plain_line(std::move(face.name))});
+    }
     products.push_back(label);
   }
   return products;
 }
 
-void add_assembly(const Mockup& mockup, const std::vector<PlacedPart>& placed,
-                  const Document& document) {
-  const std::vector<TDF_Label> products = add_products(mockup, document);
+// Gives back the faces that are to have a name.
+std::vector<CalledShape> add_assembly(const Mockup& mockup, const std::vector<PlacedPart>& placed,
+                                      const Document& document) {
+  std::vector<CalledShape> named;
+  const std::vector<TDF_Label> products = add_products(mockup, document, named);
   if (mockup.placements.empty()) {
-    return;
+    return named;
   }
   const Handle(XCAFDoc_ShapeTool) shapes = document.shapes();
   const TDF_Label top = shapes->NewShape();
@@ -100,6 +117,7 @@ void add_assembly(const Mockup& mockup, const std::vector<PlacedPart>& placed,
                instance.name);
   }
   shapes->UpdateAssemblies();
+  return named;
 }
 
 const char* schema_of(StepProtocol protocol) {
@@ -112,14 +130,6 @@ const char* schema_of(StepProtocol protocol) {
       break;
   }
   return "AP214IS";
-}
-
-// Texts of the header have one line and end at no NUL.
-std::string plain_line(std::string words) {
-  std::replace_if(
-      words.begin(), words.end(),
-      [](char c) { return static_cast<unsigned char>(c) < ' ' || c == '\x7F'; }, ' ');
-  return words;
 }
 
 void write_header(const Mockup& mockup, const Handle(StepData_StepModel) & model) {
@@ -181,7 +191,8 @@ void require_as_meant(const std::filesystem::path& draft, const Mockup& mockup,
 }
 
 void write_document(const Mockup& mockup, const std::vector<PlacedPart>& placed,
-                    const Document& document, OcctQuiet& quiet, const std::filesystem::path& out) {
+                    const Document& document, const std::vector<CalledShape>& named,
+                    OcctQuiet& quiet, const std::filesystem::path& out) {
   STEPCAFControl_Controller::Init();
   quiet.set("write.step.schema", schema_of(mockup.protocol));
   quiet.set("write.step.unit", mockup.unit == LengthUnit::mm ? "MM" : "INCH");
@@ -194,6 +205,7 @@ void write_document(const Mockup& mockup, const std::vector<PlacedPart>& placed,
     throw Error(ErrorCode::open_cascade_failed, {mockup.file, ""},
                 "Open CASCADE cannot turn the mock-up into STEP", "simplify the mock-up");
   }
+  write_face_names(named, writer.Writer().WS());
   write_header(mockup, Handle(StepData_StepModel)::DownCast(writer.Writer().WS()->Model()));
   // Open CASCADE opens no name that is not UTF-8, so it writes under one of ours.
   const ShapeStore folder(make_shape_folder());
@@ -218,8 +230,8 @@ void write_mockup(const Mockup& mockup, const std::filesystem::path& out) {
   guarded("writing " + shown_name(out), [&] {
     OcctQuiet quiet;
     const Document document;
-    add_assembly(mockup, placed, document);
-    write_document(mockup, placed, document, quiet, out);
+    const std::vector<CalledShape> named = add_assembly(mockup, placed, document);
+    write_document(mockup, placed, document, named, quiet, out);
   });
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "geometry/model/tolerances.hpp"
+#include "spotblue/geometry/feature_names.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
@@ -68,13 +69,11 @@ bool is_stated(const Model& model, const SizeToWrite& wanted) {
             model.products[*size.product].id != wanted.product) {
           return false;
         }
-        const Product& product = model.products[*size.product];
+        const std::vector<ProductFeatureRef> called =
+            features_called(model.products[*size.product], wanted.feature);
         const bool on_it = std::any_of(
             size.features.begin(), size.features.end(), [&](const ProductFeatureRef& feature) {
-              return feature.kind == FeatureKind::width
-                         ? product.widths[feature.index].name == wanted.feature
-                         : feature.kind == FeatureKind::cylinder &&
-                               product.cylinders[feature.index].name == wanted.feature;
+              return std::find(called.begin(), called.end(), feature) != called.end();
             });
         return on_it && size.tolerance_class == wanted.tolerance_class &&
                std::abs(size.limits->lower_mm - limits.lower_mm) < kSame &&

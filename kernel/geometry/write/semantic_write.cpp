@@ -1,6 +1,7 @@
 #include "spotblue/geometry/semantic_write.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <StepShape_Face.hxx>
 #include <algorithm>
@@ -32,6 +33,7 @@
 #include "spotblue/base/nearest.hpp"
 #include "spotblue/base/shown_name.hpp"
 #include "spotblue/base/whole_file.hpp"
+#include "spotblue/geometry/feature_names.hpp"
 #include "spotblue/standards/iso286.hpp"
 
 namespace spotblue {
@@ -141,21 +143,35 @@ ProductId product_named(const Source& source, const std::string& file, const Siz
 
 ProductFeatureRef feature_named(const Product& product, const std::string& file,
                                 const SizeToWrite& size) {
+  std::vector<ProductFeatureRef> called = features_called(product, size.feature);
+  std::erase_if(called, [](const ProductFeatureRef& one) {
+    return one.kind != FeatureKind::cylinder && one.kind != FeatureKind::width;
+  });
+  if (called.size() == 1) {
+    return called.front();
+  }
   std::vector<std::string> known;
-  for (std::size_t i = 0; i < product.cylinders.size(); ++i) {
-    if (product.cylinders[i].name == size.feature) {
-      return {FeatureKind::cylinder, i};
-    }
-    known.push_back(product.cylinders[i].name);
+  for (const Cylinder& one : product.cylinders) {
+    known.push_back(one.name);
   }
-  for (std::size_t i = 0; i < product.widths.size(); ++i) {
-    if (product.widths[i].name == size.feature) {
-      return {FeatureKind::width, i};
-    }
-    known.push_back(product.widths[i].name);
+  for (const Width& one : product.widths) {
+    known.push_back(one.name);
   }
-  throw bad_size(file, size, "the part has no bore, outside, slot or width of that name",
-                 fmt::format("did you mean \"{}\"?", nearest_word(size.feature, known)));
+  if (called.empty()) {
+    throw bad_size(file, size, "the part has no bore, outside, slot or width of that name",
+                   fmt::format("did you mean \"{}\"?", nearest_word(size.feature, known)));
+  }
+  std::vector<std::string> meant;
+  for (const ProductFeatureRef& one : called) {
+    const std::string& name = one.kind == FeatureKind::width ? product.widths[one.index].name
+                                                             : product.cylinders[one.index].name;
+    const std::string& sized = one.kind == FeatureKind::width
+                                   ? product.widths[one.index].sized_name
+                                   : product.cylinders[one.index].sized_name;
+    meant.push_back(name == size.feature ? sized : name);
+  }
+  throw bad_size(file, size, "that could be any of several features",
+                 fmt::format("write one of \"{}\"", fmt::join(meant, "\", \"")));
 }
 
 // The limits that the size asks for; refuses what is no size.

@@ -13,6 +13,7 @@
 #include "geometry/occt/occt_versions.hpp"
 #include "geometry/part21/step_letters.hpp"
 #include "geometry/part21/step_plain.hpp"
+#include "geometry/write/face_names.hpp"
 #include "geometry/write/step_author.hpp"
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/shown_name.hpp"
@@ -44,6 +45,7 @@ void rewrite_as_ap242(std::string_view text, const std::filesystem::path& out) {
   if (!writer.Transfer(document, STEPControl_AsIs)) {
     throw failed;
   }
+  write_face_names(face_names_read(reader.ChangeReader().WS()), writer.Writer().WS());
   // The writer does not always see that there was no more room.
   if (writer.Write(out.c_str()) != IFSelect_RetDone || !ends_as_step(out)) {
     throw Error(ErrorCode::system, {shown_name(out), ""}, "the file cannot be written",

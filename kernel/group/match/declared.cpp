@@ -7,6 +7,7 @@
 #include <string_view>
 #include <utility>
 
+#include "group/match/name_uses.hpp"
 #include "spotblue/job/feature_name.hpp"
 #include "spotblue/mechanics/tooth_form.hpp"
 
@@ -78,7 +79,7 @@ std::map<Subject, const Want*> declare_features(const Job& job, const Names& nam
 
 Subjects part_or_face(const Names& names, const std::string& name, const Entry& entry) {
   // A name with a feature's form that is no part is looked up as a feature, for the better error.
-  if (!names.is_part(name) && parse_feature_name(name, LengthUnit::mm)) {
+  if (!names.is_part(name) && !part_of_feature(name).empty()) {
     return subjects_of(names.feature(name, entry));
   }
   return subjects_of(names.part(name, entry));
@@ -337,6 +338,7 @@ DeclaredJob declare(const Job& written, const Look& look) {
     declared.job = declared.kept.get();
   }
   const Job& job = *declared.job;
+  require_names(job, look.model, declared.names);
   declared.parts = declare_parts(job, declared.names, look.model.occurrences.size());
   declared.measured = declare_features(job, declared.names, "measured", job.measured);
   declared.sizes = declare_features(job, declared.names, "sizes", job.sizes);

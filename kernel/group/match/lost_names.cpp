@@ -15,9 +15,7 @@ namespace {
 // By name, the others by number. Choice of this program, no source.
 constexpr std::size_t kNotesTold = 3;
 
-bool is_feature_form(const std::string& name) {
-  return parse_feature_name(name, LengthUnit::mm).has_value();
-}
+bool is_feature_form(const std::string& name) { return !part_of_feature(name).empty(); }
 
 std::string_view leaf_of(std::string_view path) { return path.substr(path.rfind('/') + 1); }
 

@@ -5,10 +5,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 #include "group/match/flaws.hpp"
 #include "spotblue/base/nearest.hpp"
+#include "spotblue/geometry/feature_names.hpp"
 #include "spotblue/job/feature_name.hpp"
 
 namespace spotblue {
@@ -31,16 +33,11 @@ bool means(const FeatureName& written, const FeatureName& known) {
 
 }  // namespace
 
-std::string part_of_feature(const std::string& name) {
-  const auto at = name.rfind(": ");
-  return at == std::string::npos ? std::string() : name.substr(0, at);
-}
-
 std::vector<ProductFeature> features_of(const Product& product) {
   std::vector<ProductFeature> all;
   const auto add = [&all](FeatureKind kind, const auto& list) {
     for (std::size_t i = 0; i < list.size(); ++i) {
-      all.push_back({kind, i, &list[i].name});
+      all.push_back({kind, i, &list[i].name, &list[i].sized_name, &list[i].given});
     }
   };
   add(FeatureKind::cylinder, product.cylinders);
@@ -50,19 +47,33 @@ std::vector<ProductFeature> features_of(const Product& product) {
   return all;
 }
 
-const std::string& feature_name(const Model& model, const FeatureRef& feature) {
+namespace {
+
+template <typename Take>
+const std::string& of_feature(const Model& model, const FeatureRef& feature, const Take& take) {
   const Product& product = model.products.at(model.occurrences.at(feature.occurrence).product);
   switch (feature.kind) {
     case FeatureKind::cylinder:
-      return product.cylinders.at(feature.index).name;
+      return take(product.cylinders.at(feature.index));
     case FeatureKind::cone:
-      return product.cones.at(feature.index).name;
+      return take(product.cones.at(feature.index));
     case FeatureKind::plane:
-      return product.planes.at(feature.index).name;
+      return take(product.planes.at(feature.index));
     case FeatureKind::width:
       break;
   }
-  return product.widths.at(feature.index).name;
+  return take(product.widths.at(feature.index));
+}
+
+}  // namespace
+
+const std::string& feature_name(const Model& model, const FeatureRef& feature) {
+  return of_feature(model, feature, [](const auto& one) -> const std::string& { return one.name; });
+}
+
+const std::string& sized_feature_name(const Model& model, const FeatureRef& feature) {
+  return of_feature(model, feature,
+                    [](const auto& one) -> const std::string& { return one.sized_name; });
 }
 
 Names::Names(const Job& job, const Model& model)
@@ -77,6 +88,15 @@ Names::Names(const Job& job, const Model& model)
   }
   for (OccurrenceId i; i < model.occurrences.size(); ++i) {
     parts_.try_emplace(model.occurrences[i].id, NamedPart{Meant::occurrence, {i}});
+  }
+  std::map<std::string, std::vector<OccurrenceId>> by_path;
+  for (OccurrenceId i; i < model.occurrences.size(); ++i) {
+    by_path[model.occurrences[i].path].push_back(i);
+  }
+  for (const auto& [path, occurrences] : by_path) {
+    if (occurrences.size() == 1) {
+      parts_.try_emplace(path, NamedPart{Meant::occurrence, occurrences});
+    }
   }
   add_parts_of_bodies(of_product);
 }
@@ -175,25 +195,37 @@ std::pair<NamedPart, NamedPart> Names::two_parts(const std::string& a, const std
 }
 
 std::vector<ProductFeature> Names::matches(const Product& product, const std::string& name) const {
-  const std::string described = name.substr(part_of_feature(name).size() + 2);
-  std::vector<ProductFeature> found;
   const std::vector<ProductFeature> all = features_of(product);
-  const auto exact = std::find_if(all.begin(), all.end(), [&](const ProductFeature& feature) {
-    return *feature.name == described;
-  });
-  if (exact != all.end()) {
-    return {*exact};
-  }
-  // The model's names are in mm; an inch job may follow them or write inches.
+  const std::vector<ProductFeatureRef> called =
+      features_called(product, name.substr(part_of_feature(name).size() + 2));
+  // A size without a unit is the job's, or mm as look writes it.
   const auto in_mm = parse_feature_name(name, LengthUnit::mm);
   const auto in_unit = parse_feature_name(name, job_->unit);
-  for (const ProductFeature& feature : all) {
-    const auto known = parse_feature_name(product.id + ": " + *feature.name, LengthUnit::mm);
-    if (known && ((in_mm && means(*in_mm, *known)) || (in_unit && means(*in_unit, *known)))) {
-      found.push_back(feature);
-    }
+  const auto is_meant = [&](const ProductFeature& feature) {
+    const auto known = parse_feature_name("x: " + *feature.sized_name, LengthUnit::mm);
+    return known && ((in_mm && means(*in_mm, *known)) || (in_unit && means(*in_unit, *known)));
+  };
+  const auto is_called = [&](const ProductFeature& feature) {
+    return std::ranges::find(called, ProductFeatureRef{feature.kind, feature.index}) !=
+           called.end();
+  };
+  // "face 8" is the eighth face, and was once the face of 8: who wrote it must say which.
+  std::vector<ProductFeature> found;
+  std::ranges::copy_if(all, std::back_inserter(found), is_called);
+  const bool whole = std::ranges::any_of(found, [&](const ProductFeature& feature) {
+    return name.ends_with(": " + *feature.sized_name);
+  });
+  if (!whole) {
+    std::ranges::copy_if(all, std::back_inserter(found), [&](const ProductFeature& feature) {
+      return !is_called(feature) && is_meant(feature);
+    });
   }
   return found;
+}
+
+// By what it is called, or where that is what was written, by its size and place.
+std::string Names::told(const ProductFeature& feature, std::string_view written) {
+  return *feature.name == written ? *feature.sized_name : *feature.name;
 }
 
 Error Names::unknown_feature(const std::string& name, const Entry& entry) const {
@@ -240,7 +272,7 @@ NamedFeature Names::feature(const std::string& name, const Entry& entry) const {
       place->second = matches(product, name);
       for (const ProductFeature& feature : place->second) {
         candidates.push_back((part->meant == Meant::part ? product.id : part_of_feature(name)) +
-                             ": " + *feature.name);
+                             ": " + told(feature, name.substr(part_of_feature(name).size() + 2)));
       }
     }
   }

@@ -42,12 +42,12 @@ struct ProductFeature {
   FeatureKind kind = FeatureKind::cylinder;
   std::size_t index = 0;
   const std::string* name = nullptr;
+  const std::string* sized_name = nullptr;
+  const std::vector<std::string>* given = nullptr;
 };
 [[nodiscard]] std::vector<ProductFeature> features_of(const Product& product);
 [[nodiscard]] const std::string& feature_name(const Model& model, const FeatureRef& feature);
-
-/// The part of "Wheel: bore 44" before its last ": "; empty without one.
-[[nodiscard]] std::string part_of_feature(const std::string& name);
+[[nodiscard]] const std::string& sized_feature_name(const Model& model, const FeatureRef& feature);
 
 /// Every part and feature name of one model, as a job's file may write them.
 class Names {
@@ -63,8 +63,9 @@ class Names {
   [[nodiscard]] std::pair<NamedPart, NamedPart> two_parts(const std::string& a,
                                                           const std::string& b,
                                                           const Entry& entry) const;
-  /// An exact id, or the only feature of the part of that kind with the size within 0.005 mm; of a
-  /// part with several bodies, the only one among them.
+  /// A feature by its id or by what the file calls a face of it; or by kind and size ("bore 44",
+  /// within 0.005 mm) where the part has one such; of a part with several bodies, the only one
+  /// among them.
   /// @throws Error bad_input naming file, entry and the nearest feature, or all that match.
   [[nodiscard]] NamedFeature feature(const std::string& name, const Entry& entry) const;
   [[nodiscard]] bool is_part(const std::string& name) const;
@@ -93,6 +94,7 @@ class Names {
   [[nodiscard]] std::set<ProductId> products_of(const NamedPart& part) const;
   [[nodiscard]] std::vector<ProductFeature> matches(const Product& product,
                                                     const std::string& name) const;
+  [[nodiscard]] static std::string told(const ProductFeature& feature, std::string_view written);
   [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;
   [[nodiscard]] Error error(const Entry& entry, const std::string& rule, std::string cure) const;
 

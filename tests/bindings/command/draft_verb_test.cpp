@@ -24,7 +24,7 @@ TEST_F(DraftVerb, CheckAcceptsTheDraftAndLeavesItUndecided) {
   EXPECT_EQ(drafted.out, "");
   const Said checked = bench_.run("check job.toml");
   EXPECT_EQ(checked.code, 3) << checked.err;
-  EXPECT_THAT(checked.out, HasSubstr("Collar: bore 44"));
+  EXPECT_THAT(checked.out, HasSubstr("Collar: bore (44)  with  Stud: outside 2 (44.035)"));
 }
 
 TEST_F(DraftVerb, DraftInAnotherFolderStillFindsItsModel) {

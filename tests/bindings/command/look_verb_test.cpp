@@ -25,7 +25,7 @@ TEST_F(LookVerb, ShowsThePressFitInWords) {
   const Said said = bench_.run("look press.step");
   EXPECT_EQ(said.code, 0) << said.err;
   EXPECT_EQ(said.err, "");
-  EXPECT_THAT(said.out, HasSubstr("Collar: bore 44"));
+  EXPECT_THAT(said.out, HasSubstr("Collar: bore  Stud: outside 2  44.0000  44.0350"));
   EXPECT_THAT(said.out, HasSubstr("-0.0350  interference"));
   EXPECT_THAT(said.out, HasSubstr("no fouls"));
   EXPECT_THAT(said.out, Not(HasSubstr("\x1b")));
@@ -33,7 +33,8 @@ TEST_F(LookVerb, ShowsThePressFitInWords) {
 
 // By hand: 44 / 25.4 = 1.73228...
 TEST_F(LookVerb, ShowsInchesWhenAsked) {
-  EXPECT_THAT(bench_.run("look press.step --unit in").out, HasSubstr("Collar: bore 1.73228"));
+  EXPECT_THAT(bench_.run("look press.step --unit in").out,
+              HasSubstr("Collar: bore  Stud: outside 2  1.73228"));
 }
 
 TEST_F(LookVerb, JsonHoldsTheSeatAndIsValid) {
@@ -42,7 +43,8 @@ TEST_F(LookVerb, JsonHoldsTheSeatAndIsValid) {
   EXPECT_EQ(said.out, "");
   const nlohmann::json found = nlohmann::json::parse(bench_.read("found.json"));
   ASSERT_EQ(found["radial_seats"].size(), 1U);
-  EXPECT_EQ(found["radial_seats"][0]["hole"]["feature"], "Collar: bore 44");
+  EXPECT_EQ(found["radial_seats"][0]["hole"]["feature"], "Collar: bore");
+  EXPECT_NEAR(found["radial_seats"][0]["hole_mm"].get<double>(), 44.0, 1e-9);
   EXPECT_NEAR(found["radial_seats"][0]["clearance_mm"].get<double>(), -0.035, 1e-9);
   EXPECT_NEAR(found["radial_seats"][0]["engaged_mm"].get<double>(), 20.0, 1e-9);
   const std::string judge = SPOTBLUE_VALIDATE " " SPOTBLUE_REFERENCE "/schema-2.json " +

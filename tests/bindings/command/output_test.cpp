@@ -95,7 +95,7 @@ TEST_F(Output, FileThatCannotBeMadeIsNamedAndNothingIsLeft) {
 TEST_F(Output, OlderResultIsReplacedWhole) {
   bench_.write("found.txt", std::string(100'000, 'x'));
   EXPECT_EQ(bench_.run("look press.step --output found.txt").code, 0);
-  EXPECT_THAT(bench_.read("found.txt"), HasSubstr("Collar: bore 44"));
+  EXPECT_THAT(bench_.read("found.txt"), HasSubstr("Collar: bore  Stud: outside 2"));
   EXPECT_THAT(bench_.read("found.txt"), ::testing::Not(HasSubstr("xxx")));
   EXPECT_EQ(bench_.files(), 3U);
 }

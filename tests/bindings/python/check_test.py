@@ -195,9 +195,23 @@ class JobTest(unittest.TestCase):
         assert name is not None
         self.assertEqual((name.part, name.word, name.sizes_mm), ("Wheel", "bore", (44.0,)))
         self.assertIsNone(spotblue.parse_feature_name("Wheel"))
-        self.assertEqual(
-            spotblue.feature_name_in("Wheel: bore 44.45 @ 12.7", "in"), "Wheel: bore 1.75 @ 0.5"
-        )
+
+    def test_the_size_in_a_sized_name_is_told_in_the_unit(self) -> None:
+        self.assertEqual(spotblue.feature_size_text("bore 44.45 @ 12.7", "in"), "1.75")
+        self.assertEqual(spotblue.feature_size_text("face 60x45 @ 12", "mm"), "60x45 at 12")
+        self.assertEqual(spotblue.feature_size_text("journal", "mm"), "")
+
+    def test_a_feature_is_found_by_its_name_a_face_s_name_and_its_size(self) -> None:
+        model = spotblue.read(demo.step("ink-disc-plan-b"))
+        stud = next(product for product in model.products if product.id == "Stud")
+        for text in ("journal", "outside 28.97"):
+            found = spotblue.features_called(stud, text)
+            self.assertEqual([stud.cylinders[one.index].name for one in found], ["journal"], text)
+        self.assertEqual(len(spotblue.features_called(stud, "spigot")), 0)
+
+    def test_the_part_of_a_feature_is_what_stands_before_its_name(self) -> None:
+        self.assertEqual(spotblue.part_of_feature("Wheel: left: bore"), "Wheel: left")
+        self.assertEqual(spotblue.part_of_feature("Wheel"), "")
 
     def test_as_much_of_a_feature_name_as_was_said_is_taken_apart(self) -> None:
         name = spotblue.parse_partial_feature_name("outside 2 @ 12 #2", "inch")

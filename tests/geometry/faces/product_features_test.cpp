@@ -39,16 +39,16 @@ Product analysed(const TopoDS_Shape& shape) {
 std::vector<std::string> names(const Product& product) {
   std::vector<std::string> all;
   for (const Cylinder& c : product.cylinders) {
-    all.push_back(c.name);
+    all.push_back(c.sized_name);
   }
   for (const Cone& c : product.cones) {
-    all.push_back(c.name);
+    all.push_back(c.sized_name);
   }
   for (const Plane& p : product.planes) {
-    all.push_back(p.name);
+    all.push_back(p.sized_name);
   }
   for (const Width& w : product.widths) {
-    all.push_back(w.name);
+    all.push_back(w.sized_name);
   }
   std::sort(all.begin(), all.end());
   return all;
@@ -85,7 +85,7 @@ TEST(ProductFeatures, TwoEqualJournalsWithACollarBetweenAreTwoFeatures) {
   std::vector<std::string> journals;
   for (const Cylinder& one : product.cylinders) {
     if (one.diameter < 40.0) {
-      journals.push_back(one.name);
+      journals.push_back(one.sized_name);
       ASSERT_EQ(one.intervals.size(), 1U);
       EXPECT_NEAR(one.intervals[0].high - one.intervals[0].low, 40.0, 1e-9);
       EXPECT_NEAR(one.intervals[0].low, -20.0, 1e-9);
@@ -128,7 +128,8 @@ TEST(ProductFeatures, AKeyseatCutsTheCoverageOfAShaftOnlyWhereItRunsOut) {
   const auto slot = std::find_if(product.widths.begin(), product.widths.end(),
                                  [](const Width& w) { return w.side == Side::internal; });
   ASSERT_NE(slot, product.widths.end());
-  EXPECT_EQ(slot->name, "slot 8");
+  EXPECT_EQ(slot->sized_name, "slot 8");
+  EXPECT_EQ(slot->name, "keyseat");
 }
 
 // A seam beside a keyseat once closed the keyseat's angles (random assembly, seed 133).
@@ -222,7 +223,7 @@ TEST(ProductFeatures, ConesGrowAlongTheirAxisAndKnowTheirSide) {
   const Product product =
       analysed(cut(rod(60, 0, 40), BRepPrimAPI_MakeCone(up_from(0), 15, 10, 40).Shape()));
   ASSERT_EQ(product.cones.size(), 1U);
-  EXPECT_EQ(product.cones[0].name, "taper bore 20/30");
+  EXPECT_EQ(product.cones[0].sized_name, "taper bore 20/30");
   EXPECT_EQ(product.cones[0].side, Side::internal);
   EXPECT_NEAR(product.cones[0].axis.along.z(), -1.0, 1e-12);
   EXPECT_NEAR(product.cones[0].half_angle, std::atan(5.0 / 40.0), 1e-12);

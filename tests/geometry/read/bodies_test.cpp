@@ -150,9 +150,9 @@ TEST_P(Bodies, OfAPartPlacedTwiceSeatOnceAtEachPlace) {
       {"Plant", {}, {{0, shift(0, 0, 0)}, {0, shift(200, 0, 0)}, {1, shift(0, 0, 0)}}}};
   const Look look = spotblue::look(written(nodes), {});
   EXPECT_EQ(look.model.products.size(), 3U);
-  EXPECT_THAT(occurrence_ids(look.model),
-              UnorderedElementsAre("Plant/Pump#1", "Plant/Pump#2", "Plant/Pump#1 (2)",
-                                   "Plant/Pump#2 (2)", "Plant/Shaft"));
+  EXPECT_THAT(
+      occurrence_ids(look.model),
+      UnorderedElementsAre("Pump#1 (1)", "Pump#2 (1)", "Pump#1 (2)", "Pump#2 (2)", "Shaft"));
   ASSERT_EQ(look.seats.radial.size(), 3U);
   EXPECT_EQ(std::count_if(look.seats.radial.begin(), look.seats.radial.end(),
                           [](const RadialSeat& seat) { return seat.hole_diameter > 15.0; }),

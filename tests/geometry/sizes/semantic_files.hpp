@@ -80,11 +80,11 @@ inline Model read_whole(const std::filesystem::path& file) {
 inline std::string name_of(const Model& model, const SemanticSize& size, std::size_t which = 0) {
   const Product& product = model.products.at(size.product.value());
   const ProductFeatureRef& feature = size.features.at(which);
-  return feature.kind == FeatureKind::width ? product.widths.at(feature.index).name
-                                            : product.cylinders.at(feature.index).name;
+  return feature.kind == FeatureKind::width ? product.widths.at(feature.index).sized_name
+                                            : product.cylinders.at(feature.index).sized_name;
 }
 
-// The sizes stated for a feature of that name.
+// The sizes stated for a feature of that sized name.
 inline std::vector<SemanticSize> sizes_on(const Model& model, const std::string& feature) {
   std::vector<SemanticSize> found;
   for (const SemanticSize& size : model.semantic_sizes) {
@@ -93,6 +93,28 @@ inline std::vector<SemanticSize> sizes_on(const Model& model, const std::string&
     }
   }
   return found;
+}
+
+// The sizes, each with the name that the feature has of which it gives the sized name.
+inline std::vector<SizeToWrite> by_name(const std::filesystem::path& file,
+                                        std::vector<SizeToWrite> sizes) {
+  const Model model = read_step(file, {}, Completeness::all_or_error);
+  const auto rename = [](SizeToWrite& size, const auto& features) {
+    for (const auto& feature : features) {
+      if (feature.sized_name == size.feature) {
+        size.feature = feature.name;
+        return;
+      }
+    }
+  };
+  for (SizeToWrite& size : sizes) {
+    for (const Product& product : model.products) {
+      if (product.id == size.product) {
+        rename(size, product.cylinders);
+      }
+    }
+  }
+  return sizes;
 }
 
 inline bool noted(const Model& model, const std::string& words) {

@@ -38,7 +38,7 @@ class StatedSizes : public testing::TestWithParam<Units> {
   Model round(std::vector<MockupPart> parts, const std::vector<SizeToWrite>& sizes) {
     const auto file =
         test::write_parts(folder_, std::move(parts), GetParam().file, StepProtocol::ap214);
-    notes_ = write_semantic_sizes(file, out_, sizes, GetParam().values, {});
+    notes_ = write_semantic_sizes(file, out_, test::by_name(file, sizes), GetParam().values, {});
     return test::read_whole(out_);
   }
 

@@ -164,7 +164,7 @@ TEST(WallOfHub, AHoleThroughTheWallIsABlindSpot) {
   }
   EXPECT_NEAR(wall.stretches[1].to - wall.stretches[1].from, 5.0, 1e-9);
   EXPECT_GT(wall.stretches[1].begins.high, wall.stretches[1].ends.low);
-  EXPECT_THAT(wall.blind_spots, ::testing::ElementsAre("bore 5 opens through the wall"));
+  EXPECT_THAT(wall.blind_spots, ::testing::ElementsAre("bore 2 opens through the wall"));
 }
 
 TEST(WallOfHub, AHolePassingBesideTheBoreThinsTheWallThere) {

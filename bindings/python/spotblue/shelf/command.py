@@ -21,7 +21,7 @@ from spotblue.shelf.claim import Limits
 from spotblue.shelf.reports import ShelfReport
 from spotblue.shelf.runner import Settings, judge_shelf, open_shelf
 from spotblue.shelf.which import Candidate, Seat, shortened, which
-from spotblue.shelf.words import length_text, names_in_unit
+from spotblue.shelf.words import length_text
 
 BAD_INPUT = 2
 MOST_DIGITS = 30
@@ -136,7 +136,7 @@ def _seat_line(name: str, seat: Seat, uncut: str, unit: str) -> str:
         else "no cut"
     )
     return (
-        f"  {name:<9}{names_in_unit(seat.feature, unit)}: {cut}, clearance {shown(seat.least_clearance_mm)} to "
+        f"  {name:<9}{seat.feature} ({shown(seat.size_mm)}): {cut}, clearance {shown(seat.least_clearance_mm)} to "
         f"{shown(seat.greatest_clearance_mm)}, margin {shown(seat.margin_mm)} {unit_name(unit)}"
     )
 

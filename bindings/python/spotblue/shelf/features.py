@@ -52,6 +52,8 @@ class Feature:
     coverage_deg: float = 360.0
     aliases: tuple[str, ...] = ()
     """Of a body: its part, and what the file calls the solid."""
+    names: tuple[str, ...] = ()
+    """By its size and place first, then what the file calls its faces."""
 
     def to_dict(self) -> dict[str, Any]:
         return dict(vars(self))
@@ -70,14 +72,23 @@ class Found:
 def parse_name(text: str, unit: str) -> Named | None:
     """Takes a feature's name apart; None when it is no feature's name.
 
-    Raises BadInputError when its size is no length.
+    A name of its maker's own needs its part, "Stud: journal", and has no word.
+
+    Raises BadInputError when its size is no length, and it has no part.
     """
-    said = spotblue.parse_partial_feature_name(text.strip(), unit)
+    text = text.strip()
+    part, colon, name = text.rpartition(": ")
+    try:
+        said = spotblue.parse_partial_feature_name(text, unit)
+    except BadInputError:
+        if not part or not name:
+            raise
+        said = None  # a maker's own may begin so: "Stud: bore end"
     if said is None:
-        return None
+        return Named(text, part, "", (), None, None, None) if part and colon and name else None
     one = len(said.sizes_mm) == 1 and said.word != FeatureWord.FACE
     return Named(
-        text.strip(),
+        text,
         said.part,
         said.word or LENGTH,
         said.sizes_mm,
@@ -112,12 +123,12 @@ def _features_of(product: spotblue.Product) -> Iterator[Feature]:
     aliases = tuple(name for name in (product.part, product.body_name) if name)
 
     def feature(
-        name: str, word: str, size_mm: float, at: spotblue.Point, along: spotblue.Point,
+        item: Any, word: str, size_mm: float, at: spotblue.Point, along: spotblue.Point,
         ends: tuple[float, float] = (0.0, 0.0), coverage_deg: float = 360.0,
     ) -> Feature:  # fmt: skip
         return Feature(
-            f"{product.id}: {name}", product.id, str(word), size_mm, _triple(at), _triple(along),
-            ends, coverage_deg, aliases,
+            f"{product.id}: {item.name}", product.id, str(word), size_mm, _triple(at),
+            _triple(along), ends, coverage_deg, aliases, (item.sized_name, *item.given),
         )  # fmt: skip
 
     def by_side(side: Side, hole: FeatureWord, shaft: FeatureWord) -> FeatureWord:
@@ -125,21 +136,21 @@ def _features_of(product: spotblue.Product) -> Iterator[Feature]:
 
     for item in product.cylinders:
         yield feature(
-            item.name, by_side(item.side, FeatureWord.BORE, FeatureWord.OUTSIDE), item.diameter_mm,
+            item, by_side(item.side, FeatureWord.BORE, FeatureWord.OUTSIDE), item.diameter_mm,
             item.axis.at, item.axis.along, _ends(item.intervals_mm), item.coverage_deg,
         )  # fmt: skip
     for cone in product.cones:
         yield feature(
-            cone.name, by_side(cone.side, FeatureWord.TAPER_BORE, FeatureWord.TAPER), _large_mm(cone),
+            cone, by_side(cone.side, FeatureWord.TAPER_BORE, FeatureWord.TAPER), _large_mm(cone),
             cone.axis.at, cone.axis.along, _ends(cone.intervals_mm), cone.coverage_deg,
         )  # fmt: skip
     planes = product.planes
     for plane in planes:
-        yield feature(plane.name, FeatureWord.FACE, 0.0, plane.at, plane.normal)
+        yield feature(plane, FeatureWord.FACE, 0.0, plane.at, plane.normal)
     for width in product.widths:
         first = planes[width.first]
         yield feature(
-            width.name, by_side(width.side, FeatureWord.SLOT, FeatureWord.WIDTH), width.width_mm,
+            width, by_side(width.side, FeatureWord.SLOT, FeatureWord.WIDTH), width.width_mm,
             first.at, first.normal,
         )  # fmt: skip
 
@@ -185,7 +196,7 @@ def _named_sizes(named: Named, size_mm: float | None) -> tuple[float, ...]:
 
 
 def _has_sizes(feature: Feature, sizes_mm: tuple[float, ...]) -> bool:
-    said = spotblue.parse_partial_feature_name(feature.id)
+    said = spotblue.parse_partial_feature_name(feature.names[0]) if feature.names else None
     if said is None or len(said.sizes_mm) != len(sizes_mm):
         return False
     pairs = zip(sorted(said.sizes_mm), sorted(sizes_mm))
@@ -208,39 +219,55 @@ def _missing(
         nearest = min(alike, key=lambda item: abs(item.size_mm - wanted_mm))
         return Found(
             kind="missing feature",
-            reason=f"no {named.word} near {size_mm:g} mm; the nearest is {nearest.id}",
+            reason=f"no {named.word or named.text} near {size_mm:g} mm; the nearest is "
+            f"{nearest.id}, {nearest.size_mm:g} mm",
             cure="see what the file is with: spotblue look FILE",
         )
     words = [item.id for item in every if item.word == named.word]
-    words = words or [item.id for item in every if item.word != "face"]
+    words = words or [item.id for item in every if not named.word or item.word != "face"]
     nearest_name = nearest_word(named.text, words or [item.id for item in every])
     sizes = " by ".join(f"{size:g}" for size in _named_sizes(named, size_mm))
     return Found(
         kind="missing feature",
-        reason=f"the file has no {named.word}"
+        reason=f"the file has no {named.word or named.text}"
         + (f" of {sizes} mm" if sizes else "")
-        + (f" in a part {named.part}" if named.part else "")
+        + (f" in a part {named.part}" if named.part and named.word else "")
         + (f"; the nearest name is {nearest_name}" if nearest_name else ""),
         cure="see what the file is with: spotblue look FILE",
     )
 
 
-def find_features(
-    named: Named, size_mm: float | None, features: list[Feature], rivals: list[float]
-) -> Found:
-    """The features that a claim's words mean.
+def _sized(feature: Feature) -> str:
+    return feature.names[0] if feature.names else ""
 
-    A name as look writes it means that one. Otherwise all of its kind whose size is near the
-    claimed one, but for those that another claim (its size in `rivals`) is nearer to: where a part
-    has two journals of 30, a claim about "outside 30" is about both.
-    """
+
+def _is_one_of(text: str, feature: Feature, names: Sequence[str]) -> bool:
+    parts = (feature.part, *feature.aliases)
+    return any(text in (name, *(f"{part}: {name}" for part in parts)) for name in names)
+
+
+def _is_called(feature: Feature, text: str) -> bool:
+    return _is_one_of(text, feature, (feature.id[len(feature.part) + 2 :], *feature.names[1:]))
+
+
+def _unclear(alike: list[Feature], cure: str) -> Found:
+    names = ", ".join(item.id for item in alike[:6])
+    reason = f"the file has {len(alike)} of that name: {names}"
+    return Found(kind="unclear feature", reason=reason, cure=cure)
+
+
+def _by_size(
+    named: Named,
+    size_mm: float | None,
+    pool: list[Feature],
+    every: list[Feature],
+    rivals: list[float],
+) -> Found:
+    """By kind and size, whatever the name."""
     sizes_mm = _named_sizes(named, size_mm)
-    pool = lengths_of(features) if named.word == "length" else features
-    exact = [
-        item for item in pool if item.id == named.text or item.id == f"{item.part}: {named.text}"
-    ]
     if named.word == FeatureWord.FACE:
         size_mm = None  # it is found by its name's sizes, and measured by none
+    exact = [item for item in pool if _is_one_of(named.text, item, item.names[:1])]
     if exact and (size_mm is None or abs(exact[0].size_mm - size_mm) <= near_mm(size_mm)):
         return Found(exact)
     size_mm = size_mm if size_mm is not None else named.size_mm
@@ -254,33 +281,79 @@ def find_features(
         for item in pool
         if item.word == named.word
         and (not named.part or named.part in (item.part, *item.aliases))
-        and (named.at_mm is None or re.search(rf"@ {named.at_mm:g}(?: #\d+)?$", item.id))
-        and (named.ordinal is None or item.id.endswith(f"#{named.ordinal}"))
+        and (named.at_mm is None or re.search(rf"@ {named.at_mm:g}(?: #\d+)?$", _sized(item)))
+        and (named.ordinal is None or _sized(item).endswith(f"#{named.ordinal}"))
         and (not sizes_mm or _has_sizes(item, sizes_mm))
     ]
     if size_mm is None:
         if len(alike) == 1:
             return Found(alike)
         if alike:
-            names = ", ".join(item.id for item in alike[:6])
-            return Found(
-                kind="unclear feature",
-                reason=f"the file has {len(alike)} of that name: {names}",
-                cure="give the size, or the whole name",
-            )
-        return _missing(named, None, alike, features)
-    near = [item for item in alike if abs(item.size_mm - size_mm) <= near_mm(size_mm)]
+            return _unclear(alike, "give the size, or the whole name")
+        return _missing(named, None, alike, every)
+    near = [item for item in alike if off(item) <= near_mm(size_mm)]
     if not near:
-        return _missing(named, size_mm, alike, features)
-    if named.word == "length":
+        return _missing(named, size_mm, alike, every)
+    if named.word == LENGTH:
         return Found([min(near, key=off)])
     near.sort(key=off)
     mine = [
-        item
-        for item in near
-        if all(abs(item.size_mm - size_mm) <= abs(item.size_mm - rival) for rival in rivals)
+        item for item in near if all(off(item) <= abs(item.size_mm - rival) for rival in rivals)
     ]
     return Found(mine or near[:1])
+
+
+def _by_own_name(
+    named: Named, size_mm: float | None, called: list[Feature], every: list[Feature]
+) -> Found:
+    """Of those that are called so: "Stud: journal", "Wheel: bore"."""
+    if size_mm is None:
+        return Found(called) if len(called) == 1 else _unclear(called, "give the size")
+    near = [item for item in called if abs(item.size_mm - size_mm) <= near_mm(size_mm)]
+    return Found(near) if near else _missing(named, size_mm, called, every)
+
+
+def _third_or_of_3(called: Feature, text: str, sized: list[Feature]) -> Found:
+    """A name with a number may be one of several in their order, or the name by the size."""
+    others = ", ".join(item.id for item in sized if item.id != called.id)
+    return Found(
+        kind="unclear feature",
+        reason=f"{text} is what {called.id} is called, of {called.size_mm:g} mm, and "
+        + (f"by its size {others}" if others else "nothing like it has that size"),
+        cure="for that one give its own size in the column size; "
+        "for the one by its size write its name",
+    )
+
+
+def find_features(
+    named: Named, size_mm: float | None, features: list[Feature], rivals: list[float]
+) -> Found:
+    """The features that a claim's words mean.
+
+    A name as look writes it means that one. Otherwise all of its kind whose size is near the
+    claimed one, but for those that another claim (its size in `rivals`) is nearer to: where a part
+    has two journals of 30, a claim about "outside 30" is about both. Where a name with a number
+    means one feature as a name and others as a size, none is judged.
+    """
+    pool = lengths_of(features) if named.word == LENGTH else features
+    called = [item for item in pool if _is_called(item, named.text)]
+    if not named.word or (named.part and called and not named.sizes_mm):
+        of_own = None if named.word == FeatureWord.FACE else size_mm
+        if called:
+            return _by_own_name(named, of_own, called, features)
+        return _missing(named, None, [], features)
+    sized = _by_size(named, size_mm, pool, features, rivals)
+    if not called or not named.sizes_mm or called == sized.features:
+        return sized
+    by_name = None if size_mm is None or size_mm == named.size_mm else size_mm
+    if named.word == FeatureWord.FACE:
+        by_name = None
+    if by_name is not None:
+        near = [item for item in called if abs(item.size_mm - by_name) <= near_mm(by_name)]
+        return Found(near) if near else sized
+    if size_mm is None and not sized.features:
+        return Found(called) if len(called) == 1 else _unclear(called, "name the part")
+    return _third_or_of_3(called[0], named.text, sized.features)
 
 
 def axis_offset(feature: Feature, datum: Feature) -> float:

@@ -27,11 +27,12 @@ from spotblue.shelf.claim import (
     outcome_of,
     passing,
 )
-from spotblue.shelf.classes import class_fit, size_limits
+from spotblue.shelf.classes import class_fit, refuse_other_side, size_limits
 from spotblue.shelf.content import CHANGED, sha256_of, state_of
 from spotblue.shelf.faults import foul_rows, unsound_rows
 from spotblue.shelf.features import (
     HOLES,
+    SHAFTS,
     Feature,
     Found,
     Named,
@@ -158,6 +159,10 @@ class FileJudge:
         if claim.lower_mm is not None and claim.upper_mm is not None:
             return claim.lower_mm, claim.upper_mm
         if claim.tolerance_class and claim.size_mm is not None:
+            article = "an" if word == spotblue.FeatureWord.OUTSIDE else "a"
+            if word in HOLES + SHAFTS:
+                what = f"{claim.feature}, {article} {word},"
+                refuse_other_side(claim.tolerance_class, hole=word in HOLES, what=what)
             return size_limits(claim.size_mm, claim.tolerance_class, hole=word in HOLES)
         return None
 

@@ -247,7 +247,7 @@ class ClaimReader:
     def _pair(self, entry: Entry, text: str) -> tuple[str, str]:
         parts = re.split(r"\s+with\s+", text)
         if len(parts) != 2:
-            cure = 'write the hole, "with" and the shaft: Wheel: bore 38 with Bush: outside 38'
+            cure = 'write the hole, "with" and the shaft: Wheel: bore with Stud: journal'
             raise self._mistake(entry, "fit", f"{text} is no pair", cure)
         return parts[0].strip(), parts[1].strip()
 
@@ -259,7 +259,10 @@ class ClaimReader:
         if named is None:
             word = text.rpartition(": ")[2].split(" ")[0]
             nearest = nearest_word(word, list(WORDS))
-            cure = f"the nearest is {nearest}; a name begins with one of {', '.join(WORDS)}"
+            cure = (
+                f"the nearest is {nearest}; a name begins with one of {', '.join(WORDS)}, "
+                'or has its part before it: "Stud: journal"'
+            )
             raise self._mistake(entry, column, f"{text} is no feature's name", cure)
 
     def _limits(
@@ -336,6 +339,9 @@ class ClaimReader:
             named = parse_name(claim.feature, self.unit)
             assert named is not None  # it has been checked
             assert claim.size_mm is not None  # there is no mate
+            if not named.word:  # the file tells which side a name of its own is
+                size_limits(claim.size_mm, text, hole=text[:1].isupper())
+                return
             size_limits(claim.size_mm, text, hole=named.word in HOLES)
             if named.word in HOLES + SHAFTS:
                 article = "an" if named.word == "outside" else "a"

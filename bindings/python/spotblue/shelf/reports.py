@@ -18,7 +18,7 @@ from spotblue.base import parse_unit, shown_name, shown_text, unit_name
 from spotblue.errors import missing_package
 from spotblue.shelf.claim import CONFORMING, NONCONFORMING, UNDECIDED, WORST_FIRST, Row
 from spotblue.shelf.progress import time_text
-from spotblue.shelf.words import in_unit, length_text, names_in_unit, no_formula
+from spotblue.shelf.words import in_unit, length_text, no_formula
 
 SIGNS = {CONFORMING: "=", NONCONFORMING: "!", UNDECIDED: "?"}
 EXIT_CODES = {CONFORMING: 0, NONCONFORMING: 1, UNDECIDED: 3}
@@ -186,12 +186,8 @@ def _text_lines(row: Row, unit: str) -> list[str]:
     wanted, found, basis, advice = (
         in_unit(text, unit) for text in (row.wanted, row.found, row.basis, row.advice)
     )
-    found = names_in_unit(found, unit)
-    # Of what was not found the name is as the manifest has it.
-    named = row.kind in ("size", "length", "presence", "coaxial") or (row.kind == "fit" and basis)
-    feature = names_in_unit(row.feature, unit) if named else row.feature
     said = (
-        ("of", feature), ("wanted", wanted), ("found", found), ("margin", margin),
+        ("of", row.feature), ("wanted", wanted), ("found", found), ("margin", margin),
         ("basis", basis), ("advice", advice), ("notes", row.notes),
     )  # fmt: skip
     for name, text in said:

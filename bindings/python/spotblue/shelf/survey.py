@@ -66,12 +66,10 @@ def draft(
             writer.writerow([cell, "", "", "", "", shown_text(f"not read: {bad[file.name].found}")])
             continue
         found = store.features_of(file.task.sha256) if file.task else []
-        one_part = len({part for _, part, _, _ in found}) == 1
-        for name, part, _, size_mm in found:
-            short = name[len(part) + 2 :] if one_part else name
+        for name, _, _, size_mm in found:
             # A manifest's bare numbers are mm unless the next run is told otherwise: inches say so.
             size = in_unit(f"{number_text(size_mm)} mm", unit).removesuffix(" mm")
-            writer.writerow([cell, no_formula(shown_name(short)), size, "", "", ""])
+            writer.writerow([cell, no_formula(shown_name(name)), size, "", "", ""])
         if not found:
             writer.writerow([cell, "", "", "", "", "no feature of size"])
     path = folder / DRAFT_NAME

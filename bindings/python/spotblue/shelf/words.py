@@ -6,7 +6,6 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from spotblue import FeatureWord
 from spotblue.base import LengthUnit, format_length
 
 _NUMBER = r"[-+]?\d+(?:\.\d+)?"
@@ -14,13 +13,6 @@ _NUMBER = r"[-+]?\d+(?:\.\d+)?"
 _QUANTITY = re.compile(
     rf"(?<![\w.])(?:(?P<lower>{_NUMBER}) to )?(?P<value>{_NUMBER}) mm(?P<power>[23]?)(?!\w)"
     rf"|^(?P<nominal>{_NUMBER}) (?=[A-Za-z]{{1,2}}\d+\b)"
-)
-# Those of tapers stand as they are: their sizes are two with a stroke.
-_WORDS = [word for word in FeatureWord if word not in (FeatureWord.TAPER_BORE, FeatureWord.TAPER)]
-# "bore 44", "face 127x76.2 @ 12", as the kernel names features in mm; not a person's "bore 1.5 in".
-_NAME = re.compile(
-    rf"\b(?P<word>{'|'.join(_WORDS)}) (?P<sizes>{_NUMBER}(?:x{_NUMBER})?)"
-    rf"(?: @ (?P<at>{_NUMBER}))?(?![\d.:/]| mm\b| in\b)"
 )
 _INCH_MM = 25.4
 # A spreadsheet takes a cell that begins so, apostrophes aside, for a formula; numbers are what they are.
@@ -99,16 +91,3 @@ def in_unit(text: str, unit: str) -> str:
         return f"{lower}{_short(found['value'], unit)} in"
 
     return _QUANTITY.sub(changed, text)
-
-
-def names_in_unit(text: str, unit: str) -> str:
-    """The same for the names of features, as look has them in that unit and a manifest takes them."""
-    if unit != LengthUnit.INCH:
-        return text
-
-    def changed(found: re.Match[str]) -> str:
-        sizes = "x".join(_short(size, unit) for size in found["sizes"].split("x"))
-        at = f" @ {_short(found['at'], unit)}" if found["at"] else ""
-        return f"{found['word']} {sizes}{at}"
-
-    return _NAME.sub(changed, text)

@@ -81,6 +81,8 @@ struct Cylinder {
   double coverage = 0.0;
   SurfaceSource source = SurfaceSource::cylinder;
   double deviation = 0.0;
+  std::string sized_name{};
+  std::vector<std::string> given{};
 };
 constexpr void describe(auto& fields, const Cylinder*) {
   fields
@@ -88,7 +90,8 @@ constexpr void describe(auto& fields, const Cylinder*) {
              "A cylindrical hole or shaft of one product; all faces on the same surface and side "
              "are one. One that is worn is tapered by half a degree or less, bell-mouthed or oval.")
       .member("name", &Cylinder::name,
-              "\"bore 44\", \"outside 30 @ 12\"; the feature's id is \"<product>: <name>\"")
+              "the file's own, \"journal\", else \"bore\", \"outside 3\"; the feature's id is "
+              "\"<product>: <name>\"")
       .member("side", &Cylinder::side, "internal: a hole; external: a shaft")
       .member("diameter_mm", &Cylinder::diameter,
               "of a worn one the mean of the least and the greatest")
@@ -107,7 +110,10 @@ constexpr void describe(auto& fields, const Cylinder*) {
       .member("recognised_from", &Cylinder::source, "surface in the file")
       .member("deviation_mm", &Cylinder::deviation,
               "how far the file's free-form faces lie off it at most")
-      .range(kFrom0);
+      .range(kFrom0)
+      .member("sized_name", &Cylinder::sized_name,
+              "by size and place: \"bore 44\", \"outside 30 @ 12\"")
+      .member("given", &Cylinder::given, "what the file calls its faces, in order of the letters");
 }
 
 struct Cone {
@@ -122,10 +128,12 @@ struct Cone {
   double coverage = 0.0;
   SurfaceSource source = SurfaceSource::cone;
   double deviation = 0.0;
+  std::string sized_name{};
+  std::vector<std::string> given{};
 };
 constexpr void describe(auto& fields, const Cone*) {
   fields.value("Cone", "A conical hole or shaft of one product.")
-      .member("name", &Cone::name, "\"taper bore 20/24\"")
+      .member("name", &Cone::name, "the file's own, else \"taper\", \"taper bore 2\"")
       .member("side", &Cone::side, "internal: a hole; external: a shaft")
       .member("axis", &Cone::axis, "in the product's frame; the radius grows along it")
       .member("zero", &Cone::zero, "direction square to the axis where angles start, 1 long")
@@ -139,7 +147,9 @@ constexpr void describe(auto& fields, const Cone*) {
       .member("recognised_from", &Cone::source, "surface in the file")
       .member("deviation_mm", &Cone::deviation,
               "how far the file's free-form faces lie off it at most")
-      .range(kFrom0);
+      .range(kFrom0)
+      .member("sized_name", &Cone::sized_name, "by size and place: \"taper bore 20/24\"")
+      .member("given", &Cone::given, "what the file calls its faces, in order of the letters");
 }
 
 struct Plane {
@@ -150,12 +160,14 @@ struct Plane {
   Region outline;
   SurfaceSource source = SurfaceSource::plane;
   double deviation = 0.0;
+  std::string sized_name{};
+  std::vector<std::string> given{};
 };
 constexpr void describe(auto& fields, const Plane*) {
   fields
       .value("Plane",
              "A plane face of one product; faces on one plane with one normal are one feature.")
-      .member("name", &Plane::name, "\"face 60 @ 8\"")
+      .member("name", &Plane::name, "the file's own, \"journal start\", else \"face 3\"")
       .member("at", &Plane::at, "a point on it, product's frame, mm")
       .member("normal", &Plane::normal, "out of the material, 1 long")
       .member("u", &Plane::u, "the first axis of its outline; the second is normal x u")
@@ -164,7 +176,9 @@ constexpr void describe(auto& fields, const Plane*) {
       .member("outline", &Plane::outline, "in (u, v) from at")
       .member("recognised_from", &Plane::source, "surface in the file")
       .member("deviation_mm", &Plane::deviation,
-              "how far the file's free-form faces lie off it at most");
+              "how far the file's free-form faces lie off it at most")
+      .member("sized_name", &Plane::sized_name, "by size and place: \"face 60 @ 8\"")
+      .member("given", &Plane::given, "what the file calls its faces, in order of the letters");
 }
 
 struct Width {
@@ -172,17 +186,22 @@ struct Width {
   Side side = Side::internal;
   std::size_t first = 0, second = 0;
   double width = 0.0;
+  std::string sized_name{};
+  std::vector<std::string> given{};
 };
 constexpr void describe(auto& fields, const Width*) {
   fields
       .value("Width",
              "Two opposite parallel planes with a size: a slot or keyseat; a key, tongue or flat.")
-      .member("name", &Width::name, "\"slot 8\", \"width 8\"")
+      .member("name", &Width::name,
+              "the file's own, else \"keyseat\", \"slot 2\", \"key\", \"width\"")
       .member("side", &Width::side, "internal: a slot; external: a key")
       .member("first", &Width::first, "number of a plane of the product, from 0")
       .member("second", &Width::second, "number of the other one")
       .member("width_mm", &Width::width, "between its planes")
-      .range(kOver0);
+      .range(kOver0)
+      .member("sized_name", &Width::sized_name, "by size and place: \"slot 8\", \"width 8\"")
+      .member("given", &Width::given, "what the file calls its faces, in order of the letters");
 }
 
 struct RingPiece {
@@ -298,7 +317,8 @@ struct Occurrence {
 constexpr void describe(auto& fields, const Occurrence*) {
   fields.value("Occurrence", "A product placed in the assembly.")
       .member("id", &Occurrence::id,
-              "unique in the model: the path, or \"path (2)\" where paths repeat")
+              "unique in the model: the path below the one root, \"Back shaft/Wheel\", or all of "
+              "it where there are several roots; numbered, \"Wheel (2)\", where such paths repeat")
       .member("path", &Occurrence::path, "\"Press/Back shaft/Wheel\": names from the root down")
       .member("product", &Occurrence::product, "number of its product, from 0")
       .member("frame", &Occurrence::frame,

@@ -29,7 +29,8 @@ constexpr void describe(auto& fields, const SizeToWrite*) {
       .value("SizeToWrite",
              "A size to be stated for every face of one feature: a class or deviations.")
       .member("product", &SizeToWrite::product, "id of the product")
-      .member("feature", &SizeToWrite::feature, "its name: \"bore 44\", \"slot 8\"")
+      .member("feature", &SizeToWrite::feature,
+              "its name, \"bore\", or its sized name, \"bore 44\", \"slot 8\"")
       .member("nominal_mm", &SizeToWrite::nominal_mm, "more than 0; a diameter or a width")
       .member("tolerance_class", &SizeToWrite::tolerance_class,
               "\"H7\", \"s6\": ISO 286-1, any letter and grade it has; or empty")

@@ -1,6 +1,6 @@
 #pragma once
 /// @file
-/// The name of a feature as a person writes it, taken apart: "Wheel: bore 44 @ 12".
+/// The name of a feature as a person writes it by its size, taken apart: "Wheel: bore 44 @ 12".
 
 #include <optional>
 #include <string>
@@ -45,8 +45,14 @@ constexpr void describe(auto& fields, const FeatureName*) {
 [[nodiscard]] SPOTBLUE_EXPORT std::optional<FeatureName> parse_feature_name(std::string_view text,
                                                                             LengthUnit unit);
 
-/// A feature's id as a model has it, in mm, with its numbers in the unit; any other text as it is.
-[[nodiscard]] SPOTBLUE_EXPORT std::string feature_name_in(std::string_view id, LengthUnit unit);
+/// The size in a feature's sized name, in the unit, as it is shown beside the name: "44", "20/24",
+/// of a face "60x45 at 12". Empty when the text is no such name.
+/// @param sized_name  as a model has it, in mm: "bore 44", "face 60x45 @ 12".
+[[nodiscard]] SPOTBLUE_EXPORT std::string feature_size_text(std::string_view sized_name,
+                                                            LengthUnit unit);
+
+/// The part of "Wheel: bore" before its last ": "; empty without one.
+[[nodiscard]] SPOTBLUE_EXPORT std::string part_of_feature(std::string_view name);
 
 struct PartialFeatureName {
   std::string part;

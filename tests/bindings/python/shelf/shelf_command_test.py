@@ -82,7 +82,7 @@ class Running(unittest.TestCase):
     def test_a_missing_feature_is_a_row_and_the_nearest_is_named(self) -> None:
         done = self.run_program("library", self.manifest(GOOD + "bush.step,bore 35,,,,\n"), code=1)
         self.assertIn("line 3: missing feature", done.stdout)
-        self.assertIn("the nearest is Bush: bore 30.01", done.stdout)
+        self.assertIn("the nearest is Bush: bore, 30.01 mm", done.stdout)
 
     def test_a_bad_manifest_is_one_line_with_place_and_cure(self) -> None:
         done = self.run_program("library", self.manifest("bush.step,boar 30,,,,\n"), code=2)
@@ -152,7 +152,7 @@ class Running(unittest.TestCase):
         self.assertIn("torn.step, line 2: bad file", done.stdout)
         draft = self.folder / "manifest.csv"
         rows = list(csv.reader(draft.read_text().splitlines()))
-        self.assertIn(["bush.step", "bore 30.01", "30.01", "", "", ""], rows)
+        self.assertIn(["bush.step", "Bush: bore", "30.01", "", "", ""], rows)
         self.assertEqual([row[0] for row in rows if "not read" in row[5]], ["torn.step"])
         self.run_program("library", str(draft), code=1)
 
@@ -192,7 +192,7 @@ class Running(unittest.TestCase):
         self.run_program(*words, code=1)
         done = self.run_program(*words, "--cut", "0.5", code=0)
         # 30.1 + 0.04 - 30.01
-        self.assertIn("Bush: bore 30.01: cut 0.1300 to bore 30.1400, clearance 0.0400", done.stdout)
+        self.assertIn("Bush: bore (30.0100): cut 0.1300 to bore 30.1400, clearance 0.0400", done.stdout)
 
     def test_nothing_is_said_of_a_cut_that_was_not_asked_for(self) -> None:
         self.run_program("library", self.manifest(GOOD), code=0)
@@ -207,8 +207,8 @@ class Running(unittest.TestCase):
         text = self.run_program(*words, code=0).stdout
         # ISO 286-2: 30 H7 is +0.021/0; 30.00 / 25.4 = 1.18110, 30.021 / 25.4 = 1.18193.
         self.assertIn("wanted  1.1811 in H7: 1.1811 to 1.18193 in", text)
-        self.assertIn("of      Bush: bore 1.1815", text)  # 30.01 / 25.4 = 1.18150
-        self.assertIn("found   1.1815 in", text)
+        self.assertIn("of      Bush: bore\n", text)
+        self.assertIn("found   1.1815 in", text)  # 30.01 / 25.4 = 1.18150
         self.assertIn("margin  0.00039 in", text)  # 0.010 mm
         self.assertIn("notes   30 mm stock", text)
         rows = json.loads(self.run_program(*words, "--json", "-", code=0).stdout)["rows"]
@@ -218,13 +218,13 @@ class Running(unittest.TestCase):
             *words, "--shaft", "30.1 mm", "--shaft-fit", "0.02 mm to 0.06 mm", code=0
         ).stdout
         # As in mm below: cut 0.13 to 30.14, clearance 0.04, margin 0.02.
-        self.assertIn("bore 1.1815: cut 0.00512 to bore 1.18661, clearance 0.00157 to", text)
+        self.assertIn("bore (1.18150): cut 0.00512 to bore 1.18661, clearance 0.00157 to", text)
         self.assertIn("margin 0.00079 in", text)
 
     def test_a_draft_in_inches_says_so(self) -> None:
         self.run_program("library", str(self.folder), "--unit", "in", code=0)
         draft = self.folder / "manifest.csv"
-        self.assertIn("bush.step,bore 30.01,1.1815 in,", draft.read_text())
+        self.assertIn("bush.step,Bush: bore,1.1815 in,", draft.read_text())
         for unit in ("mm", "in"):
             done = self.run_program("library", str(draft), "--unit", unit, code=3)
             self.assertNotIn("nonconforming  ", done.stdout)

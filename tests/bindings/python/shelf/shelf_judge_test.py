@@ -8,6 +8,7 @@ import resource
 import tempfile
 import unittest
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 from unittest import mock
@@ -32,9 +33,19 @@ MATERIAL = """#800001=PROPERTY_DEFINITION('material property','material name',#5
 
 
 def feature(name: str, size_mm: float, at: tuple[float, float, float] = (0.0, 0.0, 0.0)) -> Feature:
+    """One that has no name but the one by its size and place."""
     return Feature(
-        f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0)
-    )
+        f"Stud: {name}", "Stud", name.split(" ")[0], size_mm, at, (0.0, 0.0, 1.0), (0.0, 9.0),
+        names=(name,),
+    )  # fmt: skip
+
+
+def called(name: str, word: str, size_mm: float, *given: str, part: str = "Stud") -> Feature:
+    """One as a model has it: its name, then that by its size, then what the file calls its faces."""
+    return Feature(
+        f"{part}: {name}", part, word, size_mm, (0.0, 0.0, 0.0), (0.0, 0.0, 1.0), (0.0, 9.0),
+        names=(f"{word} {size_mm:g}", *given),
+    )  # fmt: skip
 
 
 def task_of(path: Path, claim: Claim = Claim(1, "part.step"), uncertainty_mm: float = 0.0) -> Task:
@@ -136,6 +147,70 @@ class Words(unittest.TestCase):
         self.assertAlmostEqual(axis_offset(tilted, datum), 3.0)
 
 
+class Names(unittest.TestCase):
+    """Which features a claim means by a name without its size."""
+
+    STUD = (
+        called("journal", "outside", 28.97, "journal"), called("outside 1", "outside", 16.0),
+        called("outside 3", "outside", 30.0), called("bore", "bore", 6.8),
+        called("keyseat", "slot", 6.0), called("face 1", "face", 0.0), called("face 2", "face", 0.0),
+    )  # fmt: skip
+
+    def found(self, text: str, size_mm: float | None, *more: Feature) -> list[str]:
+        named = parse_name(text, "mm")
+        assert named is not None
+        found = find_features(named, size_mm, [*self.STUD, *more], [])
+        return [item.id for item in found.features] or [found.kind]
+
+    def test_a_maker_s_name_means_the_feature_whose_face_has_it(self) -> None:
+        self.assertEqual(self.found("Stud: journal", None), ["Stud: journal"])
+        self.assertEqual(self.found("Stud: journal", 29.0), ["Stud: journal"])
+        self.assertEqual(self.found("Stud: keyseat", None), ["Stud: keyseat"])
+
+    def test_a_maker_s_name_may_begin_with_a_word_of_ours(self) -> None:
+        end = called("bore end", "bore", 9.0, "bore end")
+        self.assertEqual(self.found("Stud: bore end", None, end), ["Stud: bore end"])
+
+    def test_a_maker_s_name_that_the_file_has_not_is_missing(self) -> None:
+        self.assertEqual(self.found("Stud: shank", None), ["missing feature"])
+        self.assertEqual(self.found("Wheel: journal", None), ["missing feature"])
+
+    def test_a_maker_s_name_of_another_size_is_missing(self) -> None:
+        self.assertEqual(self.found("Stud: journal", 40.0), ["missing feature"])
+
+    def test_a_maker_s_name_on_two_features_is_unclear_without_a_size(self) -> None:
+        other = called("outside 4", "outside", 20.0, "journal")
+        self.assertEqual(self.found("Stud: journal", None, other), ["unclear feature"])
+        self.assertEqual(self.found("Stud: journal", 20.0, other), ["Stud: outside 4"])
+
+    def test_one_name_in_two_parts_is_unclear_without_the_part(self) -> None:
+        other = called("bore", "bore", 12.0, part="Wheel")
+        self.assertEqual(self.found("bore", None, other), ["unclear feature"])
+        self.assertEqual(self.found("bore", 12.0, other), ["Wheel: bore"])
+        self.assertEqual(self.found("Stud: bore", None, other), ["Stud: bore"])
+
+    def test_a_name_with_a_number_means_that_one_where_its_size_is_given(self) -> None:
+        self.assertEqual(self.found("Stud: outside 3", 30.0), ["Stud: outside 3"])
+        self.assertEqual(self.found("outside 1", 16.0), ["Stud: outside 1"])
+
+    def test_a_name_with_a_number_in_a_fit_needs_no_size(self) -> None:
+        self.assertEqual(self.found("Stud: outside 3", None), ["Stud: outside 3"])
+
+    def test_a_number_that_may_be_a_place_in_the_order_or_a_size_is_unclear(self) -> None:
+        of_3 = called("outside 4", "outside", 3.0)
+        # A manifest's reader takes the number for the size.
+        self.assertEqual(self.found("outside 3", 3.0), ["unclear feature"])
+        self.assertEqual(self.found("outside 3", 3.0, of_3), ["unclear feature"])
+        self.assertEqual(self.found("outside 3", None, of_3), ["unclear feature"])
+        self.assertEqual(self.found("Stud: outside 4", 3.0, of_3), ["Stud: outside 4"])
+        self.assertEqual(self.found("outside 3 mm", 3.0, of_3), ["Stud: outside 4"])
+
+    def test_a_face_s_number_may_be_a_size_too(self) -> None:
+        of_2 = replace(called("face 3", "face", 0.0), names=("face 2 @ 40",))
+        self.assertEqual(self.found("Stud: face 2", None), ["Stud: face 2"])
+        self.assertEqual(self.found("Stud: face 2", None, of_2), ["unclear feature"])
+
+
 class Judging(unittest.TestCase):
     """Rows of one file."""
 
@@ -164,6 +239,18 @@ class Judging(unittest.TestCase):
         # ISO 286-2: 30 H7 is +0.021/0; the bore is 30.01.
         said = {"feature": "bore 30", "size_mm": 30.0, "tolerance_class": "H7"}
         self.assertEqual(self.only(self.bush(), **said), ("size", "conforming"))
+
+    def test_a_claim_by_the_maker_s_name_is_judged(self) -> None:
+        # ISO 286-2: 40 h11 is 0/-0.16; the seat is 40.
+        said = {"feature": "Bush: seat", "size_mm": 40.0}
+        bush = self.bush()
+        self.assertEqual(self.only(bush, tolerance_class="h11", **said), ("size", "conforming"))
+        self.assertEqual(self.only(bush, tolerance_class="r6", **said), ("size", "nonconforming"))
+
+    def test_a_hole_s_class_on_a_shaft_by_its_maker_s_name_is_undecided_and_says_why(self) -> None:
+        rows = self.rows(self.bush(), feature="Bush: seat", size_mm=40.0, tolerance_class="H11")
+        self.assertEqual([row.outcome for row in rows], ["undecided"])
+        self.assertIn("H11 is a hole's class, and Bush: seat, an outside, is a shaft", rows[0].found)
 
     def test_a_full_temp_folder_is_not_the_file_s_fault(self) -> None:
         path = self.folder / "part.step"

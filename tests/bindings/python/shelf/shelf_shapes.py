@@ -7,7 +7,7 @@ SHAPES = {
 [[part]]
 name = "Bush"
 kind = "turned"
-outside = [{ diameter = 40.0246, length = 30.0864 }, { diameter = 50.0468, length = 12.1352 }]
+outside = [{ name = "seat", diameter = 40.0246, length = 30.0864 }, { name = "head", diameter = 50.0468, length = 12.1352 }]
 inside = [{ diameter = 30.1112, through = true }]
 """,
     "stud": """

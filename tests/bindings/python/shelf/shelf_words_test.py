@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import unittest
 
-from spotblue.shelf.words import in_unit, names_in_unit
+from spotblue.shelf.words import in_unit
 
 
 class Inches(unittest.TestCase):
@@ -30,18 +30,6 @@ class Inches(unittest.TestCase):
         ):  # fmt: skip
             with self.subTest(text=text):
                 self.assertEqual(in_unit(text, "inch"), text)
-
-    def test_names_are_those_that_look_gives_in_inches(self) -> None:
-        cases = {
-            "Bush: bore 31.7703": "Bush: bore 1.2508",
-            "A: face 127x76.2 @ 25.4 to face 50.8": "A: face 5x3 @ 1 to face 2",
-            "bore 25.4 #2 and slot 6.35": "bore 1 #2 and slot 0.25",
-            "bore 1.5 in, outside 30 mm": "bore 1.5 in, outside 30 mm",
-            "taper bore 1:10 50": "taper bore 1:10 50",
-        }
-        for text, wanted in cases.items():
-            with self.subTest(text=text):
-                self.assertEqual(names_in_unit(text, "inch"), wanted)
 
 
 if __name__ == "__main__":
