@@ -120,6 +120,7 @@ def prepare_examples(folder: Path, bench: Path) -> None:
     shutil.copytree(folder / "models/out", bench / "out")
     for plan in "abc":
         shutil.copy(folder / f"models/ink-disc-plan-{plan}.job.toml", bench / f"plan-{plan}.toml")
+    shutil.copy(folder / "models/ink-disc-shared.entries.toml", bench)
     (bench / "shelf").mkdir()
     for model in ("hand-pump-crank", "ink-disc-plan-b-mended"):
         shutil.copy(folder / f"models/out/{model}.step", bench / "shelf")

@@ -33,8 +33,10 @@ ExitCode exit_code(const CheckResult& result) {
 CheckResult checked(const ViewOptions& options, const std::filesystem::path& with_sizes) {
   const auto unit = options.unit.empty() ? std::nullopt : std::optional(parse_unit(options.unit));
   Judging asked = judging_of(options.file, options.outside, unit);
-  refuse_overwriting(options.output, {asked.job.model});
-  refuse_overwriting(with_sizes, {asked.job.model});
+  for (const auto* out : {&options.output, &with_sizes}) {
+    refuse_overwriting(*out, {asked.job.model});
+    refuse_overwriting(*out, asked.job.read_from);
+  }
   const Progress progress("checking " + shown_name(asked.job.model.filename()));
   return check(std::move(asked), options.bounds);
 }

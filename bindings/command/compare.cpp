@@ -24,6 +24,7 @@ std::vector<CheckResult> check_all(const Given& given, const ViewOptions& option
     refuse_overwriting(output, {file});
     jobs.push_back(read_job(file, options.outside));
     refuse_overwriting(output, {jobs.back().model});
+    refuse_overwriting(output, jobs.back().read_from);
   }
   std::vector<CheckResult> plans;
   for (Job& job : jobs) {

@@ -13,7 +13,7 @@ Cut read_cut(const TomlTable& entry, LengthUnit unit) {
   constexpr Interval moments_nm{0.0, 1e7};
   constexpr std::array<std::string_view, 2> metal{"before", "depth"};
   Cut cut;
-  cut.line = entry.line();
+  cut.line = entry.job_line();
   cut.feature = read_feature(entry, "feature");
   if (only_one_of(entry, metal) == "before") {
     cut.before = read_size(entry, "before", unit);

@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cstddef>
+#include <iterator>
+#include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -52,8 +54,8 @@ LengthUnit read_unit(const TomlTable& top) {
   }
 }
 
-void require_known_materials(const TomlTable& top, const Job& job) {
-  const std::vector<TomlTable> entries = top.tables("parts");
+// `entries` are those of the parts, in their order.
+void require_known_materials(const std::vector<TomlTable>& entries, const Job& job) {
   for (std::size_t i = 0; i < job.parts.size(); ++i) {
     const std::string& name = job.parts[i].material;
     const bool own =
@@ -74,6 +76,96 @@ void require_known_materials(const TomlTable& top, const Job& job) {
   }
 }
 
+template <typename Entry>
+void append(std::vector<Entry>& all, std::vector<Entry> more) {
+  std::move(more.begin(), more.end(), std::back_inserter(all));
+}
+
+// A file that entries are read from.
+struct Source {
+  TomlTable top;
+  LengthUnit unit = LengthUnit::mm;
+};
+
+// Adds the entries of one file but for its parts, which are all there by then.
+void read_entries(const Source& source, Job& job) {
+  const auto& [top, unit] = source;
+  append(job.stock, read_shared_stock(top, unit, job.parts));
+  append(job.fits, read_fits(top, unit));
+  append(job.threads, read_threads(top, unit));
+  append(job.sizes, read_sizes(top, unit));
+  Measured measured = read_measured(top, unit);
+  append(job.measured, std::move(measured.sizes));
+  append(job.measured_gaps, std::move(measured.gaps));
+  append(job.axial, read_axial_wants(top, unit));
+  append(job.end_play, read_end_play(top, unit));
+  append(job.tapers, read_tapers(top, unit));
+  append(job.allowed, read_allowed(top, unit));
+  append(job.materials, read_materials(top));
+  append(job.turning, read_turning(top, unit));
+  append(job.fixed, read_fixed(top));
+  append(job.adjust, read_adjust(top, unit));
+  append(job.keep_off, read_keep_off(top, unit));
+  append(job.surfaces, read_surfaces(top));
+  append(job.lengths, read_part_lengths(top, unit));
+  append(job.meshes, read_meshes(top, unit));
+  append(job.cuts, read_cuts(top, unit));
+}
+
+// What a job has once, from the one of its files that says it.
+class SaidOnce {
+ public:
+  explicit SaidOnce(Job& job) : job_(job) {}
+
+  void take(const TomlTable& top, LengthUnit unit) {
+    if (is_first(top, "conditions", conditions_)) {
+      job_.conditions = read_conditions(top, unit);
+    }
+    if (is_first(top, "settings", settings_)) {
+      job_.settings = read_settings(top, unit);
+    }
+  }
+
+ private:
+  static bool is_first(const TomlTable& top, std::string_view key, std::string& file) {
+    if (!top.has(key)) {
+      return false;
+    }
+    if (!file.empty()) {
+      throw top.error(key, fmt::format("[{}] stands in {} already", key, file),
+                      "keep one of the two");
+    }
+    file = top.file();
+    return true;
+  }
+
+  Job& job_;
+  std::string conditions_, settings_;
+};
+
+// Files that several jobs share; they may not include others in turn.
+std::vector<Source> included_by(const TomlTable& top, const std::filesystem::path& file,
+                                Outside outside, Job& job) {
+  std::vector<Source> sources;
+  for (const std::string& name : top.texts("include")) {
+    const std::filesystem::path path = named_file(file, top, "include", name, outside);
+    TomlTable included = TomlTable::read_file(path);
+    included.set_included();
+    job.read_from.push_back(path);
+    if (included.has("include")) {
+      throw included.error("include", "an included file includes another: includes do not nest",
+                           "name all of them in the job itself");
+    }
+    if (included.has("model")) {
+      throw included.error("model", "an included file names a model",
+                           "leave schema, title and model to the job that includes it");
+    }
+    const LengthUnit unit = included.has("unit") ? read_unit(included) : job.unit;
+    sources.push_back({std::move(included), unit});
+  }
+  return sources;
+}
+
 }  // namespace
 
 Job read_job(const std::filesystem::path& file, Outside outside) {
@@ -84,31 +176,21 @@ Job read_job(const std::filesystem::path& file, Outside outside) {
   job.unit = read_unit(top);
   job.title = top.find_text("title").value_or("");
   job.model = named_file(file, top, "model", top.text("model"), outside);
-  job.parts = read_parts(top, job.unit);
-  job.stock = read_shared_stock(top, job.unit, job.parts);
-  job.fits = read_fits(top, job.unit);
-  job.threads = read_threads(top, job.unit);
-  job.sizes = read_sizes(top, job.unit);
-  Measured measured = read_measured(top, job.unit);
-  job.measured = std::move(measured.sizes);
-  job.measured_gaps = std::move(measured.gaps);
-  job.axial = read_axial_wants(top, job.unit);
-  job.end_play = read_end_play(top, job.unit);
-  job.tapers = read_tapers(top, job.unit);
-  job.allowed = read_allowed(top, job.unit);
-  job.materials = read_materials(top);
-  require_known_materials(top, job);
-  job.conditions = read_conditions(top, job.unit);
-  job.turning = read_turning(top, job.unit);
-  job.joins = read_joins(top);
-  job.adjust = read_adjust(top, job.unit);
-  job.keep_off = read_keep_off(top, job.unit);
-  job.surfaces = read_surfaces(top);
-  job.lengths = read_part_lengths(top, job.unit);
-  job.meshes = read_meshes(top, job.unit);
-  job.cuts = read_cuts(top, job.unit);
-  job.settings = read_settings(top, job.unit);
-  top.refuse_unknown();
+  job.read_from = {file};
+  std::vector<Source> sources = included_by(top, file, outside, job);
+  sources.push_back({top, job.unit});
+  SaidOnce once(job);
+  std::vector<TomlTable> parts;
+  for (const Source& source : sources) {
+    append(parts, source.top.tables("parts"));
+    append(job.parts, read_parts(source.top, source.unit));
+    once.take(source.top, source.unit);
+  }
+  for (const Source& source : sources) {
+    read_entries(source, job);
+    source.top.refuse_unknown();
+  }
+  require_known_materials(parts, job);
   return job;
 }
 

@@ -89,7 +89,7 @@ FitRule read_rule(const TomlTable& entry, LengthUnit unit) {
 
 FitWant read_fit(const TomlTable& entry, LengthUnit unit) {
   FitWant want;
-  want.line = entry.line();
+  want.line = entry.job_line();
   want.hole = read_feature(entry, "hole");
   want.shaft = read_feature(entry, "shaft");
   want.rule = read_rule(entry, unit);
@@ -99,7 +99,7 @@ FitWant read_fit(const TomlTable& entry, LengthUnit unit) {
 
 ThreadWant read_thread(const TomlTable& entry, LengthUnit unit) {
   ThreadWant want;
-  want.line = entry.line();
+  want.line = entry.job_line();
   want.hole = read_feature(entry, "hole");
   want.screw = read_feature(entry, "screw");
   want.size = entry.text("size");
@@ -143,7 +143,7 @@ std::vector<SizeWant> read_sizes(const TomlTable& top, LengthUnit unit) {
   FirstUse names;
   for (const TomlTable& entry : top.tables("sizes")) {
     SizeWant want;
-    want.line = entry.line();
+    want.line = entry.job_line();
     want.feature = read_feature(entry, "feature");
     if (only_one_of(entry, rules) == "class") {
       want.rule = entry.text("class");

@@ -16,7 +16,7 @@ namespace {
 PartLength read_part_length(const TomlTable& entry, LengthUnit unit) {
   constexpr std::array<std::string_view, 2> rules{"measured", "limits"};
   PartLength length;
-  length.line = entry.line();
+  length.line = entry.job_line();
   std::tie(length.a, length.b) = read_features(entry, "between");
   const std::string part = part_of_feature(length.a);
   const std::string other = part_of_feature(length.b);
@@ -61,7 +61,7 @@ std::vector<Surface> read_surfaces(const TomlTable& top) {
   FirstUse features;
   for (const TomlTable& entry : top.tables("surfaces")) {
     Surface surface;
-    surface.line = entry.line();
+    surface.line = entry.job_line();
     surface.feature = read_feature(entry, "feature");
     surface.rz_um = read_in_units(entry, "rz", kRoughnesses, kHeights_um);
     entry.refuse_unknown();

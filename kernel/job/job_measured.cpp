@@ -11,7 +11,7 @@ namespace {
 
 MeasuredSize read_measured_size(const TomlTable& entry, LengthUnit unit) {
   MeasuredSize size;
-  size.line = entry.line();
+  size.line = entry.job_line();
   size.feature = read_feature(entry, "feature");
   size.value = read_size(entry, "size", unit);
   return size;
@@ -19,7 +19,7 @@ MeasuredSize read_measured_size(const TomlTable& entry, LengthUnit unit) {
 
 MeasuredGap read_measured_gap(const TomlTable& entry, LengthUnit unit) {
   MeasuredGap gap;
-  gap.line = entry.line();
+  gap.line = entry.job_line();
   std::tie(gap.a, gap.b) = read_features(entry, "between");
   gap.value = entry.length("gap", unit);
   return gap;

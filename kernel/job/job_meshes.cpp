@@ -68,7 +68,7 @@ Length read_module(const TomlTable& entry, LengthUnit unit) {
 
 Mesh read_mesh(const TomlTable& entry, LengthUnit unit) {
   Mesh mesh;
-  mesh.line = entry.line();
+  mesh.line = entry.job_line();
   const std::vector<TomlTable> gears = entry.tables("gears");
   if (gears.size() != 2) {
     throw entry.error("gears", fmt::format("need two gears, got {}", gears.size()),

@@ -33,7 +33,7 @@ Stock read_stock(const TomlTable& entry, LengthUnit unit) {
 SharedStock read_shared(const TomlTable& entry, LengthUnit unit,
                         const std::vector<JobPart>& parts) {
   SharedStock shared;
-  shared.line = entry.line();
+  shared.line = entry.job_line();
   shared.piece = read_stock(entry, unit);
   shared.parts = entry.texts("parts");
   if (shared.parts.empty()) {
@@ -74,15 +74,21 @@ void read_softness(const TomlTable& entry, LengthUnit unit, JobPart& part) {
 
 JobPart read_part(const TomlTable& entry, LengthUnit unit) {
   JobPart part;
-  part.line = entry.line();
+  part.line = entry.job_line();
   part.part = entry.text("part");
   part.material = entry.find_name("material").value_or("");
   if (const auto state = entry.find_text("state")) {
     part.state = read_word<PartState>(entry, "state", *state);
   }
-  part.sizes = part.state == PartState::to_make ? SizesMeant::basic : SizesMeant::actual;
-  if (const auto sizes = entry.find_text("sizes")) {
-    part.sizes = read_word<SizesMeant>(entry, "sizes", *sizes);
+  part.drawn = part.state == PartState::to_make ? Drawn::at_nominal : Drawn::at_the_size_wanted;
+  if (entry.has("sizes")) {
+    throw entry.error(
+        "sizes", "sizes of a part are called drawn",
+        "write drawn = \"at nominal\" for \"basic\", drawn = \"at the size wanted\" for "
+        "\"actual\"");
+  }
+  if (const auto drawn = entry.find_text("drawn")) {
+    part.drawn = read_word<Drawn>(entry, "drawn", *drawn);
   }
   part.irreplaceable = entry.find_flag("irreplaceable").value_or(false);
   if (part.irreplaceable && part.state == PartState::to_make) {
@@ -109,7 +115,7 @@ constexpr Interval kExpansions_um_per_m_k{1e-3, 500.0};
 
 OwnMaterial read_material(const TomlTable& entry) {
   OwnMaterial material;
-  material.line = entry.line();
+  material.line = entry.job_line();
   material.name = entry.text("name");
   material.youngs_modulus_gpa = read_in_units(entry, "youngs_modulus", kModuli, kModuli_gpa);
   material.poisson_ratio = read_number(entry, "poisson_ratio", kRatios);

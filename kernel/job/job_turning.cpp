@@ -18,7 +18,7 @@ constexpr Interval kLoads_n{0.0, 1e7};
 
 Turning read_turning_entry(const TomlTable& entry, LengthUnit unit) {
   Turning turning;
-  turning.line = entry.line();
+  turning.line = entry.job_line();
   turning.part = entry.text("part");
   turning.rpm = read_number(entry, "rpm", {1e-3, 1e5});
   turning.duty = read_word<Duty>(entry, "duty", entry.text("duty"));
@@ -52,7 +52,7 @@ void read_faces(const TomlTable& entry, Adjust& adjust) {
 Adjust read_adjust_entry(const TomlTable& entry, LengthUnit unit) {
   constexpr std::array<std::string_view, 3> ways{"thread", "pitch", "range"};
   Adjust adjust;
-  adjust.line = entry.line();
+  adjust.line = entry.job_line();
   adjust.part = entry.text("part");
   const std::string_view way = only_one_of(entry, ways);
   if (way == "thread") {
@@ -87,19 +87,22 @@ std::vector<Turning> read_turning(const TomlTable& top, LengthUnit unit) {
   return all;
 }
 
-std::vector<Join> read_joins(const TomlTable& top) {
-  std::vector<Join> joins;
-  FirstUse pairs;
-  for (const TomlTable& entry : top.tables("joins")) {
-    Join join;
-    join.line = entry.line();
-    std::tie(join.a, join.b) = read_pair(entry, "parts");
-    join.by = entry.text("by");
-    entry.refuse_unknown();
-    pairs.note(entry, "parts", pair_text(join.a, join.b));
-    joins.push_back(join);
+std::vector<Fixing> read_fixed(const TomlTable& top) {
+  if (top.has("joins")) {
+    throw top.error("joins", "[[joins]] is called [[fixed]]", "write [[fixed]]");
   }
-  return joins;
+  std::vector<Fixing> all;
+  FirstUse pairs;
+  for (const TomlTable& entry : top.tables("fixed")) {
+    Fixing fixing;
+    fixing.line = entry.job_line();
+    std::tie(fixing.a, fixing.b) = read_pair(entry, "parts");
+    fixing.by = entry.text("by");
+    entry.refuse_unknown();
+    pairs.note(entry, "parts", pair_text(fixing.a, fixing.b));
+    all.push_back(fixing);
+  }
+  return all;
 }
 
 std::vector<Adjust> read_adjust(const TomlTable& top, LengthUnit unit) {
@@ -117,7 +120,7 @@ std::vector<KeepOff> read_keep_off(const TomlTable& top, LengthUnit unit) {
   FirstUse pairs;
   for (const TomlTable& entry : top.tables("keep_off")) {
     KeepOff keep_off;
-    keep_off.line = entry.line();
+    keep_off.line = entry.job_line();
     std::tie(keep_off.a, keep_off.b) = read_pair(entry, "parts");
     keep_off.least = read_size(entry, "least", unit);
     keep_off.reason = entry.text("reason");

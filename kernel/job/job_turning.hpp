@@ -10,7 +10,7 @@
 namespace spotblue {
 
 [[nodiscard]] std::vector<Turning> read_turning(const TomlTable& top, LengthUnit unit);
-[[nodiscard]] std::vector<Join> read_joins(const TomlTable& top);
+[[nodiscard]] std::vector<Fixing> read_fixed(const TomlTable& top);
 [[nodiscard]] std::vector<Adjust> read_adjust(const TomlTable& top, LengthUnit unit);
 [[nodiscard]] std::vector<KeepOff> read_keep_off(const TomlTable& top, LengthUnit unit);
 

@@ -13,7 +13,7 @@ namespace {
 
 AxialWant read_axial_want(const TomlTable& entry, LengthUnit unit) {
   AxialWant want;
-  want.line = entry.line();
+  want.line = entry.job_line();
   if (const auto kind = entry.find_text("kind")) {
     want.kind = read_word<AxialWantKind>(entry, "kind", *kind);
   }
@@ -45,7 +45,7 @@ bool is_end_play_of_part(const TomlTable& entry) {
 
 EndPlayWant read_end_play_want(const TomlTable& entry, LengthUnit unit) {
   EndPlayWant want;
-  want.line = entry.line();
+  want.line = entry.job_line();
   want.of = entry.text("of");
   if (const auto kind = entry.find_text("kind");
       kind && *kind != word_of(AxialWantKind::end_play)) {
@@ -98,7 +98,7 @@ std::vector<TaperWant> read_tapers(const TomlTable& top, LengthUnit unit) {
   FirstUse pairs;
   for (const TomlTable& entry : top.tables("tapers")) {
     TaperWant want;
-    want.line = entry.line();
+    want.line = entry.job_line();
     want.hole = read_feature(entry, "hole");
     want.shaft = read_feature(entry, "shaft");
     want.angle_within_deg = entry.number("half_angle_within_deg");
@@ -123,7 +123,7 @@ std::vector<AllowedOverlap> read_allowed(const TomlTable& top, LengthUnit unit) 
   FirstUse pairs;
   for (const TomlTable& entry : top.tables("allow")) {
     AllowedOverlap overlap;
-    overlap.line = entry.line();
+    overlap.line = entry.job_line();
     std::tie(overlap.a, overlap.b) = read_pair(entry, "parts");
     overlap.reason = entry.text("reason");
     overlap.depth = read_size(entry, "depth", unit);

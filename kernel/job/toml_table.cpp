@@ -273,7 +273,9 @@ std::optional<TomlTable> TomlTable::find_table(std::string_view key) const {
     throw error(key, fmt::format("need a table, got {}", kind_of(*node)),
                 fmt::format("write [{0}] on a line of its own, or {0} = {{ ... }}", key));
   }
-  return TomlTable(root_, node->as_table(), file_, inside(std::string(key)));
+  TomlTable table(root_, node->as_table(), file_, inside(std::string(key)));
+  table.included_ = included_;
+  return table;
 }
 
 std::vector<TomlTable> TomlTable::tables(std::string_view key) const {
@@ -294,6 +296,7 @@ std::vector<TomlTable> TomlTable::tables(std::string_view key) const {
     }
     out.push_back(TomlTable(root_, item.as_table(), file_,
                             inside(fmt::format("{} {}", key, out.size() + 1))));
+    out.back().included_ = included_;
   }
   return out;
 }

@@ -15,6 +15,7 @@
 #include "spotblue/base/error.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/unit.hpp"
+#include "spotblue/job/job_line.hpp"
 
 namespace spotblue {
 
@@ -36,6 +37,10 @@ class TomlTable {
   [[nodiscard]] const std::string& file() const { return file_; }
   /// Line where this table begins, 1-based.
   [[nodiscard]] int line() const { return static_cast<int>(table_->source().begin.line); }
+  /// The same for what is told of entries: with the file, where that is one that another includes.
+  [[nodiscard]] JobLine job_line() const { return {line(), included_ ? file_ : std::string()}; }
+  /// From here on, and in the tables within, lines are those of a file that another includes.
+  void set_included() { included_ = true; }
 
   [[nodiscard]] bool has(std::string_view key) const;
   [[nodiscard]] bool is_text(std::string_view key) const;
@@ -86,6 +91,7 @@ class TomlTable {
   const toml::table* table_;
   std::string file_;
   std::string place_;
+  bool included_ = false;
   mutable std::vector<std::string> asked_;
 };
 

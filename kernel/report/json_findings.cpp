@@ -10,7 +10,7 @@ void write_part(JsonWriter& out, const JobPart& part) {
   field(out, "part", part.part);
   field(out, "material", part.material);
   field(out, "state", word_of(part.state));
-  field(out, "sizes", word_of(part.sizes));
+  field(out, "drawn", word_of(part.drawn));
   out.key("irreplaceable");
   out.truth(part.irreplaceable);
   out.close_object();

@@ -20,6 +20,7 @@
 #include "spotblue/base/words.hpp"
 #include "spotblue/check/finding.hpp"
 #include "spotblue/group/group.hpp"
+#include "spotblue/job/job_line.hpp"
 #include "spotblue/report/sentence_text.hpp"
 
 namespace spotblue {
@@ -144,6 +145,7 @@ class JsonMembers {
     out_.truth(truth);
   }
   void say(std::string_view key, const std::string& text) { field(out_, key, text); }
+  void say(std::string_view key, const JobLine& line) { say(key, line.number); }
   void say(std::string_view key, const Point& point) {
     if (point != Point{} || !is_said_above_0(key)) {
       point_field(out_, key, point);

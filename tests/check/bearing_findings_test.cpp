@@ -23,8 +23,8 @@ Bench shaft_in_bush(const std::string& bush_material, const std::string& shaft_m
   const FeatureRef hole = bench.bore(bench.part("Bush"), "bore 25", bore);
   const FeatureRef shaft = bench.outside(bench.part("Shaft"), "outside 25", 25.0);
   bench.seat(hole, shaft);
-  bench.declare("Bush", PartState::as_found, SizesMeant::actual).material = bush_material;
-  bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = shaft_material;
+  bench.declare("Bush", PartState::as_found, Drawn::at_the_size_wanted).material = bush_material;
+  bench.declare("Shaft", PartState::as_found, Drawn::at_the_size_wanted).material = shaft_material;
   return bench;
 }
 
@@ -187,7 +187,7 @@ TEST(BearingFinding, TwoBearingsCarryTheLoadByStatics) {
   Bench bench = shaft_in_bush("bronze", "1045");
   add_bearing(bench, "Second bush", 60.0);
   bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
-  bench.declare("Second bush", PartState::as_found, SizesMeant::actual).material = "bronze";
+  bench.declare("Second bush", PartState::as_found, Drawn::at_the_size_wanted).material = "bronze";
   turn(bench, 60, Duty::continuous, 500.0);
   const std::vector<Finding> found = of_kind(bench, "plain bearing");
   ASSERT_EQ(found.size(), 2U);
@@ -247,7 +247,7 @@ TEST(BearingFinding, RingsWithoutMaterialBesideABearingTakeLoadAndAreLeftToTheir
   bench.seat(ring, bench.outside(sleeve, "outside 30", 30.0));
   bench.look.seats.radial.back().from = bench.look.seats.radial.back().to = 60.0;
   bench.product(OccurrenceId(1)).box = {{-12, -12, 0}, {12, 12, 60}};
-  bench.job.joins.push_back({"Sleeve", "Shaft", "clamped", 0});
+  bench.job.fixed.push_back({"Sleeve", "Shaft", "clamped", 0});
   turn(bench, 60, Duty::continuous, 500.0);
   EXPECT_EQ(of_kind(bench, "plain bearing").size(), 1U);
   EXPECT_NEAR(number(only_bearing(bench).found, "pressure_mpa"), 0.5, kNear);

@@ -35,7 +35,7 @@ class CutFindings : public testing::Test {
   void load(double torque_nm, double bending_nm, const std::string& material) {
     cut().torque_nm = torque_nm;
     cut().bending_nm = bending_nm;
-    bench.declare("part 1", PartState::as_found, SizesMeant::actual).material = material;
+    bench.declare("part 1", PartState::as_found, Drawn::at_the_size_wanted).material = material;
   }
   // A keyseat 6 wide along the shaft between two stations.
   void keyseat(double from, double to) {

@@ -123,7 +123,7 @@ TEST(EndPlay, OfAPartSeatedOnAConeStaysUndecided) {
           0.0);
   rig.add(named(turned_part({{12.05, 0}, {25, 0}, {25, 42.5}, {10.05, 42.5}}), "Wheel", 5e4), 0.0);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 42.8);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   rig.want(0.2, 0.4);
   const Finding finding = rig.only();
   EXPECT_EQ(finding.outcome, Outcome::undecided);

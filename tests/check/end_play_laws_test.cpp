@@ -86,7 +86,7 @@ Rig rig_of(const RandomGroup& group, const std::vector<std::size_t>& order, cons
     placed.box = place_box(placed.frame, group.parts[i].part.box);
   }
   rig.job.lengths = group.lengths;
-  rig.job.joins.push_back({"Collar", "Shaft", "pin", 0});
+  rig.job.fixed.push_back({"Collar", "Shaft", "pin", 0});
   rig.want(0.0, 5.0, "Hub");
   rig.job.end_play.front().on = "Shaft";
   rig.want(0.0, 5.0, "Shaft");

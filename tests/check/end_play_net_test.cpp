@@ -36,7 +36,7 @@ Rig hub_on_floating_shaft() {
           0.0);
   rig.add(named(ring_part(15, 22, 0, 10), "Collar", 1e3), 45.3);
   rig.add(named(ring_part(15.02, 30, 0, 30), "Hub", 5e4), 15.0);
-  rig.job.joins.push_back({"Collar", "Shaft", "pin", 0});
+  rig.job.fixed.push_back({"Collar", "Shaft", "pin", 0});
   return rig;
 }
 
@@ -102,7 +102,7 @@ TEST(EndPlay, OnAPartThatItIsHeldToIsNone) {
 TEST(EndPlay, BetweenTwoStopsAMicrometreApartTakesBoth) {
   Rig rig = wheel_on_stud();
   rig.add(named(ring_part(19, 24, 0, 4), "Ring", 1e3), 42.801);
-  rig.job.joins.push_back({"Ring", "Stud", "set screw", 0});
+  rig.job.fixed.push_back({"Ring", "Stud", "set screw", 0});
   PartLength journal{"Stud: face 40 @ 0", "Stud: face 20 @ 42.8", {}, {}, {}, 31};
   journal.limits = Limits{Length::mm(42.80), Length::mm(42.81)};
   rig.job.lengths.push_back(journal);
@@ -133,7 +133,7 @@ TEST(EndPlay, OfAShaftHeldAtBothEndsIsTheLeastOfAllItsLoops) {
   rig.add(named(ring_part(11, 18, -8, 0), "Collar", 1e3), -0.1);
   rig.add(named(ring_part(11, 18, 0, 8), "End collar", 1e3), 120.25);
   for (const char* collar : {"Collar", "End collar"}) {
-    rig.job.joins.push_back({collar, "Shaft", "set screw", 0});
+    rig.job.fixed.push_back({collar, "Shaft", "set screw", 0});
   }
   PartLength cheek{"Frame: face 80 @ 0", "Frame: face 80 @ 10", {}, {}, {}, 31};
   cheek.limits = Limits{Length::mm(9.8), Length::mm(10.1)};
@@ -155,7 +155,7 @@ TEST(EndPlay, OnAPressedPartStillToMakeCountsItsLengthBothWays) {
             0.0);
     rig.add(named(ring_part(9.025, 25, 0, 30), "Hub", 5e4), 0.0);
     rig.add(named(ring_part(4, 13, 0, 5), "Cap", 1e3), 30.1);
-    rig.job.joins.push_back({"Cap", "Post", "screw", 0});
+    rig.job.fixed.push_back({"Cap", "Post", "screw", 0});
     rig.declare("Post").state = PartState::to_make;
     PartLength shoulder{"Post: face 20.03 @ 0", "Post: face 18 @ 30.1", {}, {}, {}, 31};
     shoulder.limits = Limits{Length::mm(30.05), Length::mm(30.3)};
@@ -180,7 +180,7 @@ TEST(EndPlay, OnAPressedBushDrawnLevelAtBothEndsCountsItsLengthAtEither) {
   rig.add(named(ring_part(10.02, 15.01, 0, 42.5), "Bush", 1e4), 0.0);
   rig.add(named(ring_part(15, 25, 0, 42.5), "Wheel", 5e4), 0.0);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 42.8);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   rig.declare("Bush").state = PartState::to_make;
   PartLength length{"Bush: face 30.02 @ 0", "Bush: face 30.02 @ 42.5", {}, {}, {}, 31};
   length.limits = Limits{Length::mm(42.4), Length::mm(42.6)};
@@ -315,7 +315,7 @@ TEST(Setting, OfAShimIsItsThickness) {
   rig.add(named(ring_part(10.02, 25, 0, 42.5), "Wheel", 5e4), 0.0);
   rig.add(named(ring_part(10.5, 16, 0, 1.5), "Shim", 500), 42.6);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 44.5);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   Adjust shim;
   shim.part = "Shim";
   shim.range = Limits{Length::mm(1), Length::mm(2)};

@@ -90,7 +90,7 @@ inline Rig wheel_on_stud() {
   rig.add(bush(), 0.0);
   rig.add(named(ring_part(15, 25, 0, 40), "Wheel", 5e4), 2.5);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 42.8);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   return rig;
 }
 

@@ -57,7 +57,7 @@ TEST(EndPlay, OfOneLoopIsToldOnce) {
   rig.add(named(ring_part(10.02, 25, 0, 42.5), "Wheel", 5e4), 0.0);
   rig.add(named(ring_part(10.5, 16, 0, 1.5), "Washer", 500), 42.6);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 44.5);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   EXPECT_EQ(rig.findings().size(), 1U);
 }
 
@@ -127,7 +127,7 @@ TEST(EndPlay, GoesOnThroughWhatFloatsBetween) {
   rig.add(named(ring_part(10.02, 25, 0, 42.5), "Wheel", 5e4), 0.0);
   rig.add(named(ring_part(10.5, 16, 0, 1.5), "Washer", 500), 42.6);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 44.5);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
   rig.want(0.4, 0.6);
   const std::vector<Finding> all = rig.findings();
   ASSERT_FALSE(all.empty());
@@ -152,8 +152,8 @@ TEST(EndPlay, AJointWithoutAStopIsAsItWasSet) {
   rig.add(named(ring_part(10.02, 14.98, 0, 41), "Bush", 1e4), 0.0);
   rig.add(named(ring_part(15, 25, 0, 40), "Wheel", 5e4), 2.5);
   rig.add(named(ring_part(4.2, 18, 0, 4), "Keeper", 1e3), 42.8);
-  rig.job.joins.push_back({"Keeper", "Stud", "screw", 0});
-  rig.job.joins.push_back({"Bush", "Wheel", "pin", 0});
+  rig.job.fixed.push_back({"Keeper", "Stud", "screw", 0});
+  rig.job.fixed.push_back({"Bush", "Wheel", "pin", 0});
   const Finding finding = rig.only();
   EXPECT_NEAR(number(finding.found, "as_modelled_mm"), 0.3, kNear);
   EXPECT_THAT(text_of(finding.basis), HasSubstr("as it was set"));

@@ -45,7 +45,7 @@ Job some_job(const Look& seen, Chance& chance) {
     JobPart part;
     part.part = product.id;
     part.state = chance.in(0.7) ? PartState::to_make : PartState::as_found;
-    part.sizes = chance.in(0.7) ? SizesMeant::actual : SizesMeant::basic;
+    part.drawn = chance.in(0.7) ? Drawn::at_the_size_wanted : Drawn::at_nominal;
     part.material = chance.in(0.8) ? "carbon steel 1045" : "";
     job.parts.push_back(part);
   }

@@ -105,15 +105,15 @@ TEST(JudgeJob, RefusesTwoFitsForOnePairHoweverTheyAreSpelt) {
 
 TEST(JudgeJob, RefusesTwoEntriesForOnePartThoughTheyStandInOneLine) {
   Bench bench = wheel_on_bush();
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic).line = 10;
-  bench.declare("Bush", PartState::as_found, SizesMeant::actual).line = 10;
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal).line = 10;
+  bench.declare("Bush", PartState::as_found, Drawn::at_the_size_wanted).line = 10;
   EXPECT_THAT(refusal(bench).rule(), HasSubstr("the entry in line 10"));
 }
 
 TEST(JudgeJob, RefusesTwoEntriesForOnePartOfAJobMadeInCode) {
   Bench bench = wheel_on_bush();
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
-  bench.declare("Bush", PartState::as_found, SizesMeant::actual);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Bush", PartState::as_found, Drawn::at_the_size_wanted);
   EXPECT_THAT(refusal(bench).rule(), HasSubstr("an earlier entry"));
 }
 

@@ -181,7 +181,7 @@ TEST_F(MeshFindings, EndPlayTakesFacesApart) {
                                    {block_part({-60, -60, 22}, {130, 60, 30}, holes), Frame{}},
                                    {ring_part(0.0, 9.99, -10.0, 30.0), Frame{}},
                                    {ring_part(0.0, 14.99, -10.0, 30.0), beside}});
-  bench.job.joins = {{"part 3", "part 5", "pin", 0},
+  bench.job.fixed = {{"part 3", "part 5", "pin", 0},
                      {"part 4", "part 5", "pin", 0},
                      {"part 3", "part 6", "pin", 0}};
   bench.look.seats = find_seats(bench.look.model, bench.look.settings.seats);

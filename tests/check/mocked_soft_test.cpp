@@ -71,7 +71,7 @@ material = "carbon steel 1045"
 [[parts]]
 part = "Keeper"
 material = "carbon steel 1045"
-[[joins]]
+[[fixed]]
 parts = ["Keeper", "Stud"]
 by = "screw"
 [[turning]]

@@ -54,7 +54,7 @@ Bench random_rings(Chance& chance) {
     number.push_back(bench.part("Ring " + std::to_string(i)));
     JobPart& part = bench.declare("Ring " + std::to_string(i),
                                   chance.in(0.5) ? PartState::to_make : PartState::as_found,
-                                  chance.in(0.7) ? SizesMeant::actual : SizesMeant::basic);
+                                  chance.in(0.7) ? Drawn::at_the_size_wanted : Drawn::at_nominal);
     part.material = chance.in(0.8) ? "carbon steel 1045" : "";
   }
   const std::array<const char*, 5> classes{"H7/s6", "H7/g6", "H8/f7", "H7/h6", "H7/p6"};

@@ -144,7 +144,7 @@ TEST(AxialFinding, IsUndecidedWhenNothingIsDeclared) {
 TEST(AxialFinding, AsksNothingOfFacesThatTouchAndAreHeldTogether) {
   Bench bench = faces(0.0);
   EXPECT_EQ(bench.only().outcome, Outcome::undecided);
-  bench.job.joins.push_back({"Bush", "Washer", "screw", 0});
+  bench.job.fixed.push_back({"Bush", "Washer", "screw", 0});
   EXPECT_EQ(bench.only().outcome, Outcome::conforming);
 }
 

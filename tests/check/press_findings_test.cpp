@@ -62,9 +62,9 @@ Bench bush_in_hub(double bush_outside, double shaft = 29.9, double bush_bore = 3
   }
   seat(bench, OccurrenceId(0), OccurrenceId(1));
   seat(bench, OccurrenceId(1), OccurrenceId(2));
-  bench.declare("Hub", PartState::as_found, SizesMeant::actual).material = "1045";
-  bench.declare("Bush", PartState::to_make, SizesMeant::actual).material = "leaded bronze";
-  bench.declare("Shaft", PartState::as_found, SizesMeant::actual).material = "1045";
+  bench.declare("Hub", PartState::as_found, Drawn::at_the_size_wanted).material = "1045";
+  bench.declare("Bush", PartState::to_make, Drawn::at_the_size_wanted).material = "leaded bronze";
+  bench.declare("Shaft", PartState::as_found, Drawn::at_the_size_wanted).material = "1045";
   bench.job.conditions.rz_um = 0.0;
   return bench;
 }
@@ -145,7 +145,7 @@ TEST(PressFinding, OfThreeRingsIsUndecidedSinceOnlyPairsAreReckonedWith) {
   placed.product = ProductId(3);
   bench.look.model.occurrences.push_back(placed);
   seat(bench, OccurrenceId(3), OccurrenceId(0));
-  bench.declare("Housing", PartState::as_found, SizesMeant::actual).material = "1045";
+  bench.declare("Housing", PartState::as_found, Drawn::at_the_size_wanted).material = "1045";
   const std::vector<Finding> presses = of_kind(bench, "press fit");
   ASSERT_EQ(presses.size(), 2U);
   for (const Finding& finding : presses) {

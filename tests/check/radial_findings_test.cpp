@@ -21,7 +21,7 @@ constexpr double kNear = 1e-9;  // mm: sums of decimal limits in binary
 
 Bench pressed(double bore, double uncertainty) {
   Bench bench = wheel_on_bush();
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
   bench.measure("Wheel: bore 44", bore, uncertainty);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   return bench;
@@ -29,8 +29,8 @@ Bench pressed(double bore, double uncertainty) {
 
 TEST(RadialFit, ConformsWhenBothPartsAreMadeToItsClasses) {
   Bench bench = wheel_on_bush();
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.id, "radial-1");
@@ -87,7 +87,7 @@ TEST(RadialFit, TakesTheDefaultUncertaintyForSizesOfTheModel) {
 // 44.000 - 44.070 = -0.070: 0.011 past the least clearance of -0.059.
 TEST(RadialFit, DoesNotConformOutsideItsLimitsAndSaysWhichPartMayBeCut) {
   Bench bench = wheel_on_bush(44.0, 44.070);
-  bench.declare("Wheel", PartState::as_found, SizesMeant::actual).irreplaceable = true;
+  bench.declare("Wheel", PartState::as_found, Drawn::at_the_size_wanted).irreplaceable = true;
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
@@ -128,8 +128,8 @@ TEST(RadialFit, SaysSoWhenNoSizeSuits) {
 
 TEST(RadialFit, DoesNotConformWhenTheModelIsNotAtBasicSize) {
   Bench bench = wheel_on_bush(44.0, 44.05);
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
   const Finding finding = bench.only();
   EXPECT_EQ(finding.outcome, Outcome::nonconforming);
@@ -242,8 +242,8 @@ TEST(RadialFit, DoesNotConformWhenAWornPairIsTooLooseAllOver) {
 // Basic sizes show no clearance; what the classes leave is 9 to 50 um, so 0.002 off axis is room.
 TEST(RadialFit, GivesBasicSizesTheClearanceOfTheirClassBeforeTheyFoul) {
   Bench bench = wheel_on_bush(44.0, 44.0, 0.002);
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/g6"));
   EXPECT_EQ(bench.only().outcome, Outcome::conforming);
 }

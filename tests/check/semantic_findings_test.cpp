@@ -74,7 +74,7 @@ TEST(StatedFit, GivesWayToTheJob) {
 
 TEST(StatedFit, UsesTheModelledSizeOfAPartThatTheJobCallsActual) {
   Bench bench = stated(44.0, 44.05);
-  bench.declare("Wheel", PartState::as_found, SizesMeant::actual);
+  bench.declare("Wheel", PartState::as_found, Drawn::at_the_size_wanted);
   const Finding finding = bench.only();
   EXPECT_NEAR(number(finding.found, "hole_max_mm"), 44.0, kNear);
 }

@@ -139,7 +139,7 @@ TEST(SettingRoom, OfARangeThatTheJobGivesEndsAtMetalToo) {
 TEST(SettingRoom, EndsAtAnotherPartThatIsHeldToTheSameBody) {
   Rig rig = nut_before_shank(shouldered());
   rig.add(named(ring_part(10, 14, 0, 0.05), "Shoulder ring", 100), 30.05);
-  rig.job.joins.push_back({"Shoulder ring", "Stud", "weld", 0});
+  rig.job.fixed.push_back({"Shoulder ring", "Stud", "weld", 0});
   rig.want(0.05, 0.5);
   const Finding finding = setting_of(rig);
   EXPECT_THAT(worded(finding.found, "metal"), HasSubstr("Nut meets Shoulder ring at 30.1"));
@@ -183,7 +183,7 @@ TEST(SettingRoom, CountsWhatThePartCarriesAlong) {
   Rig rig = nut_before_shank(shouldered(), 16.5);
   rig.look.model.occurrences[OccurrenceId(3)].frame = test::shifted(0, 0, 31);
   rig.add(named(ring_part(17, 19, 0, 44), "Hub", 1e4), 0.15);
-  rig.job.joins.push_back({"Hub", "Nut", "set screw", 0});
+  rig.job.fixed.push_back({"Hub", "Nut", "set screw", 0});
   rig.want(0.05, 2.0);
   EXPECT_THAT(worded(setting_of(rig).found, "metal"), HasSubstr("Hub meets Stud at 30.85"));
 }

@@ -13,7 +13,7 @@ class StockFindings : public testing::Test {
  protected:
   void part(const Product& product, const Stock& stock) {
     bench.look.model = placed_model({{product, Frame{}}});
-    bench.declare("part 1", PartState::to_make, SizesMeant::basic).stock = stock;
+    bench.declare("part 1", PartState::to_make, Drawn::at_nominal).stock = stock;
   }
   static Stock bar(double diameter, std::optional<double> length) {
     Stock stock;
@@ -98,7 +98,7 @@ class SharedStockFindings : public testing::Test {
     bench.look.model = placed_model(
         {{ring_part(15.0, 22.0, 0.0, 60.0), Frame{}}, {ring_part(8.0, 20.0, 0.0, 5.0), Frame{}}});
     for (const char* name : {"part 1", "part 2"}) {
-      bench.declare(name, PartState::to_make, SizesMeant::basic);
+      bench.declare(name, PartState::to_make, Drawn::at_nominal);
     }
   }
   Finding cut(double diameter, std::optional<double> length, StockForm form = StockForm::bar) {

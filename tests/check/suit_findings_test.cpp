@@ -39,7 +39,7 @@ Bench bush_to_make(double wheel = 38.012, double uncertainty = 0.004, double dra
   Bench bench;
   const FeatureRef hole = bench.bore(bench.part("Wheel"), "bore 38", wheel);
   bench.seat(hole, bench.outside(bench.part("Bush"), "outside 38", drawn));
-  bench.declare("Bush", PartState::to_make, SizesMeant::actual);
+  bench.declare("Bush", PartState::to_make, Drawn::at_the_size_wanted);
   bench.measure("Wheel: bore 38", wheel, uncertainty);
   bench.job.settings.default_uncertainty = Length::mm(0.002);
   bench.want("Wheel: bore 38", "Bush: outside 38", iso("H7/s6"), 84);
@@ -52,7 +52,7 @@ Bench pin_in_two_eyes(double left, double right) {
   const FeatureRef pin = bench.outside(bench.part("Pin"), "outside 10", 10.0);
   bench.seat(bench.bore(bench.part("Left eye"), "bore 10", left), pin);
   bench.seat(bench.bore(bench.part("Right eye"), "bore 10", right), pin);
-  bench.declare("Pin", PartState::to_make, SizesMeant::actual);
+  bench.declare("Pin", PartState::to_make, Drawn::at_the_size_wanted);
   bench.want("Left eye: bore 10", "Pin: outside 10", clearance(0.005, 0.015), 11);
   bench.want("Right eye: bore 10", "Pin: outside 10", clearance(-0.02, -0.01), 22);
   return bench;
@@ -84,8 +84,8 @@ TEST(SuitFinding, SaysWhatToBoreAndWhatToCut) {
   bench.seat(hole, bench.outside(bench.part("Axle"), "outside 38", 38.0));
   const FeatureRef slot = bench.width(bench.part("Hub"), "slot 8", Side::internal, 8.0);
   bench.key(slot, bench.width(bench.part("Key"), "width 8", Side::external, 8.0));
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
-  bench.declare("Key", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Key", PartState::to_make, Drawn::at_nominal);
   bench.want("Wheel: bore 38", "Axle: outside 38", clearance(0.01, 0.03));
   bench.want("Hub: slot 8", "Key: width 8", clearance(0.02, 0.04));
   const std::vector<Finding> found = suits(bench);
@@ -146,8 +146,8 @@ TEST(SuitFinding, TwoSizesToMakeGetTheLimitsOfTheirClasses) {
   Bench bench;
   const FeatureRef hole = bench.bore(bench.part("Wheel"), "bore 38", 38.0);
   bench.seat(hole, bench.outside(bench.part("Bush"), "outside 38", 38.0));
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
-  bench.declare("Bush", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
+  bench.declare("Bush", PartState::to_make, Drawn::at_nominal);
   bench.want("Wheel: bore 38", "Bush: outside 38", iso("H7/s6"), 84);
   const std::vector<Finding> found = suits(bench);
   ASSERT_EQ(found.size(), 2U);

@@ -168,7 +168,7 @@ TEST(ThreadEngaged, WhatIsUsualIsNamedByTheMaterialOfTheHole) {
   Joint joint = nut_on_shaft(17.5, 20.0, 6.0);
   EXPECT_THAT(text_of(threads(joint.bench).at(0).advice),
               HasSubstr("20 mm in steel, 30 mm in iron"));
-  joint.bench.declare("Nut", PartState::as_found, SizesMeant::actual).material = "grey iron";
+  joint.bench.declare("Nut", PartState::as_found, Drawn::at_the_size_wanted).material = "grey iron";
   EXPECT_THAT(text_of(threads(joint.bench).at(0).advice),
               AllOf(HasSubstr("at least 30 mm in iron"), ::testing::Not(HasSubstr("steel"))));
 }

@@ -28,8 +28,8 @@ Bench wheel_on_face(double inner = 30.0, double outer = 50.0, double area = 1200
   seat.area = area;
   bench.look.seats.centre_lines.push_back(
       {"centre line 1", {{0, 0, 0}, {0, 0, 1}}, {OccurrenceId(0), OccurrenceId(1)}});
-  bench.declare("Wheel", PartState::as_found, SizesMeant::actual).material = "bronze";
-  bench.declare("Bracket", PartState::as_found, SizesMeant::actual).material = "grey iron";
+  bench.declare("Wheel", PartState::as_found, Drawn::at_the_size_wanted).material = "bronze";
+  bench.declare("Bracket", PartState::as_found, Drawn::at_the_size_wanted).material = "grey iron";
   return bench;
 }
 
@@ -133,7 +133,7 @@ TEST(ThrustFinding, OfFacesThatMayNeverMeetIsUndecidedWhereItWouldNotConform) {
 
 TEST(ThrustFinding, PartsThatTurnTogetherDoNotRub) {
   Bench bench = wheel_on_face();
-  bench.job.joins.push_back({"Wheel", "Bracket", "pin", 0});
+  bench.job.fixed.push_back({"Wheel", "Bracket", "pin", 0});
   turn(bench, 600.0);
   EXPECT_TRUE(of_kind(bench, "thrust face").empty());
 }
@@ -170,7 +170,7 @@ Bench shaft_in_ring() {
   Bench bench;
   const FeatureRef bore = bench.bore(bench.part("Wheel"), "bore 30", 30.0);
   bench.seat(bore, bench.outside(bench.part("Bracket"), "outside 29", 29.0));
-  bench.declare("Wheel", PartState::to_make, SizesMeant::basic);
+  bench.declare("Wheel", PartState::to_make, Drawn::at_nominal);
   bench.job.sizes.push_back({"Wheel: bore 30", Limits{Length::mm(29.9), Length::mm(30.1)}, {}, {}});
   return bench;
 }

@@ -57,7 +57,7 @@ state = "as found"
 [[parts]]
 part = "Bush"
 state = "to make"
-sizes = "actual"
+drawn = "at the size wanted"
 stock = { form = "tube", diameter = 20, inner_diameter = 8, length = 12 }
 [[fits]]
 hole = "Plate: bore 16"
@@ -83,7 +83,7 @@ duty = "no load, slow"
 [[surfaces]]
 feature = "Bush: bore 10"
 rz_um = 4
-[[joins]]
+[[fixed]]
 parts = ["Plate", "Bush"]
 by = "the press"
 """

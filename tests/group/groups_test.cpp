@@ -153,7 +153,7 @@ TEST(Groups, ASetScrewThatEndsShortHoldsNothing) {
 
 TEST(Groups, ADeclaredJoinHoldsBothWays) {
   Bench bench = test::wheel_on_bush();
-  bench.job.joins.push_back({"Wheel", "Bush", "pin", 12});
+  bench.job.fixed.push_back({"Wheel", "Bush", "pin", 12});
   const Groups groups = groups_of(bench);
   EXPECT_TRUE(turn_together(groups, 0, 1));
   EXPECT_EQ(groups.joints.front().line, 12);
@@ -163,7 +163,7 @@ TEST(Groups, ADeclaredJoinHoldsBothWays) {
 TEST(Turns, AreSharedByAllThatTurnTogether) {
   Bench bench = test::wheel_on_bush();
   bench.part("Bracket");
-  bench.job.joins.push_back({"Wheel", "Bush", "pin", 0});
+  bench.job.fixed.push_back({"Wheel", "Bush", "pin", 0});
   bench.job.turning.push_back({"Wheel", 60.0, Duty::continuous, 200.0, std::nullopt, 20});
   const DeclaredJob declared = declare(bench.job, bench.look);
   const Turns turns = find_turns(declared, find_groups(declared));
@@ -175,7 +175,7 @@ TEST(Turns, AreSharedByAllThatTurnTogether) {
 
 TEST(Turns, ThatDisagreeInOneGroupAreRefusedByLine) {
   Bench bench = test::wheel_on_bush();
-  bench.job.joins.push_back({"Wheel", "Bush", "pin", 0});
+  bench.job.fixed.push_back({"Wheel", "Bush", "pin", 0});
   bench.job.turning.push_back({"Wheel", 60.0, Duty::continuous, {}, {}, 20});
   bench.job.turning.push_back({"Bush", 61.0, Duty::continuous, {}, {}, 24});
   const DeclaredJob declared = declare(bench.job, bench.look);

@@ -33,10 +33,10 @@ TEST(ImpliedStops, WhatMayBeMetFirstStays) {
   EXPECT_THAT(implied_stops(row({{1, 1}})), ElementsAre(false, false, false));
 }
 
-TEST(ImpliedStops, OfTwoAlikeOneStays) {
+TEST(ImpliedStops, TwoThatAreMetTogetherBothStay) {
   PlayNet net = row({{2, 1}});
   net.stops.push_back(net.stops[0]);
-  EXPECT_THAT(implied_stops(net), ElementsAre(true, false, true, false));
+  EXPECT_THAT(implied_stops(net), ElementsAre(false, false, true, false));
 }
 
 }  // namespace spotblue::implied_stops_test

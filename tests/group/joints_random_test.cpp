@@ -65,7 +65,7 @@ struct RandomGroup {
               along[fit.line]);
     }
     for (const auto& [a, b] : joins) {
-      bench.job.joins.push_back(
+      bench.job.fixed.push_back(
           {bench.product(number[a]).id, bench.product(number[b]).id, "pin", {}});
     }
     const Groups groups = find_groups(declare(bench.job, bench.look));

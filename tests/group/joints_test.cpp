@@ -61,7 +61,7 @@ TEST(Joints, AClearanceFitIsLoose) {
 TEST(Joints, OfOnePairAreOneRowThatNamesAllThatHoldsIt) {
   Bench bench = test::wheel_on_bush(44.0, 44.05);
   bench.want("Wheel: bore 44", "Bush: outside 44", iso("H7/s6"));
-  bench.job.joins.push_back({"Bush", "Wheel", "pin", 12});
+  bench.job.fixed.push_back({"Bush", "Wheel", "pin", 12});
   const std::vector<Joint> joints = joints_in(bench);
   ASSERT_EQ(joints.size(), 1U);
   EXPECT_EQ(joints[0].kind, JointKind::declared);

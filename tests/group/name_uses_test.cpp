@@ -150,12 +150,31 @@ INSTANTIATE_TEST_SUITE_P(Job, NameMistake, ::testing::ValuesIn(kMistakes),
 TEST(NameUses, TellsAllMistakesTogetherEachWithItsLineAndCure) {
   Bench bench = parts();
   bench.job.fits = {fit("Hub: boer", "Shaft: journal", 6), fit("Hub: bore", "Shaft: journall", 9)};
-  bench.declare("Shafft", PartState::to_make, SizesMeant::basic).line = 3;
+  bench.declare("Shafft", PartState::to_make, Drawn::at_nominal).line = 3;
   const std::string said = error_of([&] { return bench.findings(); }).what();
   EXPECT_THAT(
       said, AllOf(HasSubstr("the first of 3 mistakes"), HasSubstr("line 3, parts, part"),
                   HasSubstr("line 6, fits, hole"), HasSubstr("did you mean \"Hub: bore\"?"),
                   HasSubstr("line 9, fits, shaft"), HasSubstr("did you mean \"Shaft: journal\"?")));
+}
+
+TEST(NameUses, AllowPartsOfAnIncludedFileThatThisPlanHasNot) {
+  Bench bench = parts();
+  bench.declare("Spare hub", PartState::as_found, Drawn::at_the_size_wanted).line =
+      JobLine(3, "shared.toml");
+  EXPECT_NO_THROW((void)bench.findings());
+  bench.job.parts.back().line = JobLine(3);
+  EXPECT_EQ(error_of([&] { return bench.findings(); }).place(), "line 3, parts, part");
+}
+
+TEST(NameUses, TellTheIncludedFileInWhichAMistakeIs) {
+  Bench bench = parts();
+  bench.job.file = "plan.toml";
+  bench.job.fits = {fit("Hub: boer", "Shaft: journal", 6)};
+  bench.job.fits[0].line = JobLine(6, "shared.toml");
+  const Error error = error_of([&] { return bench.findings(); });
+  EXPECT_EQ(error.file(), "shared.toml");
+  EXPECT_EQ(error.place(), "line 6, fits, hole");
 }
 
 TEST(NameUses, AskWhichIsMeantWhereANumberIsASizeAndAnOrder) {

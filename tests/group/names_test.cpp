@@ -13,7 +13,7 @@ namespace spotblue::names_test {
 using test::Bench;
 using ::testing::HasSubstr;
 
-constexpr Entry kEntry{"fits", "hole", 12};
+const Entry kEntry{"fits", "hole", 12};
 
 Bench wheel() {
   Bench bench;
@@ -128,7 +128,7 @@ TEST(Names, OfNoFeatureAreRefusedWithTheNearest) {
 
 TEST(Names, OfNoPartAreRefusedWithTheNearest) {
   Bench bench = wheel();
-  bench.declare("Weel", PartState::as_found, SizesMeant::actual);
+  bench.declare("Weel", PartState::as_found, Drawn::at_the_size_wanted);
   const Error problem = test::error_of([&] { return bench.findings(); });
   EXPECT_THAT(problem.rule(), HasSubstr("no part \"Weel\""));
   EXPECT_THAT(problem.cure(), HasSubstr("\"Wheel\""));
@@ -152,7 +152,7 @@ TEST(Names, OfOnePartAreNoPair) {
         +[](Job& job) {
           job.allowed.push_back({.a = "Bush", .b = "Group/Bush", .reason = "none", .depth = {}});
         },
-        +[](Job& job) { job.joins.push_back({.a = "Group/Bush", .b = "Bush", .by = "weld"}); }}) {
+        +[](Job& job) { job.fixed.push_back({.a = "Group/Bush", .b = "Bush", .by = "weld"}); }}) {
     Bench bench = test::wheel_on_bush();
     add(bench.job);
     const Error refused = test::error_of([&] { return bench.findings(); });
@@ -227,7 +227,7 @@ TEST(LostNames, OfEveryKindOfEntryAreFindings) {
   Job& job = bench.job;
   const std::string pin = "Pin";
   const std::string face = "Pin: face 30 @ 0";
-  bench.declare(pin, PartState::as_found, SizesMeant::actual);
+  bench.declare(pin, PartState::as_found, Drawn::at_the_size_wanted);
   job.sizes.push_back({.feature = face, .rule = std::string("h6"), .nominal = {}});
   bench.measure(face, 30.0, 0.002);
   job.measured_gaps.push_back({.a = "Wheel", .b = face, .value = {}, .uncertainty = {}});
@@ -235,7 +235,7 @@ TEST(LostNames, OfEveryKindOfEntryAreFindings) {
   job.tapers.push_back({.hole = face, .shaft = face, .gap = {}});
   job.allowed.push_back({.a = pin, .b = "Wheel", .reason = "none", .depth = {}});
   job.turning.push_back({.part = pin, .load_n = {}, .thrust_n = {}});
-  job.joins.push_back({.a = "Wheel", .b = pin, .by = "weld"});
+  job.fixed.push_back({.a = "Wheel", .b = pin, .by = "weld"});
   job.keep_off.push_back({.a = "Wheel", .b = pin, .least = {}, .reason = {}});
   job.surfaces.push_back({.feature = face});
   job.lengths.push_back({.a = face, .b = face, .measured = {}, .uncertainty = {}, .limits = {}});

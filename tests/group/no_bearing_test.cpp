@@ -53,7 +53,7 @@ TEST(NoBearing, IsAFeltRing) {
   TurningShaft model;
   model.runs_in("Bush", 0.0, 20.0);
   model.runs_in("Felt", 40.0, 60.0, 20.15);
-  model.bench.declare("Felt", PartState::as_found, SizesMeant::actual).material = "felt";
+  model.bench.declare("Felt", PartState::as_found, Drawn::at_the_size_wanted).material = "felt";
   EXPECT_THAT(model.holes(), testing::ElementsAre("Bush"));
 }
 

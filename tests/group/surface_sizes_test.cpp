@@ -33,8 +33,8 @@ struct Sleeved {
       bench.look.model.occurrences[i].id = bench.look.model.occurrences[i].path = ids[i];
     }
     bench.look.seats = find_seats(bench.look.model, {});
-    bench.declare("Shaft", PartState::to_make, SizesMeant::basic).material = "steel";
-    bench.declare("Sleeve", PartState::to_make, SizesMeant::basic).material = "steel";
+    bench.declare("Shaft", PartState::to_make, Drawn::at_nominal).material = "steel";
+    bench.declare("Sleeve", PartState::to_make, Drawn::at_nominal).material = "steel";
     bench.want("Sleeve: inside", "Shaft: outside", iso("H7/s6"));
     material("steel");
   }
@@ -103,7 +103,7 @@ TEST(SurfaceSizes, PartsFoundInPlaceNeedNoMaterial) {
   sleeved.material("");
   for (JobPart& part : sleeved.bench.job.parts) {
     part.state = PartState::as_found;
-    part.sizes = SizesMeant::actual;
+    part.drawn = Drawn::at_the_size_wanted;
   }
   const SeatStates seat = sleeved.seat("Ring");
   EXPECT_EQ(seat.shaft_size.assembled, seat.shaft_size.free);
@@ -122,7 +122,7 @@ TEST(SurfaceSizes, OfABushInALongBlockAreNotKnown) {
   sleeved.bench.want("Ring: inside", "Sleeve: outside", iso("H7/s6"));
   sleeved.bench.want("Sleeve: inside", "Shaft: outside",
                      ClearanceLimits{Length::mm(0.01), Length::mm(0.2)});
-  sleeved.bench.declare("Ring", PartState::to_make, SizesMeant::basic).material = "steel";
+  sleeved.bench.declare("Ring", PartState::to_make, Drawn::at_nominal).material = "steel";
   sleeved.material("carbon steel 1045");
   const SeatStates seat = sleeved.seat("Sleeve");
   EXPECT_FALSE(seat.hole_size.assembled);
@@ -148,7 +148,7 @@ TEST(SurfaceSizes, PartsFoundInPlaceKeepTheSizesTheyWereMeasuredAt) {
   Sleeved sleeved;
   for (JobPart& part : sleeved.bench.job.parts) {
     part.state = PartState::as_found;
-    part.sizes = SizesMeant::actual;
+    part.drawn = Drawn::at_the_size_wanted;
   }
   const SeatStates seat = sleeved.seat("Ring");
   ASSERT_TRUE(seat.shaft_size.assembled);

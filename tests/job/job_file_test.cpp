@@ -83,9 +83,9 @@ TEST(JobFile, ReadsPartsWithTheirStock) {
 
 TEST(JobFile, TakesFoundPartsAsMeasuredAndNewPartsAsBasicUnlessTold) {
   const Job job = every_key();
-  EXPECT_EQ(job.parts[0].sizes, SizesMeant::actual);
-  EXPECT_EQ(job.parts[1].sizes, SizesMeant::basic);
-  EXPECT_EQ(job.parts[2].sizes, SizesMeant::actual);
+  EXPECT_EQ(job.parts[0].drawn, Drawn::at_the_size_wanted);
+  EXPECT_EQ(job.parts[1].drawn, Drawn::at_nominal);
+  EXPECT_EQ(job.parts[2].drawn, Drawn::at_the_size_wanted);
 }
 
 TEST(JobFile, ReadsClassFitsOfBothStandards) {

@@ -56,7 +56,7 @@ TEST(JobTurning, LoadsThatAreNotGivenStayUnknown) {
 }
 
 TEST(JobJoins, NameTwoPartsAndWhatHoldsThem) {
-  const Join join = every_key().joins.at(0);
+  const Fixing join = every_key().fixed.at(0);
   EXPECT_EQ(join.b, "Plate");
   EXPECT_EQ(join.by, "two screws");
 }

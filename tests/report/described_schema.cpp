@@ -58,6 +58,8 @@ struct Form<int> : Copied<true> {
   static Json json() { return {{"type", "integer"}}; }
 };
 template <>
+struct Form<JobLine> : Form<int> {};
+template <>
 struct Form<std::size_t> : Copied<true> {
   static Json json() { return {{"type", "integer"}, {"minimum", 0}}; }
 };
@@ -321,7 +323,7 @@ void describe_words(Json& results) {
   say(results["semantic_sizes"], "of", Form<SizeCharacteristic>::json());
   Json& parts = results["job"]["properties"]["parts"];
   say(parts, "state", Form<PartState>::json());
-  say(parts, "sizes", Form<SizesMeant>::json());
+  say(parts, "drawn", Form<Drawn>::json());
 }
 
 std::string on_one_line(const Json& json) {

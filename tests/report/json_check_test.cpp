@@ -97,7 +97,7 @@ TEST(CheckJson, JobNamesFileModelAndParts) {
   EXPECT_EQ(job["parts"], (json::array({{{"part", "Wheel"},
                                          {"material", "grey iron"},
                                          {"state", "as found"},
-                                         {"sizes", "actual"},
+                                         {"drawn", "at the size wanted"},
                                          {"irreplaceable", false}}})));
 }
 

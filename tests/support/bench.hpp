@@ -119,11 +119,11 @@ class Bench {
     look.fouls.found.push_back(foul);
   }
 
-  JobPart& declare(const std::string& part, PartState state, SizesMeant sizes) {
+  JobPart& declare(const std::string& part, PartState state, Drawn sizes) {
     JobPart declared;
     declared.part = part;
     declared.state = state;
-    declared.sizes = sizes;
+    declared.drawn = sizes;
     job.parts.push_back(declared);
     return job.parts.back();
   }

@@ -13,7 +13,7 @@ namespace {
 
 void bind_parts(py::module_& module) {
   choice<PartState>(module);
-  choice<SizesMeant>(module);
+  choice<Drawn>(module);
   choice<StockForm>(module);
   bind_records<Stock, SharedStock, JobPart, OwnMaterial, MeasuredSize, MeasuredGap, PartLength,
                Surface>(module);
@@ -28,8 +28,8 @@ void bind_wants(py::module_& module) {
 
 void bind_running(py::module_& module) {
   choice<Duty>(module);
-  bind_records<AllowedOverlap, Join, Adjust, KeepOff, ToothSpan, OverPins, MeshGear, Mesh, Turning,
-               Cut>(module);
+  bind_records<AllowedOverlap, Fixing, Adjust, KeepOff, ToothSpan, OverPins, MeshGear, Mesh,
+               Turning, Cut>(module);
 }
 
 std::optional<FeatureName> parsed(const std::string& text, const std::string& unit) {

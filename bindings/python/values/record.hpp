@@ -17,6 +17,7 @@
 #include "python/values/crossing.hpp"
 #include "python/values/directions.hpp"
 #include "python/values/ids.hpp"
+#include "python/values/lines.hpp"
 #include "spotblue/base/angle.hpp"
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/members.hpp"

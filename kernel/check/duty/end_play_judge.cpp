@@ -150,7 +150,8 @@ bool lengths_missing(const BodyPlay& play, Finding& finding) {
 
 }  // namespace
 
-Finding judge_end_play(const EndPlayCase& found, Limits wanted, std::optional<int> line) {
+Finding judge_end_play(const EndPlayCase& found, Limits wanted,
+                       const std::optional<JobLine>& line) {
   Finding finding = end_play_described(found);
   add_range(finding.wanted, "end_play", wanted);
   finding.basis = say(said::kEndPlayWanted, at_line(line));

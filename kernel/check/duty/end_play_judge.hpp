@@ -18,7 +18,7 @@ struct EndPlayCase {
 
 /// Conforming only when every play there can be is within the limits; nonconforming when none is.
 [[nodiscard]] Finding judge_end_play(const EndPlayCase& found, Limits wanted,
-                                     std::optional<int> line);
+                                     const std::optional<JobLine>& line);
 
 enum class Draw { no, yes };
 

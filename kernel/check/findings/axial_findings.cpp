@@ -26,7 +26,7 @@ FoundGap found_gap(const DeclaredJob& declared, const AxialSeat& seat,
   }
   const auto exists = [&declared](OccurrenceId occurrence) {
     return state_of(declared, occurrence) == PartState::as_found &&
-           sizes_of(declared, occurrence) == SizesMeant::actual;
+           drawn_at(declared, occurrence) == Drawn::at_the_size_wanted;
   };
   const bool uncertain = exists(seat.a.occurrence) || exists(seat.b.occurrence);
   return {Length::mm(seat.gap), uncertain ? fallback : Length(), false};

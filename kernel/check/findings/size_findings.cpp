@@ -137,7 +137,7 @@ std::vector<Finding> wanted_by_job(const DeclaredJob& declared) {
     for (const std::vector<Subject>& group : grouped(declared, subjects)) {
       const FeatureRef feature = ref_of(group.front());
       const WantedSize wanted = wanted_size(*declared.job, want, modelled(declared, feature).size,
-                                            sizes_of(declared, feature.occurrence));
+                                            drawn_at(declared, feature.occurrence));
       findings.push_back(judge_size(declared, wanted, group));
     }
   }

@@ -144,8 +144,9 @@ class Suit {
   [[nodiscard]] Limits drawn_against(const SuitWindow& window) const {
     const Length drawn = job_.problem.sizes[window.size].drawn;
     const auto& pressed = job_.pressed[window.size];
-    const bool in_place = pressed && pressed->after && within(drawn, *pressed->after);
-    return in_place && !within(drawn, window.hold) ? *pressed->after : window.hold;
+    const auto off = [&](Limits limits) { return margin({drawn, drawn}, limits); };
+    const bool in_place = pressed && pressed->after && off(*pressed->after) > off(window.hold);
+    return in_place ? *pressed->after : window.hold;
   }
 
   static bool within(Length size, Limits limits) {
@@ -191,7 +192,7 @@ class Suit {
     if (finished_in_place) {
       reasons.add(Outcome::undecided, say(said::kFinishInPlace, pressed->close_in.unknown));
     }
-    const bool actual = sizes_of(declared_, feature.occurrence) == SizesMeant::actual;
+    const bool actual = drawn_at(declared_, feature.occurrence) == Drawn::at_the_size_wanted;
     if (actual && !within(size.drawn, drawn_against(window))) {
       const bool first = window.first && within(size.drawn, *window.first);
       reasons.add(first ? Outcome::undecided : Outcome::nonconforming,

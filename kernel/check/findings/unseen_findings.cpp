@@ -120,7 +120,7 @@ Finding not_all_judged(const Look& look, std::size_t judged) {
 std::vector<Finding> lost_findings(const DeclaredJob& declared) {
   std::vector<Finding> findings;
   for (const LostName& lost : declared.lost) {
-    const Saying line = lost.line ? say(said::kLineOf, *lost.line) : Saying();
+    const Saying line = lost.line ? say(said::kLineOf, lost.line->number) : Saying();
     Finding finding = unseen(
         {lost.name}, say(said::kNotInWhatArrived, line, lost.list, lost.key, lost.name, lost.why),
         said::kExportWhole);

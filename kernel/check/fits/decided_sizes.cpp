@@ -83,8 +83,8 @@ class Decisions {
     }
     const WantedFit wanted =
         wanted_fit(*declared_.job, *want,
-                   {hole_size, shaft_size, sizes_of(declared_, hole.occurrence),
-                    sizes_of(declared_, shaft.occurrence)});
+                   {hole_size, shaft_size, drawn_at(declared_, hole.occurrence),
+                    drawn_at(declared_, shaft.occurrence)});
     if (!wanted.hole || !wanted.shaft || !wanted.nominal) {
       const std::string why = "since its fit asks for a clearance and leaves the two sizes open";
       by_fit_[key_of(hole)].open = why;
@@ -117,7 +117,7 @@ class Decisions {
                                            ? product.widths.at(feature.index).width
                                            : product.cylinders.at(feature.index).diameter);
     const WantedSize wanted =
-        wanted_size(*declared_.job, want, modelled, sizes_of(declared_, feature.occurrence));
+        wanted_size(*declared_.job, want, modelled, drawn_at(declared_, feature.occurrence));
     SizeToWrite size =
         by_limits(wanted.nominal.value_or(nominal_of_basic(modelled)), wanted.limits);
     if (const auto* tolerance_class = std::get_if<std::string>(&want.rule)) {

@@ -98,8 +98,8 @@ Finding judge_fit(const DeclaredJob& declared, const FitCase& fit_case) {
   if (fit_case.want != nullptr) {
     wanted = wanted_fit(
         job, *fit_case.want,
-        {fit_case.hole_size, fit_case.shaft_size, sizes_of(declared, fit_case.hole.occurrence),
-         sizes_of(declared, fit_case.shaft.occurrence)});
+        {fit_case.hole_size, fit_case.shaft_size, drawn_at(declared, fit_case.hole.occurrence),
+         drawn_at(declared, fit_case.shaft.occurrence)});
   }
   const auto hole = wanted ? class_limits(wanted->hole, wanted->nominal) : std::nullopt;
   const auto shaft = wanted ? class_limits(wanted->shaft, wanted->nominal) : std::nullopt;

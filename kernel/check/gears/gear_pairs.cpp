@@ -32,7 +32,7 @@ std::pair<double, ThicknessFrom> thickness_of(const ToothForm& form, const MeshG
 
 // A measured size that no such gear can have is a mistake in the job file: say where.
 template <typename Work>
-auto at_entry(const Job& job, std::optional<int> line, const Work& work) {
+auto at_entry(const Job& job, const std::optional<JobLine>& line, const Work& work) {
   try {
     return work();
   } catch (const Error& error) {

@@ -108,12 +108,12 @@ std::string not_looked_at(const Look& look) {
 
 std::string parts(const Model& model) {
   std::string text =
-      "\n# Parts. As found: the model shows measured sizes. To make: it shows basic sizes, and a\n"
+      "\n# Parts. As found: the model shows measured sizes. To make: drawn at nominal, and a\n"
       "# class makes the limits.\n";
   for (const Product& product : model.products) {
     text += fmt::format(
         "\n[[parts]]\npart = {}\n# material = \"mild steel\"\n# state = \"as found\"  # or \"to "
-        "make\"\n# sizes = \"actual\"  # or \"basic\"\n# irreplaceable = true\n",
+        "make\"\n# drawn = \"at the size wanted\"  # or \"at nominal\"\n# irreplaceable = true\n",
         toml_text(product.id));
   }
   return text;

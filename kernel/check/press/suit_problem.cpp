@@ -96,7 +96,7 @@ class Builder {
       const auto want = declared_.sizes.find(subject_of(feature));
       if (want != declared_.sizes.end()) {
         const WantedSize wanted = wanted_size(*declared_.job, *want->second, size.drawn,
-                                              sizes_of(declared_, feature.occurrence));
+                                              drawn_at(declared_, feature.occurrence));
         size.own = wanted.limits;
         size.own_by = want_named(
             size.name, say(said::kWantedSizeOf, wanted.text, declared_.names.reference(feature),

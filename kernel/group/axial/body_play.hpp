@@ -15,7 +15,7 @@ namespace spotblue {
 /// What the job wants of a play.
 struct PlayWanted {
   Limits limits;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 
 /// The play of one group relative to another.

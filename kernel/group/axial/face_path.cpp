@@ -145,6 +145,8 @@ class PathSearch {
         }
       }
       known->second = level.empty() ? faces_of(part) : level;
+      // The first of them sets the part: by the part's own order, not by that of its seats.
+      std::ranges::sort(known->second, {}, &FeatureRef::index);
     }
     return known->second;
   }

@@ -46,7 +46,7 @@ class Left {
         if (first == stop) {
           continue;
         }
-        if (middle == own.b ? never_wider(stop, {first}) : over(stop, first, middle)) {
+        if (middle == own.b ? is_behind(stop, first) : over(stop, first, middle)) {
           return true;
         }
       }
@@ -74,14 +74,26 @@ class Left {
     return false;
   }
 
+  // Two that are met together both stay, whichever comes first.
+  [[nodiscard]] bool is_behind(std::size_t stop, std::size_t other) const {
+    constexpr double kTogether_mm = 1e-6;
+    return greatest_more(stop, {other}) < -kTogether_mm;
+  }
+
   [[nodiscard]] bool never_wider(std::size_t stop,
                                  std::initializer_list<std::size_t> others) const {
+    return greatest_more(stop, others) <= 0.0;
+  }
+
+  // By how much the others together can be the wider.
+  [[nodiscard]] double greatest_more(std::size_t stop,
+                                     std::initializer_list<std::size_t> others) const {
     LengthSum more;
     add_to(more, sums_[stop], -1);
     for (const std::size_t other : others) {
       add_to(more, sums_[other], 1);
     }
-    return greatest_mm(net_, more) <= 0.0;
+    return greatest_mm(net_, more);
   }
 
   const PlayNet& net_;

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "group/joints/part_material.hpp"
 #include "group/words/at_line.hpp"
@@ -87,8 +88,11 @@ KnownLength PartLengths::untoleranced(Length modelled) const {
   known.nominal = modelled;
   known.source = LengthSource::general_tolerance;
   const std::string_view letter = general_tolerance_letter(untoleranced_);
+  // 30 is in the step up to 30, whatever the last digit of a face's place in the assembly makes of
+  // it.
+  const Length on_drawing = Length::mm(1e-6 * std::round(1e6 * modelled.in_mm()));
   try {
-    known.limits = around(modelled, general_deviation(modelled, untoleranced_));
+    known.limits = around(modelled, general_deviation(on_drawing, untoleranced_));
     known.how = say(said::kLengthGeneral, letter);
   } catch (const Error&) {
     // The nearest step of the class, so that there is a number to talk of; never proof of anything.
@@ -164,7 +168,7 @@ KnownLength PartLengths::between(const FeatureRef& a, const FeatureRef& b, Lengt
     return *std::move(soft);
   }
   if (state_of(*declared_, a.occurrence) == PartState::to_make ||
-      sizes_of(*declared_, a.occurrence) == SizesMeant::basic) {
+      drawn_at(*declared_, a.occurrence) == Drawn::at_nominal) {
     return untoleranced(modelled);
   }
   known.nominal = modelled;

@@ -18,7 +18,7 @@ namespace spotblue {
 struct SettingWant {
   std::size_t of = 0, on = 0;
   Limits wanted;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 
 struct PartSetting {

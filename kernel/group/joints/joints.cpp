@@ -47,8 +47,8 @@ void add_radial_joints(const DeclaredJob& declared, std::vector<Joint>& joints) 
 }
 
 void add_declared_joints(const DeclaredJob& declared, std::vector<Joint>& joints) {
-  for (const Join& join : declared.job->joins) {
-    const Entry entry{"joins", "between", join.line};
+  for (const Fixing& join : declared.job->fixed) {
+    const Entry entry{"fixed", "between", join.line};
     const auto [a, b] = declared.names.two_parts(join.a, join.b, entry);
     for (const OccurrenceId first : a.occurrences) {
       for (const OccurrenceId second : b.occurrences) {

@@ -11,7 +11,7 @@ namespace spotblue {
 /// One joint for each pair of parts that meets in a seat or a thread or is held by a third part,
 /// ascending by the two parts.
 ///
-/// - declared: [[joins]].
+/// - declared: [[fixed]].
 /// - screw: a screw or nut and the part it is screwed to; a part and the shaft in its bore that a
 ///   screw from the side reaches.
 /// - press: pressing_of. Perhaps pressed, as a transition fit may come out loose, holds nothing. A

@@ -315,16 +315,25 @@ void declare_stated(DeclaredJob& declared) {
 
 }  // namespace
 
-void refuse_second(const Job& job, std::string_view list, std::optional<int> first,
-                   std::optional<int> second) {
+void refuse_second(const Job& job, std::string_view list, const std::optional<JobLine>& first,
+                   const std::optional<JobLine>& second) {
   throw Error(ErrorCode::bad_input, entry_place(job, list, second),
-              first ? fmt::format("it speaks of the same as the entry in line {}", *first)
-                    : "it speaks of the same as an earlier entry",
+              fmt::format("it speaks of the same as {}", line_text(first)),
               "keep one of the two entries");
 }
 
-Error::Where entry_place(const Job& job, std::string_view list, std::optional<int> line) {
-  return {job.file, line ? fmt::format("line {}, {}", *line, list) : std::string(list)};
+Error::Where entry_place(const Job& job, std::string_view list,
+                         const std::optional<JobLine>& line) {
+  return {line && !line->file.empty() ? line->file : job.file,
+          line ? fmt::format("line {}, {}", line->number, list) : std::string(list)};
+}
+
+std::string line_text(const std::optional<JobLine>& line) {
+  if (!line) {
+    return "an earlier entry";
+  }
+  return line->file.empty() ? fmt::format("the entry in line {}", line->number)
+                            : fmt::format("the entry in {}, line {}", line->file, line->number);
 }
 
 DeclaredJob declare(const Job& written, const Look& look) {
@@ -333,7 +342,7 @@ DeclaredJob declare(const Job& written, const Look& look) {
       {},       {}};
   JobOfWhatArrived arrived = job_of_what_arrived(written, look.model, declared.names);
   declared.lost = std::move(arrived.lost);
-  if (!declared.lost.empty()) {
+  if (!declared.lost.empty() || arrived.job.parts.size() != written.parts.size()) {
     declared.kept = std::make_shared<const Job>(std::move(arrived.job));
     declared.job = declared.kept.get();
   }
@@ -356,9 +365,9 @@ PartState state_of(const DeclaredJob& declared, OccurrenceId occurrence) {
   return part == nullptr ? PartState::as_found : part->state;
 }
 
-SizesMeant sizes_of(const DeclaredJob& declared, OccurrenceId occurrence) {
+Drawn drawn_at(const DeclaredJob& declared, OccurrenceId occurrence) {
   const JobPart* part = declared.parts.at(occurrence);
-  return part == nullptr ? SizesMeant::actual : part->sizes;
+  return part == nullptr ? Drawn::at_the_size_wanted : part->drawn;
 }
 
 }  // namespace spotblue

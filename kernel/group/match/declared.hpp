@@ -50,13 +50,16 @@ struct DeclaredJob {
 
 /// The line of the job file as an error's place: "line 12, fits".
 [[nodiscard]] Error::Where entry_place(const Job& job, std::string_view list,
-                                       std::optional<int> line);
+                                       const std::optional<JobLine>& line);
 /// Two entries of a list that speak of the same, by where they stand.
 /// @throws Error bad_input at the later one.
-[[noreturn]] void refuse_second(const Job& job, std::string_view list, std::optional<int> first,
-                                std::optional<int> second);
+/// "the entry in line 12", "the entry in common.toml, line 12", "an earlier entry".
+[[nodiscard]] std::string line_text(const std::optional<JobLine>& line);
+[[noreturn]] void refuse_second(const Job& job, std::string_view list,
+                                const std::optional<JobLine>& first,
+                                const std::optional<JobLine>& second);
 
 [[nodiscard]] PartState state_of(const DeclaredJob& declared, OccurrenceId occurrence);
-[[nodiscard]] SizesMeant sizes_of(const DeclaredJob& declared, OccurrenceId occurrence);
+[[nodiscard]] Drawn drawn_at(const DeclaredJob& declared, OccurrenceId occurrence);
 
 }  // namespace spotblue

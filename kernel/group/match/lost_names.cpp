@@ -124,7 +124,8 @@ class Sieve {
     });
   }
 
-  bool is_lost(std::string_view list, std::optional<int> line, const std::vector<Spoken>& spoken) {
+  bool is_lost(std::string_view list, const std::optional<JobLine>& line,
+               const std::vector<Spoken>& spoken) {
     const Spoken* lost = nullptr;
     for (const Spoken& one : spoken) {
       if (one.why && one.why->empty()) {
@@ -197,6 +198,10 @@ class Sieve {
 }  // namespace
 
 JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& names) {
+  // What several plans share may tell of parts that this one has not.
+  std::erase_if(job.parts, [&](const JobPart& part) {
+    return part.line && !part.line->file.empty() && !names.is_part(part.part);
+  });
   const bool all_arrived =
       model.not_compared.empty() && std::ranges::all_of(model.products, [](const Product& product) {
         return product.unsound.empty();
@@ -220,7 +225,7 @@ JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& n
   sieve.parts("allow", job.allowed,
               {{"between", &AllowedOverlap::a}, {"between", &AllowedOverlap::b}});
   sieve.turning(job.turning);
-  sieve.parts("joins", job.joins, {{"between", &Join::a}, {"between", &Join::b}});
+  sieve.parts("fixed", job.fixed, {{"between", &Fixing::a}, {"between", &Fixing::b}});
   sieve.parts("keep_off", job.keep_off, {{"between", &KeepOff::a}, {"between", &KeepOff::b}});
   sieve.features("surfaces", job.surfaces, {{"feature", &Surface::feature}});
   sieve.features("lengths", job.lengths,

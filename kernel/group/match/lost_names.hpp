@@ -15,7 +15,7 @@ namespace spotblue {
 struct LostName {
   std::string_view list;  ///< "fits"
   std::string_view key;   ///< "hole"
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   std::string name;
   std::string why;  ///< what did not arrive
 };
@@ -25,7 +25,8 @@ struct JobOfWhatArrived {
   std::vector<LostName> lost;
 };
 
-/// Takes out of the job what can't be held against a partial model. Names that nothing missing can
+/// Takes out of the job what can't be held against a partial model, and parts of files that it
+/// includes which the model has not. Names that nothing missing can
 /// explain stay, so that they are refused as in a whole model.
 [[nodiscard]] JobOfWhatArrived job_of_what_arrived(Job job, const Model& model, const Names& names);
 

@@ -44,15 +44,15 @@ constexpr std::array kCut{FeatureWord::outside, FeatureWord::bore, FeatureWord::
 
 class Uses {
  public:
-  void part(std::string_view list, std::string_view key, std::optional<int> line,
+  void part(std::string_view list, std::string_view key, const std::optional<JobLine>& line,
             const std::string& name) {
     all_.push_back({{list, key, line}, &name, NameMeans::part});
   }
-  void feature(std::string_view list, std::string_view key, std::optional<int> line,
+  void feature(std::string_view list, std::string_view key, const std::optional<JobLine>& line,
                const std::string& name, std::span<const FeatureWord> words) {
     all_.push_back({{list, key, line}, &name, NameMeans::feature, words});
   }
-  void part_or_face(std::string_view list, std::string_view key, std::optional<int> line,
+  void part_or_face(std::string_view list, std::string_view key, const std::optional<JobLine>& line,
                     const std::string& name) {
     all_.push_back({{list, key, line}, &name, NameMeans::part_or_feature, kFaces});
   }
@@ -137,9 +137,9 @@ void add_parts(const Job& job, Uses& uses) {
       uses.feature("turning", "at", turning.line, turning.at, {});
     }
   }
-  for (const Join& join : job.joins) {
-    uses.part("joins", "parts", join.line, join.a);
-    uses.part("joins", "parts", join.line, join.b);
+  for (const Fixing& join : job.fixed) {
+    uses.part("fixed", "parts", join.line, join.a);
+    uses.part("fixed", "parts", join.line, join.b);
   }
   for (const KeepOff& apart : job.keep_off) {
     uses.part("keep_off", "parts", apart.line, apart.a);
@@ -195,15 +195,6 @@ class Mistakes {
   std::vector<Error> all_;
 };
 
-Error mistake(const Job& job, const NameUse& use, const std::string& rule, std::string cure) {
-  const std::string line =
-      use.entry.line ? fmt::format("line {}, ", *use.entry.line) : std::string();
-  return {ErrorCode::bad_input,
-          {job.file, fmt::format("{}{}, {}", line, use.entry.list, use.entry.key)},
-          rule,
-          std::move(cure)};
-}
-
 FeatureWord word_in(const Model& model, const FeatureRef& feature) {
   const Product& product = model.products[model.occurrences[feature.occurrence].product];
   switch (feature.kind) {
@@ -222,7 +213,7 @@ FeatureWord word_in(const Model& model, const FeatureRef& feature) {
   return FeatureWord::face;
 }
 
-void require_name(const Job& job, const Model& model, const Names& names, const NameUse& use) {
+void require_name(const Model& model, const Names& names, const NameUse& use) {
   const bool part = use.means == NameMeans::part ||
                     (use.means == NameMeans::part_or_feature &&
                      (names.is_part(*use.name) || part_of_feature(*use.name).empty()));
@@ -237,18 +228,18 @@ void require_name(const Job& job, const Model& model, const Names& names, const 
     for (const FeatureWord one : use.words) {
       wanted.push_back(feature_word_name(one));
     }
-    throw mistake(job, use, fmt::format("\"{}\" is a {}", *use.name, feature_word_name(word)),
-                  fmt::format("name a feature that is a {} here", fmt::join(wanted, " or ")));
+    throw names.error(use.entry, fmt::format("\"{}\" is a {}", *use.name, feature_word_name(word)),
+                      fmt::format("name a feature that is a {} here", fmt::join(wanted, " or ")));
   }
 }
 
-void require_pair(const Job& job, const Model& model, const Names& names, const FitWant& want) {
+void require_pair(const Model& model, const Names& names, const FitWant& want) {
   const Entry entry{"fits", "shaft", want.line};
   const FeatureWord hole = word_in(model, names.feature(want.hole, entry).refs.front());
   const FeatureWord shaft = word_in(model, names.feature(want.shaft, entry).refs.front());
   if ((hole == FeatureWord::bore) != (shaft == FeatureWord::outside)) {
-    throw mistake(
-        job, {entry, &want.shaft},
+    throw names.error(
+        entry,
         fmt::format("a {} does not fit a {}", feature_word_name(shaft), feature_word_name(hole)),
         "pair a bore with an outside, and a slot with a width");
   }
@@ -259,14 +250,16 @@ void require_metal(const Job& job, const Model& model, const Names& names, const
   const FeatureRef feature = names.feature(cut.feature, use.entry).refs.front();
   const FeatureWord word = word_in(model, feature);
   if ((word == FeatureWord::face) != cut.depth.has_value()) {
-    throw mistake(job, use, fmt::format("\"{}\" is a {}", cut.feature, feature_word_name(word)),
-                  word == FeatureWord::face ? "say how much is faced off it: depth"
-                                            : "say what diameter it had before: before");
+    throw names.error(use.entry,
+                      fmt::format("\"{}\" is a {}", cut.feature, feature_word_name(word)),
+                      word == FeatureWord::face ? "say how much is faced off it: depth"
+                                                : "say what diameter it had before: before");
   }
   const bool turned_down = cut.fillet || cut.mate_corner || cut.torque_nm || cut.bending_nm;
   if (turned_down && word != FeatureWord::outside) {
-    throw mistake(job, use, fmt::format("\"{}\" is a {}", cut.feature, feature_word_name(word)),
-                  "fillet, mate_corner, torque and bending are said only of an outside");
+    throw names.error(use.entry,
+                      fmt::format("\"{}\" is a {}", cut.feature, feature_word_name(word)),
+                      "fillet, mate_corner, torque and bending are said only of an outside");
   }
   if (!cut.before) {
     return;
@@ -275,11 +268,11 @@ void require_metal(const Job& job, const Model& model, const Names& names, const
   const Length after = Length::mm(product.cylinders[feature.index].diameter);
   const bool shaft = word == FeatureWord::outside;
   if (shaft ? *cut.before <= after : *cut.before >= after) {
-    throw mistake(job, {{"cuts", "before", cut.line}, &cut.feature},
-                  fmt::format("{} is not {} than the {} that shall be left",
-                              format_size(*cut.before, job.unit), shaft ? "more" : "less",
-                              format_size(after, job.unit)),
-                  "the model has the size after the cut, before is what it is now");
+    throw names.error({"cuts", "before", cut.line},
+                      fmt::format("{} is not {} than the {} that shall be left",
+                                  format_size(*cut.before, job.unit), shaft ? "more" : "less",
+                                  format_size(after, job.unit)),
+                      "the model has the size after the cut, before is what it is now");
   }
 }
 
@@ -288,11 +281,11 @@ void require_metal(const Job& job, const Model& model, const Names& names, const
 void require_names(const Job& job, const Model& model, const Names& names) {
   Mistakes mistakes;
   for (const NameUse& use : names_in(job)) {
-    mistakes.note([&] { require_name(job, model, names, use); });
+    mistakes.note([&] { require_name(model, names, use); });
   }
   mistakes.raise();
   for (const FitWant& want : job.fits) {
-    mistakes.note([&] { require_pair(job, model, names, want); });
+    mistakes.note([&] { require_pair(model, names, want); });
   }
   for (const Cut& cut : job.cuts) {
     mistakes.note([&] { require_metal(job, model, names, cut); });
@@ -303,7 +296,7 @@ void require_names(const Job& job, const Model& model, const Names& names) {
     }
   };
   two("allow", job.allowed);
-  two("joins", job.joins);
+  two("fixed", job.fixed);
   two("keep_off", job.keep_off);
   mistakes.raise();
 }

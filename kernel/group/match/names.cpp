@@ -124,9 +124,13 @@ void Names::add_parts_of_bodies(const std::vector<std::vector<OccurrenceId>>& of
 }
 
 Error Names::error(const Entry& entry, const std::string& rule, std::string cure) const {
-  std::string place = entry.line ? fmt::format("line {}, ", *entry.line) : std::string();
+  std::string place = entry.line ? fmt::format("line {}, ", entry.line->number) : std::string();
   place += fmt::format("{}, {}", entry.list, entry.key);
-  return {ErrorCode::bad_input, {job_->file, std::move(place)}, rule, std::move(cure)};
+  const bool included = entry.line && !entry.line->file.empty();
+  return {ErrorCode::bad_input,
+          {included ? entry.line->file : job_->file, std::move(place)},
+          rule,
+          std::move(cure)};
 }
 
 const NamedPart* Names::find_part(const std::string& name) const {

@@ -35,7 +35,7 @@ struct NamedFeature {
 struct Entry {
   std::string_view list;  ///< "fits"
   std::string_view key;   ///< "hole"
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 
 struct ProductFeature {
@@ -78,6 +78,9 @@ class Names {
   [[nodiscard]] const std::string& flaw_of(const std::string& part) const;
   [[nodiscard]] const std::string& flaw_of(OccurrenceId occurrence) const;
 
+  /// An Error bad_input at the entry.
+  [[nodiscard]] Error error(const Entry& entry, const std::string& rule, std::string cure) const;
+
   /// For findings: the shortest id that means this occurrence or this feature of it alone.
   [[nodiscard]] const std::string& id_of(OccurrenceId occurrence) const;
   [[nodiscard]] std::string id_of(const FeatureRef& feature) const;
@@ -96,7 +99,6 @@ class Names {
                                                     const std::string& name) const;
   [[nodiscard]] static std::string told(const ProductFeature& feature, std::string_view written);
   [[nodiscard]] Error unknown_feature(const std::string& name, const Entry& entry) const;
-  [[nodiscard]] Error error(const Entry& entry, const std::string& rule, std::string cure) const;
 
   const Job* job_;
   const Model* model_;

@@ -14,8 +14,8 @@ SeatSizes sizes_of_pair(const DeclaredJob& declared, const Pair& pair) {
   if (pair.want != nullptr) {
     sizes.wanted =
         wanted_fit(*declared.job, *pair.want,
-                   {pair.hole_size, pair.shaft_size, sizes_of(declared, pair.hole.occurrence),
-                    sizes_of(declared, pair.shaft.occurrence)});
+                   {pair.hole_size, pair.shaft_size, drawn_at(declared, pair.hole.occurrence),
+                    drawn_at(declared, pair.shaft.occurrence)});
   }
   const auto by_class = [&sizes](std::optional<Limits> WantedFit::*side) {
     return sizes.wanted && (*sizes.wanted).*side

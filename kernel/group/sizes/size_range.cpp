@@ -23,7 +23,7 @@ std::optional<ClassLimits> own_limits(const DeclaredJob& declared, const Feature
   if (want == declared.sizes.end()) {
     return std::nullopt;
   }
-  const WantedSize wanted = wanted_size(*declared.job, *want->second, modelled, SizesMeant::basic);
+  const WantedSize wanted = wanted_size(*declared.job, *want->second, modelled, Drawn::at_nominal);
   return ClassLimits{wanted.limits, wanted.nominal};
 }
 
@@ -69,7 +69,7 @@ SizeRange size_range(const DeclaredJob& declared, const FeatureRef& feature, Len
     range.to_make = true;  // a drawing's limits are a promise, not a measurement
     return range;
   }
-  if (sizes_of(declared, feature.occurrence) == SizesMeant::actual) {
+  if (drawn_at(declared, feature.occurrence) == Drawn::at_the_size_wanted) {
     const bool exists = state_of(declared, feature.occurrence) == PartState::as_found;
     range = around(modelled, exists ? fallback : Length(), SizeSource::modelled);
   } else if (const auto own = own_limits(declared, feature, modelled)) {

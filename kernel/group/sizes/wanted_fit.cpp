@@ -15,7 +15,8 @@ namespace {
 
 // A standard's refusal, placed at the entry of the job file that asked for it.
 template <typename Work>
-auto at_entry(const Job& job, std::string_view list, std::optional<int> line, const Work& work) {
+auto at_entry(const Job& job, std::string_view list, const std::optional<JobLine>& line,
+              const Work& work) {
   try {
     return work();
   } catch (const Error& problem) {
@@ -25,10 +26,10 @@ auto at_entry(const Job& job, std::string_view list, std::optional<int> line, co
 
 // The basic size names the nominal; two worn ones leave it between them.
 Length nominal_of(const PairSizes& sizes, FitSystem system) {
-  if (sizes.hole_meant == SizesMeant::basic) {
+  if (sizes.hole_meant == Drawn::at_nominal) {
     return nominal_of_basic(sizes.hole);
   }
-  if (sizes.shaft_meant == SizesMeant::basic) {
+  if (sizes.shaft_meant == Drawn::at_nominal) {
     return nominal_of_basic(sizes.shaft);
   }
   return nominal_of_actual(0.5 * (sizes.hole + sizes.shaft), system);
@@ -106,7 +107,7 @@ WantedFit wanted_fit(const Job& job, const FitWant& want, const PairSizes& sizes
   return std::visit(Wanting{job, want, sizes}, want.rule);
 }
 
-WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, SizesMeant meant) {
+WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, Drawn meant) {
   WantedSize wanted;
   if (const auto* given = std::get_if<Limits>(&want.rule)) {
     wanted.limits = *given;
@@ -115,7 +116,7 @@ WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled, Si
   }
   const auto& tolerance_class = std::get<std::string>(want.rule);
   const Length nominal = want.nominal.value_or(
-      meant == SizesMeant::basic ? nominal_of_basic(modelled)
+      meant == Drawn::at_nominal ? nominal_of_basic(modelled)
                                  : nominal_of_actual(modelled, FitSystem::iso_286));
   wanted.limits =
       at_entry(job, "sizes", want.line, [&] { return limits(nominal, tolerance_class); });

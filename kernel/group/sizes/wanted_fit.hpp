@@ -20,7 +20,7 @@ struct WantedFit {
 /// The modelled sizes of the pair and how each is meant.
 struct PairSizes {
   Length hole, shaft;
-  SizesMeant hole_meant = SizesMeant::actual, shaft_meant = SizesMeant::actual;
+  Drawn hole_meant = Drawn::at_the_size_wanted, shaft_meant = Drawn::at_the_size_wanted;
 };
 
 /// @throws Error of the standard, with the job's file and line.
@@ -41,6 +41,6 @@ struct WantedSize {
 
 /// @throws Error of the standard, with the job's file and line.
 [[nodiscard]] WantedSize wanted_size(const Job& job, const SizeWant& want, Length modelled,
-                                     SizesMeant meant);
+                                     Drawn meant);
 
 }  // namespace spotblue

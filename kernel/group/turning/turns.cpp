@@ -10,11 +10,11 @@
 namespace spotblue {
 namespace {
 
-[[noreturn]] void refuse(const Job& job, const Turning& entry, std::optional<int> earlier,
-                         const std::string& what) {
+[[noreturn]] void refuse(const Job& job, const Turning& entry,
+                         const std::optional<JobLine>& earlier, const std::string& what) {
   throw Error(ErrorCode::bad_input, entry_place(job, "turning", entry.line),
               fmt::format("\"{}\" turns with the part of {}, which has another {}", entry.part,
-                          earlier ? fmt::format("line {}", *earlier) : "an earlier entry", what),
+                          line_text(earlier), what),
               "give both the same, or say in the wanted fits which of the two runs on the other");
 }
 

@@ -15,7 +15,7 @@ struct Turn {
   Duty duty = Duty::intermittent;
   std::optional<double> load_n;
   std::optional<double> thrust_n;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   const Turning* loaded = nullptr;    ///< the entry that gives the load; none where none does
   std::vector<OccurrenceId> named{};  ///< of this body, by that entry
 };

@@ -67,12 +67,12 @@ inline constexpr Said kBindsWarm{
     "right at the bench, but it binds when warm: leave more play, or match the materials"};
 inline constexpr Said kTooManyStops{"play-too-many-stops", "not told: too many stops could end it"};
 inline constexpr Said kJoinOrMeasure{
-    "play-join-or-measure", "join in [[joins]] what is held to each other, or measure the play"};
+    "play-join-or-measure", "join in [[fixed]] what is held to each other, or measure the play"};
 inline constexpr Said kLoopNotClosed{"play-loop-not-closed", "not closed"};
 inline constexpr Said kNoChainRound{
     "play-no-chain",
     "no chain of touching faces leads round the loop: say in [[wants]] which faces touch, or in "
-    "[[joins]] what is held to what, or measure the play"};
+    "[[fixed]] what is held to what, or measure the play"};
 inline constexpr Said kCanMove{
     "play-can-move",
     "{} can move {} along its axis; say in [[wants]] what end play is wanted of it"};
@@ -89,11 +89,11 @@ inline constexpr Said kHeldToStanding{
 inline constexpr Said kStoppedOneWay{
     "play-stopped-one-way",
     "no plane face stops it one way on {}; cones, rounded collars, springs and ball bearings are "
-    "not seen: declare what holds it in [[joins]], or judge it by hand"};
+    "not seen: declare what holds it in [[fixed]], or judge it by hand"};
 inline constexpr Said kStoppedNoWay{
     "play-stopped-no-way",
     "no plane face stops it either way on {}; cones, rounded collars, springs and ball bearings "
-    "are not seen: declare what holds it in [[joins]], or judge it by hand"};
+    "are not seen: declare what holds it in [[fixed]], or judge it by hand"};
 inline constexpr Said kOnAsks{"play-on-asks",
                               "on = asks for its play on a part that floats itself"};
 inline constexpr Said kNoLineTogether{

@@ -38,7 +38,7 @@ inline constexpr Said kMeasureBothCloser{
 inline constexpr Said kNotAtBasicSize{
     "not-at-basic-size",
     "model is not drawn at its nominal size: {} is {}, its nominal is {}; draw it at that, state "
-    "the nominal, or say sizes = \"actual\""};
+    "the nominal, or say drawn = \"at the size wanted\""};
 inline constexpr Said kStandsOff{
     "press-stands-off",
     "out of line by {} on one side, and the interference there is {}: it stands off on that side; "

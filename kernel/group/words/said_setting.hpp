@@ -47,7 +47,7 @@ inline constexpr Said kSettingForNothing{
     "setting-for-nothing",
     "no end play that is wanted goes by it: say in [[wants]] what it is set for"};
 inline constexpr Said kSettingTooManyWays{
-    "setting-too-many", "too many stops could end the plays: join in [[joins]] what is held"};
+    "setting-too-many", "too many stops could end the plays: join in [[fixed]] what is held"};
 inline constexpr Said kSettingStopsNothing{
     "setting-stops-nothing",
     "no plane face of it stops a part that is captured: see what it is to stop, or judge it by "

@@ -6,6 +6,7 @@
 namespace spotblue::said {
 
 inline constexpr Said kFromLine{"from-line", " (job file, line {})"};
+inline constexpr Said kFromLineOf{"from-line-of", " ({}, line {})"};
 inline constexpr Said kLimits{"limits", "{}"};
 inline constexpr Said kLimitsOfPair{"limits-of-pair", "hole {}, shaft {}"};
 inline constexpr Said kMeasured{"measured", "measured"};

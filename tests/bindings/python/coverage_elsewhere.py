@@ -152,6 +152,7 @@ TYPES: dict[str, tuple[str | None, str]] = {
     "geometry.DocumentModel": (None, SHAPES),
     "geometry.DocumentSize": (None, SHAPES),
     "geometry.FeatureFace": (None, SHAPES),
+    "job.JobLine": (None, "lines are plain numbers"),
     "job.Outside": ("read_job", "the keyword allow_outside"),
     "job.Stock": ("StockPiece", "mechanics has stock of its own"),
     "check.Judging": ("check", "its fields are what the function is given"),

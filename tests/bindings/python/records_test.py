@@ -161,10 +161,10 @@ class RecordTest(unittest.TestCase):
             spotblue.Job(fits=[3])  # type: ignore[list-item]
 
     def test_a_long_tuple_of_records_is_shown_by_its_length(self) -> None:
-        few = spotblue.Job(joins=[spotblue.Join(a="Wheel", b="Pin", by="pin")])
-        self.assertIn("joins=(Join(a='Wheel', b='Pin', by='pin', line=None),)", repr(few))
-        many = spotblue.Job(joins=[spotblue.Join()] * 4)
-        self.assertIn("joins=<4 of them>", repr(many))
+        few = spotblue.Job(fixed=[spotblue.Fixing(a="Wheel", b="Pin", by="pin")])
+        self.assertIn("fixed=(Fixing(a='Wheel', b='Pin', by='pin', line=None),)", repr(few))
+        many = spotblue.Job(fixed=[spotblue.Fixing()] * 4)
+        self.assertIn("fixed=<4 of them>", repr(many))
 
     def test_the_modules_of_the_numbers_come_with_the_package(self) -> None:
         self.assertEqual(spotblue.standards.fit(44.0, "H7/s6").kind, "interference")

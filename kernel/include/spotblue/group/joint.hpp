@@ -8,6 +8,7 @@
 
 #include "spotblue/base/words.hpp"
 #include "spotblue/geometry/seats.hpp"
+#include "spotblue/job/job_line.hpp"
 
 namespace spotblue {
 
@@ -31,7 +32,7 @@ struct Joint {
   bool turning = false;
   bool along = false;
   std::vector<FeatureRef> by{};
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   std::string why{};
 };
 constexpr void describe(auto& fields, const Joint*) {

@@ -54,6 +54,7 @@ struct JobSettings {
 struct Job {
   std::string file;
   std::filesystem::path model;
+  std::vector<std::filesystem::path> read_from;
   LengthUnit unit = LengthUnit::mm;
   std::string title;
   std::vector<JobPart> parts;
@@ -69,7 +70,7 @@ struct Job {
   std::vector<OwnMaterial> materials;
   Conditions conditions;
   std::vector<Turning> turning;
-  std::vector<Join> joins;
+  std::vector<Fixing> fixed;
   std::vector<Adjust> adjust;
   std::vector<KeepOff> keep_off;
   std::vector<Surface> surfaces;
@@ -85,6 +86,7 @@ constexpr void describe(auto& fields, const Job*) {
              "Which model, what is known of its parts, what was measured and what is wanted.")
       .member("file", &Job::file, "as the caller gave it; empty for jobs made in code")
       .member("model", &Job::model, "resolved against the job file's folder")
+      .member("read_from", &Job::read_from, "the job file and those it includes")
       .member("unit", &Job::unit, "of reports: \"mm\" or \"inch\"")
       .member("title", &Job::title, "of the job")
       .member("parts", &Job::parts, "what is known of the parts")
@@ -100,7 +102,7 @@ constexpr void describe(auto& fields, const Job*) {
       .member("materials", &Job::materials, "materials of the job's own")
       .member("conditions", &Job::conditions, "for the whole job")
       .member("turning", &Job::turning, "parts that turn")
-      .member("joins", &Job::joins, "parts held by something no fit shows")
+      .member("fixed", &Job::fixed, "parts held by something no fit shows")
       .member("adjust", &Job::adjust, "nuts, collars and shims that are set")
       .member("keep_off", &Job::keep_off, "parts that must stay off each other")
       .member("surfaces", &Job::surfaces, "roughness of single features")

@@ -8,6 +8,7 @@
 
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
+#include "spotblue/job/job_line.hpp"
 
 namespace spotblue {
 
@@ -17,10 +18,11 @@ constexpr auto describe(const PartState*) {
   return words("Whether a part exists.", "as found", "to make");
 }
 
-/// Whether 44 in the model means "44, and a class makes the limits" or "measured 44".
-enum class SizesMeant { basic, actual };
-constexpr auto describe(const SizesMeant*) {
-  return words("Whether modelled sizes are nominal or as measured.", "basic", "actual");
+/// Whether 44 in the model means "44, and a class makes the limits" or that very size: the one
+/// wanted of a part to make, the one that a part has.
+enum class Drawn { at_nominal, at_the_size_wanted };
+constexpr auto describe(const Drawn*) {
+  return words("What the sizes in the model are.", "at nominal", "at the size wanted");
 }
 
 enum class StockForm { bar, tube, slug, plate };
@@ -52,7 +54,7 @@ struct SharedStock {
   Stock piece;
   std::vector<std::string> parts;
   Length parting, stub;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const SharedStock*) {
   fields.value("SharedStock", "One piece of stock that several parts are cut from.")
@@ -61,14 +63,14 @@ constexpr void describe(auto& fields, const SharedStock*) {
               "product ids in the order they are cut; a part stands once for each piece of it")
       .member("parting_mm", &SharedStock::parting, "that each cut takes, 0 or more")
       .member("stub_mm", &SharedStock::stub, "that stays in the chuck, 0 or more")
-      .member("line", &SharedStock::line, "of the job file; None in code");
+      .member("line", &SharedStock::line, "of the job file, or of one it includes; None in code");
 }
 
 struct JobPart {
   std::string part;
   std::string material;
   PartState state = PartState::as_found;
-  SizesMeant sizes = SizesMeant::actual;
+  Drawn drawn = Drawn::at_the_size_wanted;
   bool irreplaceable = false;
   std::optional<Stock> stock;
   std::optional<double> running_c;
@@ -76,14 +78,14 @@ struct JobPart {
   bool split = false;
   std::optional<Length> thickness;
   std::optional<Limits> squeeze;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const JobPart*) {
   fields.value("JobPart", "What is known of a part.")
       .member("part", &JobPart::part, "product id, or an occurrence path for that one only")
       .member("material", &JobPart::material, "empty when not known")
       .member("state", &JobPart::state, "\"as found\" or \"to make\"")
-      .member("sizes", &JobPart::sizes, "\"basic\" or \"actual\"")
+      .member("drawn", &JobPart::drawn, "\"at nominal\" or \"at the size wanted\"")
       .member("irreplaceable", &JobPart::irreplaceable, "there is no second")
       .member("stock", &JobPart::stock, "StockPiece or None")
       .member("running_c", &JobPart::running_c,
@@ -101,7 +103,7 @@ struct MeasuredSize {
   std::string feature;
   Length value;
   std::optional<Length> uncertainty;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const MeasuredSize*) {
   fields.value("MeasuredSize", "A size taken with an instrument; it replaces the model's.")
@@ -109,14 +111,14 @@ constexpr void describe(auto& fields, const MeasuredSize*) {
       .member("value_mm", &MeasuredSize::value, "mm")
       .member("uncertainty_mm", &MeasuredSize::uncertainty,
               "expanded, k = 2; the default one when absent")
-      .member("line", &MeasuredSize::line, "of the job file; None in code");
+      .member("line", &MeasuredSize::line, "of the job file, or of one it includes; None in code");
 }
 
 struct MeasuredGap {
   std::string a, b;
   Length value;
   std::optional<Length> uncertainty;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const MeasuredGap*) {
   fields
@@ -127,7 +129,7 @@ constexpr void describe(auto& fields, const MeasuredGap*) {
       .member("b", &MeasuredGap::b, "name of a face")
       .member("value_mm", &MeasuredGap::value, "mm")
       .member("uncertainty_mm", &MeasuredGap::uncertainty, "expanded, k = 2, or None")
-      .member("line", &MeasuredGap::line, "of the job file; None in code");
+      .member("line", &MeasuredGap::line, "of the job file, or of one it includes; None in code");
 }
 
 struct OwnMaterial {
@@ -137,7 +139,7 @@ struct OwnMaterial {
   double expansion_um_per_m_k = 0.0;
   std::optional<double> yield_mpa;
   std::optional<double> tensile_mpa;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const OwnMaterial*) {
   fields
@@ -150,19 +152,19 @@ constexpr void describe(auto& fields, const OwnMaterial*) {
       .member("yield_mpa", &OwnMaterial::yield_mpa, "or None")
       .member("tensile_mpa", &OwnMaterial::tensile_mpa,
               "of a brittle material, in place of a yield")
-      .member("line", &OwnMaterial::line, "of the job file; None in code");
+      .member("line", &OwnMaterial::line, "of the job file, or of one it includes; None in code");
 }
 
 struct Surface {
   std::string feature;
   double rz_um = 0.0;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const Surface*) {
   fields.value("Surface", "The roughness of one feature, as peak-to-valley height Rz.")
       .member("feature", &Surface::feature, "its name")
       .member("rz_um", &Surface::rz_um, "0 or more")
-      .member("line", &Surface::line, "of the job file; None in code");
+      .member("line", &Surface::line, "of the job file, or of one it includes; None in code");
 }
 
 struct PartLength {
@@ -170,7 +172,7 @@ struct PartLength {
   std::optional<Length> measured;
   std::optional<Length> uncertainty;
   std::optional<Limits> limits;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const PartLength*) {
   fields
@@ -182,7 +184,7 @@ constexpr void describe(auto& fields, const PartLength*) {
       .member("measured_mm", &PartLength::measured, "replaces the model's")
       .member("uncertainty_mm", &PartLength::uncertainty, "expanded, k = 2, or None")
       .pair("limits_mm", &PartLength::limits, "limit sizes of a length still to be made")
-      .member("line", &PartLength::line, "of the job file; None in code");
+      .member("line", &PartLength::line, "of the job file, or of one it includes; None in code");
 }
 
 }  // namespace spotblue

@@ -7,6 +7,7 @@
 
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
+#include "spotblue/job/job_line.hpp"
 #include "spotblue/mechanics/bearing_loads.hpp"
 
 namespace spotblue {
@@ -15,7 +16,7 @@ struct AllowedOverlap {
   std::string a, b;
   std::string reason;
   Length depth;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const AllowedOverlap*) {
   fields
@@ -25,7 +26,8 @@ constexpr void describe(auto& fields, const AllowedOverlap*) {
       .member("b", &AllowedOverlap::b, "product id or occurrence path")
       .member("reason", &AllowedOverlap::reason, "for the report")
       .member("depth_mm", &AllowedOverlap::depth, "greatest")
-      .member("line", &AllowedOverlap::line, "of the job file; None in code");
+      .member("line", &AllowedOverlap::line,
+              "of the job file, or of one it includes; None in code");
 }
 
 /// How hard a running pair works; it decides which limits apply.
@@ -40,7 +42,7 @@ struct Turning {
   Duty duty = Duty::intermittent;
   std::optional<double> load_n;
   std::optional<double> thrust_n;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   std::string at{};
   std::optional<Length> out{};
   LoadSharing sharing = LoadSharing::by_statics;
@@ -54,7 +56,7 @@ constexpr void describe(auto& fields, const Turning*) {
       .member("duty", &Turning::duty, "\"no load, slow\", \"intermittent\" or \"continuous\"")
       .member("load_n", &Turning::load_n, "across the axis, carried by its bearings; >= 0")
       .member("thrust_n", &Turning::thrust_n, "along the axis, or None")
-      .member("line", &Turning::line, "of the job file; None in code")
+      .member("line", &Turning::line, "of the job file, or of one it includes; None in code")
       .member("at", &Turning::at,
               "the feature in whose middle the load acts: \"Crank: bore\"; of another part that "
               "runs on this one, it comes in there; empty: the middle of the part")
@@ -64,20 +66,20 @@ constexpr void describe(auto& fields, const Turning*) {
               "evenly where more than two bearings are to be taken to share the load alike");
 }
 
-struct Join {
+struct Fixing {
   std::string a, b;
   std::string by;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
-constexpr void describe(auto& fields, const Join*) {
+constexpr void describe(auto& fields, const Fixing*) {
   fields
       .value(
-          "Join",
+          "Fixing",
           "Two parts held to each other along the axis and in turning, by something no fit shows.")
-      .member("a", &Join::a, "product id or occurrence path")
-      .member("b", &Join::b, "product id or occurrence path")
-      .member("by", &Join::by, "\"set screw\", \"pin\", \"clamped by the nut\": for the report")
-      .member("line", &Join::line, "of the job file; None in code");
+      .member("a", &Fixing::a, "product id or occurrence path")
+      .member("b", &Fixing::b, "product id or occurrence path")
+      .member("by", &Fixing::by, "\"set screw\", \"pin\", \"clamped by the nut\": for the report")
+      .member("line", &Fixing::line, "of the job file, or of one it includes; None in code");
 }
 
 struct Adjust {
@@ -86,7 +88,7 @@ struct Adjust {
   std::optional<Length> pitch;
   std::optional<Limits> range;
   std::optional<std::string> from, to;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const Adjust*) {
   fields
@@ -104,14 +106,14 @@ constexpr void describe(auto& fields, const Adjust*) {
               "face that the length is set from, on what the part is held to, or on itself: a "
               "shim's thickness; None: found")
       .member("to_face", &Adjust::to, "face of the part that the length is set to; None: found")
-      .member("line", &Adjust::line, "of the job file; None in code");
+      .member("line", &Adjust::line, "of the job file, or of one it includes; None in code");
 }
 
 struct KeepOff {
   std::string a, b;
   Length least;
   std::string reason;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const KeepOff*) {
   fields.value("KeepOff", "Two parts that must stay off each other, by at least so much.")
@@ -119,7 +121,7 @@ constexpr void describe(auto& fields, const KeepOff*) {
       .member("b", &KeepOff::b, "product id or occurrence path")
       .member("least_mm", &KeepOff::least, "more than 0")
       .member("reason", &KeepOff::reason, "for the report")
-      .member("line", &KeepOff::line, "of the job file; None in code");
+      .member("line", &KeepOff::line, "of the job file, or of one it includes; None in code");
 }
 
 struct ToothSpan {
@@ -167,7 +169,7 @@ struct Mesh {
   double pressure_angle_deg = 20.0;
   double helix_angle_deg = 0.0;
   std::optional<Limits> backlash;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   double face_share = 0.8;
 };
 constexpr void describe(auto& fields, const Mesh*) {
@@ -178,7 +180,7 @@ constexpr void describe(auto& fields, const Mesh*) {
       .member("pressure_angle_deg", &Mesh::pressure_angle_deg, "degrees")
       .member("helix_angle_deg", &Mesh::helix_angle_deg, "degrees")
       .pair("backlash_mm", &Mesh::backlash, "(least, greatest) wanted, or None")
-      .member("line", &Mesh::line, "of the job file; None in code")
+      .member("line", &Mesh::line, "of the job file, or of one it includes; None in code")
       .member("face_share", &Mesh::face_share,
               "of the narrower face that stays in mesh wherever end play and setting take the two, "
               "over 0 to 1; 0.8: common practice, no source");
@@ -192,7 +194,7 @@ struct Cut {
   std::optional<Length> fillet;
   std::optional<Length> mate_corner;
   std::optional<double> torque_nm, bending_nm;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const Cut*) {
   fields
@@ -206,7 +208,7 @@ constexpr void describe(auto& fields, const Cut*) {
               "radius or chamfer of the part that comes against it")
       .member("torque_nm", &Cut::torque_nm, "N m, or None")
       .member("bending_nm", &Cut::bending_nm, "N m, or None")
-      .member("line", &Cut::line, "of the job file; None in code");
+      .member("line", &Cut::line, "of the job file, or of one it includes; None in code");
 }
 
 }  // namespace spotblue

@@ -8,6 +8,7 @@
 
 #include "spotblue/base/length.hpp"
 #include "spotblue/base/words.hpp"
+#include "spotblue/job/job_line.hpp"
 
 namespace spotblue {
 
@@ -79,14 +80,14 @@ using FitRule = std::variant<ClassFit, ClearanceLimits, PerDiameter, LimitsOfBot
 struct FitWant {
   std::string hole, shaft;
   FitRule rule;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const FitWant*) {
   fields.value("FitWant", "How a hole and a shaft, or a slot and a key, shall fit.")
       .member("hole", &FitWant::hole, "\"Wheel: bore 44\"")
       .member("shaft", &FitWant::shaft, "\"Stud: outside 44\"")
       .member("rule", &FitWant::rule, "ClassFit, ClearanceLimits, PerDiameter or LimitsOfBoth")
-      .member("line", &FitWant::line, "of the job file; None in code");
+      .member("line", &FitWant::line, "of the job file, or of one it includes; None in code");
 }
 
 struct ThreadWant {
@@ -94,7 +95,7 @@ struct ThreadWant {
   std::string size;
   std::optional<Length> engaged;
   std::string reason;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const ThreadWant*) {
   fields.value("ThreadWant", "Which thread a screw and its tapped hole have.")
@@ -104,14 +105,14 @@ constexpr void describe(auto& fields, const ThreadWant*) {
       .member("engaged_mm", &ThreadWant::engaged,
               "thread that is enough when engaged; None: half the screw's diameter")
       .member("reason", &ThreadWant::reason, "why that is enough; for the report")
-      .member("line", &ThreadWant::line, "of the job file; None in code");
+      .member("line", &ThreadWant::line, "of the job file, or of one it includes; None in code");
 }
 
 struct SizeWant {
   std::string feature;
   std::variant<std::string, Limits> rule;
   std::optional<Length> nominal;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const SizeWant*) {
   fields
@@ -120,7 +121,7 @@ constexpr void describe(auto& fields, const SizeWant*) {
       .member("feature", &SizeWant::feature, "its name")
       .member("rule", &SizeWant::rule, "a class (\"H7\") or (lower, upper) in mm")
       .member("nominal_mm", &SizeWant::nominal, "for a class; taken from the feature when absent")
-      .member("line", &SizeWant::line, "of the job file; None in code");
+      .member("line", &SizeWant::line, "of the job file, or of one it includes; None in code");
 }
 
 enum class AxialWantKind { gap, end_play, touch };
@@ -132,7 +133,7 @@ struct AxialWant {
   AxialWantKind kind = AxialWantKind::gap;
   std::string a, b;
   Length least, greatest;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const AxialWant*) {
   fields
@@ -143,14 +144,14 @@ constexpr void describe(auto& fields, const AxialWant*) {
       .member("b", &AxialWant::b, "feature name, product id or occurrence path")
       .member("least_mm", &AxialWant::least, "mm")
       .member("greatest_mm", &AxialWant::greatest, "mm")
-      .member("line", &AxialWant::line, "of the job file; None in code");
+      .member("line", &AxialWant::line, "of the job file, or of one it includes; None in code");
 }
 
 struct TaperWant {
   std::string hole, shaft;
   double angle_within_deg = 0.0;
   std::optional<ClearanceLimits> gap;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
 };
 constexpr void describe(auto& fields, const TaperWant*) {
   fields.value("TaperWant", "How near two cones that bear on each other must agree.")
@@ -159,20 +160,20 @@ constexpr void describe(auto& fields, const TaperWant*) {
       .member("angle_within_deg", &TaperWant::angle_within_deg,
               "greatest difference of the half angles")
       .member("gap", &TaperWant::gap, "ClearanceLimits square to the surface, or None")
-      .member("line", &TaperWant::line, "of the job file; None in code");
+      .member("line", &TaperWant::line, "of the job file, or of one it includes; None in code");
 }
 
 struct EndPlayWant {
   std::string of;
   Limits gap;
-  std::optional<int> line{};
+  std::optional<JobLine> line{};
   std::optional<std::string> on{};
 };
 constexpr void describe(auto& fields, const EndPlayWant*) {
   fields.value("EndPlayWant", "How far a captured part shall travel along its axis.")
       .member("of", &EndPlayWant::of, "product id or occurrence path")
       .pair("gap_mm", &EndPlayWant::gap, "(least, greatest), least >= 0")
-      .member("line", &EndPlayWant::line, "of the job file; None in code")
+      .member("line", &EndPlayWant::line, "of the job file, or of one it includes; None in code")
       .member("on", &EndPlayWant::on,
               "part that it travels on, which may float itself: product id or occurrence path; "
               "None: what stands still");
