@@ -181,6 +181,7 @@ std::vector<Finding> way_in_findings(const WorkedGroup& worked) {
   std::vector<Finding> findings;
   const Look& look = *declared.look;
   const std::vector<WayIn> ways = ways_in(look.model, look.seats, way_options(worked));
+  findings.reserve(ways.size());
   for (const WayIn& way : ways) {
     findings.push_back(judge_way(declared, ways, way));
   }
