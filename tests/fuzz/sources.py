@@ -66,7 +66,7 @@ class = "H7/s6"
 nominal = 16
 [[fits]]
 hole = "Bush: bore 10"
-shaft = "Stud: outside 9.97"
+shaft = "Stud: journal"
 clearance = [0.02, "1/16 in"]
 [[measured]]
 feature = "Plate: bore 16"

@@ -177,21 +177,26 @@ TEST(NameUses, TellTheIncludedFileInWhichAMistakeIs) {
   EXPECT_EQ(error.place(), "line 6, fits, hole");
 }
 
-TEST(NameUses, AskWhichIsMeantWhereANumberIsASizeAndAnOrder) {
+TEST(NameUses, TakeANameThatIsGivenBeforeASizeThatReadsAlike) {
   Bench bench;
   const OccurrenceId plate = bench.part("Plate");
-  bench.bore(plate, "bore 1", 12.0);
-  bench.bore(plate, "bore 2", 2.0);
+  bench.bore(plate, "oil hole", 3.0);
   bench.bore(plate, "bore 3", 20.0);
   auto& bores = bench.look.model.products[0].cylinders;
-  bores[0].sized_name = "bore 3";  // of 3 mm, as it was once called
-  bores[1].sized_name = "bore 2";
-  bores[2].sized_name = "bore 20";
+  bores[0].sized_name = "bore 3";
+  bores[1].sized_name = "bore 20";
   const Names names(bench.job, bench.look.model);
-  EXPECT_EQ(names.feature("Plate: bore 2", {"fits", "hole"}).refs.front().index, 1U);
-  const Error error = error_of([&] { return names.feature("Plate: bore 3", {"fits", "hole"}); });
-  EXPECT_THAT(error.rule(), HasSubstr("any of 2 features"));
-  EXPECT_THAT(error.cure(), HasSubstr("\"Plate: bore 20\""));
+  EXPECT_EQ(names.feature("Plate: bore 3", {"fits", "hole"}).refs.front().index, 1U);
+  EXPECT_EQ(names.feature("Plate: bore 3.0", {"fits", "hole"}).refs.front().index, 0U);
+}
+
+TEST(NameUses, TellTheFileOfEachMistakeWhereThereAreSeveral) {
+  Bench bench = parts();
+  bench.job.file = "plan.toml";
+  bench.job.fits = {fit("Hub: boer", "Shaft: journal", 6), fit("Hub: bore", "Shaft: jornal", 1)};
+  bench.job.fits[1].line = JobLine(1, "shared.toml");
+  EXPECT_THAT(std::string(error_of([&] { return bench.findings(); }).what()),
+              HasSubstr("| shared.toml, line 1, fits, shaft"));
 }
 
 TEST(NameUses, TakeTheNamesOfAllFacesOfAFeature) {

@@ -4,7 +4,7 @@ sbclass D "Wheel: bore" "38 H7"
 sbclass D "Flanged bush: outside 2" "38 s6"
 sbclass D "Flanged bush: bore" "29 F8"
 sbclass D "Stud: outside 3" "29 js9"
-sbclass D "Bracket: bore 1" "25 H11"
+sbclass D "Bracket: bore 7" "25 H11"
 sbclass D "Eccentric: keyseat" P9
 sbclass D "Key: key" "6 h9"
 set before [sbclasses D]

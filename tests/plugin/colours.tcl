@@ -18,7 +18,7 @@ expect_equal [XGetShapeColor E [lindex [dict get $worst labels] 0] surface] $col
 sbsave E marked.step
 # Where the faces are in the new document says one that is marked; the colour, one that is not.
 ReadStep Places marked.step
-set again [lindex [those [sbmark Places] about "Bracket: bore 1"] 0]
+set again [lindex [those [sbmark Places] about "Bracket: bore 7"] 0]
 ReadStep F marked.step
 expect_equal [llength [dict get $again labels]] [llength [dict get $worst labels]]
 foreach one [dict get $again labels] { expect_equal [XGetShapeColor F $one surface] $colour }

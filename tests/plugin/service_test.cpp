@@ -141,7 +141,7 @@ TEST_F(HostService, FindingsAreKeptInTheDocumentAndColoursComeAndGo) {
             static_cast<int>(check.notes_kept));
   const std::string kept = service_->kept_findings(document, trouble);
   EXPECT_EQ(trouble, "");
-  EXPECT_THAT(kept, HasSubstr("\"about\":[\"Bracket: bore 1\",\"Cross shaft: outside 2\"]"));
+  EXPECT_THAT(kept, HasSubstr("\"about\":[\"Bracket: bore 7\",\"Cross shaft: outside 2\"]"));
   EXPECT_GT(check.marks_set, 0U);
   EXPECT_GT(service_->clear_marks(document, trouble), 0U);
   EXPECT_EQ(service_->clear_marks(document, trouble), 0U);

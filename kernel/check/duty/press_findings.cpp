@@ -237,6 +237,9 @@ Finding judge_press(const DeclaredJob& declared, const PressCase& pressed) {
   judge_beyond(reasons, declared, states.tightest.hub, stiffest.hub, seat.hole.occurrence);
   judge_beyond(reasons, declared, states.tightest.inner, stiffest.inner, seat.shaft.occurrence);
   judge_hold(reasons, pressed);
+  if (!pressed.blind_spots.empty()) {
+    reasons.add(Outcome::undecided, said::kCutsNotAllowedFor);
+  }
   judge_warm_press(finding, reasons, declared, pressed);
   finding.outcome = reasons.outcome();
   finding.advice = reasons.advice(how_to_join(declared, pressed, states, slip));

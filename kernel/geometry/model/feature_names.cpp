@@ -28,6 +28,7 @@ struct Feature {
   Point middle;
   double size = 0.0;
   const Width* width = nullptr;
+  bool flat = false;
 };
 
 // Whether the slot lies in a shaft or a bore, along it and half way round at most.
@@ -79,7 +80,7 @@ std::vector<Feature> features_of_product(Product& product) {
   }
   for (Plane& p : product.planes) {
     all.push_back({&p.name, &p.sized_name, &p.given, "face", forward(p.normal), face_centre(p),
-                   area(p.outline)});
+                   area(p.outline), nullptr, true});
   }
   for (Width& w : product.widths) {
     const Plane& a = product.planes[w.first];
@@ -93,16 +94,23 @@ std::vector<Feature> features_of_product(Product& product) {
 
 using FeaturesByName = std::map<std::string, std::vector<Feature*>>;
 
-// Rounded, so that the last digits of a file change no order.
+// Rounded, so that the last digits of a file change no order. Where a feature lies comes before
+// what it measures, so that no cut changes its place: across first for round ones and widths, of
+// which one's length says nothing of another's; faces go by how far along they stand.
 auto order_of(const Feature& feature) {
   const auto to = [](double value, double digits) { return std::round(value * digits) + 0.0; };
   constexpr double kOfDirection = 1e6;
   constexpr double kOfPlace = 1e4;
   const Direction d = feature.along;
+  const double along = dot(feature.middle, d);
+  const Point across = feature.middle - along * Point(d);
+  const auto place = [&](const Point& p, bool counts) {
+    return counts ? std::tuple(to(p.x, kOfPlace), to(p.y, kOfPlace), to(p.z, kOfPlace))
+                  : std::tuple(0.0, 0.0, 0.0);
+  };
   return std::tuple(-to(d.z(), kOfDirection), -to(d.y(), kOfDirection), -to(d.x(), kOfDirection),
-                    to(dot(feature.middle, d), kOfPlace), to(feature.size, kOfPlace),
-                    to(feature.middle.x, kOfPlace), to(feature.middle.y, kOfPlace),
-                    to(feature.middle.z, kOfPlace));
+                    place(across, !feature.flat), to(along, kOfPlace), place(across, feature.flat),
+                    to(feature.size, kOfPlace));
 }
 
 // Numbers those that would have one name, in their order, past numbers that another has by name.
@@ -172,8 +180,13 @@ void name_features(Product& product) {
     }
   }
   std::set<std::string> sized;
+  constexpr double kInch = 25.4;
   for (const Feature& feature : all) {
     sized.insert(*feature.sized_name);
+    const double inches = feature.size / kInch;
+    if (std::abs(inches - std::round(inches)) < kOnePlace) {
+      sized.insert(fmt::format("{} {:.0f}", feature.word, inches));
+    }
   }
   std::set<std::string> taken;
   give(named, sized, taken);
@@ -199,7 +212,10 @@ std::vector<ProductFeatureRef> features_called(const Product& product, std::stri
   look_in(product.cones, FeatureKind::cone);
   look_in(product.planes, FeatureKind::plane);
   look_in(product.widths, FeatureKind::width);
-  std::vector<ProductFeatureRef> called = by_name.empty() ? by_face : by_name;
+  if (!by_name.empty()) {
+    return by_name;
+  }
+  std::vector<ProductFeatureRef> called = by_face;
   called.insert(called.end(), by_size.begin(), by_size.end());
   return called;
 }

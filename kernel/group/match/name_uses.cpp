@@ -185,7 +185,8 @@ class Mistakes {
     }
     std::string cure = first.cure();
     for (std::size_t i = 1; i < all_.size(); ++i) {
-      cure += fmt::format(" | {}: {}; {}", all_[i].place(), all_[i].rule(), all_[i].cure());
+      const std::string file = all_[i].file() == first.file() ? "" : all_[i].file() + ", ";
+      cure += fmt::format(" | {}{}: {}; {}", file, all_[i].place(), all_[i].rule(), all_[i].cure());
     }
     throw Error(first.code(), {first.file(), first.place()},
                 fmt::format("{} (the first of {} mistakes)", first.rule(), all_.size()), cure);

@@ -213,11 +213,11 @@ std::vector<ProductFeature> Names::matches(const Product& product, const std::st
     return std::ranges::find(called, ProductFeatureRef{feature.kind, feature.index}) !=
            called.end();
   };
-  // "face 8" is the eighth face, and was once the face of 8: who wrote it must say which.
+  // A name that is given is not asked for its size.
   std::vector<ProductFeature> found;
   std::ranges::copy_if(all, std::back_inserter(found), is_called);
   const bool whole = std::ranges::any_of(found, [&](const ProductFeature& feature) {
-    return name.ends_with(": " + *feature.sized_name);
+    return name.ends_with(": " + *feature.sized_name) || name.ends_with(": " + *feature.name);
   });
   if (!whole) {
     std::ranges::copy_if(all, std::back_inserter(found), [&](const ProductFeature& feature) {

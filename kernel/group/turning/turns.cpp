@@ -36,6 +36,15 @@ void merge(const Job& job, const Turning& entry, Turn& into) {
   if (entry.load_n && into.loaded != nullptr && place(entry) != place(*into.loaded)) {
     refuse(job, entry, into.line, "place of its load");
   }
+  if (entry.load_n && into.loaded != nullptr && entry.part != into.loaded->part &&
+      *entry.load_n > 0.0) {
+    throw Error(
+        ErrorCode::bad_input, entry_place(job, "turning", entry.line),
+        fmt::format("\"{}\" turns with \"{}\", which has a load too, and one body is "
+                    "judged by one load",
+                    entry.part, into.loaded->part),
+        "give one of them the sum of both loads, and with at and out the place where it acts");
+  }
   take(entry.load_n, into.load_n, "load");
   take(entry.thrust_n, into.thrust_n, "thrust");
 }

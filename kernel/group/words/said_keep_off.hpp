@@ -30,6 +30,7 @@ inline constexpr Said kMustStayClear{"keep-off-must", "must stay clear{}"};
 inline constexpr Said kMustStayClearFor{"keep-off-must-for", "must stay clear, {}{}"};
 inline constexpr Said kLeastGap{
     "keep-off-least-gap",
-    "least distance of the two solids, and the gaps of their seats at all sizes and plays"};
+    "least distance of the two solids, and the gaps of their seats at all sizes; how far the parts "
+    "may travel from where they are drawn is counted only where nothing else stops them"};
 
 }  // namespace spotblue::said

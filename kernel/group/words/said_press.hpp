@@ -32,6 +32,10 @@ inline constexpr Said kWillNotHold{
 inline constexpr Said kMayNotHold{
     "press-may-not-hold",
     "it may come out without hold: roughness alone takes up to {} of the interference"};
+inline constexpr Said kCutsNotAllowedFor{
+    "press-cuts-not-allowed-for",
+    "what is cut through or into the wall takes of its hold and strength by how much is not worked "
+    "out: judge it by hand"};
 inline constexpr Said kHowToPress{
     "press-how", "press with up to {}, square and oiled, or warm {} to {} and slip {} in"};
 inline constexpr Said kPressOnly{"press-only", "press with up to {}, square and oiled"};

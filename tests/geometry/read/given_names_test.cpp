@@ -155,6 +155,36 @@ TEST_F(GivenNames, ByOrderAreNeverTheOldNameOfAnotherBySize) {
   EXPECT_THAT(rounds(product), UnorderedElementsAre("outside 1", "outside no 2", "outside 3"));
 }
 
+// A plate with two bores side by side, neither of which has a name.
+Mockup plate(double left, double right) {
+  BlockPart block;
+  block.size = {100, 60, 10};
+  for (const auto& [u, diameter] : {std::pair(20.0, left), {80.0, right}}) {
+    Bore bore;
+    bore.u = u;
+    bore.v = 30;
+    bore.diameter = diameter;
+    block.bores.push_back(bore);
+  }
+  Mockup mockup;
+  mockup.title = "Plate";
+  mockup.parts = {{"Plate", block}};
+  return mockup;
+}
+
+TEST_F(GivenNames, ByOrderGoByWhereAFeatureLiesAndNeverByItsSize) {
+  for (const auto& [left, right] : {std::pair(20.02, 20.06), {20.10, 20.06}}) {
+    for (const Cylinder& bore : read(written(plate(left, right))).cylinders) {
+      EXPECT_EQ(bore.name, bore.axis.at.x < 50.0 ? "bore 1" : "bore 2") << left;
+    }
+  }
+}
+
+TEST_F(GivenNames, ByOrderAreNeverAnothersSizeInWholeInches) {
+  const Product product = read(written(plate(25.4, 50.8 - 25.4)));
+  EXPECT_THAT(rounds(product), UnorderedElementsAre("bore no 1", "bore 2"));
+}
+
 TEST_F(GivenNames, OfBothFlanksAreTheKeysOwn) {
   Mockup mockup;
   mockup.title = "Key";

@@ -12,8 +12,8 @@
 namespace spotblue {
 
 /// The features of a product that a text means: the one of that name, else those of which the file
-/// calls a face so; and the one of that sized name, "bore 8", though another should be the eighth
-/// bore. None: there is no such; several: the text does not tell which.
+/// calls a face so, and the one of that sized name, "bore 8". None: there is no such; several: the
+/// text does not tell which.
 [[nodiscard]] SPOTBLUE_EXPORT std::vector<ProductFeatureRef> features_called(const Product& product,
                                                                              std::string_view text);
 
