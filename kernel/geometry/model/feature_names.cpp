@@ -15,6 +15,7 @@
 #include "geometry/model/sized_names.hpp"
 #include "geometry/model/tolerances.hpp"
 #include "spotblue/base/ascii.hpp"
+#include "spotblue/base/length.hpp"
 
 namespace spotblue {
 namespace {
@@ -180,10 +181,9 @@ void name_features(Product& product) {
     }
   }
   std::set<std::string> sized;
-  constexpr double kInch = 25.4;
   for (const Feature& feature : all) {
     sized.insert(*feature.sized_name);
-    const double inches = feature.size / kInch;
+    const double inches = Length::mm(feature.size).in_inch();
     if (std::abs(inches - std::round(inches)) < kOnePlace) {
       sized.insert(fmt::format("{} {:.0f}", feature.word, inches));
     }
@@ -221,7 +221,7 @@ std::vector<ProductFeatureRef> features_called(const Product& product, std::stri
 }
 
 std::string name_by_a_maker(std::string_view raw) {
-  // A program counts to more. Choice of this program, no source.
+  // A program counts to more, and nobody says so long a name. Choices of this program, no source.
   constexpr std::ptrdiff_t kMostDigits = 3;
   constexpr std::size_t kLongest = 80;
   std::string name(raw);

@@ -74,7 +74,7 @@ class Left {
     return false;
   }
 
-  // Two that are met together both stay, whichever comes first.
+  // Two that are met together, nearer than any part is measured, both stay, whichever comes first.
   [[nodiscard]] bool is_behind(std::size_t stop, std::size_t other) const {
     constexpr double kTogether_mm = 1e-6;
     return greatest_more(stop, {other}) < -kTogether_mm;

@@ -15,6 +15,7 @@ namespace spotblue {
 namespace {
 
 // An end of a thread that is no farther past the other's is at it.
+// Choice of this program, no source.
 constexpr double kPastEnd_mm = 1e-3;
 // A screw so much thinner or thicker than its thread's major diameter is another. Choice of this
 // program, no source.

@@ -15,6 +15,7 @@ using proof::FreeTravel;
 using proof::Sense;
 
 // Contact so much later than it might come is told as certain, mm.
+// Choice of this program, no source.
 constexpr double kOneContact_mm = 1e-3;
 
 class Room {

@@ -10,6 +10,7 @@
 namespace spotblue {
 namespace {
 
+// Choice of this program, no source.
 constexpr double kCornerReach_mm = 2.0;  // a shoulder may lie behind a chamfer or relief this long
 
 // A torus or other ring that lies in the corner at `end`, on the side away from `inside`.

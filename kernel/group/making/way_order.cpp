@@ -27,6 +27,7 @@ Interval stations_of(const Cylinder& cylinder, const Line& axis, const Line& lin
 
 // Whether a whole bore of one part stands round a shaft of the other.
 bool stands_round(const Model& model, std::size_t outer, std::size_t inner) {
+  // Choices of this program, no source.
   constexpr double kParallel = 0.02;  // sine of the angle
   constexpr double kWhole = 6.2;      // rad: a saw cut lets nothing out
   constexpr double kShared = 0.1;     // mm of length
